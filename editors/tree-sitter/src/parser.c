@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 330
+#define SYMBOL_COUNT 340
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 308
+#define TOKEN_COUNT 318
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -92,259 +92,269 @@ enum ts_symbol_identifiers {
   anon_sym_place = 74,
   anon_sym_under = 75,
   anon_sym_beside = 76,
-  anon_sym_alone = 77,
-  anon_sym_transmitter = 78,
-  anon_sym_receiver = 79,
-  anon_sym_run = 80,
-  anon_sym_jumper = 81,
-  anon_sym_tail = 82,
-  anon_sym_pad = 83,
-  anon_sym_filter = 84,
-  anon_sym_isolator = 85,
-  anon_sym_circulator = 86,
-  anon_sym_protector = 87,
-  anon_sym_switch = 88,
-  anon_sym_coupler = 89,
-  anon_sym_meter = 90,
-  anon_sym_balun = 91,
-  anon_sym_tuner = 92,
-  anon_sym_duplexer = 93,
-  anon_sym_diplexer = 94,
-  anon_sym_combiner = 95,
-  anon_sym_divider = 96,
-  anon_sym_amplifier = 97,
-  anon_sym_preamplifier = 98,
-  anon_sym_antenna = 99,
-  anon_sym_branches = 100,
-  anon_sym_expect = 101,
-  anon_sym_authority = 102,
-  anon_sym_jurisdiction = 103,
-  anon_sym_service = 104,
-  anon_sym_edition = 105,
-  anon_sym_dated = 106,
-  anon_sym_until = 107,
-  anon_sym_holder = 108,
-  anon_sym_class = 109,
-  anon_sym_ask = 110,
-  anon_sym_threshold = 111,
-  anon_sym_fixed = 112,
-  anon_sym_condition = 113,
-  anon_sym_branch = 114,
-  anon_sym_inner = 115,
-  anon_sym_outer = 116,
-  anon_sym_permittivity = 117,
-  anon_sym_loss_DASHtangent = 118,
-  anon_sym_strand = 119,
-  anon_sym_strand_DASHdiameter = 120,
-  anon_sym_braid = 121,
-  anon_sym_resistivity = 122,
-  anon_sym_inner_DASHresistivity = 123,
-  anon_sym_outer_DASHresistivity = 124,
-  anon_sym_diameter = 125,
-  anon_sym_spacing = 126,
-  anon_sym_baseline = 127,
-  anon_sym_through = 128,
-  anon_sym_open = 129,
-  anon_sym_short = 130,
-  anon_sym_equalise = 131,
-  anon_sym_power = 132,
-  anon_sym_mode = 133,
-  anon_sym_duty = 134,
-  anon_sym_keyed = 135,
-  anon_sym_foldback = 136,
-  anon_sym_sensitivity = 137,
-  anon_sym_efficiency = 138,
-  anon_sym_height = 139,
-  anon_sym_haat = 140,
-  anon_sym_bandwidth = 141,
-  anon_sym_distance = 142,
-  anon_sym_radius = 143,
-  anon_sym_fails = 144,
-  anon_sym_above = 145,
-  anon_sym_added = 146,
-  anon_sym_against = 147,
-  anon_sym_agl = 148,
-  anon_sym_allocated = 149,
-  anon_sym_am = 150,
-  anon_sym_ambient = 151,
-  anon_sym_amsl = 152,
-  anon_sym_apart = 153,
-  anon_sym_at = 154,
-  anon_sym_below = 155,
-  anon_sym_bow = 156,
-  anon_sym_by = 157,
-  anon_sym_carrier = 158,
-  anon_sym_clad = 159,
-  anon_sym_confidence = 160,
-  anon_sym_corrected = 161,
-  anon_sym_cw = 162,
-  anon_sym_data = 163,
-  anon_sym_dc_DASHinput = 164,
-  anon_sym_displayed = 165,
-  anon_sym_eirp = 166,
-  anon_sym_ends = 167,
-  anon_sym_erp = 168,
-  anon_sym_etrs89 = 169,
-  anon_sym_figure = 170,
-  anon_sym_fm = 171,
-  anon_sym_for = 172,
-  anon_sym_forward = 173,
-  anon_sym_frequency = 174,
-  anon_sym_full = 175,
-  anon_sym_guess = 176,
-  anon_sym_if = 177,
-  anon_sym_in = 178,
-  anon_sym_input = 179,
-  anon_sym_instead = 180,
-  anon_sym_k = 181,
-  anon_sym_maximum = 182,
-  anon_sym_mean = 183,
-  anon_sym_medium = 184,
-  anon_sym_nad27 = 185,
-  anon_sym_nad83 = 186,
-  anon_sym_net = 187,
-  anon_sym_no = 188,
-  anon_sym_nominal = 189,
-  anon_sym_of = 190,
-  anon_sym_on = 191,
-  anon_sym_output = 192,
-  anon_sym_over = 193,
-  anon_sym_pep = 194,
-  anon_sym_per = 195,
-  anon_sym_rated = 196,
-  anon_sym_reactance = 197,
-  anon_sym_reading = 198,
-  anon_sym_realized = 199,
-  anon_sym_reference = 200,
-  anon_sym_reflected = 201,
-  anon_sym_rejects = 202,
-  anon_sym_series = 203,
-  anon_sym_shared = 204,
-  anon_sym_sheet = 205,
-  anon_sym_shunt = 206,
-  anon_sym_sinad = 207,
-  anon_sym_since = 208,
-  anon_sym_ssb = 209,
-  anon_sym_ssb_DASHprocessed = 210,
-  anon_sym_then = 211,
-  anon_sym_to = 212,
-  anon_sym_total = 213,
-  anon_sym_typical = 214,
-  anon_sym_way = 215,
-  anon_sym_wet = 216,
-  anon_sym_wgs84 = 217,
-  anon_sym_with = 218,
-  anon_sym_within = 219,
-  anon_sym_yes = 220,
-  anon_sym_COMMA = 221,
-  anon_sym_EQ = 222,
-  anon_sym_u00b1 = 223,
-  anon_sym_PLUS_SLASH_DASH = 224,
-  anon_sym_LPAREN = 225,
-  anon_sym_RPAREN = 226,
-  anon_sym_DASH = 227,
-  anon_sym_u2212 = 228,
-  anon_sym_u2013 = 229,
-  anon_sym_PLUS = 230,
-  anon_sym_STAR = 231,
-  anon_sym_SLASH = 232,
-  anon_sym_CARET = 233,
-  sym__glued = 234,
-  sym_date = 235,
-  sym_dms = 236,
-  sym_number = 237,
-  aux_sym_unit_token1 = 238,
-  aux_sym_unit_token2 = 239,
-  aux_sym_unit_token3 = 240,
-  aux_sym_unit_token4 = 241,
-  aux_sym_unit_token5 = 242,
-  aux_sym_unit_token6 = 243,
-  anon_sym_wavelengths = 244,
-  anon_sym_wavelength = 245,
-  aux_sym_unit_token7 = 246,
-  aux_sym_unit_token8 = 247,
-  aux_sym_unit_token9 = 248,
-  aux_sym_unit_token10 = 249,
-  anon_sym_ohm_DASHm = 250,
-  aux_sym_unit_token11 = 251,
-  aux_sym_unit_token12 = 252,
-  anon_sym_degC = 253,
-  anon_sym_degF = 254,
-  anon_sym_ohms = 255,
-  aux_sym_unit_token13 = 256,
-  anon_sym_GHz = 257,
-  anon_sym_MHz = 258,
-  anon_sym_dBW = 259,
-  anon_sym_dBd = 260,
-  anon_sym_dBi = 261,
-  anon_sym_dBm = 262,
-  anon_sym_deg = 263,
-  anon_sym_kHz = 264,
-  anon_sym_min = 265,
-  anon_sym_ohm = 266,
-  anon_sym_Hz = 267,
-  anon_sym_cm = 268,
-  anon_sym_dB = 269,
-  anon_sym_ft = 270,
-  anon_sym_kV = 271,
-  anon_sym_kW = 272,
-  anon_sym_km = 273,
-  anon_sym_mW = 274,
-  anon_sym_mi = 275,
-  anon_sym_mm = 276,
-  anon_sym_ms = 277,
-  anon_sym_ns = 278,
-  anon_sym_uV = 279,
-  anon_sym_uW = 280,
-  anon_sym_us = 281,
-  anon_sym_yd = 282,
-  anon_sym_u00b0C = 283,
-  anon_sym_u00b0F = 284,
-  anon_sym_u00b5V = 285,
-  anon_sym_u00b5W = 286,
-  anon_sym_u00b5s = 287,
-  anon_sym_u03a9m = 288,
-  anon_sym_u03bcV = 289,
-  anon_sym_u03bcW = 290,
-  anon_sym_u03bcs = 291,
-  anon_sym_u2126m = 292,
-  anon_sym_PERCENT = 293,
-  anon_sym_A = 294,
-  anon_sym_V = 295,
-  anon_sym_W = 296,
-  anon_sym_h = 297,
-  anon_sym_m = 298,
-  anon_sym_s = 299,
-  anon_sym_u00b0 = 300,
-  anon_sym_u03a9 = 301,
-  anon_sym_u03bb = 302,
-  anon_sym_u2126 = 303,
-  sym_root = 304,
-  sym_digit_name = 305,
-  sym_string = 306,
-  sym_comment = 307,
-  sym_source_file = 308,
-  sym__line = 309,
-  sym__end = 310,
-  sym_statement = 311,
-  sym_block_statement = 312,
-  sym_block = 313,
-  sym__head = 314,
-  sym_keyword = 315,
-  sym_only_word = 316,
-  sym_word = 317,
-  sym__value = 318,
-  sym_range = 319,
-  sym_tolerance = 320,
-  sym_coverage = 321,
-  sym__expression = 322,
-  sym_parenthesized_expression = 323,
-  sym_negation = 324,
-  sym_binary_expression = 325,
-  sym_quantity = 326,
-  sym_unit = 327,
-  aux_sym_source_file_repeat1 = 328,
-  aux_sym__head_repeat1 = 329,
+  anon_sym_spot = 77,
+  anon_sym_alone = 78,
+  anon_sym_transmitter = 79,
+  anon_sym_receiver = 80,
+  anon_sym_run = 81,
+  anon_sym_jumper = 82,
+  anon_sym_tail = 83,
+  anon_sym_pad = 84,
+  anon_sym_filter = 85,
+  anon_sym_isolator = 86,
+  anon_sym_circulator = 87,
+  anon_sym_protector = 88,
+  anon_sym_switch = 89,
+  anon_sym_coupler = 90,
+  anon_sym_meter = 91,
+  anon_sym_balun = 92,
+  anon_sym_tuner = 93,
+  anon_sym_duplexer = 94,
+  anon_sym_diplexer = 95,
+  anon_sym_combiner = 96,
+  anon_sym_divider = 97,
+  anon_sym_amplifier = 98,
+  anon_sym_preamplifier = 99,
+  anon_sym_antenna = 100,
+  anon_sym_branches = 101,
+  anon_sym_expect = 102,
+  anon_sym_authority = 103,
+  anon_sym_jurisdiction = 104,
+  anon_sym_service = 105,
+  anon_sym_edition = 106,
+  anon_sym_dated = 107,
+  anon_sym_until = 108,
+  anon_sym_holder = 109,
+  anon_sym_class = 110,
+  anon_sym_ask = 111,
+  anon_sym_threshold = 112,
+  anon_sym_fixed = 113,
+  anon_sym_condition = 114,
+  anon_sym_reflection = 115,
+  anon_sym_branch = 116,
+  anon_sym_inner = 117,
+  anon_sym_outer = 118,
+  anon_sym_permittivity = 119,
+  anon_sym_loss_DASHtangent = 120,
+  anon_sym_strand = 121,
+  anon_sym_strand_DASHdiameter = 122,
+  anon_sym_braid = 123,
+  anon_sym_resistivity = 124,
+  anon_sym_inner_DASHresistivity = 125,
+  anon_sym_outer_DASHresistivity = 126,
+  anon_sym_diameter = 127,
+  anon_sym_spacing = 128,
+  anon_sym_baseline = 129,
+  anon_sym_through = 130,
+  anon_sym_open = 131,
+  anon_sym_short = 132,
+  anon_sym_equalise = 133,
+  anon_sym_power = 134,
+  anon_sym_mode = 135,
+  anon_sym_duty = 136,
+  anon_sym_keyed = 137,
+  anon_sym_foldback = 138,
+  anon_sym_sensitivity = 139,
+  anon_sym_efficiency = 140,
+  anon_sym_height = 141,
+  anon_sym_haat = 142,
+  anon_sym_bandwidth = 143,
+  anon_sym_distance = 144,
+  anon_sym_radius = 145,
+  anon_sym_fails = 146,
+  anon_sym_above = 147,
+  anon_sym_added = 148,
+  anon_sym_against = 149,
+  anon_sym_agl = 150,
+  anon_sym_allocated = 151,
+  anon_sym_am = 152,
+  anon_sym_ambient = 153,
+  anon_sym_amsl = 154,
+  anon_sym_apart = 155,
+  anon_sym_at = 156,
+  anon_sym_averaging = 157,
+  anon_sym_below = 158,
+  anon_sym_bow = 159,
+  anon_sym_by = 160,
+  anon_sym_carrier = 161,
+  anon_sym_clad = 162,
+  anon_sym_confidence = 163,
+  anon_sym_corrected = 164,
+  anon_sym_cw = 165,
+  anon_sym_data = 166,
+  anon_sym_dc_DASHinput = 167,
+  anon_sym_displayed = 168,
+  anon_sym_eirp = 169,
+  anon_sym_ends = 170,
+  anon_sym_erp = 171,
+  anon_sym_etrs89 = 172,
+  anon_sym_figure = 173,
+  anon_sym_fm = 174,
+  anon_sym_for = 175,
+  anon_sym_forward = 176,
+  anon_sym_frequency = 177,
+  anon_sym_full = 178,
+  anon_sym_guess = 179,
+  anon_sym_if = 180,
+  anon_sym_in = 181,
+  anon_sym_input = 182,
+  anon_sym_instead = 183,
+  anon_sym_k = 184,
+  anon_sym_maximum = 185,
+  anon_sym_mean = 186,
+  anon_sym_medium = 187,
+  anon_sym_nad27 = 188,
+  anon_sym_nad83 = 189,
+  anon_sym_net = 190,
+  anon_sym_no = 191,
+  anon_sym_nominal = 192,
+  anon_sym_occupational = 193,
+  anon_sym_of = 194,
+  anon_sym_on = 195,
+  anon_sym_out = 196,
+  anon_sym_output = 197,
+  anon_sym_over = 198,
+  anon_sym_pep = 199,
+  anon_sym_per = 200,
+  anon_sym_public = 201,
+  anon_sym_rated = 202,
+  anon_sym_reactance = 203,
+  anon_sym_reading = 204,
+  anon_sym_realized = 205,
+  anon_sym_reference = 206,
+  anon_sym_reflected = 207,
+  anon_sym_rejects = 208,
+  anon_sym_series = 209,
+  anon_sym_shared = 210,
+  anon_sym_sheet = 211,
+  anon_sym_shunt = 212,
+  anon_sym_sinad = 213,
+  anon_sym_since = 214,
+  anon_sym_ssb = 215,
+  anon_sym_ssb_DASHprocessed = 216,
+  anon_sym_then = 217,
+  anon_sym_to = 218,
+  anon_sym_total = 219,
+  anon_sym_typical = 220,
+  anon_sym_way = 221,
+  anon_sym_wet = 222,
+  anon_sym_wgs84 = 223,
+  anon_sym_with = 224,
+  anon_sym_within = 225,
+  anon_sym_yes = 226,
+  anon_sym_COMMA = 227,
+  anon_sym_EQ = 228,
+  anon_sym_u00b1 = 229,
+  anon_sym_PLUS_SLASH_DASH = 230,
+  anon_sym_LPAREN = 231,
+  anon_sym_RPAREN = 232,
+  anon_sym_DASH = 233,
+  anon_sym_u2212 = 234,
+  anon_sym_u2013 = 235,
+  anon_sym_PLUS = 236,
+  anon_sym_STAR = 237,
+  anon_sym_SLASH = 238,
+  anon_sym_CARET = 239,
+  sym__glued = 240,
+  sym_date = 241,
+  sym_dms = 242,
+  sym_number = 243,
+  aux_sym_unit_token1 = 244,
+  aux_sym_unit_token2 = 245,
+  aux_sym_unit_token3 = 246,
+  aux_sym_unit_token4 = 247,
+  aux_sym_unit_token5 = 248,
+  aux_sym_unit_token6 = 249,
+  anon_sym_wavelengths = 250,
+  anon_sym_wavelength = 251,
+  aux_sym_unit_token7 = 252,
+  aux_sym_unit_token8 = 253,
+  aux_sym_unit_token9 = 254,
+  aux_sym_unit_token10 = 255,
+  aux_sym_unit_token11 = 256,
+  anon_sym_ohm_DASHm = 257,
+  aux_sym_unit_token12 = 258,
+  aux_sym_unit_token13 = 259,
+  aux_sym_unit_token14 = 260,
+  anon_sym_degC = 261,
+  anon_sym_degF = 262,
+  anon_sym_ohms = 263,
+  aux_sym_unit_token15 = 264,
+  aux_sym_unit_token16 = 265,
+  anon_sym_GHz = 266,
+  anon_sym_MHz = 267,
+  aux_sym_unit_token17 = 268,
+  anon_sym_dBW = 269,
+  anon_sym_dBd = 270,
+  anon_sym_dBi = 271,
+  anon_sym_dBm = 272,
+  anon_sym_deg = 273,
+  anon_sym_kHz = 274,
+  anon_sym_min = 275,
+  anon_sym_ohm = 276,
+  anon_sym_Hz = 277,
+  anon_sym_cm = 278,
+  anon_sym_dB = 279,
+  anon_sym_ft = 280,
+  anon_sym_kV = 281,
+  anon_sym_kW = 282,
+  anon_sym_km = 283,
+  anon_sym_mW = 284,
+  anon_sym_mi = 285,
+  anon_sym_mm = 286,
+  anon_sym_ms = 287,
+  anon_sym_ns = 288,
+  anon_sym_uV = 289,
+  anon_sym_uW = 290,
+  anon_sym_us = 291,
+  anon_sym_yd = 292,
+  anon_sym_u00b0C = 293,
+  anon_sym_u00b0F = 294,
+  anon_sym_u00b5V = 295,
+  anon_sym_u00b5W = 296,
+  anon_sym_u00b5s = 297,
+  anon_sym_u03a9m = 298,
+  anon_sym_u03bcV = 299,
+  anon_sym_u03bcW = 300,
+  anon_sym_u03bcs = 301,
+  anon_sym_u2126m = 302,
+  anon_sym_PERCENT = 303,
+  anon_sym_A = 304,
+  anon_sym_V = 305,
+  anon_sym_W = 306,
+  anon_sym_h = 307,
+  anon_sym_m = 308,
+  anon_sym_s = 309,
+  anon_sym_u00b0 = 310,
+  anon_sym_u03a9 = 311,
+  anon_sym_u03bb = 312,
+  anon_sym_u2126 = 313,
+  sym_root = 314,
+  sym_digit_name = 315,
+  sym_string = 316,
+  sym_comment = 317,
+  sym_source_file = 318,
+  sym__line = 319,
+  sym__end = 320,
+  sym_statement = 321,
+  sym_block_statement = 322,
+  sym_block = 323,
+  sym__head = 324,
+  sym_keyword = 325,
+  sym_only_word = 326,
+  sym_word = 327,
+  sym__value = 328,
+  sym_range = 329,
+  sym_tolerance = 330,
+  sym_coverage = 331,
+  sym__expression = 332,
+  sym_parenthesized_expression = 333,
+  sym_negation = 334,
+  sym_binary_expression = 335,
+  sym_quantity = 336,
+  sym_unit = 337,
+  aux_sym_source_file_repeat1 = 338,
+  aux_sym__head_repeat1 = 339,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -425,6 +435,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_place] = "place",
   [anon_sym_under] = "under",
   [anon_sym_beside] = "beside",
+  [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
@@ -462,6 +473,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_threshold] = "threshold",
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
+  [anon_sym_reflection] = "reflection",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -503,6 +515,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
   [anon_sym_by] = "by",
@@ -538,12 +551,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_net] = "net",
   [anon_sym_no] = "no",
   [anon_sym_nominal] = "nominal",
+  [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
+  [anon_sym_out] = "out",
   [anon_sym_output] = "output",
   [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
+  [anon_sym_public] = "public",
   [anon_sym_rated] = "rated",
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
@@ -598,15 +614,19 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token8] = "unit_token8",
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token11] = "unit_token11",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token14] = "unit_token14",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token15] = "unit_token15",
+  [aux_sym_unit_token16] = "unit_token16",
   [anon_sym_GHz] = "GHz",
   [anon_sym_MHz] = "MHz",
+  [aux_sym_unit_token17] = "unit_token17",
   [anon_sym_dBW] = "dBW",
   [anon_sym_dBd] = "dBd",
   [anon_sym_dBi] = "dBi",
@@ -758,6 +778,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_place] = anon_sym_place,
   [anon_sym_under] = anon_sym_under,
   [anon_sym_beside] = anon_sym_beside,
+  [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
@@ -795,6 +816,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_threshold] = anon_sym_threshold,
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
+  [anon_sym_reflection] = anon_sym_reflection,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -836,6 +858,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_by] = anon_sym_by,
@@ -871,12 +894,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_net] = anon_sym_net,
   [anon_sym_no] = anon_sym_no,
   [anon_sym_nominal] = anon_sym_nominal,
+  [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
+  [anon_sym_out] = anon_sym_out,
   [anon_sym_output] = anon_sym_output,
   [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
+  [anon_sym_public] = anon_sym_public,
   [anon_sym_rated] = anon_sym_rated,
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
@@ -931,15 +957,19 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token8] = aux_sym_unit_token8,
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token14] = aux_sym_unit_token14,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
+  [aux_sym_unit_token16] = aux_sym_unit_token16,
   [anon_sym_GHz] = anon_sym_GHz,
   [anon_sym_MHz] = anon_sym_MHz,
+  [aux_sym_unit_token17] = aux_sym_unit_token17,
   [anon_sym_dBW] = anon_sym_dBW,
   [anon_sym_dBd] = anon_sym_dBd,
   [anon_sym_dBi] = anon_sym_dBi,
@@ -1322,6 +1352,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_spot] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_alone] = {
     .visible = true,
     .named = false,
@@ -1467,6 +1501,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_condition] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_reflection] = {
     .visible = true,
     .named = false,
   },
@@ -1634,6 +1672,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_averaging] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_below] = {
     .visible = true,
     .named = false,
@@ -1774,11 +1816,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_occupational] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_of] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_on] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_out] = {
     .visible = true,
     .named = false,
   },
@@ -1795,6 +1845,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_per] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_public] = {
     .visible = true,
     .named = false,
   },
@@ -2014,15 +2068,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token11] = {
     .visible = false,
     .named = false,
   },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
+    .named = false,
+  },
   [aux_sym_unit_token12] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token13] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token14] = {
     .visible = false,
     .named = false,
   },
@@ -2038,7 +2100,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token13] = {
+  [aux_sym_unit_token15] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token16] = {
     .visible = false,
     .named = false,
   },
@@ -2048,6 +2114,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
   },
   [anon_sym_MHz] = {
     .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token17] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_dBW] = {
@@ -2463,1780 +2533,2001 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(132);
+      if (eof) ADVANCE(151);
       ADVANCE_MAP(
-        '\n', 133,
+        '\n', 152,
         '\r', 1,
         '"', 3,
-        '%', 214,
-        '(', 141,
-        ')', 142,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb1, 139,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
+        '%', 244,
+        '(', 160,
+        ')', 161,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb1, 158,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(133);
+      if (lookahead == '\n') ADVANCE(152);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(111);
+      if (lookahead == ' ') ADVANCE(130);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(254);
+      if (lookahead == '"') ADVANCE(288);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 214,
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 147,
-        0x2126, 218,
-        0x2212, 145,
+        '%', 244,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 166,
+        0x2126, 252,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(125);
+      if (lookahead == '(') ADVANCE(144);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(51);
+      if (lookahead == '(') ADVANCE(61);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(52);
+      if (lookahead == '(') ADVANCE(62);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(53);
+      if (lookahead == '(') ADVANCE(63);
       END_STATE();
     case 9:
       ADVANCE_MAP(
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        0x2013, 147,
-        0x2212, 145,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        '^', 173,
+        0x2013, 166,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(155);
+      if (lookahead == ')') ADVANCE(174);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(191);
+      if (lookahead == ')') ADVANCE(216);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(190);
+      if (lookahead == ')') ADVANCE(215);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(219);
+      if (lookahead == ')') ADVANCE(253);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(140);
+      if (lookahead == '-') ADVANCE(159);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(127);
-      if (lookahead == '.') ADVANCE(115);
+      if (lookahead == '-') ADVANCE(146);
+      if (lookahead == '.') ADVANCE(134);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2032) ADVANCE(173);
+      if (lookahead == '.') ADVANCE(135);
+      if (lookahead == 0x2032) ADVANCE(198);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(118);
-      if (lookahead == 0x2033) ADVANCE(172);
+      if (lookahead == '.') ADVANCE(137);
+      if (lookahead == 0x2033) ADVANCE(197);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(255);
+      if (lookahead == '/') ADVANCE(289);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '/') ADVANCE(39);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(47);
+      if (lookahead == '/') ADVANCE(67);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(76);
-      if (lookahead == 0x221a) ADVANCE(124);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(22);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+          lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(57);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '/') ADVANCE(18);
+      if (lookahead == 's') ADVANCE(95);
+      if (lookahead == 0x221a) ADVANCE(143);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
+          lookahead == ' ') SKIP(24);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(46);
+      if (lookahead == '/') ADVANCE(85);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(48);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(247);
-      if (lookahead == '1') ADVANCE(246);
-      if (('2' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '0') ADVANCE(29);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '0') ADVANCE(62);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '0') ADVANCE(63);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '0') ADVANCE(30);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '1') ADVANCE(28);
-      if (lookahead == 'f') ADVANCE(85);
-      if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == '/') ADVANCE(56);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '1') ADVANCE(31);
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(155);
+      if (lookahead == '/') ADVANCE(58);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(159);
-      if (lookahead == 'e') ADVANCE(64);
+      if (lookahead == '0') ADVANCE(281);
+      if (lookahead == '1') ADVANCE(280);
+      if (('2' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 35:
-      if (lookahead == 'F') ADVANCE(24);
+      if (lookahead == '0') ADVANCE(36);
       END_STATE();
     case 36:
-      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == '0') ADVANCE(74);
       END_STATE();
     case 37:
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(155);
+      if (lookahead == '0') ADVANCE(75);
       END_STATE();
     case 38:
-      if (lookahead == 'H') ADVANCE(96);
+      if (lookahead == '0') ADVANCE(37);
       END_STATE();
     case 39:
-      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == '1') ADVANCE(35);
+      if (lookahead == 'f') ADVANCE(104);
+      if (lookahead == 'k') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(228);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(39);
       END_STATE();
     case 40:
-      if (lookahead == 'H') ADVANCE(98);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'k') ADVANCE(82);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(40);
       END_STATE();
     case 41:
-      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == '2') ADVANCE(174);
       END_STATE();
     case 42:
-      if (lookahead == 'H') ADVANCE(100);
+      if (lookahead == '2') ADVANCE(227);
       END_STATE();
     case 43:
-      if (lookahead == 'H') ADVANCE(101);
+      if (lookahead == '2') ADVANCE(223);
       END_STATE();
     case 44:
-      if (lookahead == 'H') ADVANCE(102);
+      if (lookahead == 'B') ADVANCE(178);
+      if (lookahead == 'e') ADVANCE(76);
       END_STATE();
     case 45:
-      if (lookahead == 'M') ADVANCE(36);
+      if (lookahead == 'F') ADVANCE(27);
       END_STATE();
     case 46:
-      if (lookahead == 'M') ADVANCE(36);
-      if (lookahead == 's') ADVANCE(78);
-      if (lookahead == 0x221a) ADVANCE(45);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(114);
       END_STATE();
     case 47:
-      if (lookahead == 'M') ADVANCE(38);
-      if (lookahead == 's') ADVANCE(75);
-      if (lookahead == 0x221a) ADVANCE(49);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(47);
+      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 48:
-      if (lookahead == 'M') ADVANCE(39);
-      if (lookahead == 's') ADVANCE(77);
-      if (lookahead == 0x221a) ADVANCE(50);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(48);
+      if (lookahead == 'H') ADVANCE(115);
       END_STATE();
     case 49:
-      if (lookahead == 'M') ADVANCE(40);
+      if (lookahead == 'H') ADVANCE(116);
       END_STATE();
     case 50:
-      if (lookahead == 'M') ADVANCE(41);
+      if (lookahead == 'H') ADVANCE(117);
       END_STATE();
     case 51:
-      if (lookahead == 'M') ADVANCE(42);
+      if (lookahead == 'H') ADVANCE(118);
       END_STATE();
     case 52:
-      if (lookahead == 'M') ADVANCE(43);
+      if (lookahead == 'H') ADVANCE(119);
       END_STATE();
     case 53:
-      if (lookahead == 'M') ADVANCE(44);
+      if (lookahead == 'H') ADVANCE(120);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(206);
-      if (lookahead == 'W') ADVANCE(207);
-      if (lookahead == 's') ADVANCE(208);
+      if (lookahead == 'H') ADVANCE(121);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(210);
-      if (lookahead == 'W') ADVANCE(211);
-      if (lookahead == 's') ADVANCE(212);
+      if (lookahead == 'M') ADVANCE(46);
       END_STATE();
     case 56:
-      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 's') ADVANCE(97);
+      if (lookahead == 0x221a) ADVANCE(55);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(56);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'M') ADVANCE(48);
+      if (lookahead == 's') ADVANCE(94);
+      if (lookahead == 0x221a) ADVANCE(59);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(57);
       END_STATE();
     case 58:
-      if (lookahead == 'e') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(96);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(58);
       END_STATE();
     case 59:
-      if (lookahead == 'e') ADVANCE(74);
+      if (lookahead == 'M') ADVANCE(50);
       END_STATE();
     case 60:
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(155);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(60);
+      if (lookahead == 'M') ADVANCE(51);
       END_STATE();
     case 61:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(202);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(61);
+      if (lookahead == 'M') ADVANCE(52);
       END_STATE();
     case 62:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(197);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(62);
+      if (lookahead == 'M') ADVANCE(53);
       END_STATE();
     case 63:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(160);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(63);
+      if (lookahead == 'M') ADVANCE(54);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(168);
+      if (lookahead == 'V') ADVANCE(236);
+      if (lookahead == 'W') ADVANCE(237);
+      if (lookahead == 's') ADVANCE(238);
       END_STATE();
     case 65:
-      if (lookahead == 'g') ADVANCE(90);
+      if (lookahead == 'V') ADVANCE(240);
+      if (lookahead == 'W') ADVANCE(241);
+      if (lookahead == 's') ADVANCE(242);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(113);
       END_STATE();
     case 67:
-      if (lookahead == 'h') ADVANCE(71);
+      if (lookahead == 'c') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(67);
       END_STATE();
     case 68:
-      if (lookahead == 'l') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(68);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(174);
+      END_STATE();
+    case 70:
+      if (lookahead == 'e') ADVANCE(80);
+      END_STATE();
+    case 71:
+      if (lookahead == 'e') ADVANCE(93);
+      END_STATE();
+    case 72:
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(72);
+      END_STATE();
+    case 73:
+      if (lookahead == 'f') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(73);
+      END_STATE();
+    case 74:
+      if (lookahead == 'f') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(222);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(74);
+      END_STATE();
+    case 75:
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(185);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(75);
+      END_STATE();
+    case 76:
+      if (lookahead == 'g') ADVANCE(193);
+      END_STATE();
+    case 77:
+      if (lookahead == 'g') ADVANCE(108);
+      END_STATE();
+    case 78:
+      if (lookahead == 'h') ADVANCE(191);
+      END_STATE();
+    case 79:
+      if (lookahead == 'h') ADVANCE(87);
+      END_STATE();
+    case 80:
+      if (lookahead == 'l') ADVANCE(71);
+      END_STATE();
+    case 81:
+      if (lookahead == 'm') ADVANCE(194);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 70:
-      if (lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 71:
-      if (lookahead == 'm') ADVANCE(156);
-      END_STATE();
-    case 72:
-      if (lookahead == 'm') ADVANCE(199);
-      END_STATE();
-    case 73:
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 74:
-      if (lookahead == 'n') ADVANCE(65);
-      END_STATE();
-    case 75:
-      if (lookahead == 'q') ADVANCE(79);
-      END_STATE();
-    case 76:
-      if (lookahead == 'q') ADVANCE(80);
-      END_STATE();
-    case 77:
-      if (lookahead == 'q') ADVANCE(81);
-      END_STATE();
-    case 78:
-      if (lookahead == 'q') ADVANCE(82);
-      END_STATE();
-    case 79:
-      if (lookahead == 'r') ADVANCE(89);
-      END_STATE();
-    case 80:
-      if (lookahead == 'r') ADVANCE(91);
-      END_STATE();
-    case 81:
-      if (lookahead == 'r') ADVANCE(92);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 82:
-      if (lookahead == 'r') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(83);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(230);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(84);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(231);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(85);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(42);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(86);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(175);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(160);
+      if (lookahead == 'm') ADVANCE(225);
       END_STATE();
     case 89:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 'm') ADVANCE(41);
       END_STATE();
     case 90:
-      if (lookahead == 't') ADVANCE(66);
+      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 'm') ADVANCE(43);
       END_STATE();
     case 92:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 93:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 'n') ADVANCE(77);
       END_STATE();
     case 94:
-      if (lookahead == 'v') ADVANCE(58);
+      if (lookahead == 'q') ADVANCE(98);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(155);
+      if (lookahead == 'q') ADVANCE(99);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(195);
+      if (lookahead == 'q') ADVANCE(100);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(193);
+      if (lookahead == 'q') ADVANCE(101);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'r') ADVANCE(107);
       END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(109);
       END_STATE();
     case 100:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'r') ADVANCE(111);
       END_STATE();
     case 101:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 102:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(173);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 't') ADVANCE(174);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(172);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 't') ADVANCE(224);
       END_STATE();
     case 105:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(114);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 't') ADVANCE(226);
       END_STATE();
     case 106:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 't') ADVANCE(221);
       END_STATE();
     case 107:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(155);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (lookahead == 't') ADVANCE(78);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (lookahead == 't') ADVANCE(5);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 111:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      if (lookahead == 'v') ADVANCE(70);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 'z') ADVANCE(174);
       END_STATE();
     case 115:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (lookahead == 'z') ADVANCE(220);
       END_STATE();
     case 116:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 'z') ADVANCE(218);
       END_STATE();
     case 117:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      if (lookahead == 'z') ADVANCE(219);
       END_STATE();
     case 118:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 'z') ADVANCE(217);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(248);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 121:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 122:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      if (lookahead == 0x2032) ADVANCE(198);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
       END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 0x2033) ADVANCE(197);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
       END_STATE();
     case 124:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(133);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
       END_STATE();
     case 125:
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 126:
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 127:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 128:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      END_STATE();
+    case 129:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 130:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 131:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 132:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 133:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 135:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      END_STATE();
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 141:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 142:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 143:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 144:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
-    case 126:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 127:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 128:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '%', 214,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 129:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0xb1, 139,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(129);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 130:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 131:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '(', 141,
-        '+', 108,
-        '-', 144,
-        '/', 18,
-        ';', 134,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(131);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 132:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
-      END_STATE();
-    case 133:
-      ACCEPT_TOKEN(aux_sym__end_token1);
-      END_STATE();
-    case 134:
-      ACCEPT_TOKEN(anon_sym_SEMI);
-      END_STATE();
-    case 135:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
-      END_STATE();
-    case 137:
-      ACCEPT_TOKEN(anon_sym_COMMA);
-      END_STATE();
-    case 138:
-      ACCEPT_TOKEN(anon_sym_EQ);
-      END_STATE();
-    case 139:
-      ACCEPT_TOKEN(anon_sym_u00b1);
-      END_STATE();
-    case 140:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
-      END_STATE();
-    case 141:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
-      END_STATE();
-    case 142:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
-      END_STATE();
-    case 143:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 144:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 147:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 148:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 149:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 150:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 153:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(255);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 155:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 156:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 157:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(69);
-      if (lookahead == '.') ADVANCE(127);
-      if (lookahead == 's') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 147:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '%', 244,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(147);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 148:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0xb1, 158,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 149:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(149);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 150:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '(', 160,
+        '+', 127,
+        '-', 163,
+        '/', 18,
+        ';', 153,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(150);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 152:
+      ACCEPT_TOKEN(aux_sym__end_token1);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(anon_sym_SEMI);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(anon_sym_LBRACE);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_RBRACE);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 158:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(289);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(82);
+      if (lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(81);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 177:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
-        '/', 33,
-        '\t', 23,
-        ' ', 23,
-        '-', 127,
-        '.', 127,
-        'W', 169,
-        'd', 169,
-        'i', 169,
-        'm', 169,
+        '/', 40,
+        '\t', 26,
+        ' ', 26,
+        '-', 146,
+        '.', 146,
+        'W', 194,
+        'd', 194,
+        'i', 194,
+        'm', 194,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 159:
+    case 178:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
+          lookahead == ' ') ADVANCE(26);
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 160:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(46);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      END_STATE();
-    case 161:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(163);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 162:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(164);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(155);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(119);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(117);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 27,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 115,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 181:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 113,
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 182:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 114,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(121);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(184);
+      if (lookahead == 'i') ADVANCE(188);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        '-', 127,
-        '.', 127,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(183);
+      if (lookahead == 'i') ADVANCE(189);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(174);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(174);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(138);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(48);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(47);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(21);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 198:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 34,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 201:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 203:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 134,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 132,
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 133,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(140);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'h', 194,
+        's', 194,
+        '-', 146,
+        '.', 146,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(21);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(204);
-      if (lookahead == 'F') ADVANCE(205);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(209);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(213);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(114);
-      if (lookahead == '-') ADVANCE(112);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(231);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(222);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(243);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(235);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(239);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(167);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(242);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(237);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(230);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(157);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(232);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(233);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(229);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(249);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 246:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'W') ADVANCE(233);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(234);
+      if (lookahead == 'F') ADVANCE(235);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(239);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(243);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(131);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(177);
+      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(256);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(269);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(273);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(192);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(190);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(271);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(176);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(267);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(263);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
+      END_STATE();
+    case 279:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
       if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 247:
+    case 281:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
       if (lookahead == '0' ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 248:
+    case 282:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 249:
+    case 283:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
+          lookahead == '.') ADVANCE(146);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 250:
+    case 284:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
+          lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 251:
+    case 285:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'B') ADVANCE(203);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'B') ADVANCE(232);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 252:
+    case 286:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'F') ADVANCE(250);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'F') ADVANCE(284);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 253:
+    case 287:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 254:
+    case 288:
       ACCEPT_TOKEN(sym_string);
       END_STATE();
-    case 255:
+    case 289:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(255);
+          lookahead != '\r') ADVANCE(289);
       END_STATE();
     default:
       return false;
@@ -4249,807 +4540,808 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
   switch (state) {
     case 0:
       ADVANCE_MAP(
-        'A', 1,
-        'G', 2,
-        'H', 3,
-        'M', 4,
-        'V', 5,
-        'W', 6,
-        'a', 7,
-        'b', 8,
-        'c', 9,
-        'd', 10,
-        'e', 11,
-        'f', 12,
-        'g', 13,
-        'h', 14,
-        'i', 15,
-        'j', 16,
-        'k', 17,
-        'l', 18,
-        'm', 19,
-        'n', 20,
-        'o', 21,
-        'p', 22,
-        'r', 23,
-        's', 24,
-        't', 25,
-        'u', 26,
-        'v', 27,
-        'w', 28,
-        'y', 29,
+        'G', 1,
+        'H', 2,
+        'M', 3,
+        'a', 4,
+        'b', 5,
+        'c', 6,
+        'd', 7,
+        'e', 8,
+        'f', 9,
+        'g', 10,
+        'h', 11,
+        'i', 12,
+        'j', 13,
+        'k', 14,
+        'l', 15,
+        'm', 16,
+        'n', 17,
+        'o', 18,
+        'p', 19,
+        'r', 20,
+        's', 21,
+        't', 22,
+        'u', 23,
+        'v', 24,
+        'w', 25,
+        'y', 26,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
       END_STATE();
     case 1:
-      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == 'H') ADVANCE(27);
       END_STATE();
     case 2:
-      if (lookahead == 'H') ADVANCE(30);
+      if (lookahead == 'z') ADVANCE(28);
       END_STATE();
     case 3:
-      if (lookahead == 'z') ADVANCE(31);
+      if (lookahead == 'H') ADVANCE(29);
       END_STATE();
     case 4:
-      if (lookahead == 'H') ADVANCE(32);
+      ADVANCE_MAP(
+        'b', 30,
+        'c', 31,
+        'd', 32,
+        'g', 33,
+        'l', 34,
+        'm', 35,
+        'n', 36,
+        'p', 37,
+        's', 38,
+        't', 39,
+        'u', 40,
+        'v', 41,
+      );
       END_STATE();
     case 5:
-      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == 'a') ADVANCE(42);
+      if (lookahead == 'e') ADVANCE(43);
+      if (lookahead == 'o') ADVANCE(44);
+      if (lookahead == 'r') ADVANCE(45);
+      if (lookahead == 'u') ADVANCE(46);
+      if (lookahead == 'y') ADVANCE(47);
       END_STATE();
     case 6:
-      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == 'a') ADVANCE(48);
+      if (lookahead == 'h') ADVANCE(49);
+      if (lookahead == 'i') ADVANCE(50);
+      if (lookahead == 'l') ADVANCE(51);
+      if (lookahead == 'm') ADVANCE(52);
+      if (lookahead == 'o') ADVANCE(53);
+      if (lookahead == 'w') ADVANCE(54);
       END_STATE();
     case 7:
-      ADVANCE_MAP(
-        'b', 33,
-        'c', 34,
-        'd', 35,
-        'g', 36,
-        'l', 37,
-        'm', 38,
-        'n', 39,
-        'p', 40,
-        's', 41,
-        't', 42,
-        'u', 43,
-      );
+      if (lookahead == 'B') ADVANCE(55);
+      if (lookahead == 'a') ADVANCE(56);
+      if (lookahead == 'c') ADVANCE(57);
+      if (lookahead == 'e') ADVANCE(58);
+      if (lookahead == 'i') ADVANCE(59);
+      if (lookahead == 'r') ADVANCE(60);
+      if (lookahead == 'u') ADVANCE(61);
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(44);
-      if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      ADVANCE_MAP(
+        'd', 62,
+        'f', 63,
+        'i', 64,
+        'n', 65,
+        'q', 66,
+        'r', 67,
+        't', 68,
+        'x', 69,
+      );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(70);
+      if (lookahead == 'i') ADVANCE(71);
+      if (lookahead == 'm') ADVANCE(72);
+      if (lookahead == 'o') ADVANCE(73);
+      if (lookahead == 'r') ADVANCE(74);
+      if (lookahead == 't') ADVANCE(75);
+      if (lookahead == 'u') ADVANCE(76);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      if (lookahead == 'a') ADVANCE(77);
+      if (lookahead == 'e') ADVANCE(78);
+      if (lookahead == 'r') ADVANCE(79);
+      if (lookahead == 'u') ADVANCE(80);
       END_STATE();
     case 11:
-      ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
-      );
+      ACCEPT_TOKEN(anon_sym_h);
+      if (lookahead == 'a') ADVANCE(81);
+      if (lookahead == 'e') ADVANCE(82);
+      if (lookahead == 'i') ADVANCE(83);
+      if (lookahead == 'o') ADVANCE(84);
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'f') ADVANCE(85);
+      if (lookahead == 'm') ADVANCE(86);
+      if (lookahead == 'n') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(88);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'o') ADVANCE(89);
+      if (lookahead == 'u') ADVANCE(90);
       END_STATE();
     case 14:
-      ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      ACCEPT_TOKEN(anon_sym_k);
+      if (lookahead == 'H') ADVANCE(91);
+      if (lookahead == 'V') ADVANCE(92);
+      if (lookahead == 'W') ADVANCE(93);
+      if (lookahead == 'e') ADVANCE(94);
+      if (lookahead == 'i') ADVANCE(95);
+      if (lookahead == 'm') ADVANCE(96);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'e') ADVANCE(97);
+      if (lookahead == 'i') ADVANCE(98);
+      if (lookahead == 'o') ADVANCE(99);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'a') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'm') ADVANCE(103);
+      if (lookahead == 'o') ADVANCE(104);
+      if (lookahead == 's') ADVANCE(105);
       END_STATE();
     case 17:
-      ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(93);
-      if (lookahead == 'V') ADVANCE(94);
-      if (lookahead == 'W') ADVANCE(95);
-      if (lookahead == 'e') ADVANCE(96);
-      if (lookahead == 'i') ADVANCE(97);
-      if (lookahead == 'm') ADVANCE(98);
+      if (lookahead == 'a') ADVANCE(106);
+      if (lookahead == 'e') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(99);
-      if (lookahead == 'i') ADVANCE(100);
-      if (lookahead == 'o') ADVANCE(101);
+      if (lookahead == 'c') ADVANCE(110);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'h') ADVANCE(112);
+      if (lookahead == 'n') ADVANCE(113);
+      if (lookahead == 'p') ADVANCE(114);
+      if (lookahead == 'u') ADVANCE(115);
+      if (lookahead == 'v') ADVANCE(116);
       END_STATE();
     case 19:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(102);
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
-      END_STATE();
-    case 20:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
-      END_STATE();
-    case 21:
-      if (lookahead == 'f') ADVANCE(113);
-      if (lookahead == 'h') ADVANCE(114);
-      if (lookahead == 'n') ADVANCE(115);
-      if (lookahead == 'p') ADVANCE(116);
-      if (lookahead == 'u') ADVANCE(117);
-      if (lookahead == 'v') ADVANCE(118);
-      END_STATE();
-    case 22:
-      if (lookahead == 'a') ADVANCE(119);
-      if (lookahead == 'e') ADVANCE(120);
-      if (lookahead == 'h') ADVANCE(121);
-      if (lookahead == 'i') ADVANCE(122);
-      if (lookahead == 'l') ADVANCE(123);
-      if (lookahead == 'o') ADVANCE(124);
-      if (lookahead == 'r') ADVANCE(125);
-      END_STATE();
-    case 23:
-      if (lookahead == 'a') ADVANCE(126);
-      if (lookahead == 'e') ADVANCE(127);
-      if (lookahead == 'u') ADVANCE(128);
-      END_STATE();
-    case 24:
-      ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 129,
-        'e', 130,
-        'h', 131,
-        'i', 132,
-        'o', 133,
-        'p', 134,
-        's', 135,
-        't', 136,
-        'w', 137,
+        'a', 117,
+        'e', 118,
+        'h', 119,
+        'i', 120,
+        'l', 121,
+        'o', 122,
+        'r', 123,
+        'u', 124,
       );
       END_STATE();
+    case 20:
+      if (lookahead == 'a') ADVANCE(125);
+      if (lookahead == 'e') ADVANCE(126);
+      if (lookahead == 'u') ADVANCE(127);
+      END_STATE();
+    case 21:
+      ACCEPT_TOKEN(anon_sym_s);
+      ADVANCE_MAP(
+        'c', 128,
+        'e', 129,
+        'h', 130,
+        'i', 131,
+        'o', 132,
+        'p', 133,
+        's', 134,
+        't', 135,
+        'w', 136,
+      );
+      END_STATE();
+    case 22:
+      if (lookahead == 'a') ADVANCE(137);
+      if (lookahead == 'e') ADVANCE(138);
+      if (lookahead == 'h') ADVANCE(139);
+      if (lookahead == 'o') ADVANCE(140);
+      if (lookahead == 'r') ADVANCE(141);
+      if (lookahead == 'u') ADVANCE(142);
+      if (lookahead == 'y') ADVANCE(143);
+      END_STATE();
+    case 23:
+      if (lookahead == 'V') ADVANCE(144);
+      if (lookahead == 'W') ADVANCE(145);
+      if (lookahead == 'n') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(147);
+      END_STATE();
+    case 24:
+      if (lookahead == 'a') ADVANCE(148);
+      if (lookahead == 'e') ADVANCE(149);
+      if (lookahead == 'o') ADVANCE(150);
+      END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(138);
-      if (lookahead == 'e') ADVANCE(139);
-      if (lookahead == 'h') ADVANCE(140);
-      if (lookahead == 'o') ADVANCE(141);
-      if (lookahead == 'r') ADVANCE(142);
-      if (lookahead == 'u') ADVANCE(143);
-      if (lookahead == 'y') ADVANCE(144);
+      if (lookahead == 'a') ADVANCE(151);
+      if (lookahead == 'e') ADVANCE(152);
+      if (lookahead == 'g') ADVANCE(153);
+      if (lookahead == 'i') ADVANCE(154);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(146);
-      if (lookahead == 'n') ADVANCE(147);
-      if (lookahead == 's') ADVANCE(148);
+      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(149);
-      if (lookahead == 'e') ADVANCE(150);
-      if (lookahead == 'o') ADVANCE(151);
+      if (lookahead == 'z') ADVANCE(157);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(152);
-      if (lookahead == 'e') ADVANCE(153);
-      if (lookahead == 'g') ADVANCE(154);
-      if (lookahead == 'i') ADVANCE(155);
-      END_STATE();
-    case 29:
-      if (lookahead == 'd') ADVANCE(156);
-      if (lookahead == 'e') ADVANCE(157);
-      END_STATE();
-    case 30:
-      if (lookahead == 'z') ADVANCE(158);
-      END_STATE();
-    case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
+    case 29:
+      if (lookahead == 'z') ADVANCE(158);
+      END_STATE();
+    case 30:
+      if (lookahead == 'o') ADVANCE(159);
+      END_STATE();
+    case 31:
+      if (lookahead == 'c') ADVANCE(160);
+      END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(159);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'd') ADVANCE(162);
       END_STATE();
     case 33:
-      if (lookahead == 'o') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'l') ADVANCE(164);
       END_STATE();
     case 34:
-      if (lookahead == 'c') ADVANCE(161);
+      if (lookahead == 'l') ADVANCE(165);
+      if (lookahead == 'o') ADVANCE(166);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(162);
-      if (lookahead == 'd') ADVANCE(163);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(167);
+      if (lookahead == 'p') ADVANCE(168);
+      if (lookahead == 's') ADVANCE(169);
       END_STATE();
     case 36:
-      if (lookahead == 'a') ADVANCE(164);
-      if (lookahead == 'l') ADVANCE(165);
+      if (lookahead == 't') ADVANCE(170);
       END_STATE();
     case 37:
-      if (lookahead == 'l') ADVANCE(166);
-      if (lookahead == 'o') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(171);
       END_STATE();
     case 38:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(168);
-      if (lookahead == 'p') ADVANCE(169);
-      if (lookahead == 's') ADVANCE(170);
+      if (lookahead == 'k') ADVANCE(172);
       END_STATE();
     case 39:
-      if (lookahead == 't') ADVANCE(171);
-      END_STATE();
-    case 40:
-      if (lookahead == 'a') ADVANCE(172);
-      END_STATE();
-    case 41:
-      if (lookahead == 'k') ADVANCE(173);
-      END_STATE();
-    case 42:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
-    case 43:
-      if (lookahead == 't') ADVANCE(174);
+    case 40:
+      if (lookahead == 't') ADVANCE(173);
       END_STATE();
-    case 44:
+    case 41:
+      if (lookahead == 'e') ADVANCE(174);
+      END_STATE();
+    case 42:
       if (lookahead == 'l') ADVANCE(175);
       if (lookahead == 'n') ADVANCE(176);
       if (lookahead == 's') ADVANCE(177);
       END_STATE();
-    case 45:
+    case 43:
       if (lookahead == 'l') ADVANCE(178);
       if (lookahead == 's') ADVANCE(179);
       END_STATE();
-    case 46:
+    case 44:
       if (lookahead == 'w') ADVANCE(180);
       END_STATE();
-    case 47:
+    case 45:
       if (lookahead == 'a') ADVANCE(181);
       END_STATE();
-    case 48:
+    case 46:
       if (lookahead == 'm') ADVANCE(182);
       END_STATE();
-    case 49:
+    case 47:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
-    case 50:
+    case 48:
       if (lookahead == 'b') ADVANCE(183);
       if (lookahead == 'l') ADVANCE(184);
       if (lookahead == 'r') ADVANCE(185);
       END_STATE();
-    case 51:
+    case 49:
       if (lookahead == 'a') ADVANCE(186);
       END_STATE();
-    case 52:
+    case 50:
       if (lookahead == 'r') ADVANCE(187);
       END_STATE();
-    case 53:
+    case 51:
       if (lookahead == 'a') ADVANCE(188);
       END_STATE();
-    case 54:
+    case 52:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
-    case 55:
+    case 53:
       if (lookahead == 'm') ADVANCE(189);
       if (lookahead == 'n') ADVANCE(190);
       if (lookahead == 'r') ADVANCE(191);
       if (lookahead == 'u') ADVANCE(192);
       END_STATE();
-    case 56:
+    case 54:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
-    case 57:
+    case 55:
       if (lookahead == 'W') ADVANCE(193);
       if (lookahead == 'd') ADVANCE(194);
       if (lookahead == 'i') ADVANCE(195);
       if (lookahead == 'm') ADVANCE(196);
       END_STATE();
-    case 58:
+    case 56:
       if (lookahead == 't') ADVANCE(197);
       END_STATE();
-    case 59:
+    case 57:
       if (lookahead == '-') ADVANCE(198);
       END_STATE();
-    case 60:
+    case 58:
       if (lookahead == 'g') ADVANCE(199);
       if (lookahead == 'l') ADVANCE(200);
       if (lookahead == 'v') ADVANCE(201);
       END_STATE();
-    case 61:
+    case 59:
       if (lookahead == 'a') ADVANCE(202);
       if (lookahead == 'p') ADVANCE(203);
       if (lookahead == 'r') ADVANCE(204);
       if (lookahead == 's') ADVANCE(205);
       if (lookahead == 'v') ADVANCE(206);
       END_STATE();
-    case 62:
+    case 60:
       if (lookahead == 'i') ADVANCE(207);
       END_STATE();
-    case 63:
+    case 61:
       if (lookahead == 'e') ADVANCE(208);
       if (lookahead == 'p') ADVANCE(209);
       if (lookahead == 't') ADVANCE(210);
       END_STATE();
-    case 64:
+    case 62:
       if (lookahead == 'i') ADVANCE(211);
       END_STATE();
-    case 65:
+    case 63:
       if (lookahead == 'f') ADVANCE(212);
       END_STATE();
-    case 66:
+    case 64:
       if (lookahead == 'r') ADVANCE(213);
       END_STATE();
-    case 67:
+    case 65:
       if (lookahead == 'd') ADVANCE(214);
       END_STATE();
-    case 68:
+    case 66:
       if (lookahead == 'u') ADVANCE(215);
       END_STATE();
-    case 69:
+    case 67:
       if (lookahead == 'p') ADVANCE(216);
       END_STATE();
-    case 70:
+    case 68:
       if (lookahead == 'r') ADVANCE(217);
       END_STATE();
-    case 71:
+    case 69:
       if (lookahead == 'c') ADVANCE(218);
       if (lookahead == 'p') ADVANCE(219);
       END_STATE();
-    case 72:
+    case 70:
       if (lookahead == 'i') ADVANCE(220);
       if (lookahead == 'm') ADVANCE(221);
       END_STATE();
-    case 73:
+    case 71:
       if (lookahead == 'g') ADVANCE(222);
       if (lookahead == 'l') ADVANCE(223);
       if (lookahead == 'x') ADVANCE(224);
       END_STATE();
-    case 74:
+    case 72:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
-    case 75:
+    case 73:
       if (lookahead == 'l') ADVANCE(225);
       if (lookahead == 'r') ADVANCE(226);
       END_STATE();
-    case 76:
+    case 74:
       if (lookahead == 'e') ADVANCE(227);
       if (lookahead == 'o') ADVANCE(228);
       END_STATE();
-    case 77:
+    case 75:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
-    case 78:
+    case 76:
       if (lookahead == 'l') ADVANCE(229);
       END_STATE();
-    case 79:
+    case 77:
       if (lookahead == 'i') ADVANCE(230);
       END_STATE();
-    case 80:
+    case 78:
       if (lookahead == 'n') ADVANCE(231);
       END_STATE();
-    case 81:
+    case 79:
       if (lookahead == 'o') ADVANCE(232);
       END_STATE();
-    case 82:
+    case 80:
       if (lookahead == 'e') ADVANCE(233);
       END_STATE();
-    case 83:
+    case 81:
       if (lookahead == 'a') ADVANCE(234);
       END_STATE();
-    case 84:
+    case 82:
       if (lookahead == 'i') ADVANCE(235);
       END_STATE();
-    case 85:
+    case 83:
       if (lookahead == 'g') ADVANCE(236);
       END_STATE();
-    case 86:
+    case 84:
       if (lookahead == 'l') ADVANCE(237);
       END_STATE();
-    case 87:
+    case 85:
       ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
-    case 88:
+    case 86:
       if (lookahead == 'p') ADVANCE(238);
       END_STATE();
-    case 89:
+    case 87:
       ACCEPT_TOKEN(anon_sym_in);
       if (lookahead == 'n') ADVANCE(239);
       if (lookahead == 'p') ADVANCE(240);
       if (lookahead == 's') ADVANCE(241);
       END_STATE();
-    case 90:
+    case 88:
       if (lookahead == 'o') ADVANCE(242);
       END_STATE();
-    case 91:
+    case 89:
       if (lookahead == 'i') ADVANCE(243);
       END_STATE();
-    case 92:
+    case 90:
       if (lookahead == 'm') ADVANCE(244);
       if (lookahead == 'r') ADVANCE(245);
       END_STATE();
-    case 93:
+    case 91:
       if (lookahead == 'z') ADVANCE(246);
       END_STATE();
-    case 94:
+    case 92:
       ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
-    case 95:
+    case 93:
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
-    case 96:
+    case 94:
       if (lookahead == 'y') ADVANCE(247);
       END_STATE();
-    case 97:
+    case 95:
       if (lookahead == 'n') ADVANCE(248);
       END_STATE();
-    case 98:
+    case 96:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
-    case 99:
+    case 97:
       if (lookahead == 't') ADVANCE(249);
       END_STATE();
-    case 100:
+    case 98:
       if (lookahead == 'c') ADVANCE(250);
       if (lookahead == 'm') ADVANCE(251);
       if (lookahead == 'n') ADVANCE(252);
       END_STATE();
-    case 101:
+    case 99:
       if (lookahead == 'a') ADVANCE(253);
       if (lookahead == 's') ADVANCE(254);
       if (lookahead == 'w') ADVANCE(255);
       END_STATE();
-    case 102:
-      ACCEPT_TOKEN(anon_sym_mW);
-      END_STATE();
-    case 103:
+    case 100:
       if (lookahead == 'x') ADVANCE(256);
       END_STATE();
-    case 104:
+    case 101:
       if (lookahead == 'a') ADVANCE(257);
       if (lookahead == 'd') ADVANCE(258);
       if (lookahead == 't') ADVANCE(259);
       END_STATE();
-    case 105:
+    case 102:
       ACCEPT_TOKEN(anon_sym_mi);
       if (lookahead == 'n') ADVANCE(260);
       END_STATE();
-    case 106:
+    case 103:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
-    case 107:
+    case 104:
       if (lookahead == 'd') ADVANCE(261);
       END_STATE();
-    case 108:
+    case 105:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
-    case 109:
+    case 106:
       if (lookahead == 'd') ADVANCE(262);
       END_STATE();
-    case 110:
+    case 107:
       if (lookahead == 't') ADVANCE(263);
       END_STATE();
-    case 111:
+    case 108:
       ACCEPT_TOKEN(anon_sym_no);
       if (lookahead == 'i') ADVANCE(264);
       if (lookahead == 'm') ADVANCE(265);
       END_STATE();
-    case 112:
+    case 109:
       ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
-    case 113:
+    case 110:
+      if (lookahead == 'c') ADVANCE(266);
+      END_STATE();
+    case 111:
       ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
-    case 114:
-      if (lookahead == 'm') ADVANCE(266);
+    case 112:
+      if (lookahead == 'm') ADVANCE(267);
       END_STATE();
-    case 115:
+    case 113:
       ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
+    case 114:
+      if (lookahead == 'e') ADVANCE(268);
+      END_STATE();
+    case 115:
+      if (lookahead == 't') ADVANCE(269);
+      END_STATE();
     case 116:
-      if (lookahead == 'e') ADVANCE(267);
+      if (lookahead == 'e') ADVANCE(270);
       END_STATE();
     case 117:
-      if (lookahead == 't') ADVANCE(268);
+      if (lookahead == 'd') ADVANCE(271);
+      if (lookahead == 's') ADVANCE(272);
       END_STATE();
     case 118:
-      if (lookahead == 'e') ADVANCE(269);
+      if (lookahead == 'p') ADVANCE(273);
+      if (lookahead == 'r') ADVANCE(274);
       END_STATE();
     case 119:
-      if (lookahead == 'd') ADVANCE(270);
-      if (lookahead == 's') ADVANCE(271);
+      if (lookahead == 'a') ADVANCE(275);
       END_STATE();
     case 120:
-      if (lookahead == 'p') ADVANCE(272);
-      if (lookahead == 'r') ADVANCE(273);
+      if (lookahead == 'e') ADVANCE(276);
       END_STATE();
     case 121:
-      if (lookahead == 'a') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(277);
       END_STATE();
     case 122:
-      if (lookahead == 'e') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(278);
+      if (lookahead == 's') ADVANCE(279);
+      if (lookahead == 'w') ADVANCE(280);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(276);
+      if (lookahead == 'e') ADVANCE(281);
+      if (lookahead == 'o') ADVANCE(282);
       END_STATE();
     case 124:
-      if (lookahead == 'r') ADVANCE(277);
-      if (lookahead == 's') ADVANCE(278);
-      if (lookahead == 'w') ADVANCE(279);
+      if (lookahead == 'b') ADVANCE(283);
       END_STATE();
     case 125:
-      if (lookahead == 'e') ADVANCE(280);
-      if (lookahead == 'o') ADVANCE(281);
+      if (lookahead == 'd') ADVANCE(284);
+      if (lookahead == 't') ADVANCE(285);
       END_STATE();
     case 126:
-      if (lookahead == 'd') ADVANCE(282);
-      if (lookahead == 't') ADVANCE(283);
-      END_STATE();
-    case 127:
       ADVANCE_MAP(
-        'a', 284,
-        'c', 285,
-        'f', 286,
-        'j', 287,
-        'p', 288,
-        's', 289,
-        't', 290,
-        'v', 291,
+        'a', 286,
+        'c', 287,
+        'f', 288,
+        'j', 289,
+        'p', 290,
+        's', 291,
+        't', 292,
+        'v', 293,
       );
       END_STATE();
+    case 127:
+      if (lookahead == 'l') ADVANCE(294);
+      if (lookahead == 'n') ADVANCE(295);
+      END_STATE();
     case 128:
-      if (lookahead == 'l') ADVANCE(292);
-      if (lookahead == 'n') ADVANCE(293);
+      if (lookahead == 'a') ADVANCE(296);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'n') ADVANCE(297);
+      if (lookahead == 'r') ADVANCE(298);
+      if (lookahead == 's') ADVANCE(299);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(295);
-      if (lookahead == 'r') ADVANCE(296);
-      if (lookahead == 's') ADVANCE(297);
+      if (lookahead == 'a') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(301);
+      if (lookahead == 'o') ADVANCE(302);
+      if (lookahead == 'u') ADVANCE(303);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(298);
-      if (lookahead == 'e') ADVANCE(299);
-      if (lookahead == 'o') ADVANCE(300);
-      if (lookahead == 'u') ADVANCE(301);
+      if (lookahead == 'n') ADVANCE(304);
+      if (lookahead == 'z') ADVANCE(305);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(302);
-      if (lookahead == 'z') ADVANCE(303);
+      if (lookahead == 'u') ADVANCE(306);
       END_STATE();
     case 133:
-      if (lookahead == 'u') ADVANCE(304);
+      if (lookahead == 'a') ADVANCE(307);
+      if (lookahead == 'l') ADVANCE(308);
+      if (lookahead == 'o') ADVANCE(309);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(305);
-      if (lookahead == 'l') ADVANCE(306);
+      if (lookahead == 'b') ADVANCE(310);
       END_STATE();
     case 135:
-      if (lookahead == 'b') ADVANCE(307);
+      if (lookahead == 'a') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(308);
-      if (lookahead == 'r') ADVANCE(309);
+      if (lookahead == 'i') ADVANCE(313);
+      if (lookahead == 'r') ADVANCE(314);
       END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(310);
-      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 'i') ADVANCE(315);
       END_STATE();
     case 138:
-      if (lookahead == 'i') ADVANCE(312);
+      if (lookahead == 'e') ADVANCE(316);
+      if (lookahead == 'm') ADVANCE(317);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(313);
-      if (lookahead == 'm') ADVANCE(314);
+      if (lookahead == 'e') ADVANCE(318);
+      if (lookahead == 'r') ADVANCE(319);
       END_STATE();
     case 140:
-      if (lookahead == 'e') ADVANCE(315);
-      if (lookahead == 'r') ADVANCE(316);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(320);
       END_STATE();
     case 141:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(317);
+      if (lookahead == 'a') ADVANCE(321);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(318);
+      if (lookahead == 'n') ADVANCE(322);
       END_STATE();
     case 143:
-      if (lookahead == 'n') ADVANCE(319);
+      if (lookahead == 'p') ADVANCE(323);
       END_STATE();
     case 144:
-      if (lookahead == 'p') ADVANCE(320);
-      END_STATE();
-    case 145:
       ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
-    case 146:
+    case 145:
       ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
+    case 146:
+      if (lookahead == 'd') ADVANCE(324);
+      if (lookahead == 't') ADVANCE(325);
+      END_STATE();
     case 147:
-      if (lookahead == 'd') ADVANCE(321);
-      if (lookahead == 't') ADVANCE(322);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(326);
       END_STATE();
     case 148:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(323);
+      if (lookahead == 'l') ADVANCE(327);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(324);
+      if (lookahead == 'l') ADVANCE(328);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(325);
+      if (lookahead == 'l') ADVANCE(329);
       END_STATE();
     case 151:
-      if (lookahead == 'l') ADVANCE(326);
+      if (lookahead == 'v') ADVANCE(330);
+      if (lookahead == 'y') ADVANCE(331);
       END_STATE();
     case 152:
-      if (lookahead == 'v') ADVANCE(327);
-      if (lookahead == 'y') ADVANCE(328);
-      END_STATE();
-    case 153:
-      if (lookahead == 't') ADVANCE(329);
-      END_STATE();
-    case 154:
-      if (lookahead == 's') ADVANCE(330);
-      END_STATE();
-    case 155:
-      if (lookahead == 'r') ADVANCE(331);
       if (lookahead == 't') ADVANCE(332);
       END_STATE();
-    case 156:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 157:
+    case 153:
       if (lookahead == 's') ADVANCE(333);
       END_STATE();
-    case 158:
+    case 154:
+      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 't') ADVANCE(335);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
+    case 156:
+      if (lookahead == 's') ADVANCE(336);
+      END_STATE();
+    case 157:
       ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
-    case 159:
+    case 158:
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
+    case 159:
+      if (lookahead == 'v') ADVANCE(337);
+      END_STATE();
     case 160:
-      if (lookahead == 'v') ADVANCE(334);
+      if (lookahead == 'u') ADVANCE(338);
       END_STATE();
     case 161:
-      if (lookahead == 'u') ADVANCE(335);
+      if (lookahead == 'p') ADVANCE(339);
       END_STATE();
     case 162:
-      if (lookahead == 'p') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(340);
       END_STATE();
     case 163:
-      if (lookahead == 'e') ADVANCE(337);
-      END_STATE();
-    case 164:
-      if (lookahead == 'i') ADVANCE(338);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_agl);
-      END_STATE();
-    case 166:
-      if (lookahead == 'o') ADVANCE(339);
-      END_STATE();
-    case 167:
-      if (lookahead == 'n') ADVANCE(340);
-      END_STATE();
-    case 168:
       if (lookahead == 'i') ADVANCE(341);
       END_STATE();
+    case 164:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 165:
+      if (lookahead == 'o') ADVANCE(342);
+      END_STATE();
+    case 166:
+      if (lookahead == 'n') ADVANCE(343);
+      END_STATE();
+    case 167:
+      if (lookahead == 'i') ADVANCE(344);
+      END_STATE();
+    case 168:
+      if (lookahead == 'l') ADVANCE(345);
+      END_STATE();
     case 169:
-      if (lookahead == 'l') ADVANCE(342);
+      if (lookahead == 'l') ADVANCE(346);
       END_STATE();
     case 170:
-      if (lookahead == 'l') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(347);
       END_STATE();
     case 171:
-      if (lookahead == 'e') ADVANCE(344);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 172:
-      if (lookahead == 'r') ADVANCE(345);
-      END_STATE();
-    case 173:
       ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
+    case 173:
+      if (lookahead == 'h') ADVANCE(349);
+      END_STATE();
     case 174:
-      if (lookahead == 'h') ADVANCE(346);
+      if (lookahead == 'r') ADVANCE(350);
       END_STATE();
     case 175:
-      if (lookahead == 'u') ADVANCE(347);
+      if (lookahead == 'u') ADVANCE(351);
       END_STATE();
     case 176:
-      if (lookahead == 'd') ADVANCE(348);
+      if (lookahead == 'd') ADVANCE(352);
       END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(349);
+      if (lookahead == 'e') ADVANCE(353);
       END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(350);
+      if (lookahead == 'o') ADVANCE(354);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(351);
+      if (lookahead == 'i') ADVANCE(355);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 181:
-      if (lookahead == 'i') ADVANCE(352);
-      if (lookahead == 'n') ADVANCE(353);
+      if (lookahead == 'i') ADVANCE(356);
+      if (lookahead == 'n') ADVANCE(357);
       END_STATE();
     case 182:
-      if (lookahead == 'p') ADVANCE(354);
+      if (lookahead == 'p') ADVANCE(358);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(355);
+      if (lookahead == 'l') ADVANCE(359);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(356);
+      if (lookahead == 'i') ADVANCE(360);
       END_STATE();
     case 185:
-      if (lookahead == 'r') ADVANCE(357);
+      if (lookahead == 'r') ADVANCE(361);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(358);
+      if (lookahead == 'i') ADVANCE(362);
       END_STATE();
     case 187:
-      if (lookahead == 'c') ADVANCE(359);
+      if (lookahead == 'c') ADVANCE(363);
       END_STATE();
     case 188:
-      if (lookahead == 'd') ADVANCE(360);
-      if (lookahead == 's') ADVANCE(361);
+      if (lookahead == 'd') ADVANCE(364);
+      if (lookahead == 's') ADVANCE(365);
       END_STATE();
     case 189:
-      if (lookahead == 'b') ADVANCE(362);
+      if (lookahead == 'b') ADVANCE(366);
       END_STATE();
     case 190:
-      if (lookahead == 'd') ADVANCE(363);
-      if (lookahead == 'f') ADVANCE(364);
-      if (lookahead == 'n') ADVANCE(365);
-      if (lookahead == 's') ADVANCE(366);
+      if (lookahead == 'd') ADVANCE(367);
+      if (lookahead == 'f') ADVANCE(368);
+      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 's') ADVANCE(370);
       END_STATE();
     case 191:
-      if (lookahead == 'r') ADVANCE(367);
+      if (lookahead == 'r') ADVANCE(371);
       END_STATE();
     case 192:
-      if (lookahead == 'p') ADVANCE(368);
+      if (lookahead == 'p') ADVANCE(372);
       END_STATE();
     case 193:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -5064,2477 +5356,2554 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 197:
-      if (lookahead == 'a') ADVANCE(369);
-      if (lookahead == 'e') ADVANCE(370);
+      if (lookahead == 'a') ADVANCE(373);
+      if (lookahead == 'e') ADVANCE(374);
       END_STATE();
     case 198:
-      if (lookahead == 'i') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(375);
       END_STATE();
     case 199:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(372);
-      if (lookahead == 'F') ADVANCE(373);
+      if (lookahead == 'C') ADVANCE(376);
+      if (lookahead == 'F') ADVANCE(377);
       END_STATE();
     case 200:
-      if (lookahead == 'a') ADVANCE(374);
+      if (lookahead == 'a') ADVANCE(378);
       END_STATE();
     case 201:
-      if (lookahead == 'i') ADVANCE(375);
+      if (lookahead == 'i') ADVANCE(379);
       END_STATE();
     case 202:
-      if (lookahead == 'm') ADVANCE(376);
+      if (lookahead == 'm') ADVANCE(380);
       END_STATE();
     case 203:
-      if (lookahead == 'l') ADVANCE(377);
+      if (lookahead == 'l') ADVANCE(381);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(378);
+      if (lookahead == 'e') ADVANCE(382);
       END_STATE();
     case 205:
-      if (lookahead == 'p') ADVANCE(379);
-      if (lookahead == 't') ADVANCE(380);
+      if (lookahead == 'p') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(384);
       END_STATE();
     case 206:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'i') ADVANCE(385);
       END_STATE();
     case 207:
-      if (lookahead == 'f') ADVANCE(382);
+      if (lookahead == 'f') ADVANCE(386);
       END_STATE();
     case 208:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 209:
-      if (lookahead == 'l') ADVANCE(383);
+      if (lookahead == 'l') ADVANCE(387);
       END_STATE();
     case 210:
-      if (lookahead == 'y') ADVANCE(384);
+      if (lookahead == 'y') ADVANCE(388);
       END_STATE();
     case 211:
-      if (lookahead == 't') ADVANCE(385);
+      if (lookahead == 't') ADVANCE(389);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(386);
+      if (lookahead == 'i') ADVANCE(390);
       END_STATE();
     case 213:
-      if (lookahead == 'p') ADVANCE(387);
+      if (lookahead == 'p') ADVANCE(391);
       END_STATE();
     case 214:
-      if (lookahead == 's') ADVANCE(388);
+      if (lookahead == 's') ADVANCE(392);
       END_STATE();
     case 215:
-      if (lookahead == 'a') ADVANCE(389);
+      if (lookahead == 'a') ADVANCE(393);
       END_STATE();
     case 216:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 217:
-      if (lookahead == 's') ADVANCE(390);
+      if (lookahead == 's') ADVANCE(394);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(391);
+      if (lookahead == 'e') ADVANCE(395);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'e') ADVANCE(396);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(393);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(394);
+      if (lookahead == 'i') ADVANCE(398);
       END_STATE();
     case 222:
-      if (lookahead == 'u') ADVANCE(395);
+      if (lookahead == 'u') ADVANCE(399);
       END_STATE();
     case 223:
-      if (lookahead == 't') ADVANCE(396);
+      if (lookahead == 't') ADVANCE(400);
       END_STATE();
     case 224:
-      if (lookahead == 'e') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(401);
       END_STATE();
     case 225:
-      if (lookahead == 'd') ADVANCE(398);
+      if (lookahead == 'd') ADVANCE(402);
       END_STATE();
     case 226:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(399);
+      if (lookahead == 'w') ADVANCE(403);
       END_STATE();
     case 227:
-      if (lookahead == 'q') ADVANCE(400);
+      if (lookahead == 'q') ADVANCE(404);
       END_STATE();
     case 228:
-      if (lookahead == 'm') ADVANCE(401);
+      if (lookahead == 'm') ADVANCE(405);
       END_STATE();
     case 229:
-      if (lookahead == 'l') ADVANCE(402);
+      if (lookahead == 'l') ADVANCE(406);
       END_STATE();
     case 230:
-      if (lookahead == 'n') ADVANCE(403);
+      if (lookahead == 'n') ADVANCE(407);
       END_STATE();
     case 231:
-      if (lookahead == 'e') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(408);
       END_STATE();
     case 232:
-      if (lookahead == 'u') ADVANCE(405);
+      if (lookahead == 'u') ADVANCE(409);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(406);
+      if (lookahead == 's') ADVANCE(410);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(407);
+      if (lookahead == 't') ADVANCE(411);
       END_STATE();
     case 235:
-      if (lookahead == 'g') ADVANCE(408);
+      if (lookahead == 'g') ADVANCE(412);
       END_STATE();
     case 236:
-      if (lookahead == 'h') ADVANCE(409);
+      if (lookahead == 'h') ADVANCE(413);
       END_STATE();
     case 237:
-      if (lookahead == 'd') ADVANCE(410);
+      if (lookahead == 'd') ADVANCE(414);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(411);
+      if (lookahead == 'e') ADVANCE(415);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(412);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 240:
-      if (lookahead == 'u') ADVANCE(413);
+      if (lookahead == 'u') ADVANCE(417);
       END_STATE();
     case 241:
-      if (lookahead == 't') ADVANCE(414);
+      if (lookahead == 't') ADVANCE(418);
       END_STATE();
     case 242:
-      if (lookahead == 'l') ADVANCE(415);
+      if (lookahead == 'l') ADVANCE(419);
       END_STATE();
     case 243:
-      if (lookahead == 'n') ADVANCE(416);
+      if (lookahead == 'n') ADVANCE(420);
       END_STATE();
     case 244:
-      if (lookahead == 'p') ADVANCE(417);
+      if (lookahead == 'p') ADVANCE(421);
       END_STATE();
     case 245:
-      if (lookahead == 'i') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(422);
       END_STATE();
     case 246:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 247:
-      if (lookahead == 'e') ADVANCE(419);
+      if (lookahead == 'e') ADVANCE(423);
       END_STATE();
     case 248:
-      if (lookahead == 'd') ADVANCE(420);
+      if (lookahead == 'd') ADVANCE(424);
       END_STATE();
     case 249:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(421);
+      if (lookahead == 'e') ADVANCE(425);
       END_STATE();
     case 251:
-      if (lookahead == 'i') ADVANCE(422);
+      if (lookahead == 'i') ADVANCE(426);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(423);
+      if (lookahead == 'e') ADVANCE(427);
       END_STATE();
     case 253:
-      if (lookahead == 'd') ADVANCE(424);
+      if (lookahead == 'd') ADVANCE(428);
       END_STATE();
     case 254:
-      if (lookahead == 's') ADVANCE(425);
+      if (lookahead == 's') ADVANCE(429);
       END_STATE();
     case 255:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 256:
-      if (lookahead == 'i') ADVANCE(426);
+      if (lookahead == 'i') ADVANCE(430);
       END_STATE();
     case 257:
-      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 'n') ADVANCE(431);
       END_STATE();
     case 258:
-      if (lookahead == 'i') ADVANCE(428);
+      if (lookahead == 'i') ADVANCE(432);
       END_STATE();
     case 259:
-      if (lookahead == 'e') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(433);
       END_STATE();
     case 260:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(430);
+      if (lookahead == 'e') ADVANCE(434);
       END_STATE();
     case 262:
-      if (lookahead == '2') ADVANCE(431);
-      if (lookahead == '8') ADVANCE(432);
+      if (lookahead == '2') ADVANCE(435);
+      if (lookahead == '8') ADVANCE(436);
       END_STATE();
     case 263:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 264:
-      if (lookahead == 's') ADVANCE(433);
+      if (lookahead == 's') ADVANCE(437);
       END_STATE();
     case 265:
-      if (lookahead == 'i') ADVANCE(434);
+      if (lookahead == 'i') ADVANCE(438);
       END_STATE();
     case 266:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(435);
-      if (lookahead == 's') ADVANCE(436);
+      if (lookahead == 'u') ADVANCE(439);
       END_STATE();
     case 267:
-      if (lookahead == 'n') ADVANCE(437);
-      END_STATE();
-    case 268:
-      if (lookahead == 'e') ADVANCE(438);
-      if (lookahead == 'p') ADVANCE(439);
-      END_STATE();
-    case 269:
-      if (lookahead == 'r') ADVANCE(440);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 271:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(440);
       if (lookahead == 's') ADVANCE(441);
       END_STATE();
+    case 268:
+      if (lookahead == 'n') ADVANCE(442);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(443);
+      if (lookahead == 'p') ADVANCE(444);
+      END_STATE();
+    case 270:
+      if (lookahead == 'r') ADVANCE(445);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
     case 272:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 's') ADVANCE(446);
       END_STATE();
     case 273:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(442);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 274:
-      if (lookahead == 's') ADVANCE(443);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(447);
       END_STATE();
     case 275:
-      if (lookahead == 'c') ADVANCE(444);
+      if (lookahead == 's') ADVANCE(448);
       END_STATE();
     case 276:
-      if (lookahead == 'c') ADVANCE(445);
+      if (lookahead == 'c') ADVANCE(449);
       END_STATE();
     case 277:
-      if (lookahead == 't') ADVANCE(446);
+      if (lookahead == 'c') ADVANCE(450);
       END_STATE();
     case 278:
-      if (lookahead == 'i') ADVANCE(447);
+      if (lookahead == 't') ADVANCE(451);
       END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'i') ADVANCE(452);
       END_STATE();
     case 280:
-      if (lookahead == 'a') ADVANCE(449);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 281:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 'a') ADVANCE(454);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(451);
+      if (lookahead == 't') ADVANCE(455);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(452);
-      if (lookahead == 'i') ADVANCE(453);
-      END_STATE();
-    case 284:
-      if (lookahead == 'c') ADVANCE(454);
-      if (lookahead == 'd') ADVANCE(455);
       if (lookahead == 'l') ADVANCE(456);
       END_STATE();
+    case 284:
+      if (lookahead == 'i') ADVANCE(457);
+      END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(457);
+      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(459);
       END_STATE();
     case 286:
-      if (lookahead == 'e') ADVANCE(458);
-      if (lookahead == 'l') ADVANCE(459);
+      if (lookahead == 'c') ADVANCE(460);
+      if (lookahead == 'd') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(462);
       END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(464);
+      if (lookahead == 'l') ADVANCE(465);
       END_STATE();
     case 289:
-      if (lookahead == 'i') ADVANCE(462);
-      if (lookahead == 'o') ADVANCE(463);
-      END_STATE();
-    case 290:
-      if (lookahead == 'u') ADVANCE(464);
-      END_STATE();
-    case 291:
-      if (lookahead == 'e') ADVANCE(465);
-      END_STATE();
-    case 292:
       if (lookahead == 'e') ADVANCE(466);
       END_STATE();
+    case 290:
+      if (lookahead == 'e') ADVANCE(467);
+      END_STATE();
+    case 291:
+      if (lookahead == 'i') ADVANCE(468);
+      if (lookahead == 'o') ADVANCE(469);
+      END_STATE();
+    case 292:
+      if (lookahead == 'u') ADVANCE(470);
+      END_STATE();
     case 293:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(471);
       END_STATE();
     case 294:
-      if (lookahead == 'l') ADVANCE(467);
+      if (lookahead == 'e') ADVANCE(472);
       END_STATE();
     case 295:
-      if (lookahead == 's') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 296:
-      if (lookahead == 'i') ADVANCE(469);
-      if (lookahead == 'v') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(473);
       END_STATE();
     case 297:
-      if (lookahead == 's') ADVANCE(471);
+      if (lookahead == 's') ADVANCE(474);
       END_STATE();
     case 298:
-      if (lookahead == 'r') ADVANCE(472);
+      if (lookahead == 'i') ADVANCE(475);
+      if (lookahead == 'v') ADVANCE(476);
       END_STATE();
     case 299:
-      if (lookahead == 'e') ADVANCE(473);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 300:
-      if (lookahead == 'r') ADVANCE(474);
+      if (lookahead == 'r') ADVANCE(478);
       END_STATE();
     case 301:
-      if (lookahead == 'n') ADVANCE(475);
+      if (lookahead == 'e') ADVANCE(479);
       END_STATE();
     case 302:
-      if (lookahead == 'a') ADVANCE(476);
-      if (lookahead == 'c') ADVANCE(477);
+      if (lookahead == 'r') ADVANCE(480);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'n') ADVANCE(481);
       END_STATE();
     case 304:
-      if (lookahead == 'r') ADVANCE(479);
+      if (lookahead == 'a') ADVANCE(482);
+      if (lookahead == 'c') ADVANCE(483);
       END_STATE();
     case 305:
-      if (lookahead == 'c') ADVANCE(480);
+      if (lookahead == 'e') ADVANCE(484);
       END_STATE();
     case 306:
-      if (lookahead == 'i') ADVANCE(481);
+      if (lookahead == 'r') ADVANCE(485);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(482);
+      if (lookahead == 'c') ADVANCE(486);
       END_STATE();
     case 308:
-      if (lookahead == 't') ADVANCE(483);
+      if (lookahead == 'i') ADVANCE(487);
       END_STATE();
     case 309:
-      if (lookahead == 'a') ADVANCE(484);
+      if (lookahead == 't') ADVANCE(488);
       END_STATE();
     case 310:
-      if (lookahead == 't') ADVANCE(485);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(489);
       END_STATE();
     case 311:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(490);
       END_STATE();
     case 312:
-      if (lookahead == 'l') ADVANCE(486);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 314:
-      if (lookahead == 'p') ADVANCE(487);
-      END_STATE();
-    case 315:
-      if (lookahead == 'n') ADVANCE(488);
-      END_STATE();
-    case 316:
-      if (lookahead == 'e') ADVANCE(489);
-      if (lookahead == 'o') ADVANCE(490);
-      END_STATE();
-    case 317:
       if (lookahead == 'a') ADVANCE(491);
       END_STATE();
+    case 313:
+      if (lookahead == 't') ADVANCE(492);
+      END_STATE();
+    case 314:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 315:
+      if (lookahead == 'l') ADVANCE(493);
+      END_STATE();
+    case 316:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 317:
+      if (lookahead == 'p') ADVANCE(494);
+      END_STATE();
     case 318:
-      if (lookahead == 'n') ADVANCE(492);
+      if (lookahead == 'n') ADVANCE(495);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(493);
+      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'o') ADVANCE(497);
       END_STATE();
     case 320:
-      if (lookahead == 'i') ADVANCE(494);
+      if (lookahead == 'a') ADVANCE(498);
       END_STATE();
     case 321:
-      if (lookahead == 'e') ADVANCE(495);
+      if (lookahead == 'n') ADVANCE(499);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(496);
-      END_STATE();
-    case 323:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 324:
-      if (lookahead == 'i') ADVANCE(497);
-      END_STATE();
-    case 325:
-      if (lookahead == 'o') ADVANCE(498);
-      END_STATE();
-    case 326:
-      if (lookahead == 't') ADVANCE(499);
-      END_STATE();
-    case 327:
       if (lookahead == 'e') ADVANCE(500);
       END_STATE();
+    case 323:
+      if (lookahead == 'i') ADVANCE(501);
+      END_STATE();
+    case 324:
+      if (lookahead == 'e') ADVANCE(502);
+      END_STATE();
+    case 325:
+      if (lookahead == 'i') ADVANCE(503);
+      END_STATE();
+    case 326:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 327:
+      if (lookahead == 'i') ADVANCE(504);
+      END_STATE();
     case 328:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(501);
+      if (lookahead == 'o') ADVANCE(505);
       END_STATE();
     case 329:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 't') ADVANCE(506);
       END_STATE();
     case 330:
-      if (lookahead == '8') ADVANCE(502);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 331:
-      if (lookahead == 'e') ADVANCE(503);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(508);
       END_STATE();
     case 332:
-      if (lookahead == 'h') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 333:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == '8') ADVANCE(509);
       END_STATE();
     case 334:
-      if (lookahead == 'e') ADVANCE(505);
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
     case 335:
-      if (lookahead == 'r') ADVANCE(506);
+      if (lookahead == 'h') ADVANCE(511);
       END_STATE();
     case 336:
-      if (lookahead == 't') ADVANCE(507);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 337:
-      if (lookahead == 'd') ADVANCE(508);
-      END_STATE();
-    case 338:
-      if (lookahead == 'n') ADVANCE(509);
-      END_STATE();
-    case 339:
-      if (lookahead == 'c') ADVANCE(510);
-      END_STATE();
-    case 340:
-      if (lookahead == 'e') ADVANCE(511);
-      END_STATE();
-    case 341:
       if (lookahead == 'e') ADVANCE(512);
       END_STATE();
+    case 338:
+      if (lookahead == 'r') ADVANCE(513);
+      END_STATE();
+    case 339:
+      if (lookahead == 't') ADVANCE(514);
+      END_STATE();
+    case 340:
+      if (lookahead == 'd') ADVANCE(515);
+      END_STATE();
+    case 341:
+      if (lookahead == 'n') ADVANCE(516);
+      END_STATE();
     case 342:
-      if (lookahead == 'i') ADVANCE(513);
+      if (lookahead == 'c') ADVANCE(517);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 344:
-      if (lookahead == 'n') ADVANCE(514);
+      if (lookahead == 'e') ADVANCE(519);
       END_STATE();
     case 345:
-      if (lookahead == 't') ADVANCE(515);
+      if (lookahead == 'i') ADVANCE(520);
       END_STATE();
     case 346:
-      if (lookahead == 'o') ADVANCE(516);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 347:
-      if (lookahead == 'n') ADVANCE(517);
+      if (lookahead == 'n') ADVANCE(521);
       END_STATE();
     case 348:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(518);
+      if (lookahead == 't') ADVANCE(522);
       END_STATE();
     case 349:
-      if (lookahead == 'l') ADVANCE(519);
+      if (lookahead == 'o') ADVANCE(523);
       END_STATE();
     case 350:
-      if (lookahead == 'w') ADVANCE(520);
+      if (lookahead == 'a') ADVANCE(524);
       END_STATE();
     case 351:
-      if (lookahead == 'd') ADVANCE(521);
+      if (lookahead == 'n') ADVANCE(525);
       END_STATE();
     case 352:
-      if (lookahead == 'd') ADVANCE(522);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(526);
       END_STATE();
     case 353:
-      if (lookahead == 'c') ADVANCE(523);
+      if (lookahead == 'l') ADVANCE(527);
       END_STATE();
     case 354:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'w') ADVANCE(528);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'd') ADVANCE(529);
       END_STATE();
     case 356:
-      if (lookahead == 'b') ADVANCE(525);
+      if (lookahead == 'd') ADVANCE(530);
       END_STATE();
     case 357:
-      if (lookahead == 'i') ADVANCE(526);
+      if (lookahead == 'c') ADVANCE(531);
       END_STATE();
     case 358:
-      if (lookahead == 'n') ADVANCE(527);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 359:
-      if (lookahead == 'u') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(532);
       END_STATE();
     case 360:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'b') ADVANCE(533);
       END_STATE();
     case 361:
-      if (lookahead == 's') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(534);
       END_STATE();
     case 362:
-      if (lookahead == 'i') ADVANCE(530);
+      if (lookahead == 'n') ADVANCE(535);
       END_STATE();
     case 363:
-      if (lookahead == 'i') ADVANCE(531);
-      if (lookahead == 'u') ADVANCE(532);
+      if (lookahead == 'u') ADVANCE(536);
       END_STATE();
     case 364:
-      if (lookahead == 'i') ADVANCE(533);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 365:
-      if (lookahead == 'e') ADVANCE(534);
+      if (lookahead == 's') ADVANCE(537);
       END_STATE();
     case 366:
-      if (lookahead == 't') ADVANCE(535);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 367:
-      if (lookahead == 'e') ADVANCE(536);
+      if (lookahead == 'i') ADVANCE(539);
+      if (lookahead == 'u') ADVANCE(540);
       END_STATE();
     case 368:
-      if (lookahead == 'l') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(541);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_data);
-      END_STATE();
-    case 370:
-      if (lookahead == 'd') ADVANCE(538);
-      END_STATE();
-    case 371:
-      if (lookahead == 'n') ADVANCE(539);
-      END_STATE();
-    case 372:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 373:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 374:
-      if (lookahead == 'y') ADVANCE(540);
-      END_STATE();
-    case 375:
-      if (lookahead == 'c') ADVANCE(541);
-      END_STATE();
-    case 376:
       if (lookahead == 'e') ADVANCE(542);
       END_STATE();
-    case 377:
-      if (lookahead == 'e') ADVANCE(543);
+    case 370:
+      if (lookahead == 't') ADVANCE(543);
       END_STATE();
-    case 378:
-      if (lookahead == 'c') ADVANCE(544);
+    case 371:
+      if (lookahead == 'e') ADVANCE(544);
       END_STATE();
-    case 379:
+    case 372:
       if (lookahead == 'l') ADVANCE(545);
       END_STATE();
+    case 373:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 374:
+      if (lookahead == 'd') ADVANCE(546);
+      END_STATE();
+    case 375:
+      if (lookahead == 'n') ADVANCE(547);
+      END_STATE();
+    case 376:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 377:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 378:
+      if (lookahead == 'y') ADVANCE(548);
+      END_STATE();
+    case 379:
+      if (lookahead == 'c') ADVANCE(549);
+      END_STATE();
     case 380:
-      if (lookahead == 'a') ADVANCE(546);
+      if (lookahead == 'e') ADVANCE(550);
       END_STATE();
     case 381:
-      if (lookahead == 'd') ADVANCE(547);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 382:
-      if (lookahead == 't') ADVANCE(548);
+      if (lookahead == 'c') ADVANCE(552);
       END_STATE();
     case 383:
-      if (lookahead == 'e') ADVANCE(549);
+      if (lookahead == 'l') ADVANCE(553);
       END_STATE();
     case 384:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'a') ADVANCE(554);
       END_STATE();
     case 385:
-      if (lookahead == 'i') ADVANCE(550);
+      if (lookahead == 'd') ADVANCE(555);
       END_STATE();
     case 386:
-      if (lookahead == 'c') ADVANCE(551);
+      if (lookahead == 't') ADVANCE(556);
       END_STATE();
     case 387:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'e') ADVANCE(557);
       END_STATE();
     case 388:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 389:
-      if (lookahead == 'l') ADVANCE(552);
+      if (lookahead == 'i') ADVANCE(558);
       END_STATE();
     case 390:
-      if (lookahead == '8') ADVANCE(553);
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
     case 391:
-      if (lookahead == 's') ADVANCE(554);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 392:
-      if (lookahead == 'c') ADVANCE(555);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 393:
-      if (lookahead == 's') ADVANCE(556);
+      if (lookahead == 'l') ADVANCE(560);
       END_STATE();
     case 394:
-      if (lookahead == 'l') ADVANCE(557);
+      if (lookahead == '8') ADVANCE(561);
       END_STATE();
     case 395:
-      if (lookahead == 'r') ADVANCE(558);
+      if (lookahead == 's') ADVANCE(562);
       END_STATE();
     case 396:
-      if (lookahead == 'e') ADVANCE(559);
+      if (lookahead == 'c') ADVANCE(563);
       END_STATE();
     case 397:
-      if (lookahead == 'd') ADVANCE(560);
+      if (lookahead == 's') ADVANCE(564);
       END_STATE();
     case 398:
-      if (lookahead == 'b') ADVANCE(561);
+      if (lookahead == 'l') ADVANCE(565);
       END_STATE();
     case 399:
-      if (lookahead == 'a') ADVANCE(562);
+      if (lookahead == 'r') ADVANCE(566);
       END_STATE();
     case 400:
-      if (lookahead == 'u') ADVANCE(563);
+      if (lookahead == 'e') ADVANCE(567);
       END_STATE();
     case 401:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'd') ADVANCE(568);
       END_STATE();
     case 402:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'b') ADVANCE(569);
       END_STATE();
     case 403:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == 'a') ADVANCE(570);
       END_STATE();
     case 404:
-      if (lookahead == 'r') ADVANCE(564);
+      if (lookahead == 'u') ADVANCE(571);
       END_STATE();
     case 405:
-      if (lookahead == 'n') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 406:
-      if (lookahead == 's') ADVANCE(566);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 408:
-      if (lookahead == 'h') ADVANCE(567);
+      if (lookahead == 'r') ADVANCE(572);
       END_STATE();
     case 409:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'n') ADVANCE(573);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(568);
+      if (lookahead == 's') ADVANCE(574);
       END_STATE();
     case 411:
-      if (lookahead == 'd') ADVANCE(569);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 412:
-      if (lookahead == 'r') ADVANCE(570);
+      if (lookahead == 'h') ADVANCE(575);
       END_STATE();
     case 413:
-      if (lookahead == 't') ADVANCE(571);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 414:
-      if (lookahead == 'e') ADVANCE(572);
-      if (lookahead == 'r') ADVANCE(573);
-      END_STATE();
-    case 415:
-      if (lookahead == 'a') ADVANCE(574);
-      END_STATE();
-    case 416:
-      if (lookahead == 's') ADVANCE(575);
-      END_STATE();
-    case 417:
       if (lookahead == 'e') ADVANCE(576);
       END_STATE();
+    case 415:
+      if (lookahead == 'd') ADVANCE(577);
+      END_STATE();
+    case 416:
+      if (lookahead == 'r') ADVANCE(578);
+      END_STATE();
+    case 417:
+      if (lookahead == 't') ADVANCE(579);
+      END_STATE();
     case 418:
-      if (lookahead == 's') ADVANCE(577);
+      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'r') ADVANCE(581);
       END_STATE();
     case 419:
-      if (lookahead == 'd') ADVANCE(578);
+      if (lookahead == 'a') ADVANCE(582);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 's') ADVANCE(583);
       END_STATE();
     case 421:
-      if (lookahead == 'n') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(584);
       END_STATE();
     case 422:
-      if (lookahead == 't') ADVANCE(580);
+      if (lookahead == 's') ADVANCE(585);
       END_STATE();
     case 423:
-      if (lookahead == 'a') ADVANCE(581);
+      if (lookahead == 'd') ADVANCE(586);
       END_STATE();
     case 424:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 425:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(582);
+      if (lookahead == 'n') ADVANCE(587);
       END_STATE();
     case 426:
-      if (lookahead == 'm') ADVANCE(583);
+      if (lookahead == 't') ADVANCE(588);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'a') ADVANCE(589);
       END_STATE();
     case 428:
-      if (lookahead == 'u') ADVANCE(584);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(590);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'm') ADVANCE(591);
       END_STATE();
     case 431:
-      if (lookahead == '7') ADVANCE(586);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 432:
-      if (lookahead == '3') ADVANCE(587);
-      END_STATE();
-    case 433:
-      if (lookahead == 'e') ADVANCE(588);
-      END_STATE();
-    case 434:
-      if (lookahead == 'n') ADVANCE(589);
-      END_STATE();
-    case 435:
-      if (lookahead == 'm') ADVANCE(590);
-      END_STATE();
-    case 436:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 437:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 438:
-      if (lookahead == 'r') ADVANCE(591);
-      END_STATE();
-    case 439:
       if (lookahead == 'u') ADVANCE(592);
       END_STATE();
-    case 440:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 433:
+      if (lookahead == 'r') ADVANCE(593);
       END_STATE();
-    case 441:
-      if (lookahead == 'e') ADVANCE(593);
+    case 434:
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
-    case 442:
-      if (lookahead == 'i') ADVANCE(594);
+    case 435:
+      if (lookahead == '7') ADVANCE(594);
       END_STATE();
-    case 443:
-      if (lookahead == 'e') ADVANCE(595);
+    case 436:
+      if (lookahead == '3') ADVANCE(595);
       END_STATE();
-    case 444:
+    case 437:
       if (lookahead == 'e') ADVANCE(596);
       END_STATE();
+    case 438:
+      if (lookahead == 'n') ADVANCE(597);
+      END_STATE();
+    case 439:
+      if (lookahead == 'p') ADVANCE(598);
+      END_STATE();
+    case 440:
+      if (lookahead == 'm') ADVANCE(599);
+      END_STATE();
+    case 441:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 442:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 443:
+      if (lookahead == 'r') ADVANCE(600);
+      END_STATE();
+    case 444:
+      if (lookahead == 'u') ADVANCE(601);
+      END_STATE();
     case 445:
-      if (lookahead == 'e') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(602);
       END_STATE();
     case 447:
-      if (lookahead == 't') ADVANCE(598);
+      if (lookahead == 'i') ADVANCE(603);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(599);
+      if (lookahead == 'e') ADVANCE(604);
       END_STATE();
     case 449:
-      if (lookahead == 'm') ADVANCE(600);
+      if (lookahead == 'e') ADVANCE(605);
       END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(601);
+      if (lookahead == 'e') ADVANCE(606);
       END_STATE();
     case 451:
-      if (lookahead == 'u') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 452:
-      if (lookahead == 'd') ADVANCE(603);
+      if (lookahead == 't') ADVANCE(607);
       END_STATE();
     case 453:
-      if (lookahead == 'n') ADVANCE(604);
-      if (lookahead == 'o') ADVANCE(605);
+      if (lookahead == 'r') ADVANCE(608);
       END_STATE();
     case 454:
-      if (lookahead == 't') ADVANCE(606);
+      if (lookahead == 'm') ADVANCE(609);
       END_STATE();
     case 455:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(607);
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(608);
+      if (lookahead == 'i') ADVANCE(611);
       END_STATE();
     case 457:
-      if (lookahead == 'i') ADVANCE(609);
+      if (lookahead == 'u') ADVANCE(612);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(610);
+      if (lookahead == 'd') ADVANCE(613);
       END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(611);
+      if (lookahead == 'n') ADVANCE(614);
+      if (lookahead == 'o') ADVANCE(615);
       END_STATE();
     case 460:
-      if (lookahead == 'c') ADVANCE(612);
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
     case 461:
-      if (lookahead == 'a') ADVANCE(613);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(617);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(614);
+      if (lookahead == 'i') ADVANCE(618);
       END_STATE();
     case 463:
-      if (lookahead == 'l') ADVANCE(615);
-      if (lookahead == 'n') ADVANCE(616);
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
     case 464:
-      if (lookahead == 'r') ADVANCE(617);
+      if (lookahead == 'r') ADVANCE(620);
       END_STATE();
     case 465:
-      if (lookahead == 'r') ADVANCE(618);
+      if (lookahead == 'e') ADVANCE(621);
       END_STATE();
     case 466:
-      if (lookahead == 's') ADVANCE(619);
+      if (lookahead == 'c') ADVANCE(622);
       END_STATE();
     case 467:
-      if (lookahead == 'e') ADVANCE(620);
+      if (lookahead == 'a') ADVANCE(623);
       END_STATE();
     case 468:
-      if (lookahead == 'i') ADVANCE(621);
+      if (lookahead == 's') ADVANCE(624);
       END_STATE();
     case 469:
-      if (lookahead == 'e') ADVANCE(622);
+      if (lookahead == 'l') ADVANCE(625);
+      if (lookahead == 'n') ADVANCE(626);
       END_STATE();
     case 470:
-      if (lookahead == 'i') ADVANCE(623);
+      if (lookahead == 'r') ADVANCE(627);
       END_STATE();
     case 471:
-      if (lookahead == 'i') ADVANCE(624);
+      if (lookahead == 'r') ADVANCE(628);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(625);
+      if (lookahead == 's') ADVANCE(629);
       END_STATE();
     case 473:
-      if (lookahead == 't') ADVANCE(626);
-      END_STATE();
-    case 474:
-      if (lookahead == 't') ADVANCE(627);
-      END_STATE();
-    case 475:
-      if (lookahead == 't') ADVANCE(628);
-      END_STATE();
-    case 476:
-      if (lookahead == 'd') ADVANCE(629);
-      END_STATE();
-    case 477:
       if (lookahead == 'e') ADVANCE(630);
       END_STATE();
+    case 474:
+      if (lookahead == 'i') ADVANCE(631);
+      END_STATE();
+    case 475:
+      if (lookahead == 'e') ADVANCE(632);
+      END_STATE();
+    case 476:
+      if (lookahead == 'i') ADVANCE(633);
+      END_STATE();
+    case 477:
+      if (lookahead == 'i') ADVANCE(634);
+      END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(635);
       END_STATE();
     case 479:
-      if (lookahead == 'c') ADVANCE(631);
+      if (lookahead == 't') ADVANCE(636);
       END_STATE();
     case 480:
-      if (lookahead == 'i') ADVANCE(632);
+      if (lookahead == 't') ADVANCE(637);
       END_STATE();
     case 481:
-      if (lookahead == 't') ADVANCE(633);
+      if (lookahead == 't') ADVANCE(638);
       END_STATE();
     case 482:
-      if (lookahead == 'p') ADVANCE(634);
+      if (lookahead == 'd') ADVANCE(639);
       END_STATE();
     case 483:
-      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 484:
-      if (lookahead == 'n') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 485:
-      if (lookahead == 'c') ADVANCE(637);
+      if (lookahead == 'c') ADVANCE(641);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'i') ADVANCE(642);
       END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(638);
+      if (lookahead == 't') ADVANCE(643);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_then);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 489:
-      if (lookahead == 's') ADVANCE(639);
+      if (lookahead == 'p') ADVANCE(644);
       END_STATE();
     case 490:
-      if (lookahead == 'u') ADVANCE(640);
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
     case 491:
-      if (lookahead == 'l') ADVANCE(641);
+      if (lookahead == 'n') ADVANCE(646);
       END_STATE();
     case 492:
-      if (lookahead == 's') ADVANCE(642);
+      if (lookahead == 'c') ADVANCE(647);
       END_STATE();
     case 493:
-      if (lookahead == 'r') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 494:
-      if (lookahead == 'c') ADVANCE(644);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 495:
-      if (lookahead == 'r') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 496:
-      if (lookahead == 'l') ADVANCE(646);
+      if (lookahead == 's') ADVANCE(649);
       END_STATE();
     case 497:
-      if (lookahead == 'd') ADVANCE(647);
+      if (lookahead == 'u') ADVANCE(650);
       END_STATE();
     case 498:
-      if (lookahead == 'c') ADVANCE(648);
+      if (lookahead == 'l') ADVANCE(651);
       END_STATE();
     case 499:
-      if (lookahead == 'a') ADVANCE(649);
-      END_STATE();
-    case 500:
-      if (lookahead == 'l') ADVANCE(650);
-      END_STATE();
-    case 501:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 502:
-      if (lookahead == '4') ADVANCE(651);
-      END_STATE();
-    case 503:
       if (lookahead == 's') ADVANCE(652);
       END_STATE();
+    case 500:
+      if (lookahead == 'r') ADVANCE(653);
+      END_STATE();
+    case 501:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
+    case 502:
+      if (lookahead == 'r') ADVANCE(655);
+      END_STATE();
+    case 503:
+      if (lookahead == 'l') ADVANCE(656);
+      END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(653);
+      if (lookahead == 'd') ADVANCE(657);
       END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'c') ADVANCE(658);
       END_STATE();
     case 506:
-      if (lookahead == 'a') ADVANCE(654);
+      if (lookahead == 'a') ADVANCE(659);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(655);
+      if (lookahead == 'l') ADVANCE(660);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 509:
-      if (lookahead == 's') ADVANCE(656);
+      if (lookahead == '4') ADVANCE(661);
       END_STATE();
     case 510:
-      if (lookahead == 'a') ADVANCE(657);
+      if (lookahead == 's') ADVANCE(662);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 512:
-      if (lookahead == 'n') ADVANCE(658);
-      END_STATE();
-    case 513:
-      if (lookahead == 'f') ADVANCE(659);
-      END_STATE();
-    case 514:
-      if (lookahead == 'n') ADVANCE(660);
-      END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 516:
-      if (lookahead == 'r') ADVANCE(661);
-      END_STATE();
-    case 517:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 518:
-      if (lookahead == 'i') ADVANCE(662);
-      END_STATE();
-    case 519:
+      ACCEPT_TOKEN(anon_sym_with);
       if (lookahead == 'i') ADVANCE(663);
       END_STATE();
+    case 512:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 513:
+      if (lookahead == 'a') ADVANCE(664);
+      END_STATE();
+    case 514:
+      if (lookahead == 'e') ADVANCE(665);
+      END_STATE();
+    case 515:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 516:
+      if (lookahead == 's') ADVANCE(666);
+      END_STATE();
+    case 517:
+      if (lookahead == 'a') ADVANCE(667);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 519:
+      if (lookahead == 'n') ADVANCE(668);
+      END_STATE();
     case 520:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'f') ADVANCE(669);
       END_STATE();
     case 521:
-      if (lookahead == 'e') ADVANCE(664);
+      if (lookahead == 'n') ADVANCE(670);
       END_STATE();
     case 522:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 523:
-      if (lookahead == 'h') ADVANCE(665);
+      if (lookahead == 'r') ADVANCE(671);
       END_STATE();
     case 524:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'g') ADVANCE(672);
       END_STATE();
     case 525:
-      if (lookahead == 'r') ADVANCE(666);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 526:
-      if (lookahead == 'e') ADVANCE(667);
+      if (lookahead == 'i') ADVANCE(673);
       END_STATE();
     case 527:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'i') ADVANCE(674);
       END_STATE();
     case 528:
-      if (lookahead == 'l') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'e') ADVANCE(675);
       END_STATE();
     case 530:
-      if (lookahead == 'n') ADVANCE(669);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(670);
+      if (lookahead == 'h') ADVANCE(676);
       END_STATE();
     case 532:
-      if (lookahead == 'c') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 533:
-      if (lookahead == 'd') ADVANCE(672);
+      if (lookahead == 'r') ADVANCE(677);
       END_STATE();
     case 534:
-      if (lookahead == 'c') ADVANCE(673);
-      END_STATE();
-    case 535:
-      if (lookahead == 'r') ADVANCE(674);
-      END_STATE();
-    case 536:
-      if (lookahead == 'c') ADVANCE(675);
-      END_STATE();
-    case 537:
-      if (lookahead == 'e') ADVANCE(676);
-      END_STATE();
-    case 538:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 539:
-      if (lookahead == 'p') ADVANCE(677);
-      END_STATE();
-    case 540:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 541:
       if (lookahead == 'e') ADVANCE(678);
       END_STATE();
-    case 542:
-      if (lookahead == 't') ADVANCE(679);
+    case 535:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 543:
-      if (lookahead == 'x') ADVANCE(680);
+    case 536:
+      if (lookahead == 'l') ADVANCE(679);
       END_STATE();
-    case 544:
+    case 537:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 538:
+      if (lookahead == 'n') ADVANCE(680);
+      END_STATE();
+    case 539:
       if (lookahead == 't') ADVANCE(681);
       END_STATE();
+    case 540:
+      if (lookahead == 'c') ADVANCE(682);
+      END_STATE();
+    case 541:
+      if (lookahead == 'd') ADVANCE(683);
+      END_STATE();
+    case 542:
+      if (lookahead == 'c') ADVANCE(684);
+      END_STATE();
+    case 543:
+      if (lookahead == 'r') ADVANCE(685);
+      END_STATE();
+    case 544:
+      if (lookahead == 'c') ADVANCE(686);
+      END_STATE();
     case 545:
-      if (lookahead == 'a') ADVANCE(682);
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
     case 546:
-      if (lookahead == 'n') ADVANCE(683);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 547:
-      if (lookahead == 'e') ADVANCE(684);
+      if (lookahead == 'p') ADVANCE(688);
       END_STATE();
     case 548:
-      ACCEPT_TOKEN(anon_sym_drift);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 549:
-      if (lookahead == 'x') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(689);
       END_STATE();
     case 550:
-      if (lookahead == 'o') ADVANCE(686);
+      if (lookahead == 't') ADVANCE(690);
       END_STATE();
     case 551:
-      if (lookahead == 'i') ADVANCE(687);
+      if (lookahead == 'x') ADVANCE(691);
       END_STATE();
     case 552:
-      if (lookahead == 'i') ADVANCE(688);
+      if (lookahead == 't') ADVANCE(692);
       END_STATE();
     case 553:
-      if (lookahead == '9') ADVANCE(689);
+      if (lookahead == 'a') ADVANCE(693);
       END_STATE();
     case 554:
-      if (lookahead == 's') ADVANCE(690);
+      if (lookahead == 'n') ADVANCE(694);
       END_STATE();
     case 555:
-      if (lookahead == 't') ADVANCE(691);
+      if (lookahead == 'e') ADVANCE(695);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_fails);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 557:
-      if (lookahead == 'y') ADVANCE(692);
+      if (lookahead == 'x') ADVANCE(696);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(693);
+      if (lookahead == 'o') ADVANCE(697);
       END_STATE();
     case 559:
-      if (lookahead == 'r') ADVANCE(694);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'i') ADVANCE(699);
       END_STATE();
     case 561:
-      if (lookahead == 'a') ADVANCE(695);
+      if (lookahead == '9') ADVANCE(700);
       END_STATE();
     case 562:
-      if (lookahead == 'r') ADVANCE(696);
+      if (lookahead == 's') ADVANCE(701);
       END_STATE();
     case 563:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 't') ADVANCE(702);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 565:
-      if (lookahead == 'd') ADVANCE(699);
+      if (lookahead == 'y') ADVANCE(703);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'e') ADVANCE(704);
       END_STATE();
     case 567:
-      if (lookahead == 't') ADVANCE(700);
+      if (lookahead == 'r') ADVANCE(705);
       END_STATE();
     case 568:
-      if (lookahead == 'r') ADVANCE(701);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 569:
-      if (lookahead == 'a') ADVANCE(702);
+      if (lookahead == 'a') ADVANCE(706);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(703);
-      END_STATE();
-    case 571:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 572:
-      if (lookahead == 'a') ADVANCE(704);
-      END_STATE();
-    case 573:
-      if (lookahead == 'u') ADVANCE(705);
-      END_STATE();
-    case 574:
-      if (lookahead == 't') ADVANCE(706);
-      END_STATE();
-    case 575:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 576:
       if (lookahead == 'r') ADVANCE(707);
       END_STATE();
-    case 577:
-      if (lookahead == 'd') ADVANCE(708);
+    case 571:
+      if (lookahead == 'e') ADVANCE(708);
       END_STATE();
-    case 578:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 572:
+      if (lookahead == 'a') ADVANCE(709);
       END_STATE();
-    case 579:
-      if (lookahead == 'c') ADVANCE(709);
+    case 573:
+      if (lookahead == 'd') ADVANCE(710);
       END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_limit);
+    case 574:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 581:
-      if (lookahead == 'r') ADVANCE(710);
-      END_STATE();
-    case 582:
+    case 575:
       if (lookahead == 't') ADVANCE(711);
       END_STATE();
+    case 576:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
+    case 577:
+      if (lookahead == 'a') ADVANCE(713);
+      END_STATE();
+    case 578:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(714);
+      END_STATE();
+    case 579:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
+    case 580:
+      if (lookahead == 'a') ADVANCE(715);
+      END_STATE();
+    case 581:
+      if (lookahead == 'u') ADVANCE(716);
+      END_STATE();
+    case 582:
+      if (lookahead == 't') ADVANCE(717);
+      END_STATE();
     case 583:
-      if (lookahead == 'u') ADVANCE(712);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 584:
-      if (lookahead == 'm') ADVANCE(713);
+      if (lookahead == 'r') ADVANCE(718);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'd') ADVANCE(719);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'c') ADVANCE(720);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 589:
-      if (lookahead == 'a') ADVANCE(714);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 't') ADVANCE(722);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(715);
+      if (lookahead == 'u') ADVANCE(723);
       END_STATE();
     case 592:
-      if (lookahead == 't') ADVANCE(716);
+      if (lookahead == 'm') ADVANCE(724);
       END_STATE();
     case 593:
-      if (lookahead == 's') ADVANCE(717);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 594:
-      if (lookahead == 't') ADVANCE(718);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 'a') ADVANCE(725);
       END_STATE();
     case 598:
-      if (lookahead == 'i') ADVANCE(719);
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 600:
-      if (lookahead == 'p') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(727);
       END_STATE();
     case 601:
-      if (lookahead == 'c') ADVANCE(721);
+      if (lookahead == 't') ADVANCE(728);
       END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(722);
+      if (lookahead == 's') ADVANCE(729);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_rated);
-      END_STATE();
-    case 604:
-      if (lookahead == 'g') ADVANCE(723);
-      END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(724);
-      END_STATE();
-    case 607:
-      if (lookahead == 'n') ADVANCE(725);
-      END_STATE();
-    case 608:
-      if (lookahead == 'z') ADVANCE(726);
-      END_STATE();
-    case 609:
-      if (lookahead == 'v') ADVANCE(727);
-      END_STATE();
-    case 610:
-      if (lookahead == 'e') ADVANCE(728);
-      END_STATE();
-    case 611:
-      if (lookahead == 'c') ADVANCE(729);
-      END_STATE();
-    case 612:
       if (lookahead == 't') ADVANCE(730);
       END_STATE();
+    case 604:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 605:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 606:
+      ACCEPT_TOKEN(anon_sym_place);
+      END_STATE();
+    case 607:
+      if (lookahead == 'i') ADVANCE(731);
+      END_STATE();
+    case 608:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 609:
+      if (lookahead == 'p') ADVANCE(732);
+      END_STATE();
+    case 610:
+      if (lookahead == 'c') ADVANCE(733);
+      END_STATE();
+    case 611:
+      if (lookahead == 'c') ADVANCE(734);
+      END_STATE();
+    case 612:
+      if (lookahead == 's') ADVANCE(735);
+      END_STATE();
     case 613:
-      if (lookahead == 't') ADVANCE(731);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(732);
+      if (lookahead == 'g') ADVANCE(736);
       END_STATE();
     case 615:
-      if (lookahead == 'u') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 616:
-      if (lookahead == 'a') ADVANCE(734);
+      if (lookahead == 'a') ADVANCE(737);
       END_STATE();
     case 617:
-      if (lookahead == 'n') ADVANCE(735);
+      if (lookahead == 'n') ADVANCE(738);
       END_STATE();
     case 618:
-      if (lookahead == 's') ADVANCE(736);
+      if (lookahead == 'z') ADVANCE(739);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'v') ADVANCE(740);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'e') ADVANCE(741);
       END_STATE();
     case 621:
-      if (lookahead == 't') ADVANCE(737);
+      if (lookahead == 'c') ADVANCE(742);
       END_STATE();
     case 622:
-      if (lookahead == 's') ADVANCE(738);
+      if (lookahead == 't') ADVANCE(743);
       END_STATE();
     case 623:
-      if (lookahead == 'c') ADVANCE(739);
+      if (lookahead == 't') ADVANCE(744);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(740);
+      if (lookahead == 't') ADVANCE(745);
       END_STATE();
     case 625:
-      if (lookahead == 'd') ADVANCE(741);
+      if (lookahead == 'u') ADVANCE(746);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'a') ADVANCE(747);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'n') ADVANCE(748);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(749);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 631:
-      if (lookahead == 'e') ADVANCE(742);
+      if (lookahead == 't') ADVANCE(750);
       END_STATE();
     case 632:
-      if (lookahead == 'n') ADVANCE(743);
+      if (lookahead == 's') ADVANCE(751);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'c') ADVANCE(752);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(744);
+      if (lookahead == 'o') ADVANCE(753);
       END_STATE();
     case 635:
-      if (lookahead == 'o') ADVANCE(745);
+      if (lookahead == 'd') ADVANCE(754);
       END_STATE();
     case 636:
-      if (lookahead == 'd') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 637:
-      if (lookahead == 'h') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 638:
-      if (lookahead == 'r') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 639:
-      if (lookahead == 'h') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 640:
-      if (lookahead == 'g') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_total);
-      END_STATE();
-    case 642:
-      if (lookahead == 'm') ADVANCE(751);
-      END_STATE();
-    case 643:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 644:
-      if (lookahead == 'a') ADVANCE(752);
-      END_STATE();
-    case 645:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 648:
-      if (lookahead == 'i') ADVANCE(753);
-      END_STATE();
-    case 649:
-      if (lookahead == 'g') ADVANCE(754);
-      END_STATE();
-    case 650:
       if (lookahead == 'e') ADVANCE(755);
       END_STATE();
-    case 651:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 653:
+    case 642:
       if (lookahead == 'n') ADVANCE(756);
       END_STATE();
+    case 643:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 644:
+      if (lookahead == 'r') ADVANCE(757);
+      END_STATE();
+    case 645:
+      if (lookahead == 'o') ADVANCE(758);
+      END_STATE();
+    case 646:
+      if (lookahead == 'd') ADVANCE(759);
+      END_STATE();
+    case 647:
+      if (lookahead == 'h') ADVANCE(760);
+      END_STATE();
+    case 648:
+      if (lookahead == 'r') ADVANCE(761);
+      END_STATE();
+    case 649:
+      if (lookahead == 'h') ADVANCE(762);
+      END_STATE();
+    case 650:
+      if (lookahead == 'g') ADVANCE(763);
+      END_STATE();
+    case 651:
+      ACCEPT_TOKEN(anon_sym_total);
+      END_STATE();
+    case 652:
+      if (lookahead == 'm') ADVANCE(764);
+      END_STATE();
+    case 653:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
     case 654:
-      if (lookahead == 'c') ADVANCE(757);
+      if (lookahead == 'a') ADVANCE(765);
       END_STATE();
     case 655:
-      if (lookahead == 'r') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(759);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 657:
-      if (lookahead == 't') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(761);
+      if (lookahead == 'i') ADVANCE(766);
       END_STATE();
     case 659:
-      if (lookahead == 'i') ADVANCE(762);
+      if (lookahead == 'g') ADVANCE(767);
       END_STATE();
     case 660:
-      if (lookahead == 'a') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 661:
-      if (lookahead == 'i') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 662:
-      if (lookahead == 'd') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 663:
-      if (lookahead == 'n') ADVANCE(766);
+      if (lookahead == 'n') ADVANCE(769);
       END_STATE();
     case 664:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'c') ADVANCE(770);
       END_STATE();
     case 665:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(767);
+      if (lookahead == 'r') ADVANCE(771);
       END_STATE();
     case 666:
-      if (lookahead == 'a') ADVANCE(768);
+      if (lookahead == 't') ADVANCE(772);
       END_STATE();
     case 667:
-      if (lookahead == 'r') ADVANCE(769);
-      END_STATE();
-    case 668:
-      if (lookahead == 'a') ADVANCE(770);
-      END_STATE();
-    case 669:
-      if (lookahead == 'e') ADVANCE(771);
-      END_STATE();
-    case 670:
-      if (lookahead == 'i') ADVANCE(772);
-      END_STATE();
-    case 671:
       if (lookahead == 't') ADVANCE(773);
       END_STATE();
+    case 668:
+      if (lookahead == 't') ADVANCE(774);
+      END_STATE();
+    case 669:
+      if (lookahead == 'i') ADVANCE(775);
+      END_STATE();
+    case 670:
+      if (lookahead == 'a') ADVANCE(776);
+      END_STATE();
+    case 671:
+      if (lookahead == 'i') ADVANCE(777);
+      END_STATE();
     case 672:
-      if (lookahead == 'e') ADVANCE(774);
+      if (lookahead == 'i') ADVANCE(778);
       END_STATE();
     case 673:
-      if (lookahead == 't') ADVANCE(775);
+      if (lookahead == 'd') ADVANCE(779);
       END_STATE();
     case 674:
-      if (lookahead == 'u') ADVANCE(776);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 675:
-      if (lookahead == 't') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 676:
-      if (lookahead == 'd') ADVANCE(778);
-      if (lookahead == 'r') ADVANCE(779);
-      END_STATE();
-    case 677:
-      if (lookahead == 'u') ADVANCE(780);
-      END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 679:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(781);
       END_STATE();
+    case 677:
+      if (lookahead == 'a') ADVANCE(782);
+      END_STATE();
+    case 678:
+      if (lookahead == 'r') ADVANCE(783);
+      END_STATE();
+    case 679:
+      if (lookahead == 'a') ADVANCE(784);
+      END_STATE();
     case 680:
-      if (lookahead == 'e') ADVANCE(782);
+      if (lookahead == 'e') ADVANCE(785);
       END_STATE();
     case 681:
-      if (lookahead == 'i') ADVANCE(783);
+      if (lookahead == 'i') ADVANCE(786);
       END_STATE();
     case 682:
-      if (lookahead == 'y') ADVANCE(784);
+      if (lookahead == 't') ADVANCE(787);
       END_STATE();
     case 683:
-      if (lookahead == 'c') ADVANCE(785);
+      if (lookahead == 'e') ADVANCE(788);
       END_STATE();
     case 684:
-      if (lookahead == 'r') ADVANCE(786);
+      if (lookahead == 't') ADVANCE(789);
       END_STATE();
     case 685:
-      if (lookahead == 'e') ADVANCE(787);
+      if (lookahead == 'u') ADVANCE(790);
       END_STATE();
     case 686:
-      if (lookahead == 'n') ADVANCE(788);
+      if (lookahead == 't') ADVANCE(791);
       END_STATE();
     case 687:
-      if (lookahead == 'e') ADVANCE(789);
+      if (lookahead == 'd') ADVANCE(792);
+      if (lookahead == 'r') ADVANCE(793);
       END_STATE();
     case 688:
-      if (lookahead == 's') ADVANCE(790);
+      if (lookahead == 'u') ADVANCE(794);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(795);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(796);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'i') ADVANCE(797);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'y') ADVANCE(798);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'c') ADVANCE(799);
       END_STATE();
     case 695:
-      if (lookahead == 'c') ADVANCE(791);
+      if (lookahead == 'r') ADVANCE(800);
       END_STATE();
     case 696:
-      if (lookahead == 'd') ADVANCE(792);
+      if (lookahead == 'e') ADVANCE(801);
       END_STATE();
     case 697:
-      if (lookahead == 'n') ADVANCE(793);
+      if (lookahead == 'n') ADVANCE(802);
       END_STATE();
     case 698:
-      if (lookahead == 't') ADVANCE(794);
+      if (lookahead == 'e') ADVANCE(803);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 's') ADVANCE(804);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_height);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_holder);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 702:
-      if (lookahead == 'n') ADVANCE(795);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 704:
-      if (lookahead == 'd') ADVANCE(797);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 705:
-      if (lookahead == 'm') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 706:
-      if (lookahead == 'i') ADVANCE(799);
-      if (lookahead == 'o') ADVANCE(800);
+      if (lookahead == 'c') ADVANCE(805);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'd') ADVANCE(806);
       END_STATE();
     case 708:
-      if (lookahead == 'i') ADVANCE(801);
+      if (lookahead == 'n') ADVANCE(807);
       END_STATE();
     case 709:
-      if (lookahead == 'e') ADVANCE(802);
-      END_STATE();
-    case 710:
-      if (lookahead == 'i') ADVANCE(803);
-      END_STATE();
-    case 711:
-      if (lookahead == 'a') ADVANCE(804);
-      END_STATE();
-    case 712:
-      if (lookahead == 'm') ADVANCE(805);
-      END_STATE();
-    case 713:
-      ACCEPT_TOKEN(anon_sym_medium);
-      END_STATE();
-    case 714:
-      if (lookahead == 'l') ADVANCE(806);
-      END_STATE();
-    case 715:
-      if (lookahead == 'r') ADVANCE(807);
-      END_STATE();
-    case 716:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 717:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 718:
       if (lookahead == 't') ADVANCE(808);
       END_STATE();
+    case 710:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 711:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(anon_sym_holder);
+      END_STATE();
+    case 713:
+      if (lookahead == 'n') ADVANCE(809);
+      END_STATE();
+    case 714:
+      if (lookahead == 'r') ADVANCE(810);
+      END_STATE();
+    case 715:
+      if (lookahead == 'd') ADVANCE(811);
+      END_STATE();
+    case 716:
+      if (lookahead == 'm') ADVANCE(812);
+      END_STATE();
+    case 717:
+      if (lookahead == 'i') ADVANCE(813);
+      if (lookahead == 'o') ADVANCE(814);
+      END_STATE();
+    case 718:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
     case 719:
-      if (lookahead == 'o') ADVANCE(809);
+      if (lookahead == 'i') ADVANCE(815);
       END_STATE();
     case 720:
-      if (lookahead == 'l') ADVANCE(810);
+      if (lookahead == 'e') ADVANCE(816);
       END_STATE();
     case 721:
-      if (lookahead == 't') ADVANCE(811);
+      if (lookahead == 'i') ADVANCE(817);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'm') ADVANCE(819);
       END_STATE();
     case 724:
-      if (lookahead == 'n') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 725:
-      if (lookahead == 'g') ADVANCE(813);
+      if (lookahead == 'l') ADVANCE(820);
       END_STATE();
     case 726:
-      if (lookahead == 'e') ADVANCE(814);
-      END_STATE();
-    case 727:
-      if (lookahead == 'e') ADVANCE(815);
-      END_STATE();
-    case 728:
-      if (lookahead == 'n') ADVANCE(816);
-      END_STATE();
-    case 729:
-      if (lookahead == 't') ADVANCE(817);
-      END_STATE();
-    case 730:
-      if (lookahead == 's') ADVANCE(818);
-      END_STATE();
-    case 731:
-      if (lookahead == 'a') ADVANCE(819);
-      END_STATE();
-    case 732:
-      if (lookahead == 'i') ADVANCE(820);
-      END_STATE();
-    case 733:
       if (lookahead == 't') ADVANCE(821);
       END_STATE();
+    case 727:
+      if (lookahead == 'r') ADVANCE(822);
+      END_STATE();
+    case 728:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 729:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 730:
+      if (lookahead == 't') ADVANCE(823);
+      END_STATE();
+    case 731:
+      if (lookahead == 'o') ADVANCE(824);
+      END_STATE();
+    case 732:
+      if (lookahead == 'l') ADVANCE(825);
+      END_STATE();
+    case 733:
+      if (lookahead == 't') ADVANCE(826);
+      END_STATE();
     case 734:
-      if (lookahead == 'n') ADVANCE(822);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 735:
-      if (lookahead == '-') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 736:
-      if (lookahead == 'e') ADVANCE(824);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 737:
-      if (lookahead == 'i') ADVANCE(825);
-      END_STATE();
-    case 738:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 739:
-      if (lookahead == 'e') ADVANCE(826);
-      END_STATE();
-    case 740:
       if (lookahead == 'n') ADVANCE(827);
       END_STATE();
-    case 741:
-      ACCEPT_TOKEN(anon_sym_shared);
-      END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_source);
-      END_STATE();
-    case 743:
+    case 738:
       if (lookahead == 'g') ADVANCE(828);
       END_STATE();
+    case 739:
+      if (lookahead == 'e') ADVANCE(829);
+      END_STATE();
+    case 740:
+      if (lookahead == 'e') ADVANCE(830);
+      END_STATE();
+    case 741:
+      if (lookahead == 'n') ADVANCE(831);
+      END_STATE();
+    case 742:
+      if (lookahead == 't') ADVANCE(832);
+      END_STATE();
+    case 743:
+      if (lookahead == 's') ADVANCE(833);
+      END_STATE();
     case 744:
-      if (lookahead == 'o') ADVANCE(829);
+      if (lookahead == 'a') ADVANCE(834);
       END_STATE();
     case 745:
-      if (lookahead == 'n') ADVANCE(830);
-      END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(831);
-      END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 748:
-      if (lookahead == 'a') ADVANCE(832);
-      END_STATE();
-    case 749:
-      if (lookahead == 'o') ADVANCE(833);
-      END_STATE();
-    case 750:
-      if (lookahead == 'h') ADVANCE(834);
-      END_STATE();
-    case 751:
       if (lookahead == 'i') ADVANCE(835);
       END_STATE();
+    case 746:
+      if (lookahead == 't') ADVANCE(836);
+      END_STATE();
+    case 747:
+      if (lookahead == 'n') ADVANCE(837);
+      END_STATE();
+    case 748:
+      if (lookahead == '-') ADVANCE(838);
+      END_STATE();
+    case 749:
+      if (lookahead == 'e') ADVANCE(839);
+      END_STATE();
+    case 750:
+      if (lookahead == 'i') ADVANCE(840);
+      END_STATE();
+    case 751:
+      ACCEPT_TOKEN(anon_sym_series);
+      END_STATE();
     case 752:
-      if (lookahead == 'l') ADVANCE(836);
-      END_STATE();
-    case 753:
-      if (lookahead == 't') ADVANCE(837);
-      END_STATE();
-    case 754:
-      if (lookahead == 'e') ADVANCE(838);
-      END_STATE();
-    case 755:
-      if (lookahead == 'n') ADVANCE(839);
-      END_STATE();
-    case 756:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 757:
-      if (lookahead == 'y') ADVANCE(840);
-      END_STATE();
-    case 758:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 760:
       if (lookahead == 'e') ADVANCE(841);
       END_STATE();
+    case 753:
+      if (lookahead == 'n') ADVANCE(842);
+      END_STATE();
+    case 754:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 755:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 756:
+      if (lookahead == 'g') ADVANCE(843);
+      END_STATE();
+    case 757:
+      if (lookahead == 'o') ADVANCE(844);
+      END_STATE();
+    case 758:
+      if (lookahead == 'n') ADVANCE(845);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(846);
+      END_STATE();
+    case 760:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'a') ADVANCE(847);
       END_STATE();
     case 762:
-      if (lookahead == 'e') ADVANCE(842);
+      if (lookahead == 'o') ADVANCE(848);
       END_STATE();
     case 763:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'h') ADVANCE(849);
       END_STATE();
     case 764:
-      if (lookahead == 't') ADVANCE(843);
+      if (lookahead == 'i') ADVANCE(850);
       END_STATE();
     case 765:
-      if (lookahead == 't') ADVANCE(844);
+      if (lookahead == 'l') ADVANCE(851);
       END_STATE();
     case 766:
-      if (lookahead == 'e') ADVANCE(845);
+      if (lookahead == 't') ADVANCE(852);
       END_STATE();
     case 767:
-      if (lookahead == 's') ADVANCE(846);
+      if (lookahead == 'e') ADVANCE(853);
       END_STATE();
     case 768:
-      if (lookahead == 't') ADVANCE(847);
+      if (lookahead == 'n') ADVANCE(854);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 770:
-      if (lookahead == 't') ADVANCE(848);
+      if (lookahead == 'y') ADVANCE(855);
       END_STATE();
     case 771:
-      if (lookahead == 'r') ADVANCE(849);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 772:
-      if (lookahead == 'o') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 773:
-      if (lookahead == 'o') ADVANCE(851);
+      if (lookahead == 'e') ADVANCE(856);
       END_STATE();
     case 774:
-      if (lookahead == 'n') ADVANCE(852);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 775:
-      if (lookahead == 'o') ADVANCE(853);
+      if (lookahead == 'e') ADVANCE(857);
       END_STATE();
     case 776:
-      if (lookahead == 'c') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(855);
+      if (lookahead == 't') ADVANCE(858);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'n') ADVANCE(859);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 't') ADVANCE(860);
       END_STATE();
     case 780:
-      if (lookahead == 't') ADVANCE(856);
-      END_STATE();
-    case 781:
-      if (lookahead == 'r') ADVANCE(857);
-      END_STATE();
-    case 782:
-      if (lookahead == 'r') ADVANCE(858);
-      END_STATE();
-    case 783:
-      if (lookahead == 'v') ADVANCE(859);
-      END_STATE();
-    case 784:
-      if (lookahead == 'e') ADVANCE(860);
-      END_STATE();
-    case 785:
       if (lookahead == 'e') ADVANCE(861);
       END_STATE();
+    case 781:
+      if (lookahead == 's') ADVANCE(862);
+      END_STATE();
+    case 782:
+      if (lookahead == 't') ADVANCE(863);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 784:
+      if (lookahead == 't') ADVANCE(864);
+      END_STATE();
+    case 785:
+      if (lookahead == 'r') ADVANCE(865);
+      END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'o') ADVANCE(866);
       END_STATE();
     case 787:
-      if (lookahead == 'r') ADVANCE(862);
-      END_STATE();
-    case 788:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 789:
-      if (lookahead == 'n') ADVANCE(863);
-      END_STATE();
-    case 790:
-      if (lookahead == 'e') ADVANCE(864);
-      END_STATE();
-    case 791:
-      if (lookahead == 'k') ADVANCE(865);
-      END_STATE();
-    case 792:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 793:
-      if (lookahead == 'c') ADVANCE(866);
-      END_STATE();
-    case 794:
       if (lookahead == 'o') ADVANCE(867);
       END_STATE();
+    case 788:
+      if (lookahead == 'n') ADVANCE(868);
+      END_STATE();
+    case 789:
+      if (lookahead == 'o') ADVANCE(869);
+      END_STATE();
+    case 790:
+      if (lookahead == 'c') ADVANCE(870);
+      END_STATE();
+    case 791:
+      if (lookahead == 'e') ADVANCE(871);
+      END_STATE();
+    case 792:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 794:
+      if (lookahead == 't') ADVANCE(872);
+      END_STATE();
     case 795:
-      if (lookahead == 'c') ADVANCE(868);
+      if (lookahead == 'r') ADVANCE(873);
       END_STATE();
     case 796:
-      if (lookahead == 'e') ADVANCE(869);
+      if (lookahead == 'r') ADVANCE(874);
       END_STATE();
     case 797:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'v') ADVANCE(875);
       END_STATE();
     case 798:
-      if (lookahead == 'e') ADVANCE(870);
-      END_STATE();
-    case 799:
-      if (lookahead == 'o') ADVANCE(871);
-      END_STATE();
-    case 800:
-      if (lookahead == 'r') ADVANCE(872);
-      END_STATE();
-    case 801:
-      if (lookahead == 'c') ADVANCE(873);
-      END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 803:
-      if (lookahead == 't') ADVANCE(874);
-      END_STATE();
-    case 804:
-      if (lookahead == 'n') ADVANCE(875);
-      END_STATE();
-    case 805:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 807:
       if (lookahead == 'e') ADVANCE(876);
       END_STATE();
+    case 799:
+      if (lookahead == 'e') ADVANCE(877);
+      END_STATE();
+    case 800:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 801:
+      if (lookahead == 'r') ADVANCE(878);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_edition);
+      END_STATE();
+    case 803:
+      if (lookahead == 'n') ADVANCE(879);
+      END_STATE();
+    case 804:
+      if (lookahead == 'e') ADVANCE(880);
+      END_STATE();
+    case 805:
+      if (lookahead == 'k') ADVANCE(881);
+      END_STATE();
+    case 806:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 807:
+      if (lookahead == 'c') ADVANCE(882);
+      END_STATE();
     case 808:
-      if (lookahead == 'i') ADVANCE(877);
+      if (lookahead == 'o') ADVANCE(883);
       END_STATE();
     case 809:
-      if (lookahead == 'n') ADVANCE(878);
+      if (lookahead == 'c') ADVANCE(884);
       END_STATE();
     case 810:
-      if (lookahead == 'i') ADVANCE(879);
+      if (lookahead == 'e') ADVANCE(885);
       END_STATE();
     case 811:
-      if (lookahead == 'o') ADVANCE(880);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 812:
-      if (lookahead == 'c') ADVANCE(881);
-      END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(882);
-      END_STATE();
-    case 814:
-      if (lookahead == 'd') ADVANCE(883);
-      END_STATE();
-    case 815:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(884);
-      END_STATE();
-    case 816:
-      if (lookahead == 'c') ADVANCE(885);
-      END_STATE();
-    case 817:
       if (lookahead == 'e') ADVANCE(886);
       END_STATE();
+    case 813:
+      if (lookahead == 'o') ADVANCE(887);
+      END_STATE();
+    case 814:
+      if (lookahead == 'r') ADVANCE(888);
+      END_STATE();
+    case 815:
+      if (lookahead == 'c') ADVANCE(889);
+      END_STATE();
+    case 816:
+      ACCEPT_TOKEN(anon_sym_licence);
+      END_STATE();
+    case 817:
+      if (lookahead == 't') ADVANCE(890);
+      END_STATE();
     case 818:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'n') ADVANCE(891);
       END_STATE();
     case 819:
-      if (lookahead == 'b') ADVANCE(887);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 820:
-      if (lookahead == 'v') ADVANCE(888);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 821:
-      if (lookahead == 'i') ADVANCE(889);
+      if (lookahead == 'i') ADVANCE(892);
       END_STATE();
     case 822:
-      if (lookahead == 'c') ADVANCE(890);
+      if (lookahead == 'e') ADVANCE(893);
       END_STATE();
     case 823:
-      if (lookahead == 'l') ADVANCE(891);
+      if (lookahead == 'i') ADVANCE(894);
       END_STATE();
     case 824:
-      if (lookahead == 'd') ADVANCE(892);
+      if (lookahead == 'n') ADVANCE(895);
       END_STATE();
     case 825:
-      if (lookahead == 'v') ADVANCE(893);
+      if (lookahead == 'i') ADVANCE(896);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'o') ADVANCE(897);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'c') ADVANCE(898);
       END_STATE();
     case 828:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(899);
       END_STATE();
     case 829:
-      if (lookahead == 'c') ADVANCE(894);
+      if (lookahead == 'd') ADVANCE(900);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_station);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(901);
       END_STATE();
     case 831:
-      if (lookahead == 'd') ADVANCE(895);
+      if (lookahead == 'c') ADVANCE(902);
       END_STATE();
     case 832:
-      if (lookahead == 't') ADVANCE(896);
+      if (lookahead == 'e') ADVANCE(903);
+      if (lookahead == 'i') ADVANCE(904);
       END_STATE();
     case 833:
-      if (lookahead == 'l') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 834:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'b') ADVANCE(905);
       END_STATE();
     case 835:
-      if (lookahead == 't') ADVANCE(898);
+      if (lookahead == 'v') ADVANCE(906);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(907);
       END_STATE();
     case 837:
-      if (lookahead == 'y') ADVANCE(899);
+      if (lookahead == 'c') ADVANCE(908);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'l') ADVANCE(909);
       END_STATE();
     case 839:
-      if (lookahead == 'g') ADVANCE(900);
+      if (lookahead == 'd') ADVANCE(910);
       END_STATE();
     case 840:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'v') ADVANCE(911);
       END_STATE();
     case 841:
-      if (lookahead == 'd') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 842:
-      if (lookahead == 'r') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 843:
-      if (lookahead == 'y') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 844:
-      if (lookahead == 'h') ADVANCE(904);
+      if (lookahead == 'c') ADVANCE(912);
       END_STATE();
     case 845:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 846:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'd') ADVANCE(913);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(905);
+      if (lookahead == 't') ADVANCE(914);
       END_STATE();
     case 848:
-      if (lookahead == 'o') ADVANCE(906);
+      if (lookahead == 'l') ADVANCE(915);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 850:
-      if (lookahead == 'n') ADVANCE(907);
+      if (lookahead == 't') ADVANCE(916);
       END_STATE();
     case 851:
-      if (lookahead == 'r') ADVANCE(908);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 852:
-      if (lookahead == 'c') ADVANCE(909);
+      if (lookahead == 'y') ADVANCE(917);
       END_STATE();
     case 853:
-      if (lookahead == 'r') ADVANCE(910);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 854:
-      if (lookahead == 't') ADVANCE(911);
+      if (lookahead == 'g') ADVANCE(918);
       END_STATE();
     case 855:
-      if (lookahead == 'd') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 856:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'd') ADVANCE(919);
       END_STATE();
     case 857:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'r') ADVANCE(920);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'y') ADVANCE(921);
       END_STATE();
     case 859:
-      if (lookahead == 'i') ADVANCE(913);
+      if (lookahead == 'g') ADVANCE(922);
       END_STATE();
     case 860:
-      if (lookahead == 'd') ADVANCE(914);
+      if (lookahead == 'h') ADVANCE(923);
       END_STATE();
     case 861:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 862:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 863:
-      if (lookahead == 'c') ADVANCE(915);
+      if (lookahead == 'e') ADVANCE(924);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'o') ADVANCE(925);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 866:
-      if (lookahead == 'y') ADVANCE(916);
+      if (lookahead == 'n') ADVANCE(926);
       END_STATE();
     case 867:
-      if (lookahead == 'r') ADVANCE(917);
+      if (lookahead == 'r') ADVANCE(927);
       END_STATE();
     case 868:
-      if (lookahead == 'e') ADVANCE(918);
+      if (lookahead == 'c') ADVANCE(928);
       END_STATE();
     case 869:
-      if (lookahead == 's') ADVANCE(919);
+      if (lookahead == 'r') ADVANCE(929);
       END_STATE();
     case 870:
-      if (lookahead == 'n') ADVANCE(920);
+      if (lookahead == 't') ADVANCE(930);
       END_STATE();
     case 871:
-      if (lookahead == 'n') ADVANCE(921);
-      END_STATE();
-    case 872:
-      ACCEPT_TOKEN(anon_sym_isolator);
-      END_STATE();
-    case 873:
-      if (lookahead == 't') ADVANCE(922);
-      END_STATE();
-    case 874:
-      if (lookahead == 'y') ADVANCE(923);
-      END_STATE();
-    case 875:
-      if (lookahead == 'g') ADVANCE(924);
-      END_STATE();
-    case 876:
-      if (lookahead == 's') ADVANCE(925);
-      END_STATE();
-    case 877:
-      if (lookahead == 'v') ADVANCE(926);
-      END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 879:
-      if (lookahead == 'f') ADVANCE(927);
-      END_STATE();
-    case 880:
-      if (lookahead == 'r') ADVANCE(928);
-      END_STATE();
-    case 881:
-      if (lookahead == 'e') ADVANCE(929);
-      END_STATE();
-    case 882:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 883:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 884:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 885:
-      if (lookahead == 'e') ADVANCE(930);
-      END_STATE();
-    case 886:
       if (lookahead == 'd') ADVANCE(931);
       END_STATE();
-    case 887:
+    case 872:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 874:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 875:
       if (lookahead == 'i') ADVANCE(932);
       END_STATE();
+    case 876:
+      if (lookahead == 'd') ADVANCE(933);
+      END_STATE();
+    case 877:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 878:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 879:
+      if (lookahead == 'c') ADVANCE(934);
+      END_STATE();
+    case 880:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 881:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 882:
+      if (lookahead == 'y') ADVANCE(935);
+      END_STATE();
+    case 883:
+      if (lookahead == 'r') ADVANCE(936);
+      END_STATE();
+    case 884:
+      if (lookahead == 'e') ADVANCE(937);
+      END_STATE();
+    case 885:
+      if (lookahead == 's') ADVANCE(938);
+      END_STATE();
+    case 886:
+      if (lookahead == 'n') ADVANCE(939);
+      END_STATE();
+    case 887:
+      if (lookahead == 'n') ADVANCE(940);
+      END_STATE();
     case 888:
-      if (lookahead == 'i') ADVANCE(933);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 889:
-      if (lookahead == 'o') ADVANCE(934);
+      if (lookahead == 't') ADVANCE(941);
       END_STATE();
     case 890:
-      if (lookahead == 'e') ADVANCE(935);
+      if (lookahead == 'y') ADVANCE(942);
       END_STATE();
     case 891:
-      if (lookahead == 'o') ADVANCE(936);
+      if (lookahead == 'g') ADVANCE(943);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'o') ADVANCE(944);
       END_STATE();
     case 893:
-      if (lookahead == 'i') ADVANCE(937);
+      if (lookahead == 's') ADVANCE(945);
       END_STATE();
     case 894:
-      if (lookahead == 'e') ADVANCE(938);
+      if (lookahead == 'v') ADVANCE(946);
       END_STATE();
     case 895:
-      if (lookahead == 'i') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 896:
-      if (lookahead == 'u') ADVANCE(940);
+      if (lookahead == 'f') ADVANCE(947);
       END_STATE();
     case 897:
-      if (lookahead == 'd') ADVANCE(941);
+      if (lookahead == 'r') ADVANCE(948);
       END_STATE();
     case 898:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(942);
+      if (lookahead == 'e') ADVANCE(949);
       END_STATE();
     case 899:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 900:
-      if (lookahead == 't') ADVANCE(943);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 903:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 'd') ADVANCE(951);
       END_STATE();
     case 904:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'o') ADVANCE(952);
       END_STATE();
     case 905:
-      if (lookahead == 'd') ADVANCE(944);
+      if (lookahead == 'i') ADVANCE(953);
       END_STATE();
     case 906:
-      if (lookahead == 'r') ADVANCE(945);
-      END_STATE();
-    case 907:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 908:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 909:
-      if (lookahead == 'e') ADVANCE(946);
-      END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 911:
-      if (lookahead == 'i') ADVANCE(947);
-      END_STATE();
-    case 912:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 913:
-      if (lookahead == 't') ADVANCE(948);
-      END_STATE();
-    case 914:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 915:
-      if (lookahead == 'y') ADVANCE(949);
-      END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 917:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 918:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 919:
-      if (lookahead == 'i') ADVANCE(950);
-      END_STATE();
-    case 920:
-      if (lookahead == 't') ADVANCE(951);
-      END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 922:
-      if (lookahead == 'i') ADVANCE(952);
-      END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 924:
-      if (lookahead == 'e') ADVANCE(953);
-      END_STATE();
-    case 925:
       if (lookahead == 'i') ADVANCE(954);
       END_STATE();
+    case 907:
+      if (lookahead == 'o') ADVANCE(955);
+      END_STATE();
+    case 908:
+      if (lookahead == 'e') ADVANCE(956);
+      END_STATE();
+    case 909:
+      if (lookahead == 'o') ADVANCE(957);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 911:
+      if (lookahead == 'i') ADVANCE(958);
+      END_STATE();
+    case 912:
+      if (lookahead == 'e') ADVANCE(959);
+      END_STATE();
+    case 913:
+      if (lookahead == 'i') ADVANCE(960);
+      END_STATE();
+    case 914:
+      if (lookahead == 'u') ADVANCE(961);
+      END_STATE();
+    case 915:
+      if (lookahead == 'd') ADVANCE(962);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(963);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(964);
+      END_STATE();
+    case 919:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 922:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 924:
+      if (lookahead == 'd') ADVANCE(965);
+      END_STATE();
+    case 925:
+      if (lookahead == 'r') ADVANCE(966);
+      END_STATE();
     case 926:
-      if (lookahead == 'i') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 927:
-      if (lookahead == 'i') ADVANCE(956);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'e') ADVANCE(967);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 930:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 'i') ADVANCE(968);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 932:
-      if (lookahead == 'l') ADVANCE(957);
+      if (lookahead == 't') ADVANCE(969);
       END_STATE();
     case 933:
-      if (lookahead == 't') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 934:
-      if (lookahead == 'n') ADVANCE(959);
+      if (lookahead == 'y') ADVANCE(970);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 936:
-      if (lookahead == 's') ADVANCE(960);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 937:
-      if (lookahead == 't') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 938:
-      if (lookahead == 's') ADVANCE(962);
+      if (lookahead == 'i') ADVANCE(971);
       END_STATE();
     case 939:
-      if (lookahead == 'a') ADVANCE(963);
+      if (lookahead == 't') ADVANCE(972);
       END_STATE();
     case 940:
-      if (lookahead == 'r') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 941:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
     case 942:
-      if (lookahead == 'e') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 943:
-      if (lookahead == 'h') ADVANCE(966);
-      END_STATE();
-    case 944:
-      ACCEPT_TOKEN(anon_sym_calibrated);
-      END_STATE();
-    case 945:
-      ACCEPT_TOKEN(anon_sym_circulator);
-      END_STATE();
-    case 946:
-      ACCEPT_TOKEN(anon_sym_confidence);
-      END_STATE();
-    case 947:
-      if (lookahead == 'o') ADVANCE(967);
-      END_STATE();
-    case 948:
-      if (lookahead == 'y') ADVANCE(968);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 950:
-      if (lookahead == 's') ADVANCE(969);
-      END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 952:
-      if (lookahead == 'o') ADVANCE(970);
-      END_STATE();
-    case 953:
-      if (lookahead == 'n') ADVANCE(971);
-      END_STATE();
-    case 954:
-      if (lookahead == 's') ADVANCE(972);
-      END_STATE();
-    case 955:
-      if (lookahead == 't') ADVANCE(973);
-      END_STATE();
-    case 956:
       if (lookahead == 'e') ADVANCE(974);
       END_STATE();
+    case 944:
+      if (lookahead == 'n') ADVANCE(975);
+      END_STATE();
+    case 945:
+      if (lookahead == 'i') ADVANCE(976);
+      END_STATE();
+    case 946:
+      if (lookahead == 'i') ADVANCE(977);
+      END_STATE();
+    case 947:
+      if (lookahead == 'i') ADVANCE(978);
+      END_STATE();
+    case 948:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 949:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 950:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 952:
+      if (lookahead == 'n') ADVANCE(979);
+      END_STATE();
+    case 953:
+      if (lookahead == 'l') ADVANCE(980);
+      END_STATE();
+    case 954:
+      if (lookahead == 't') ADVANCE(981);
+      END_STATE();
+    case 955:
+      if (lookahead == 'n') ADVANCE(982);
+      END_STATE();
+    case 956:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
     case 957:
-      if (lookahead == 'i') ADVANCE(975);
-      END_STATE();
-    case 958:
-      if (lookahead == 'y') ADVANCE(976);
-      END_STATE();
-    case 959:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 960:
-      if (lookahead == 's') ADVANCE(977);
-      END_STATE();
-    case 961:
-      if (lookahead == 'y') ADVANCE(978);
-      END_STATE();
-    case 962:
-      if (lookahead == 's') ADVANCE(979);
-      END_STATE();
-    case 963:
-      if (lookahead == 'm') ADVANCE(980);
-      END_STATE();
-    case 964:
-      if (lookahead == 'e') ADVANCE(981);
-      END_STATE();
-    case 965:
-      if (lookahead == 'r') ADVANCE(982);
-      END_STATE();
-    case 966:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(983);
       END_STATE();
+    case 958:
+      if (lookahead == 't') ADVANCE(984);
+      END_STATE();
+    case 959:
+      if (lookahead == 's') ADVANCE(985);
+      END_STATE();
+    case 960:
+      if (lookahead == 'a') ADVANCE(986);
+      END_STATE();
+    case 961:
+      if (lookahead == 'r') ADVANCE(987);
+      END_STATE();
+    case 962:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 963:
+      if (lookahead == 'e') ADVANCE(988);
+      END_STATE();
+    case 964:
+      if (lookahead == 'h') ADVANCE(989);
+      END_STATE();
+    case 965:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
     case 967:
-      if (lookahead == 'n') ADVANCE(984);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 968:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'o') ADVANCE(990);
       END_STATE();
     case 969:
-      if (lookahead == 't') ADVANCE(985);
+      if (lookahead == 'y') ADVANCE(991);
       END_STATE();
     case 970:
-      if (lookahead == 'n') ADVANCE(986);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 971:
-      if (lookahead == 't') ADVANCE(987);
+      if (lookahead == 's') ADVANCE(992);
       END_STATE();
     case 972:
-      if (lookahead == 't') ADVANCE(988);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 973:
-      if (lookahead == 'y') ADVANCE(989);
+      if (lookahead == 'o') ADVANCE(993);
       END_STATE();
     case 974:
-      if (lookahead == 'r') ADVANCE(990);
+      if (lookahead == 'n') ADVANCE(994);
       END_STATE();
     case 975:
-      if (lookahead == 't') ADVANCE(991);
+      if (lookahead == 'a') ADVANCE(995);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 's') ADVANCE(996);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(997);
       END_STATE();
     case 978:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'e') ADVANCE(998);
       END_STATE();
     case 979:
-      if (lookahead == 'e') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 980:
-      if (lookahead == 'e') ADVANCE(993);
+      if (lookahead == 'i') ADVANCE(999);
       END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'y') ADVANCE(1000);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 's') ADVANCE(1001);
       END_STATE();
     case 984:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 'y') ADVANCE(1002);
       END_STATE();
     case 985:
-      if (lookahead == 'i') ADVANCE(994);
+      if (lookahead == 's') ADVANCE(1003);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 'm') ADVANCE(1004);
       END_STATE();
     case 987:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'e') ADVANCE(1005);
       END_STATE();
     case 988:
-      if (lookahead == 'i') ADVANCE(995);
+      if (lookahead == 'r') ADVANCE(1006);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1007);
       END_STATE();
     case 990:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
     case 991:
-      if (lookahead == 'y') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 992:
-      if (lookahead == 'd') ADVANCE(997);
+      if (lookahead == 't') ADVANCE(1009);
       END_STATE();
     case 993:
-      if (lookahead == 't') ADVANCE(998);
+      if (lookahead == 'n') ADVANCE(1010);
       END_STATE();
     case 994:
-      if (lookahead == 'v') ADVANCE(999);
+      if (lookahead == 't') ADVANCE(1011);
       END_STATE();
     case 995:
-      if (lookahead == 'v') ADVANCE(1000);
+      if (lookahead == 'l') ADVANCE(1012);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 't') ADVANCE(1013);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'y') ADVANCE(1014);
       END_STATE();
     case 998:
-      if (lookahead == 'e') ADVANCE(1001);
+      if (lookahead == 'r') ADVANCE(1015);
       END_STATE();
     case 999:
-      if (lookahead == 'i') ADVANCE(1002);
+      if (lookahead == 't') ADVANCE(1016);
       END_STATE();
     case 1000:
-      if (lookahead == 'i') ADVANCE(1003);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1001:
-      if (lookahead == 'r') ADVANCE(1004);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1002:
-      if (lookahead == 't') ADVANCE(1005);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1003:
-      if (lookahead == 't') ADVANCE(1006);
+      if (lookahead == 'e') ADVANCE(1017);
       END_STATE();
     case 1004:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(1018);
       END_STATE();
     case 1005:
-      if (lookahead == 'y') ADVANCE(1007);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1006:
-      if (lookahead == 'y') ADVANCE(1008);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 1007:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1008:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1009:
+      if (lookahead == 'i') ADVANCE(1019);
+      END_STATE();
+    case 1010:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1011:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1020);
+      END_STATE();
+    case 1014:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'y') ADVANCE(1021);
+      END_STATE();
+    case 1017:
+      if (lookahead == 'd') ADVANCE(1022);
+      END_STATE();
+    case 1018:
+      if (lookahead == 't') ADVANCE(1023);
+      END_STATE();
+    case 1019:
+      if (lookahead == 'v') ADVANCE(1024);
+      END_STATE();
+    case 1020:
+      if (lookahead == 'v') ADVANCE(1025);
+      END_STATE();
+    case 1021:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1023:
+      if (lookahead == 'e') ADVANCE(1026);
+      END_STATE();
+    case 1024:
+      if (lookahead == 'i') ADVANCE(1027);
+      END_STATE();
+    case 1025:
+      if (lookahead == 'i') ADVANCE(1028);
+      END_STATE();
+    case 1026:
+      if (lookahead == 'r') ADVANCE(1029);
+      END_STATE();
+    case 1027:
+      if (lookahead == 't') ADVANCE(1030);
+      END_STATE();
+    case 1028:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1030:
+      if (lookahead == 'y') ADVANCE(1032);
+      END_STATE();
+    case 1031:
+      if (lookahead == 'y') ADVANCE(1033);
+      END_STATE();
+    case 1032:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1033:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7544,57 +7913,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 131},
+  [1] = {.lex_state = 150},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 128},
-  [4] = {.lex_state = 129},
-  [5] = {.lex_state = 129},
-  [6] = {.lex_state = 129},
-  [7] = {.lex_state = 131},
-  [8] = {.lex_state = 131},
-  [9] = {.lex_state = 131},
-  [10] = {.lex_state = 131},
-  [11] = {.lex_state = 129},
-  [12] = {.lex_state = 129},
-  [13] = {.lex_state = 129},
-  [14] = {.lex_state = 129},
-  [15] = {.lex_state = 129},
-  [16] = {.lex_state = 129},
-  [17] = {.lex_state = 129},
-  [18] = {.lex_state = 129},
-  [19] = {.lex_state = 129},
-  [20] = {.lex_state = 129},
-  [21] = {.lex_state = 130},
-  [22] = {.lex_state = 130},
-  [23] = {.lex_state = 130},
-  [24] = {.lex_state = 130},
-  [25] = {.lex_state = 130},
-  [26] = {.lex_state = 130},
-  [27] = {.lex_state = 130},
-  [28] = {.lex_state = 130},
-  [29] = {.lex_state = 130},
-  [30] = {.lex_state = 130},
-  [31] = {.lex_state = 130},
-  [32] = {.lex_state = 129},
-  [33] = {.lex_state = 129},
-  [34] = {.lex_state = 129},
-  [35] = {.lex_state = 129},
-  [36] = {.lex_state = 129},
-  [37] = {.lex_state = 129},
-  [38] = {.lex_state = 131},
-  [39] = {.lex_state = 131},
-  [40] = {.lex_state = 131},
-  [41] = {.lex_state = 131},
-  [42] = {.lex_state = 131},
+  [3] = {.lex_state = 147},
+  [4] = {.lex_state = 148},
+  [5] = {.lex_state = 148},
+  [6] = {.lex_state = 148},
+  [7] = {.lex_state = 150},
+  [8] = {.lex_state = 150},
+  [9] = {.lex_state = 150},
+  [10] = {.lex_state = 150},
+  [11] = {.lex_state = 148},
+  [12] = {.lex_state = 148},
+  [13] = {.lex_state = 148},
+  [14] = {.lex_state = 148},
+  [15] = {.lex_state = 148},
+  [16] = {.lex_state = 148},
+  [17] = {.lex_state = 148},
+  [18] = {.lex_state = 148},
+  [19] = {.lex_state = 148},
+  [20] = {.lex_state = 148},
+  [21] = {.lex_state = 149},
+  [22] = {.lex_state = 149},
+  [23] = {.lex_state = 149},
+  [24] = {.lex_state = 149},
+  [25] = {.lex_state = 149},
+  [26] = {.lex_state = 149},
+  [27] = {.lex_state = 149},
+  [28] = {.lex_state = 149},
+  [29] = {.lex_state = 149},
+  [30] = {.lex_state = 149},
+  [31] = {.lex_state = 149},
+  [32] = {.lex_state = 148},
+  [33] = {.lex_state = 148},
+  [34] = {.lex_state = 148},
+  [35] = {.lex_state = 148},
+  [36] = {.lex_state = 148},
+  [37] = {.lex_state = 148},
+  [38] = {.lex_state = 150},
+  [39] = {.lex_state = 150},
+  [40] = {.lex_state = 150},
+  [41] = {.lex_state = 150},
+  [42] = {.lex_state = 150},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 131},
-  [45] = {.lex_state = 131},
-  [46] = {.lex_state = 131},
-  [47] = {.lex_state = 131},
-  [48] = {.lex_state = 131},
-  [49] = {.lex_state = 131},
-  [50] = {.lex_state = 131},
-  [51] = {.lex_state = 131},
+  [44] = {.lex_state = 150},
+  [45] = {.lex_state = 150},
+  [46] = {.lex_state = 150},
+  [47] = {.lex_state = 150},
+  [48] = {.lex_state = 150},
+  [49] = {.lex_state = 150},
+  [50] = {.lex_state = 150},
+  [51] = {.lex_state = 150},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -7613,16 +7982,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 131},
-  [71] = {.lex_state = 131},
-  [72] = {.lex_state = 131},
-  [73] = {.lex_state = 22},
-  [74] = {.lex_state = 22},
-  [75] = {.lex_state = 22},
-  [76] = {.lex_state = 22},
-  [77] = {.lex_state = 22},
-  [78] = {.lex_state = 22},
-  [79] = {.lex_state = 22},
+  [70] = {.lex_state = 150},
+  [71] = {.lex_state = 150},
+  [72] = {.lex_state = 150},
+  [73] = {.lex_state = 24},
+  [74] = {.lex_state = 24},
+  [75] = {.lex_state = 24},
+  [76] = {.lex_state = 24},
+  [77] = {.lex_state = 24},
+  [78] = {.lex_state = 24},
+  [79] = {.lex_state = 24},
   [80] = {.lex_state = 0},
 };
 
@@ -7705,6 +8074,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(1),
     [anon_sym_under] = ACTIONS(1),
     [anon_sym_beside] = ACTIONS(1),
+    [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
@@ -7742,6 +8112,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(1),
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
+    [anon_sym_reflection] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -7783,6 +8154,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -7818,12 +8190,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(1),
     [anon_sym_no] = ACTIONS(1),
     [anon_sym_nominal] = ACTIONS(1),
+    [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
+    [anon_sym_out] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
     [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
+    [anon_sym_public] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
@@ -7878,15 +8253,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(1),
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token14] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
+    [aux_sym_unit_token16] = ACTIONS(1),
     [anon_sym_GHz] = ACTIONS(1),
     [anon_sym_MHz] = ACTIONS(1),
+    [aux_sym_unit_token17] = ACTIONS(1),
     [anon_sym_dBW] = ACTIONS(1),
     [anon_sym_dBd] = ACTIONS(1),
     [anon_sym_dBi] = ACTIONS(1),
@@ -8029,6 +8408,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -8066,6 +8446,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8107,6 +8488,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -8142,12 +8524,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8261,6 +8646,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -8298,6 +8684,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8339,6 +8726,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -8374,12 +8762,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8433,15 +8824,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(27),
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token11] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token14] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
+    [aux_sym_unit_token16] = ACTIONS(31),
     [anon_sym_GHz] = ACTIONS(27),
     [anon_sym_MHz] = ACTIONS(27),
+    [aux_sym_unit_token17] = ACTIONS(31),
     [anon_sym_dBW] = ACTIONS(27),
     [anon_sym_dBd] = ACTIONS(27),
     [anon_sym_dBi] = ACTIONS(27),
@@ -8570,6 +8965,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -8607,6 +9003,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8648,6 +9045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -8683,12 +9081,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8740,15 +9141,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(33),
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token11] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token14] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
+    [aux_sym_unit_token16] = ACTIONS(37),
     [anon_sym_GHz] = ACTIONS(33),
     [anon_sym_MHz] = ACTIONS(33),
+    [aux_sym_unit_token17] = ACTIONS(37),
     [anon_sym_dBW] = ACTIONS(33),
     [anon_sym_dBd] = ACTIONS(33),
     [anon_sym_dBi] = ACTIONS(33),
@@ -8886,6 +9291,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
     [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
@@ -8923,6 +9329,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8964,6 +9371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -8999,12 +9407,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9132,6 +9543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
     [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
@@ -9169,6 +9581,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9210,6 +9623,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -9245,12 +9659,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9378,6 +9795,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(58),
     [anon_sym_under] = ACTIONS(58),
     [anon_sym_beside] = ACTIONS(58),
+    [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
@@ -9415,6 +9833,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(58),
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
+    [anon_sym_reflection] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -9456,6 +9875,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -9491,12 +9911,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(58),
     [anon_sym_no] = ACTIONS(58),
     [anon_sym_nominal] = ACTIONS(58),
+    [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
+    [anon_sym_out] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
     [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
+    [anon_sym_public] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
@@ -9629,6 +10052,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(87),
     [anon_sym_under] = ACTIONS(87),
     [anon_sym_beside] = ACTIONS(87),
+    [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
@@ -9666,6 +10090,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(87),
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
+    [anon_sym_reflection] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -9707,6 +10132,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -9742,12 +10168,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(90),
     [anon_sym_no] = ACTIONS(90),
     [anon_sym_nominal] = ACTIONS(90),
+    [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
+    [anon_sym_out] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
     [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
+    [anon_sym_public] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
@@ -9874,6 +10303,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -9911,6 +10341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9952,6 +10383,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9987,12 +10419,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10119,6 +10554,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -10156,6 +10592,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10197,6 +10634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -10232,12 +10670,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10364,6 +10805,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -10401,6 +10843,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10442,6 +10885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -10477,12 +10921,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10596,6 +11043,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(117),
     [anon_sym_under] = ACTIONS(117),
     [anon_sym_beside] = ACTIONS(117),
+    [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
@@ -10633,6 +11081,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(117),
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
+    [anon_sym_reflection] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -10674,6 +11123,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -10709,12 +11159,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(117),
     [anon_sym_no] = ACTIONS(117),
     [anon_sym_nominal] = ACTIONS(117),
+    [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
+    [anon_sym_out] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
     [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
+    [anon_sym_public] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
@@ -10838,6 +11291,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
     [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
@@ -10875,6 +11329,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -10916,6 +11371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -10951,12 +11407,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -11080,6 +11539,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -11117,6 +11577,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -11158,6 +11619,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -11193,12 +11655,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -11322,6 +11787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
     [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
@@ -11359,6 +11825,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -11400,6 +11867,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -11435,12 +11903,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -11564,6 +12035,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
     [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
@@ -11601,6 +12073,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -11642,6 +12115,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -11677,12 +12151,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -11806,6 +12283,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
     [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
@@ -11843,6 +12321,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -11884,6 +12363,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -11919,12 +12399,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -12048,6 +12531,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
     [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
@@ -12085,6 +12569,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -12126,6 +12611,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -12161,12 +12647,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -12290,6 +12779,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
     [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
@@ -12327,6 +12817,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12368,6 +12859,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -12403,12 +12895,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -12532,6 +13027,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
     [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
@@ -12569,6 +13065,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -12610,6 +13107,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -12645,12 +13143,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -12774,6 +13275,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
     [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
@@ -12811,6 +13313,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -12852,6 +13355,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -12887,12 +13391,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -13017,6 +13524,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(165),
     [anon_sym_under] = ACTIONS(165),
     [anon_sym_beside] = ACTIONS(165),
+    [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
@@ -13054,6 +13562,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(165),
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
+    [anon_sym_reflection] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -13095,6 +13604,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -13130,12 +13640,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(165),
     [anon_sym_no] = ACTIONS(165),
     [anon_sym_nominal] = ACTIONS(165),
+    [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
+    [anon_sym_out] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
     [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
+    [anon_sym_public] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
@@ -13257,6 +13770,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(173),
     [anon_sym_under] = ACTIONS(173),
     [anon_sym_beside] = ACTIONS(173),
+    [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
@@ -13294,6 +13808,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(173),
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
+    [anon_sym_reflection] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -13335,6 +13850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -13370,12 +13886,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(173),
     [anon_sym_no] = ACTIONS(173),
     [anon_sym_nominal] = ACTIONS(173),
+    [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
+    [anon_sym_out] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
     [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
+    [anon_sym_public] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
@@ -13497,6 +14016,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
     [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
@@ -13534,6 +14054,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13575,6 +14096,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -13610,12 +14132,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -13737,6 +14262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
     [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
@@ -13774,6 +14300,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -13815,6 +14342,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -13850,12 +14378,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -13977,6 +14508,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
     [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
@@ -14014,6 +14546,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -14055,6 +14588,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -14090,12 +14624,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -14217,6 +14754,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
     [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
@@ -14254,6 +14792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -14295,6 +14834,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -14330,12 +14870,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -14457,6 +15000,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
     [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
@@ -14494,6 +15038,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -14535,6 +15080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -14570,12 +15116,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -14697,6 +15246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -14734,6 +15284,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -14775,6 +15326,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -14810,12 +15362,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -14937,6 +15492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
     [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
@@ -14974,6 +15530,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -15015,6 +15572,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -15050,12 +15608,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -15177,6 +15738,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
     [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
@@ -15214,6 +15776,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -15255,6 +15818,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -15290,12 +15854,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -15417,6 +15984,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
     [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
@@ -15454,6 +16022,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -15495,6 +16064,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -15530,12 +16100,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -15657,6 +16230,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(179),
     [anon_sym_under] = ACTIONS(179),
     [anon_sym_beside] = ACTIONS(179),
+    [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
@@ -15694,6 +16268,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(179),
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
+    [anon_sym_reflection] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -15735,6 +16310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -15770,12 +16346,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(179),
     [anon_sym_no] = ACTIONS(179),
     [anon_sym_nominal] = ACTIONS(179),
+    [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
+    [anon_sym_out] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
     [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
+    [anon_sym_public] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
@@ -15893,6 +16472,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(183),
     [anon_sym_under] = ACTIONS(183),
     [anon_sym_beside] = ACTIONS(183),
+    [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
@@ -15930,6 +16510,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(183),
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
+    [anon_sym_reflection] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -15971,6 +16552,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -16006,12 +16588,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(183),
     [anon_sym_no] = ACTIONS(183),
     [anon_sym_nominal] = ACTIONS(183),
+    [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
+    [anon_sym_out] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
     [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
+    [anon_sym_public] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
@@ -16129,6 +16714,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(187),
     [anon_sym_under] = ACTIONS(187),
     [anon_sym_beside] = ACTIONS(187),
+    [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
@@ -16166,6 +16752,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(187),
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
+    [anon_sym_reflection] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -16207,6 +16794,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -16242,12 +16830,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(187),
     [anon_sym_no] = ACTIONS(187),
     [anon_sym_nominal] = ACTIONS(187),
+    [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
+    [anon_sym_out] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
     [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
+    [anon_sym_public] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
@@ -16365,6 +16956,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(191),
     [anon_sym_under] = ACTIONS(191),
     [anon_sym_beside] = ACTIONS(191),
+    [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
@@ -16402,6 +16994,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(191),
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
+    [anon_sym_reflection] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -16443,6 +17036,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -16478,12 +17072,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(191),
     [anon_sym_no] = ACTIONS(191),
     [anon_sym_nominal] = ACTIONS(191),
+    [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
+    [anon_sym_out] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
     [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
+    [anon_sym_public] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
@@ -16601,6 +17198,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(195),
     [anon_sym_under] = ACTIONS(195),
     [anon_sym_beside] = ACTIONS(195),
+    [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
@@ -16638,6 +17236,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(195),
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
+    [anon_sym_reflection] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -16679,6 +17278,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -16714,12 +17314,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(195),
     [anon_sym_no] = ACTIONS(195),
     [anon_sym_nominal] = ACTIONS(195),
+    [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
+    [anon_sym_out] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
     [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
+    [anon_sym_public] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
@@ -16837,6 +17440,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(199),
     [anon_sym_under] = ACTIONS(199),
     [anon_sym_beside] = ACTIONS(199),
+    [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
@@ -16874,6 +17478,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(199),
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
+    [anon_sym_reflection] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -16915,6 +17520,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -16950,12 +17556,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(199),
     [anon_sym_no] = ACTIONS(199),
     [anon_sym_nominal] = ACTIONS(199),
+    [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
+    [anon_sym_out] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
     [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
+    [anon_sym_public] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
@@ -17072,6 +17681,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(203),
     [anon_sym_under] = ACTIONS(203),
     [anon_sym_beside] = ACTIONS(203),
+    [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
@@ -17109,6 +17719,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(203),
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
+    [anon_sym_reflection] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -17150,6 +17761,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -17185,12 +17797,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(203),
     [anon_sym_no] = ACTIONS(203),
     [anon_sym_nominal] = ACTIONS(203),
+    [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
+    [anon_sym_out] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
     [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
+    [anon_sym_public] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
@@ -17302,6 +17917,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(207),
     [anon_sym_under] = ACTIONS(207),
     [anon_sym_beside] = ACTIONS(207),
+    [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
@@ -17339,6 +17955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(207),
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
+    [anon_sym_reflection] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -17380,6 +17997,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -17415,12 +18033,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(207),
     [anon_sym_no] = ACTIONS(207),
     [anon_sym_nominal] = ACTIONS(207),
+    [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
+    [anon_sym_out] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
     [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
+    [anon_sym_public] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
@@ -17532,6 +18153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(211),
     [anon_sym_under] = ACTIONS(211),
     [anon_sym_beside] = ACTIONS(211),
+    [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
@@ -17569,6 +18191,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(211),
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
+    [anon_sym_reflection] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -17610,6 +18233,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -17645,12 +18269,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(211),
     [anon_sym_no] = ACTIONS(211),
     [anon_sym_nominal] = ACTIONS(211),
+    [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
+    [anon_sym_out] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
     [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
+    [anon_sym_public] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
@@ -17762,6 +18389,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(215),
     [anon_sym_under] = ACTIONS(215),
     [anon_sym_beside] = ACTIONS(215),
+    [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
@@ -17799,6 +18427,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(215),
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
+    [anon_sym_reflection] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -17840,6 +18469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -17875,12 +18505,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(215),
     [anon_sym_no] = ACTIONS(215),
     [anon_sym_nominal] = ACTIONS(215),
+    [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
+    [anon_sym_out] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
     [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
+    [anon_sym_public] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
@@ -17992,6 +18625,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(219),
     [anon_sym_under] = ACTIONS(219),
     [anon_sym_beside] = ACTIONS(219),
+    [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
@@ -18029,6 +18663,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(219),
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
+    [anon_sym_reflection] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -18070,6 +18705,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -18105,12 +18741,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(219),
     [anon_sym_no] = ACTIONS(219),
     [anon_sym_nominal] = ACTIONS(219),
+    [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
+    [anon_sym_out] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
     [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
+    [anon_sym_public] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
@@ -18169,15 +18808,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(225),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token14] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
+    [aux_sym_unit_token16] = ACTIONS(221),
     [anon_sym_GHz] = ACTIONS(221),
     [anon_sym_MHz] = ACTIONS(221),
+    [aux_sym_unit_token17] = ACTIONS(221),
     [anon_sym_dBW] = ACTIONS(221),
     [anon_sym_dBd] = ACTIONS(221),
     [anon_sym_dBi] = ACTIONS(221),
@@ -18193,7 +18836,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_kV] = ACTIONS(221),
     [anon_sym_kW] = ACTIONS(221),
     [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(221),
+    [anon_sym_mW] = ACTIONS(225),
     [anon_sym_mi] = ACTIONS(225),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
@@ -18213,9 +18856,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(221),
-    [anon_sym_V] = ACTIONS(221),
-    [anon_sym_W] = ACTIONS(221),
+    [anon_sym_A] = ACTIONS(225),
+    [anon_sym_V] = ACTIONS(225),
+    [anon_sym_W] = ACTIONS(225),
     [anon_sym_h] = ACTIONS(221),
     [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),

@@ -9,6 +9,7 @@ mod cable;
 mod chain;
 mod dump;
 mod ends;
+pub(crate) mod exposure;
 mod instrument;
 mod offer;
 mod parts;
@@ -59,6 +60,7 @@ static STATION_LINES: &[&Form] = &[
     &top::JOINS,
     &rules::UNDER,
     &site::BESIDE,
+    &exposure::SPOT,
     &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,

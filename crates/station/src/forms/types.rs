@@ -111,6 +111,8 @@ pub enum NameKind {
     Class,
     /// A question of rules.
     Question,
+    /// A place where people can be.
+    Spot,
 }
 
 impl NameKind {
@@ -160,6 +162,7 @@ impl NameKind {
             NameKind::Rules => "licence or rules",
             NameKind::Class => "class",
             NameKind::Question => "question",
+            NameKind::Spot => "spot",
         }
     }
 
