@@ -19,7 +19,7 @@ use downlead_base::Loc;
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
-pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter};
+pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
 pub use list::List;
