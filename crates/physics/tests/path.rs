@@ -1,4 +1,4 @@
-//! Paths between stations against published and independently computed figures; the source stands beside each.
+//! Paths between stations against published and independently computed figures, each with its source.
 
 use downlead_physics::path::{
     self, HataForm, HataLimit, Surroundings, Terrain, external_noise, hata, knife_edge,

@@ -82,6 +82,9 @@ pub struct Expected {
     /// Size of the piece's own reflection at each end: the one it states, else that of its impedance
     /// against 50 ohm and of its joins.
     pub reflection: f64,
+    /// Size of what the whole piece reflects in circuit: both its ends, added up by its length; the one
+    /// it states where it does.
+    pub inserted: f64,
 }
 
 impl Expected {
@@ -92,6 +95,7 @@ impl Expected {
             db: self.matched_db,
             u_db: self.u_matched_db,
             reflection: 0.0,
+            inserted: 0.0,
             ..self
         }
     }

@@ -22,6 +22,7 @@ mod part;
 mod rating;
 mod rules;
 mod session;
+mod site;
 mod station;
 mod unused;
 
