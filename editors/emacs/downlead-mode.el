@@ -54,7 +54,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
   '(
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer"
     "divider" "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier"
-    "protector" "receiver" "run" "switch" "tail" "transmitter" "tuner")
+    "protector" "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner")
   "Statement keywords: part.")
 
 (defconst downlead--chain-keywords
@@ -103,8 +103,8 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source"
     "spacing" "split" "spot" "ssb" "ssb-processed" "station" "strand" "strand-diameter"
     "switch" "swr" "tail" "tee" "temperature" "then" "threshold" "through" "to" "total"
-    "transmit" "transmitter" "tuner" "typical" "under" "until" "use" "valid" "velocity"
-    "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
+    "transceiver" "transmit" "transmitter" "tuner" "typical" "under" "until" "use" "valid"
+    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

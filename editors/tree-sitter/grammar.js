@@ -18,11 +18,11 @@ const KEYWORDS = [
   "reversed", "passes", "gain", "noise", "excess", "ways", "coupled", "calibrated", "scale", "resolution",
   "due", "linearity", "repeatability", "directivity", "load", "read", "temperature", "generator", "drift",
   "piece", "readings", "resonance", "delay", "phase", "adapter", "position", "ground", "place", "under",
-  "beside", "spot", "alone", "transmitter", "receiver", "run", "jumper", "tail", "pad", "filter", "isolator",
-  "circulator", "protector", "switch", "coupler", "meter", "balun", "tuner", "duplexer", "diplexer",
-  "combiner", "divider", "amplifier", "preamplifier", "antenna", "branches", "expect", "authority",
-  "jurisdiction", "service", "edition", "dated", "until", "holder", "class", "ask", "threshold", "fixed",
-  "condition", "reflection", "branch", "inner", "outer", "permittivity", "loss-tangent", "strand",
+  "beside", "spot", "alone", "transmitter", "receiver", "transceiver", "run", "jumper", "tail", "pad",
+  "filter", "isolator", "circulator", "protector", "switch", "coupler", "meter", "balun", "tuner", "duplexer",
+  "diplexer", "combiner", "divider", "amplifier", "preamplifier", "antenna", "branches", "expect",
+  "authority", "jurisdiction", "service", "edition", "dated", "until", "holder", "class", "ask", "threshold",
+  "fixed", "condition", "reflection", "branch", "inner", "outer", "permittivity", "loss-tangent", "strand",
   "strand-diameter", "braid", "resistivity", "inner-resistivity", "outer-resistivity", "diameter", "spacing",
   "baseline", "through", "open", "short", "equalise", "power", "mode", "duty", "keyed", "foldback",
   "sensitivity", "efficiency", "height", "haat", "bandwidth", "distance", "radius", "fails",
@@ -60,8 +60,8 @@ const INNER_WORDS = [
   "reversed", "rules", "run", "scale", "sensitivity", "series", "service", "session", "shared", "sheet",
   "short", "shunt", "sinad", "since", "size", "source", "spacing", "split", "spot", "ssb", "ssb-processed",
   "station", "strand", "strand-diameter", "switch", "swr", "tail", "tee", "temperature", "then", "threshold",
-  "through", "to", "total", "transmit", "transmitter", "tuner", "typical", "under", "until", "use", "valid",
-  "velocity", "voltage", "way", "ways", "wet", "wgs84", "wires", "with", "within", "yes",
+  "through", "to", "total", "transceiver", "transmit", "transmitter", "tuner", "typical", "under", "until",
+  "use", "valid", "velocity", "voltage", "way", "ways", "wet", "wgs84", "wires", "with", "within", "yes",
 ];
 
 const UNITS = [

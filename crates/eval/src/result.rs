@@ -66,6 +66,18 @@ impl NodeKind {
         self == NodeKind::Part(kind)
     }
 
+    /// Whether it is what a transmit chain begins with.
+    #[must_use]
+    pub fn sends(self) -> bool {
+        matches!(self, NodeKind::Part(kind) if kind.sends())
+    }
+
+    /// Whether it is what a receive chain ends with.
+    #[must_use]
+    pub fn hears(self) -> bool {
+        matches!(self, NodeKind::Part(kind) if kind.hears())
+    }
+
     /// Whether it is a pair of connectors that follows from the stated ends.
     #[must_use]
     pub fn is_join(self) -> bool {

@@ -21,6 +21,7 @@ pub mod mismatch;
 pub mod net;
 pub mod network;
 pub mod noise;
+pub mod path;
 pub mod position;
 pub mod power;
 pub mod radiated;

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 340
+#define SYMBOL_COUNT 341
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 318
+#define TOKEN_COUNT 319
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -96,265 +96,266 @@ enum ts_symbol_identifiers {
   anon_sym_alone = 78,
   anon_sym_transmitter = 79,
   anon_sym_receiver = 80,
-  anon_sym_run = 81,
-  anon_sym_jumper = 82,
-  anon_sym_tail = 83,
-  anon_sym_pad = 84,
-  anon_sym_filter = 85,
-  anon_sym_isolator = 86,
-  anon_sym_circulator = 87,
-  anon_sym_protector = 88,
-  anon_sym_switch = 89,
-  anon_sym_coupler = 90,
-  anon_sym_meter = 91,
-  anon_sym_balun = 92,
-  anon_sym_tuner = 93,
-  anon_sym_duplexer = 94,
-  anon_sym_diplexer = 95,
-  anon_sym_combiner = 96,
-  anon_sym_divider = 97,
-  anon_sym_amplifier = 98,
-  anon_sym_preamplifier = 99,
-  anon_sym_antenna = 100,
-  anon_sym_branches = 101,
-  anon_sym_expect = 102,
-  anon_sym_authority = 103,
-  anon_sym_jurisdiction = 104,
-  anon_sym_service = 105,
-  anon_sym_edition = 106,
-  anon_sym_dated = 107,
-  anon_sym_until = 108,
-  anon_sym_holder = 109,
-  anon_sym_class = 110,
-  anon_sym_ask = 111,
-  anon_sym_threshold = 112,
-  anon_sym_fixed = 113,
-  anon_sym_condition = 114,
-  anon_sym_reflection = 115,
-  anon_sym_branch = 116,
-  anon_sym_inner = 117,
-  anon_sym_outer = 118,
-  anon_sym_permittivity = 119,
-  anon_sym_loss_DASHtangent = 120,
-  anon_sym_strand = 121,
-  anon_sym_strand_DASHdiameter = 122,
-  anon_sym_braid = 123,
-  anon_sym_resistivity = 124,
-  anon_sym_inner_DASHresistivity = 125,
-  anon_sym_outer_DASHresistivity = 126,
-  anon_sym_diameter = 127,
-  anon_sym_spacing = 128,
-  anon_sym_baseline = 129,
-  anon_sym_through = 130,
-  anon_sym_open = 131,
-  anon_sym_short = 132,
-  anon_sym_equalise = 133,
-  anon_sym_power = 134,
-  anon_sym_mode = 135,
-  anon_sym_duty = 136,
-  anon_sym_keyed = 137,
-  anon_sym_foldback = 138,
-  anon_sym_sensitivity = 139,
-  anon_sym_efficiency = 140,
-  anon_sym_height = 141,
-  anon_sym_haat = 142,
-  anon_sym_bandwidth = 143,
-  anon_sym_distance = 144,
-  anon_sym_radius = 145,
-  anon_sym_fails = 146,
-  anon_sym_above = 147,
-  anon_sym_added = 148,
-  anon_sym_against = 149,
-  anon_sym_agl = 150,
-  anon_sym_allocated = 151,
-  anon_sym_am = 152,
-  anon_sym_ambient = 153,
-  anon_sym_amsl = 154,
-  anon_sym_apart = 155,
-  anon_sym_at = 156,
-  anon_sym_averaging = 157,
-  anon_sym_below = 158,
-  anon_sym_bow = 159,
-  anon_sym_by = 160,
-  anon_sym_carrier = 161,
-  anon_sym_clad = 162,
-  anon_sym_confidence = 163,
-  anon_sym_corrected = 164,
-  anon_sym_cw = 165,
-  anon_sym_data = 166,
-  anon_sym_dc_DASHinput = 167,
-  anon_sym_displayed = 168,
-  anon_sym_eirp = 169,
-  anon_sym_ends = 170,
-  anon_sym_erp = 171,
-  anon_sym_etrs89 = 172,
-  anon_sym_figure = 173,
-  anon_sym_fm = 174,
-  anon_sym_for = 175,
-  anon_sym_forward = 176,
-  anon_sym_frequency = 177,
-  anon_sym_full = 178,
-  anon_sym_guess = 179,
-  anon_sym_if = 180,
-  anon_sym_in = 181,
-  anon_sym_input = 182,
-  anon_sym_instead = 183,
-  anon_sym_k = 184,
-  anon_sym_maximum = 185,
-  anon_sym_mean = 186,
-  anon_sym_medium = 187,
-  anon_sym_nad27 = 188,
-  anon_sym_nad83 = 189,
-  anon_sym_net = 190,
-  anon_sym_no = 191,
-  anon_sym_nominal = 192,
-  anon_sym_occupational = 193,
-  anon_sym_of = 194,
-  anon_sym_on = 195,
-  anon_sym_out = 196,
-  anon_sym_output = 197,
-  anon_sym_over = 198,
-  anon_sym_pep = 199,
-  anon_sym_per = 200,
-  anon_sym_public = 201,
-  anon_sym_rated = 202,
-  anon_sym_reactance = 203,
-  anon_sym_reading = 204,
-  anon_sym_realized = 205,
-  anon_sym_reference = 206,
-  anon_sym_reflected = 207,
-  anon_sym_rejects = 208,
-  anon_sym_series = 209,
-  anon_sym_shared = 210,
-  anon_sym_sheet = 211,
-  anon_sym_shunt = 212,
-  anon_sym_sinad = 213,
-  anon_sym_since = 214,
-  anon_sym_ssb = 215,
-  anon_sym_ssb_DASHprocessed = 216,
-  anon_sym_then = 217,
-  anon_sym_to = 218,
-  anon_sym_total = 219,
-  anon_sym_typical = 220,
-  anon_sym_way = 221,
-  anon_sym_wet = 222,
-  anon_sym_wgs84 = 223,
-  anon_sym_with = 224,
-  anon_sym_within = 225,
-  anon_sym_yes = 226,
-  anon_sym_COMMA = 227,
-  anon_sym_EQ = 228,
-  anon_sym_u00b1 = 229,
-  anon_sym_PLUS_SLASH_DASH = 230,
-  anon_sym_LPAREN = 231,
-  anon_sym_RPAREN = 232,
-  anon_sym_DASH = 233,
-  anon_sym_u2212 = 234,
-  anon_sym_u2013 = 235,
-  anon_sym_PLUS = 236,
-  anon_sym_STAR = 237,
-  anon_sym_SLASH = 238,
-  anon_sym_CARET = 239,
-  sym__glued = 240,
-  sym_date = 241,
-  sym_dms = 242,
-  sym_number = 243,
-  aux_sym_unit_token1 = 244,
-  aux_sym_unit_token2 = 245,
-  aux_sym_unit_token3 = 246,
-  aux_sym_unit_token4 = 247,
-  aux_sym_unit_token5 = 248,
-  aux_sym_unit_token6 = 249,
-  anon_sym_wavelengths = 250,
-  anon_sym_wavelength = 251,
-  aux_sym_unit_token7 = 252,
-  aux_sym_unit_token8 = 253,
-  aux_sym_unit_token9 = 254,
-  aux_sym_unit_token10 = 255,
-  aux_sym_unit_token11 = 256,
-  anon_sym_ohm_DASHm = 257,
-  aux_sym_unit_token12 = 258,
-  aux_sym_unit_token13 = 259,
-  aux_sym_unit_token14 = 260,
-  anon_sym_degC = 261,
-  anon_sym_degF = 262,
-  anon_sym_ohms = 263,
-  aux_sym_unit_token15 = 264,
-  aux_sym_unit_token16 = 265,
-  anon_sym_GHz = 266,
-  anon_sym_MHz = 267,
-  aux_sym_unit_token17 = 268,
-  anon_sym_dBW = 269,
-  anon_sym_dBd = 270,
-  anon_sym_dBi = 271,
-  anon_sym_dBm = 272,
-  anon_sym_deg = 273,
-  anon_sym_kHz = 274,
-  anon_sym_min = 275,
-  anon_sym_ohm = 276,
-  anon_sym_Hz = 277,
-  anon_sym_cm = 278,
-  anon_sym_dB = 279,
-  anon_sym_ft = 280,
-  anon_sym_kV = 281,
-  anon_sym_kW = 282,
-  anon_sym_km = 283,
-  anon_sym_mW = 284,
-  anon_sym_mi = 285,
-  anon_sym_mm = 286,
-  anon_sym_ms = 287,
-  anon_sym_ns = 288,
-  anon_sym_uV = 289,
-  anon_sym_uW = 290,
-  anon_sym_us = 291,
-  anon_sym_yd = 292,
-  anon_sym_u00b0C = 293,
-  anon_sym_u00b0F = 294,
-  anon_sym_u00b5V = 295,
-  anon_sym_u00b5W = 296,
-  anon_sym_u00b5s = 297,
-  anon_sym_u03a9m = 298,
-  anon_sym_u03bcV = 299,
-  anon_sym_u03bcW = 300,
-  anon_sym_u03bcs = 301,
-  anon_sym_u2126m = 302,
-  anon_sym_PERCENT = 303,
-  anon_sym_A = 304,
-  anon_sym_V = 305,
-  anon_sym_W = 306,
-  anon_sym_h = 307,
-  anon_sym_m = 308,
-  anon_sym_s = 309,
-  anon_sym_u00b0 = 310,
-  anon_sym_u03a9 = 311,
-  anon_sym_u03bb = 312,
-  anon_sym_u2126 = 313,
-  sym_root = 314,
-  sym_digit_name = 315,
-  sym_string = 316,
-  sym_comment = 317,
-  sym_source_file = 318,
-  sym__line = 319,
-  sym__end = 320,
-  sym_statement = 321,
-  sym_block_statement = 322,
-  sym_block = 323,
-  sym__head = 324,
-  sym_keyword = 325,
-  sym_only_word = 326,
-  sym_word = 327,
-  sym__value = 328,
-  sym_range = 329,
-  sym_tolerance = 330,
-  sym_coverage = 331,
-  sym__expression = 332,
-  sym_parenthesized_expression = 333,
-  sym_negation = 334,
-  sym_binary_expression = 335,
-  sym_quantity = 336,
-  sym_unit = 337,
-  aux_sym_source_file_repeat1 = 338,
-  aux_sym__head_repeat1 = 339,
+  anon_sym_transceiver = 81,
+  anon_sym_run = 82,
+  anon_sym_jumper = 83,
+  anon_sym_tail = 84,
+  anon_sym_pad = 85,
+  anon_sym_filter = 86,
+  anon_sym_isolator = 87,
+  anon_sym_circulator = 88,
+  anon_sym_protector = 89,
+  anon_sym_switch = 90,
+  anon_sym_coupler = 91,
+  anon_sym_meter = 92,
+  anon_sym_balun = 93,
+  anon_sym_tuner = 94,
+  anon_sym_duplexer = 95,
+  anon_sym_diplexer = 96,
+  anon_sym_combiner = 97,
+  anon_sym_divider = 98,
+  anon_sym_amplifier = 99,
+  anon_sym_preamplifier = 100,
+  anon_sym_antenna = 101,
+  anon_sym_branches = 102,
+  anon_sym_expect = 103,
+  anon_sym_authority = 104,
+  anon_sym_jurisdiction = 105,
+  anon_sym_service = 106,
+  anon_sym_edition = 107,
+  anon_sym_dated = 108,
+  anon_sym_until = 109,
+  anon_sym_holder = 110,
+  anon_sym_class = 111,
+  anon_sym_ask = 112,
+  anon_sym_threshold = 113,
+  anon_sym_fixed = 114,
+  anon_sym_condition = 115,
+  anon_sym_reflection = 116,
+  anon_sym_branch = 117,
+  anon_sym_inner = 118,
+  anon_sym_outer = 119,
+  anon_sym_permittivity = 120,
+  anon_sym_loss_DASHtangent = 121,
+  anon_sym_strand = 122,
+  anon_sym_strand_DASHdiameter = 123,
+  anon_sym_braid = 124,
+  anon_sym_resistivity = 125,
+  anon_sym_inner_DASHresistivity = 126,
+  anon_sym_outer_DASHresistivity = 127,
+  anon_sym_diameter = 128,
+  anon_sym_spacing = 129,
+  anon_sym_baseline = 130,
+  anon_sym_through = 131,
+  anon_sym_open = 132,
+  anon_sym_short = 133,
+  anon_sym_equalise = 134,
+  anon_sym_power = 135,
+  anon_sym_mode = 136,
+  anon_sym_duty = 137,
+  anon_sym_keyed = 138,
+  anon_sym_foldback = 139,
+  anon_sym_sensitivity = 140,
+  anon_sym_efficiency = 141,
+  anon_sym_height = 142,
+  anon_sym_haat = 143,
+  anon_sym_bandwidth = 144,
+  anon_sym_distance = 145,
+  anon_sym_radius = 146,
+  anon_sym_fails = 147,
+  anon_sym_above = 148,
+  anon_sym_added = 149,
+  anon_sym_against = 150,
+  anon_sym_agl = 151,
+  anon_sym_allocated = 152,
+  anon_sym_am = 153,
+  anon_sym_ambient = 154,
+  anon_sym_amsl = 155,
+  anon_sym_apart = 156,
+  anon_sym_at = 157,
+  anon_sym_averaging = 158,
+  anon_sym_below = 159,
+  anon_sym_bow = 160,
+  anon_sym_by = 161,
+  anon_sym_carrier = 162,
+  anon_sym_clad = 163,
+  anon_sym_confidence = 164,
+  anon_sym_corrected = 165,
+  anon_sym_cw = 166,
+  anon_sym_data = 167,
+  anon_sym_dc_DASHinput = 168,
+  anon_sym_displayed = 169,
+  anon_sym_eirp = 170,
+  anon_sym_ends = 171,
+  anon_sym_erp = 172,
+  anon_sym_etrs89 = 173,
+  anon_sym_figure = 174,
+  anon_sym_fm = 175,
+  anon_sym_for = 176,
+  anon_sym_forward = 177,
+  anon_sym_frequency = 178,
+  anon_sym_full = 179,
+  anon_sym_guess = 180,
+  anon_sym_if = 181,
+  anon_sym_in = 182,
+  anon_sym_input = 183,
+  anon_sym_instead = 184,
+  anon_sym_k = 185,
+  anon_sym_maximum = 186,
+  anon_sym_mean = 187,
+  anon_sym_medium = 188,
+  anon_sym_nad27 = 189,
+  anon_sym_nad83 = 190,
+  anon_sym_net = 191,
+  anon_sym_no = 192,
+  anon_sym_nominal = 193,
+  anon_sym_occupational = 194,
+  anon_sym_of = 195,
+  anon_sym_on = 196,
+  anon_sym_out = 197,
+  anon_sym_output = 198,
+  anon_sym_over = 199,
+  anon_sym_pep = 200,
+  anon_sym_per = 201,
+  anon_sym_public = 202,
+  anon_sym_rated = 203,
+  anon_sym_reactance = 204,
+  anon_sym_reading = 205,
+  anon_sym_realized = 206,
+  anon_sym_reference = 207,
+  anon_sym_reflected = 208,
+  anon_sym_rejects = 209,
+  anon_sym_series = 210,
+  anon_sym_shared = 211,
+  anon_sym_sheet = 212,
+  anon_sym_shunt = 213,
+  anon_sym_sinad = 214,
+  anon_sym_since = 215,
+  anon_sym_ssb = 216,
+  anon_sym_ssb_DASHprocessed = 217,
+  anon_sym_then = 218,
+  anon_sym_to = 219,
+  anon_sym_total = 220,
+  anon_sym_typical = 221,
+  anon_sym_way = 222,
+  anon_sym_wet = 223,
+  anon_sym_wgs84 = 224,
+  anon_sym_with = 225,
+  anon_sym_within = 226,
+  anon_sym_yes = 227,
+  anon_sym_COMMA = 228,
+  anon_sym_EQ = 229,
+  anon_sym_u00b1 = 230,
+  anon_sym_PLUS_SLASH_DASH = 231,
+  anon_sym_LPAREN = 232,
+  anon_sym_RPAREN = 233,
+  anon_sym_DASH = 234,
+  anon_sym_u2212 = 235,
+  anon_sym_u2013 = 236,
+  anon_sym_PLUS = 237,
+  anon_sym_STAR = 238,
+  anon_sym_SLASH = 239,
+  anon_sym_CARET = 240,
+  sym__glued = 241,
+  sym_date = 242,
+  sym_dms = 243,
+  sym_number = 244,
+  aux_sym_unit_token1 = 245,
+  aux_sym_unit_token2 = 246,
+  aux_sym_unit_token3 = 247,
+  aux_sym_unit_token4 = 248,
+  aux_sym_unit_token5 = 249,
+  aux_sym_unit_token6 = 250,
+  anon_sym_wavelengths = 251,
+  anon_sym_wavelength = 252,
+  aux_sym_unit_token7 = 253,
+  aux_sym_unit_token8 = 254,
+  aux_sym_unit_token9 = 255,
+  aux_sym_unit_token10 = 256,
+  aux_sym_unit_token11 = 257,
+  anon_sym_ohm_DASHm = 258,
+  aux_sym_unit_token12 = 259,
+  aux_sym_unit_token13 = 260,
+  aux_sym_unit_token14 = 261,
+  anon_sym_degC = 262,
+  anon_sym_degF = 263,
+  anon_sym_ohms = 264,
+  aux_sym_unit_token15 = 265,
+  aux_sym_unit_token16 = 266,
+  anon_sym_GHz = 267,
+  anon_sym_MHz = 268,
+  aux_sym_unit_token17 = 269,
+  anon_sym_dBW = 270,
+  anon_sym_dBd = 271,
+  anon_sym_dBi = 272,
+  anon_sym_dBm = 273,
+  anon_sym_deg = 274,
+  anon_sym_kHz = 275,
+  anon_sym_min = 276,
+  anon_sym_ohm = 277,
+  anon_sym_Hz = 278,
+  anon_sym_cm = 279,
+  anon_sym_dB = 280,
+  anon_sym_ft = 281,
+  anon_sym_kV = 282,
+  anon_sym_kW = 283,
+  anon_sym_km = 284,
+  anon_sym_mW = 285,
+  anon_sym_mi = 286,
+  anon_sym_mm = 287,
+  anon_sym_ms = 288,
+  anon_sym_ns = 289,
+  anon_sym_uV = 290,
+  anon_sym_uW = 291,
+  anon_sym_us = 292,
+  anon_sym_yd = 293,
+  anon_sym_u00b0C = 294,
+  anon_sym_u00b0F = 295,
+  anon_sym_u00b5V = 296,
+  anon_sym_u00b5W = 297,
+  anon_sym_u00b5s = 298,
+  anon_sym_u03a9m = 299,
+  anon_sym_u03bcV = 300,
+  anon_sym_u03bcW = 301,
+  anon_sym_u03bcs = 302,
+  anon_sym_u2126m = 303,
+  anon_sym_PERCENT = 304,
+  anon_sym_A = 305,
+  anon_sym_V = 306,
+  anon_sym_W = 307,
+  anon_sym_h = 308,
+  anon_sym_m = 309,
+  anon_sym_s = 310,
+  anon_sym_u00b0 = 311,
+  anon_sym_u03a9 = 312,
+  anon_sym_u03bb = 313,
+  anon_sym_u2126 = 314,
+  sym_root = 315,
+  sym_digit_name = 316,
+  sym_string = 317,
+  sym_comment = 318,
+  sym_source_file = 319,
+  sym__line = 320,
+  sym__end = 321,
+  sym_statement = 322,
+  sym_block_statement = 323,
+  sym_block = 324,
+  sym__head = 325,
+  sym_keyword = 326,
+  sym_only_word = 327,
+  sym_word = 328,
+  sym__value = 329,
+  sym_range = 330,
+  sym_tolerance = 331,
+  sym_coverage = 332,
+  sym__expression = 333,
+  sym_parenthesized_expression = 334,
+  sym_negation = 335,
+  sym_binary_expression = 336,
+  sym_quantity = 337,
+  sym_unit = 338,
+  aux_sym_source_file_repeat1 = 339,
+  aux_sym__head_repeat1 = 340,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -439,6 +440,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
+  [anon_sym_transceiver] = "transceiver",
   [anon_sym_run] = "run",
   [anon_sym_jumper] = "jumper",
   [anon_sym_tail] = "tail",
@@ -782,6 +784,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
+  [anon_sym_transceiver] = anon_sym_transceiver,
   [anon_sym_run] = anon_sym_run,
   [anon_sym_jumper] = anon_sym_jumper,
   [anon_sym_tail] = anon_sym_tail,
@@ -1365,6 +1368,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_receiver] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_transceiver] = {
     .visible = true,
     .named = false,
   },
@@ -6752,13 +6759,14 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 652:
-      if (lookahead == 'm') ADVANCE(764);
+      if (lookahead == 'c') ADVANCE(764);
+      if (lookahead == 'm') ADVANCE(765);
       END_STATE();
     case 653:
       ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 654:
-      if (lookahead == 'a') ADVANCE(765);
+      if (lookahead == 'a') ADVANCE(766);
       END_STATE();
     case 655:
       ACCEPT_TOKEN(anon_sym_under);
@@ -6770,13 +6778,13 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 658:
-      if (lookahead == 'i') ADVANCE(766);
+      if (lookahead == 'i') ADVANCE(767);
       END_STATE();
     case 659:
-      if (lookahead == 'g') ADVANCE(767);
+      if (lookahead == 'g') ADVANCE(768);
       END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == 'e') ADVANCE(769);
       END_STATE();
     case 661:
       ACCEPT_TOKEN(anon_sym_wgs84);
@@ -6785,117 +6793,117 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 663:
-      if (lookahead == 'n') ADVANCE(769);
+      if (lookahead == 'n') ADVANCE(770);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(770);
+      if (lookahead == 'c') ADVANCE(771);
       END_STATE();
     case 665:
-      if (lookahead == 'r') ADVANCE(771);
+      if (lookahead == 'r') ADVANCE(772);
       END_STATE();
     case 666:
-      if (lookahead == 't') ADVANCE(772);
-      END_STATE();
-    case 667:
       if (lookahead == 't') ADVANCE(773);
       END_STATE();
-    case 668:
+    case 667:
       if (lookahead == 't') ADVANCE(774);
       END_STATE();
+    case 668:
+      if (lookahead == 't') ADVANCE(775);
+      END_STATE();
     case 669:
-      if (lookahead == 'i') ADVANCE(775);
+      if (lookahead == 'i') ADVANCE(776);
       END_STATE();
     case 670:
-      if (lookahead == 'a') ADVANCE(776);
+      if (lookahead == 'a') ADVANCE(777);
       END_STATE();
     case 671:
-      if (lookahead == 'i') ADVANCE(777);
-      END_STATE();
-    case 672:
       if (lookahead == 'i') ADVANCE(778);
       END_STATE();
+    case 672:
+      if (lookahead == 'i') ADVANCE(779);
+      END_STATE();
     case 673:
-      if (lookahead == 'd') ADVANCE(779);
+      if (lookahead == 'd') ADVANCE(780);
       END_STATE();
     case 674:
-      if (lookahead == 'n') ADVANCE(780);
+      if (lookahead == 'n') ADVANCE(781);
       END_STATE();
     case 675:
       ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 676:
       ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(781);
+      if (lookahead == 'e') ADVANCE(782);
       END_STATE();
     case 677:
-      if (lookahead == 'a') ADVANCE(782);
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
     case 678:
-      if (lookahead == 'r') ADVANCE(783);
+      if (lookahead == 'r') ADVANCE(784);
       END_STATE();
     case 679:
-      if (lookahead == 'a') ADVANCE(784);
+      if (lookahead == 'a') ADVANCE(785);
       END_STATE();
     case 680:
-      if (lookahead == 'e') ADVANCE(785);
+      if (lookahead == 'e') ADVANCE(786);
       END_STATE();
     case 681:
-      if (lookahead == 'i') ADVANCE(786);
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(787);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 683:
-      if (lookahead == 'e') ADVANCE(788);
+      if (lookahead == 'e') ADVANCE(789);
       END_STATE();
     case 684:
-      if (lookahead == 't') ADVANCE(789);
+      if (lookahead == 't') ADVANCE(790);
       END_STATE();
     case 685:
-      if (lookahead == 'u') ADVANCE(790);
+      if (lookahead == 'u') ADVANCE(791);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(791);
+      if (lookahead == 't') ADVANCE(792);
       END_STATE();
     case 687:
-      if (lookahead == 'd') ADVANCE(792);
-      if (lookahead == 'r') ADVANCE(793);
+      if (lookahead == 'd') ADVANCE(793);
+      if (lookahead == 'r') ADVANCE(794);
       END_STATE();
     case 688:
-      if (lookahead == 'u') ADVANCE(794);
+      if (lookahead == 'u') ADVANCE(795);
       END_STATE();
     case 689:
       ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 690:
-      if (lookahead == 'e') ADVANCE(795);
-      END_STATE();
-    case 691:
       if (lookahead == 'e') ADVANCE(796);
       END_STATE();
+    case 691:
+      if (lookahead == 'e') ADVANCE(797);
+      END_STATE();
     case 692:
-      if (lookahead == 'i') ADVANCE(797);
+      if (lookahead == 'i') ADVANCE(798);
       END_STATE();
     case 693:
-      if (lookahead == 'y') ADVANCE(798);
+      if (lookahead == 'y') ADVANCE(799);
       END_STATE();
     case 694:
-      if (lookahead == 'c') ADVANCE(799);
+      if (lookahead == 'c') ADVANCE(800);
       END_STATE();
     case 695:
-      if (lookahead == 'r') ADVANCE(800);
+      if (lookahead == 'r') ADVANCE(801);
       END_STATE();
     case 696:
-      if (lookahead == 'e') ADVANCE(801);
+      if (lookahead == 'e') ADVANCE(802);
       END_STATE();
     case 697:
-      if (lookahead == 'n') ADVANCE(802);
+      if (lookahead == 'n') ADVANCE(803);
       END_STATE();
     case 698:
-      if (lookahead == 'e') ADVANCE(803);
+      if (lookahead == 'e') ADVANCE(804);
       END_STATE();
     case 699:
-      if (lookahead == 's') ADVANCE(804);
+      if (lookahead == 's') ADVANCE(805);
       END_STATE();
     case 700:
       ACCEPT_TOKEN(anon_sym_etrs89);
@@ -6916,16 +6924,16 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 706:
-      if (lookahead == 'c') ADVANCE(805);
+      if (lookahead == 'c') ADVANCE(806);
       END_STATE();
     case 707:
-      if (lookahead == 'd') ADVANCE(806);
+      if (lookahead == 'd') ADVANCE(807);
       END_STATE();
     case 708:
-      if (lookahead == 'n') ADVANCE(807);
+      if (lookahead == 'n') ADVANCE(808);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(808);
+      if (lookahead == 't') ADVANCE(809);
       END_STATE();
     case 710:
       ACCEPT_TOKEN(anon_sym_ground);
@@ -6937,50 +6945,50 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 713:
-      if (lookahead == 'n') ADVANCE(809);
+      if (lookahead == 'n') ADVANCE(810);
       END_STATE();
     case 714:
-      if (lookahead == 'r') ADVANCE(810);
+      if (lookahead == 'r') ADVANCE(811);
       END_STATE();
     case 715:
-      if (lookahead == 'd') ADVANCE(811);
+      if (lookahead == 'd') ADVANCE(812);
       END_STATE();
     case 716:
-      if (lookahead == 'm') ADVANCE(812);
+      if (lookahead == 'm') ADVANCE(813);
       END_STATE();
     case 717:
-      if (lookahead == 'i') ADVANCE(813);
-      if (lookahead == 'o') ADVANCE(814);
+      if (lookahead == 'i') ADVANCE(814);
+      if (lookahead == 'o') ADVANCE(815);
       END_STATE();
     case 718:
       ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(815);
+      if (lookahead == 'i') ADVANCE(816);
       END_STATE();
     case 720:
-      if (lookahead == 'e') ADVANCE(816);
+      if (lookahead == 'e') ADVANCE(817);
       END_STATE();
     case 721:
-      if (lookahead == 'i') ADVANCE(817);
+      if (lookahead == 'i') ADVANCE(818);
       END_STATE();
     case 722:
-      if (lookahead == 'a') ADVANCE(818);
+      if (lookahead == 'a') ADVANCE(819);
       END_STATE();
     case 723:
-      if (lookahead == 'm') ADVANCE(819);
+      if (lookahead == 'm') ADVANCE(820);
       END_STATE();
     case 724:
       ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 725:
-      if (lookahead == 'l') ADVANCE(820);
+      if (lookahead == 'l') ADVANCE(821);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(821);
+      if (lookahead == 't') ADVANCE(822);
       END_STATE();
     case 727:
-      if (lookahead == 'r') ADVANCE(822);
+      if (lookahead == 'r') ADVANCE(823);
       END_STATE();
     case 728:
       ACCEPT_TOKEN(anon_sym_output);
@@ -6989,16 +6997,16 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 730:
-      if (lookahead == 't') ADVANCE(823);
+      if (lookahead == 't') ADVANCE(824);
       END_STATE();
     case 731:
-      if (lookahead == 'o') ADVANCE(824);
+      if (lookahead == 'o') ADVANCE(825);
       END_STATE();
     case 732:
-      if (lookahead == 'l') ADVANCE(825);
+      if (lookahead == 'l') ADVANCE(826);
       END_STATE();
     case 733:
-      if (lookahead == 't') ADVANCE(826);
+      if (lookahead == 't') ADVANCE(827);
       END_STATE();
     case 734:
       ACCEPT_TOKEN(anon_sym_public);
@@ -7010,55 +7018,55 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 737:
-      if (lookahead == 'n') ADVANCE(827);
+      if (lookahead == 'n') ADVANCE(828);
       END_STATE();
     case 738:
-      if (lookahead == 'g') ADVANCE(828);
+      if (lookahead == 'g') ADVANCE(829);
       END_STATE();
     case 739:
-      if (lookahead == 'e') ADVANCE(829);
-      END_STATE();
-    case 740:
       if (lookahead == 'e') ADVANCE(830);
       END_STATE();
+    case 740:
+      if (lookahead == 'e') ADVANCE(831);
+      END_STATE();
     case 741:
-      if (lookahead == 'n') ADVANCE(831);
+      if (lookahead == 'n') ADVANCE(832);
       END_STATE();
     case 742:
-      if (lookahead == 't') ADVANCE(832);
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
     case 743:
-      if (lookahead == 's') ADVANCE(833);
+      if (lookahead == 's') ADVANCE(834);
       END_STATE();
     case 744:
-      if (lookahead == 'a') ADVANCE(834);
+      if (lookahead == 'a') ADVANCE(835);
       END_STATE();
     case 745:
-      if (lookahead == 'i') ADVANCE(835);
+      if (lookahead == 'i') ADVANCE(836);
       END_STATE();
     case 746:
-      if (lookahead == 't') ADVANCE(836);
+      if (lookahead == 't') ADVANCE(837);
       END_STATE();
     case 747:
-      if (lookahead == 'n') ADVANCE(837);
+      if (lookahead == 'n') ADVANCE(838);
       END_STATE();
     case 748:
-      if (lookahead == '-') ADVANCE(838);
+      if (lookahead == '-') ADVANCE(839);
       END_STATE();
     case 749:
-      if (lookahead == 'e') ADVANCE(839);
+      if (lookahead == 'e') ADVANCE(840);
       END_STATE();
     case 750:
-      if (lookahead == 'i') ADVANCE(840);
+      if (lookahead == 'i') ADVANCE(841);
       END_STATE();
     case 751:
       ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 752:
-      if (lookahead == 'e') ADVANCE(841);
+      if (lookahead == 'e') ADVANCE(842);
       END_STATE();
     case 753:
-      if (lookahead == 'n') ADVANCE(842);
+      if (lookahead == 'n') ADVANCE(843);
       END_STATE();
     case 754:
       ACCEPT_TOKEN(anon_sym_shared);
@@ -7067,843 +7075,861 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 756:
-      if (lookahead == 'g') ADVANCE(843);
+      if (lookahead == 'g') ADVANCE(844);
       END_STATE();
     case 757:
-      if (lookahead == 'o') ADVANCE(844);
+      if (lookahead == 'o') ADVANCE(845);
       END_STATE();
     case 758:
-      if (lookahead == 'n') ADVANCE(845);
+      if (lookahead == 'n') ADVANCE(846);
       END_STATE();
     case 759:
       ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(846);
+      if (lookahead == '-') ADVANCE(847);
       END_STATE();
     case 760:
       ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 761:
-      if (lookahead == 'a') ADVANCE(847);
+      if (lookahead == 'a') ADVANCE(848);
       END_STATE();
     case 762:
-      if (lookahead == 'o') ADVANCE(848);
+      if (lookahead == 'o') ADVANCE(849);
       END_STATE();
     case 763:
-      if (lookahead == 'h') ADVANCE(849);
+      if (lookahead == 'h') ADVANCE(850);
       END_STATE();
     case 764:
-      if (lookahead == 'i') ADVANCE(850);
+      if (lookahead == 'e') ADVANCE(851);
       END_STATE();
     case 765:
-      if (lookahead == 'l') ADVANCE(851);
+      if (lookahead == 'i') ADVANCE(852);
       END_STATE();
     case 766:
-      if (lookahead == 't') ADVANCE(852);
+      if (lookahead == 'l') ADVANCE(853);
       END_STATE();
     case 767:
-      if (lookahead == 'e') ADVANCE(853);
+      if (lookahead == 't') ADVANCE(854);
       END_STATE();
     case 768:
-      if (lookahead == 'n') ADVANCE(854);
+      if (lookahead == 'e') ADVANCE(855);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'n') ADVANCE(856);
       END_STATE();
     case 770:
-      if (lookahead == 'y') ADVANCE(855);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 771:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'y') ADVANCE(857);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_against);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 773:
-      if (lookahead == 'e') ADVANCE(856);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 774:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'e') ADVANCE(858);
       END_STATE();
     case 775:
-      if (lookahead == 'e') ADVANCE(857);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 776:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(859);
       END_STATE();
     case 777:
-      if (lookahead == 't') ADVANCE(858);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 778:
-      if (lookahead == 'n') ADVANCE(859);
-      END_STATE();
-    case 779:
       if (lookahead == 't') ADVANCE(860);
       END_STATE();
+    case 779:
+      if (lookahead == 'n') ADVANCE(861);
+      END_STATE();
     case 780:
-      if (lookahead == 'e') ADVANCE(861);
+      if (lookahead == 't') ADVANCE(862);
       END_STATE();
     case 781:
-      if (lookahead == 's') ADVANCE(862);
+      if (lookahead == 'e') ADVANCE(863);
       END_STATE();
     case 782:
-      if (lookahead == 't') ADVANCE(863);
+      if (lookahead == 's') ADVANCE(864);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 't') ADVANCE(865);
       END_STATE();
     case 784:
-      if (lookahead == 't') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 785:
-      if (lookahead == 'r') ADVANCE(865);
+      if (lookahead == 't') ADVANCE(866);
       END_STATE();
     case 786:
-      if (lookahead == 'o') ADVANCE(866);
+      if (lookahead == 'r') ADVANCE(867);
       END_STATE();
     case 787:
-      if (lookahead == 'o') ADVANCE(867);
+      if (lookahead == 'o') ADVANCE(868);
       END_STATE();
     case 788:
-      if (lookahead == 'n') ADVANCE(868);
-      END_STATE();
-    case 789:
       if (lookahead == 'o') ADVANCE(869);
       END_STATE();
+    case 789:
+      if (lookahead == 'n') ADVANCE(870);
+      END_STATE();
     case 790:
-      if (lookahead == 'c') ADVANCE(870);
+      if (lookahead == 'o') ADVANCE(871);
       END_STATE();
     case 791:
-      if (lookahead == 'e') ADVANCE(871);
+      if (lookahead == 'c') ADVANCE(872);
       END_STATE();
     case 792:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'e') ADVANCE(873);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 794:
-      if (lookahead == 't') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 795:
-      if (lookahead == 'r') ADVANCE(873);
+      if (lookahead == 't') ADVANCE(874);
       END_STATE();
     case 796:
-      if (lookahead == 'r') ADVANCE(874);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 797:
-      if (lookahead == 'v') ADVANCE(875);
+      if (lookahead == 'r') ADVANCE(876);
       END_STATE();
     case 798:
-      if (lookahead == 'e') ADVANCE(876);
+      if (lookahead == 'v') ADVANCE(877);
       END_STATE();
     case 799:
-      if (lookahead == 'e') ADVANCE(877);
+      if (lookahead == 'e') ADVANCE(878);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'e') ADVANCE(879);
       END_STATE();
     case 801:
-      if (lookahead == 'r') ADVANCE(878);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'r') ADVANCE(880);
       END_STATE();
     case 803:
-      if (lookahead == 'n') ADVANCE(879);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(880);
+      if (lookahead == 'n') ADVANCE(881);
       END_STATE();
     case 805:
-      if (lookahead == 'k') ADVANCE(881);
+      if (lookahead == 'e') ADVANCE(882);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'k') ADVANCE(883);
       END_STATE();
     case 807:
-      if (lookahead == 'c') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 808:
-      if (lookahead == 'o') ADVANCE(883);
-      END_STATE();
-    case 809:
       if (lookahead == 'c') ADVANCE(884);
       END_STATE();
+    case 809:
+      if (lookahead == 'o') ADVANCE(885);
+      END_STATE();
     case 810:
-      if (lookahead == 'e') ADVANCE(885);
+      if (lookahead == 'c') ADVANCE(886);
       END_STATE();
     case 811:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'e') ADVANCE(887);
       END_STATE();
     case 812:
-      if (lookahead == 'e') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 813:
-      if (lookahead == 'o') ADVANCE(887);
+      if (lookahead == 'e') ADVANCE(888);
       END_STATE();
     case 814:
-      if (lookahead == 'r') ADVANCE(888);
+      if (lookahead == 'o') ADVANCE(889);
       END_STATE();
     case 815:
-      if (lookahead == 'c') ADVANCE(889);
+      if (lookahead == 'r') ADVANCE(890);
       END_STATE();
     case 816:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'c') ADVANCE(891);
       END_STATE();
     case 817:
-      if (lookahead == 't') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 818:
-      if (lookahead == 'n') ADVANCE(891);
+      if (lookahead == 't') ADVANCE(892);
       END_STATE();
     case 819:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'n') ADVANCE(893);
       END_STATE();
     case 820:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 821:
-      if (lookahead == 'i') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 822:
-      if (lookahead == 'e') ADVANCE(893);
-      END_STATE();
-    case 823:
       if (lookahead == 'i') ADVANCE(894);
       END_STATE();
-    case 824:
-      if (lookahead == 'n') ADVANCE(895);
+    case 823:
+      if (lookahead == 'e') ADVANCE(895);
       END_STATE();
-    case 825:
+    case 824:
       if (lookahead == 'i') ADVANCE(896);
       END_STATE();
+    case 825:
+      if (lookahead == 'n') ADVANCE(897);
+      END_STATE();
     case 826:
-      if (lookahead == 'o') ADVANCE(897);
+      if (lookahead == 'i') ADVANCE(898);
       END_STATE();
     case 827:
-      if (lookahead == 'c') ADVANCE(898);
+      if (lookahead == 'o') ADVANCE(899);
       END_STATE();
     case 828:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(899);
+      if (lookahead == 'c') ADVANCE(900);
       END_STATE();
     case 829:
-      if (lookahead == 'd') ADVANCE(900);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(901);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(901);
+      if (lookahead == 'd') ADVANCE(902);
       END_STATE();
     case 831:
-      if (lookahead == 'c') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(903);
       END_STATE();
     case 832:
-      if (lookahead == 'e') ADVANCE(903);
-      if (lookahead == 'i') ADVANCE(904);
+      if (lookahead == 'c') ADVANCE(904);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'e') ADVANCE(905);
+      if (lookahead == 'i') ADVANCE(906);
       END_STATE();
     case 834:
-      if (lookahead == 'b') ADVANCE(905);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 835:
-      if (lookahead == 'v') ADVANCE(906);
+      if (lookahead == 'b') ADVANCE(907);
       END_STATE();
     case 836:
-      if (lookahead == 'i') ADVANCE(907);
+      if (lookahead == 'v') ADVANCE(908);
       END_STATE();
     case 837:
-      if (lookahead == 'c') ADVANCE(908);
+      if (lookahead == 'i') ADVANCE(909);
       END_STATE();
     case 838:
-      if (lookahead == 'l') ADVANCE(909);
+      if (lookahead == 'c') ADVANCE(910);
       END_STATE();
     case 839:
-      if (lookahead == 'd') ADVANCE(910);
+      if (lookahead == 'l') ADVANCE(911);
       END_STATE();
     case 840:
-      if (lookahead == 'v') ADVANCE(911);
+      if (lookahead == 'd') ADVANCE(912);
       END_STATE();
     case 841:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'v') ADVANCE(913);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_session);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 844:
-      if (lookahead == 'c') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 845:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'c') ADVANCE(914);
       END_STATE();
     case 846:
-      if (lookahead == 'd') ADVANCE(913);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 847:
-      if (lookahead == 't') ADVANCE(914);
+      if (lookahead == 'd') ADVANCE(915);
       END_STATE();
     case 848:
-      if (lookahead == 'l') ADVANCE(915);
-      END_STATE();
-    case 849:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 850:
       if (lookahead == 't') ADVANCE(916);
       END_STATE();
+    case 849:
+      if (lookahead == 'l') ADVANCE(917);
+      END_STATE();
+    case 850:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
     case 851:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(918);
       END_STATE();
     case 852:
-      if (lookahead == 'y') ADVANCE(917);
+      if (lookahead == 't') ADVANCE(919);
       END_STATE();
     case 853:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 854:
-      if (lookahead == 'g') ADVANCE(918);
+      if (lookahead == 'y') ADVANCE(920);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 856:
-      if (lookahead == 'd') ADVANCE(919);
+      if (lookahead == 'g') ADVANCE(921);
       END_STATE();
     case 857:
-      if (lookahead == 'r') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 858:
-      if (lookahead == 'y') ADVANCE(921);
+      if (lookahead == 'd') ADVANCE(922);
       END_STATE();
     case 859:
-      if (lookahead == 'g') ADVANCE(922);
+      if (lookahead == 'r') ADVANCE(923);
       END_STATE();
     case 860:
-      if (lookahead == 'h') ADVANCE(923);
+      if (lookahead == 'y') ADVANCE(924);
       END_STATE();
     case 861:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'g') ADVANCE(925);
       END_STATE();
     case 862:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'h') ADVANCE(926);
       END_STATE();
     case 863:
-      if (lookahead == 'e') ADVANCE(924);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 864:
-      if (lookahead == 'o') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'e') ADVANCE(927);
       END_STATE();
     case 866:
-      if (lookahead == 'n') ADVANCE(926);
+      if (lookahead == 'o') ADVANCE(928);
       END_STATE();
     case 867:
-      if (lookahead == 'r') ADVANCE(927);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 868:
-      if (lookahead == 'c') ADVANCE(928);
+      if (lookahead == 'n') ADVANCE(929);
       END_STATE();
     case 869:
-      if (lookahead == 'r') ADVANCE(929);
+      if (lookahead == 'r') ADVANCE(930);
       END_STATE();
     case 870:
-      if (lookahead == 't') ADVANCE(930);
+      if (lookahead == 'c') ADVANCE(931);
       END_STATE();
     case 871:
-      if (lookahead == 'd') ADVANCE(931);
+      if (lookahead == 'r') ADVANCE(932);
       END_STATE();
     case 872:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 't') ADVANCE(933);
       END_STATE();
     case 873:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'd') ADVANCE(934);
       END_STATE();
     case 874:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 875:
-      if (lookahead == 'i') ADVANCE(932);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 876:
-      if (lookahead == 'd') ADVANCE(933);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 877:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'i') ADVANCE(935);
       END_STATE();
     case 878:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'd') ADVANCE(936);
       END_STATE();
     case 879:
-      if (lookahead == 'c') ADVANCE(934);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 880:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 881:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'c') ADVANCE(937);
       END_STATE();
     case 882:
-      if (lookahead == 'y') ADVANCE(935);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 883:
-      if (lookahead == 'r') ADVANCE(936);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 884:
-      if (lookahead == 'e') ADVANCE(937);
+      if (lookahead == 'y') ADVANCE(938);
       END_STATE();
     case 885:
-      if (lookahead == 's') ADVANCE(938);
+      if (lookahead == 'r') ADVANCE(939);
       END_STATE();
     case 886:
-      if (lookahead == 'n') ADVANCE(939);
+      if (lookahead == 'e') ADVANCE(940);
       END_STATE();
     case 887:
-      if (lookahead == 'n') ADVANCE(940);
+      if (lookahead == 's') ADVANCE(941);
       END_STATE();
     case 888:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'n') ADVANCE(942);
       END_STATE();
     case 889:
-      if (lookahead == 't') ADVANCE(941);
+      if (lookahead == 'n') ADVANCE(943);
       END_STATE();
     case 890:
-      if (lookahead == 'y') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 891:
-      if (lookahead == 'g') ADVANCE(943);
+      if (lookahead == 't') ADVANCE(944);
       END_STATE();
     case 892:
-      if (lookahead == 'o') ADVANCE(944);
+      if (lookahead == 'y') ADVANCE(945);
       END_STATE();
     case 893:
-      if (lookahead == 's') ADVANCE(945);
+      if (lookahead == 'g') ADVANCE(946);
       END_STATE();
     case 894:
-      if (lookahead == 'v') ADVANCE(946);
+      if (lookahead == 'o') ADVANCE(947);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 's') ADVANCE(948);
       END_STATE();
     case 896:
-      if (lookahead == 'f') ADVANCE(947);
+      if (lookahead == 'v') ADVANCE(949);
       END_STATE();
     case 897:
-      if (lookahead == 'r') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 898:
-      if (lookahead == 'e') ADVANCE(949);
+      if (lookahead == 'f') ADVANCE(950);
       END_STATE();
     case 899:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'r') ADVANCE(951);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'e') ADVANCE(952);
       END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 902:
-      if (lookahead == 'e') ADVANCE(950);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 903:
-      if (lookahead == 'd') ADVANCE(951);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 904:
-      if (lookahead == 'o') ADVANCE(952);
+      if (lookahead == 'e') ADVANCE(953);
       END_STATE();
     case 905:
-      if (lookahead == 'i') ADVANCE(953);
+      if (lookahead == 'd') ADVANCE(954);
       END_STATE();
     case 906:
-      if (lookahead == 'i') ADVANCE(954);
-      END_STATE();
-    case 907:
       if (lookahead == 'o') ADVANCE(955);
       END_STATE();
+    case 907:
+      if (lookahead == 'i') ADVANCE(956);
+      END_STATE();
     case 908:
-      if (lookahead == 'e') ADVANCE(956);
+      if (lookahead == 'i') ADVANCE(957);
       END_STATE();
     case 909:
-      if (lookahead == 'o') ADVANCE(957);
+      if (lookahead == 'o') ADVANCE(958);
       END_STATE();
     case 910:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 911:
-      if (lookahead == 'i') ADVANCE(958);
-      END_STATE();
-    case 912:
       if (lookahead == 'e') ADVANCE(959);
       END_STATE();
+    case 911:
+      if (lookahead == 'o') ADVANCE(960);
+      END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
     case 913:
-      if (lookahead == 'i') ADVANCE(960);
+      if (lookahead == 'i') ADVANCE(961);
       END_STATE();
     case 914:
-      if (lookahead == 'u') ADVANCE(961);
+      if (lookahead == 'e') ADVANCE(962);
       END_STATE();
     case 915:
-      if (lookahead == 'd') ADVANCE(962);
+      if (lookahead == 'i') ADVANCE(963);
       END_STATE();
     case 916:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(963);
+      if (lookahead == 'u') ADVANCE(964);
       END_STATE();
     case 917:
-      ACCEPT_TOKEN(anon_sym_velocity);
-      END_STATE();
-    case 918:
-      if (lookahead == 't') ADVANCE(964);
-      END_STATE();
-    case 919:
-      ACCEPT_TOKEN(anon_sym_allocated);
-      END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 922:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 924:
       if (lookahead == 'd') ADVANCE(965);
       END_STATE();
+    case 918:
+      if (lookahead == 'v') ADVANCE(966);
+      END_STATE();
+    case 919:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(967);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 921:
+      if (lookahead == 't') ADVANCE(968);
+      END_STATE();
+    case 922:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 924:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
     case 925:
-      if (lookahead == 'r') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 926:
-      ACCEPT_TOKEN(anon_sym_condition);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 927:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'd') ADVANCE(969);
       END_STATE();
     case 928:
-      if (lookahead == 'e') ADVANCE(967);
+      if (lookahead == 'r') ADVANCE(970);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 930:
-      if (lookahead == 'i') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'e') ADVANCE(971);
       END_STATE();
     case 932:
-      if (lookahead == 't') ADVANCE(969);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 933:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'i') ADVANCE(972);
       END_STATE();
     case 934:
-      if (lookahead == 'y') ADVANCE(970);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 't') ADVANCE(973);
       END_STATE();
     case 936:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 'y') ADVANCE(974);
       END_STATE();
     case 938:
-      if (lookahead == 'i') ADVANCE(971);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 939:
-      if (lookahead == 't') ADVANCE(972);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 940:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 941:
-      if (lookahead == 'i') ADVANCE(973);
+      if (lookahead == 'i') ADVANCE(975);
       END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 943:
-      if (lookahead == 'e') ADVANCE(974);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 944:
-      if (lookahead == 'n') ADVANCE(975);
-      END_STATE();
-    case 945:
-      if (lookahead == 'i') ADVANCE(976);
-      END_STATE();
-    case 946:
       if (lookahead == 'i') ADVANCE(977);
       END_STATE();
+    case 945:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 946:
+      if (lookahead == 'e') ADVANCE(978);
+      END_STATE();
     case 947:
-      if (lookahead == 'i') ADVANCE(978);
-      END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 950:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 952:
       if (lookahead == 'n') ADVANCE(979);
       END_STATE();
+    case 948:
+      if (lookahead == 'i') ADVANCE(980);
+      END_STATE();
+    case 949:
+      if (lookahead == 'i') ADVANCE(981);
+      END_STATE();
+    case 950:
+      if (lookahead == 'i') ADVANCE(982);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 952:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
     case 953:
-      if (lookahead == 'l') ADVANCE(980);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 954:
-      if (lookahead == 't') ADVANCE(981);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 955:
-      if (lookahead == 'n') ADVANCE(982);
+      if (lookahead == 'n') ADVANCE(983);
       END_STATE();
     case 956:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'l') ADVANCE(984);
       END_STATE();
     case 957:
-      if (lookahead == 's') ADVANCE(983);
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
     case 958:
-      if (lookahead == 't') ADVANCE(984);
+      if (lookahead == 'n') ADVANCE(986);
       END_STATE();
     case 959:
-      if (lookahead == 's') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 960:
-      if (lookahead == 'a') ADVANCE(986);
+      if (lookahead == 's') ADVANCE(987);
       END_STATE();
     case 961:
-      if (lookahead == 'r') ADVANCE(987);
+      if (lookahead == 't') ADVANCE(988);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 's') ADVANCE(989);
       END_STATE();
     case 963:
-      if (lookahead == 'e') ADVANCE(988);
+      if (lookahead == 'a') ADVANCE(990);
       END_STATE();
     case 964:
-      if (lookahead == 'h') ADVANCE(989);
+      if (lookahead == 'r') ADVANCE(991);
       END_STATE();
     case 965:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'e') ADVANCE(992);
       END_STATE();
     case 967:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'e') ADVANCE(993);
       END_STATE();
     case 968:
-      if (lookahead == 'o') ADVANCE(990);
+      if (lookahead == 'h') ADVANCE(994);
       END_STATE();
     case 969:
-      if (lookahead == 'y') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 971:
-      if (lookahead == 's') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'o') ADVANCE(995);
       END_STATE();
     case 973:
-      if (lookahead == 'o') ADVANCE(993);
+      if (lookahead == 'y') ADVANCE(996);
       END_STATE();
     case 974:
-      if (lookahead == 'n') ADVANCE(994);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 975:
-      if (lookahead == 'a') ADVANCE(995);
+      if (lookahead == 's') ADVANCE(997);
       END_STATE();
     case 976:
-      if (lookahead == 's') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 977:
-      if (lookahead == 't') ADVANCE(997);
+      if (lookahead == 'o') ADVANCE(998);
       END_STATE();
     case 978:
-      if (lookahead == 'e') ADVANCE(998);
+      if (lookahead == 'n') ADVANCE(999);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'a') ADVANCE(1000);
       END_STATE();
     case 980:
-      if (lookahead == 'i') ADVANCE(999);
-      END_STATE();
-    case 981:
-      if (lookahead == 'y') ADVANCE(1000);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 983:
       if (lookahead == 's') ADVANCE(1001);
       END_STATE();
+    case 981:
+      if (lookahead == 't') ADVANCE(1002);
+      END_STATE();
+    case 982:
+      if (lookahead == 'e') ADVANCE(1003);
+      END_STATE();
+    case 983:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
     case 984:
-      if (lookahead == 'y') ADVANCE(1002);
+      if (lookahead == 'i') ADVANCE(1004);
       END_STATE();
     case 985:
-      if (lookahead == 's') ADVANCE(1003);
+      if (lookahead == 'y') ADVANCE(1005);
       END_STATE();
     case 986:
-      if (lookahead == 'm') ADVANCE(1004);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 987:
-      if (lookahead == 'e') ADVANCE(1005);
+      if (lookahead == 's') ADVANCE(1006);
       END_STATE();
     case 988:
-      if (lookahead == 'r') ADVANCE(1006);
+      if (lookahead == 'y') ADVANCE(1007);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1007);
+      if (lookahead == 's') ADVANCE(1008);
       END_STATE();
     case 990:
-      if (lookahead == 'n') ADVANCE(1008);
+      if (lookahead == 'm') ADVANCE(1009);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'e') ADVANCE(1010);
       END_STATE();
     case 992:
-      if (lookahead == 't') ADVANCE(1009);
+      if (lookahead == 'r') ADVANCE(1011);
       END_STATE();
     case 993:
-      if (lookahead == 'n') ADVANCE(1010);
+      if (lookahead == 'r') ADVANCE(1012);
       END_STATE();
     case 994:
-      if (lookahead == 't') ADVANCE(1011);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1013);
       END_STATE();
     case 995:
-      if (lookahead == 'l') ADVANCE(1012);
+      if (lookahead == 'n') ADVANCE(1014);
       END_STATE();
     case 996:
-      if (lookahead == 't') ADVANCE(1013);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 997:
-      if (lookahead == 'y') ADVANCE(1014);
+      if (lookahead == 't') ADVANCE(1015);
       END_STATE();
     case 998:
-      if (lookahead == 'r') ADVANCE(1015);
+      if (lookahead == 'n') ADVANCE(1016);
       END_STATE();
     case 999:
-      if (lookahead == 't') ADVANCE(1016);
+      if (lookahead == 't') ADVANCE(1017);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'l') ADVANCE(1018);
       END_STATE();
     case 1001:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1019);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'y') ADVANCE(1020);
       END_STATE();
     case 1003:
-      if (lookahead == 'e') ADVANCE(1017);
+      if (lookahead == 'r') ADVANCE(1021);
       END_STATE();
     case 1004:
-      if (lookahead == 'e') ADVANCE(1018);
+      if (lookahead == 't') ADVANCE(1022);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1007:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1008:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 'e') ADVANCE(1023);
       END_STATE();
     case 1009:
-      if (lookahead == 'i') ADVANCE(1019);
+      if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
     case 1010:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1011:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
     case 1012:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 1013:
-      if (lookahead == 'i') ADVANCE(1020);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1014:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1015:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 'i') ADVANCE(1025);
       END_STATE();
     case 1016:
-      if (lookahead == 'y') ADVANCE(1021);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1017:
-      if (lookahead == 'd') ADVANCE(1022);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1018:
-      if (lookahead == 't') ADVANCE(1023);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1019:
-      if (lookahead == 'v') ADVANCE(1024);
+      if (lookahead == 'i') ADVANCE(1026);
       END_STATE();
     case 1020:
-      if (lookahead == 'v') ADVANCE(1025);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1021:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1022:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'y') ADVANCE(1027);
       END_STATE();
     case 1023:
-      if (lookahead == 'e') ADVANCE(1026);
+      if (lookahead == 'd') ADVANCE(1028);
       END_STATE();
     case 1024:
-      if (lookahead == 'i') ADVANCE(1027);
+      if (lookahead == 't') ADVANCE(1029);
       END_STATE();
     case 1025:
-      if (lookahead == 'i') ADVANCE(1028);
+      if (lookahead == 'v') ADVANCE(1030);
       END_STATE();
     case 1026:
-      if (lookahead == 'r') ADVANCE(1029);
+      if (lookahead == 'v') ADVANCE(1031);
       END_STATE();
     case 1027:
-      if (lookahead == 't') ADVANCE(1030);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1028:
-      if (lookahead == 't') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1029:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(1032);
       END_STATE();
     case 1030:
-      if (lookahead == 'y') ADVANCE(1032);
+      if (lookahead == 'i') ADVANCE(1033);
       END_STATE();
     case 1031:
-      if (lookahead == 'y') ADVANCE(1033);
+      if (lookahead == 'i') ADVANCE(1034);
       END_STATE();
     case 1032:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'r') ADVANCE(1035);
       END_STATE();
     case 1033:
+      if (lookahead == 't') ADVANCE(1036);
+      END_STATE();
+    case 1034:
+      if (lookahead == 't') ADVANCE(1037);
+      END_STATE();
+    case 1035:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1036:
+      if (lookahead == 'y') ADVANCE(1038);
+      END_STATE();
+    case 1037:
+      if (lookahead == 'y') ADVANCE(1039);
+      END_STATE();
+    case 1038:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1039:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8078,6 +8104,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
+    [anon_sym_transceiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
     [anon_sym_jumper] = ACTIONS(1),
     [anon_sym_tail] = ACTIONS(1),
@@ -8412,6 +8439,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -8650,6 +8678,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -8969,6 +8998,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -9295,6 +9325,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_transceiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
     [anon_sym_jumper] = ACTIONS(41),
     [anon_sym_tail] = ACTIONS(41),
@@ -9547,6 +9578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_transceiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
     [anon_sym_jumper] = ACTIONS(41),
     [anon_sym_tail] = ACTIONS(41),
@@ -9799,6 +9831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
+    [anon_sym_transceiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
     [anon_sym_jumper] = ACTIONS(58),
     [anon_sym_tail] = ACTIONS(58),
@@ -10056,6 +10089,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
+    [anon_sym_transceiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
     [anon_sym_jumper] = ACTIONS(87),
     [anon_sym_tail] = ACTIONS(87),
@@ -10307,6 +10341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -10558,6 +10593,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -10809,6 +10845,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -11047,6 +11084,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
+    [anon_sym_transceiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
     [anon_sym_jumper] = ACTIONS(117),
     [anon_sym_tail] = ACTIONS(117),
@@ -11295,6 +11333,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_transceiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
     [anon_sym_jumper] = ACTIONS(131),
     [anon_sym_tail] = ACTIONS(131),
@@ -11543,6 +11582,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -11791,6 +11831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_transceiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
     [anon_sym_jumper] = ACTIONS(135),
     [anon_sym_tail] = ACTIONS(135),
@@ -12039,6 +12080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_transceiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
     [anon_sym_jumper] = ACTIONS(139),
     [anon_sym_tail] = ACTIONS(139),
@@ -12287,6 +12329,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_transceiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
     [anon_sym_jumper] = ACTIONS(143),
     [anon_sym_tail] = ACTIONS(143),
@@ -12535,6 +12578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_transceiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
     [anon_sym_jumper] = ACTIONS(149),
     [anon_sym_tail] = ACTIONS(149),
@@ -12783,6 +12827,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_transceiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
     [anon_sym_jumper] = ACTIONS(153),
     [anon_sym_tail] = ACTIONS(153),
@@ -13031,6 +13076,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_transceiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
     [anon_sym_jumper] = ACTIONS(157),
     [anon_sym_tail] = ACTIONS(157),
@@ -13279,6 +13325,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_transceiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
     [anon_sym_jumper] = ACTIONS(161),
     [anon_sym_tail] = ACTIONS(161),
@@ -13528,6 +13575,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
+    [anon_sym_transceiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
     [anon_sym_jumper] = ACTIONS(165),
     [anon_sym_tail] = ACTIONS(165),
@@ -13774,6 +13822,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
+    [anon_sym_transceiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
     [anon_sym_jumper] = ACTIONS(173),
     [anon_sym_tail] = ACTIONS(173),
@@ -14020,6 +14069,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_transceiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
     [anon_sym_jumper] = ACTIONS(157),
     [anon_sym_tail] = ACTIONS(157),
@@ -14266,6 +14316,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_transceiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
     [anon_sym_jumper] = ACTIONS(153),
     [anon_sym_tail] = ACTIONS(153),
@@ -14512,6 +14563,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_transceiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
     [anon_sym_jumper] = ACTIONS(131),
     [anon_sym_tail] = ACTIONS(131),
@@ -14758,6 +14810,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_transceiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
     [anon_sym_jumper] = ACTIONS(135),
     [anon_sym_tail] = ACTIONS(135),
@@ -15004,6 +15057,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_transceiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
     [anon_sym_jumper] = ACTIONS(149),
     [anon_sym_tail] = ACTIONS(149),
@@ -15250,6 +15304,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -15496,6 +15551,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_transceiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
     [anon_sym_jumper] = ACTIONS(143),
     [anon_sym_tail] = ACTIONS(143),
@@ -15742,6 +15798,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_transceiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
     [anon_sym_jumper] = ACTIONS(139),
     [anon_sym_tail] = ACTIONS(139),
@@ -15988,6 +16045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_transceiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
     [anon_sym_jumper] = ACTIONS(161),
     [anon_sym_tail] = ACTIONS(161),
@@ -16234,6 +16292,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
+    [anon_sym_transceiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
     [anon_sym_jumper] = ACTIONS(179),
     [anon_sym_tail] = ACTIONS(179),
@@ -16476,6 +16535,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
+    [anon_sym_transceiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
     [anon_sym_jumper] = ACTIONS(183),
     [anon_sym_tail] = ACTIONS(183),
@@ -16718,6 +16778,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
+    [anon_sym_transceiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
     [anon_sym_jumper] = ACTIONS(187),
     [anon_sym_tail] = ACTIONS(187),
@@ -16960,6 +17021,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
+    [anon_sym_transceiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
     [anon_sym_jumper] = ACTIONS(191),
     [anon_sym_tail] = ACTIONS(191),
@@ -17202,6 +17264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
+    [anon_sym_transceiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
     [anon_sym_jumper] = ACTIONS(195),
     [anon_sym_tail] = ACTIONS(195),
@@ -17444,6 +17507,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
+    [anon_sym_transceiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
     [anon_sym_jumper] = ACTIONS(199),
     [anon_sym_tail] = ACTIONS(199),
@@ -17685,6 +17749,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
+    [anon_sym_transceiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
     [anon_sym_jumper] = ACTIONS(203),
     [anon_sym_tail] = ACTIONS(203),
@@ -17921,6 +17986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
+    [anon_sym_transceiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
     [anon_sym_jumper] = ACTIONS(207),
     [anon_sym_tail] = ACTIONS(207),
@@ -18157,6 +18223,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
+    [anon_sym_transceiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
     [anon_sym_jumper] = ACTIONS(211),
     [anon_sym_tail] = ACTIONS(211),
@@ -18393,6 +18460,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
+    [anon_sym_transceiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
     [anon_sym_jumper] = ACTIONS(215),
     [anon_sym_tail] = ACTIONS(215),
@@ -18629,6 +18697,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
+    [anon_sym_transceiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),
     [anon_sym_jumper] = ACTIONS(219),
     [anon_sym_tail] = ACTIONS(219),

@@ -7,7 +7,7 @@ use downlead_physics::exposure::{
 };
 use downlead_station::Env;
 use downlead_station::model::{
-    Confidence, Direction, ExposureClause, Field, PartData, RuleSet, Spot, Station, Tier, Variable,
+    Confidence, Direction, ExposureClause, Field, RuleSet, Spot, Station, Tier, Variable,
 };
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
@@ -100,10 +100,7 @@ fn of<'r>(
     let transmitter = part
         .and_then(|p| p.tag.as_ref())
         .map_or_else(Box::default, |t| t.text.clone());
-    let data = part.and_then(|p| match &p.data {
-        PartData::Transmitter(t) => Some(t),
-        _ => None,
-    });
+    let data = part.and_then(|p| p.data.transmitter());
     // the mean that the chain states is over the share keyed; here it counts while keyed
     let share = data.and_then(|t| t.keyed).unwrap_or(1.0);
     let (mean_w, mean_assumed) = match (b.mean_w, b.antenna_w) {

@@ -41,7 +41,7 @@ static TX_SLOTS: &[Slot] = &[
 /// A transmitter.
 pub(crate) static TRANSMITTER: Form = Form {
     word: "transmitter",
-    also: &["tx", "radio", "transceiver"],
+    also: &["tx"],
     noun: "a transmitter",
     doc: "A transmitter and its power into its design impedance.",
     examples: &[
@@ -165,7 +165,6 @@ static SENSITIVITY_LINE: Form = Form {
     slots: &[RX_SLOTS, ABOUT_ALWAYS],
     exclusive: ORIGINS,
     needs: &[need(Rx::Level.bit(), "the weakest usable signal follows")],
-    once: true,
     ..Form::EMPTY
 };
 
@@ -183,6 +182,38 @@ static NOISE_LINE: Form = Form {
     exclusive: ORIGINS,
     needs: &[need(1, "a noise figure follows")],
     once: true,
+    ..Form::EMPTY
+};
+
+/// A radio that sends and receives.
+pub(crate) static TRANSCEIVER: Form = Form {
+    word: "transceiver",
+    also: &["radio", "trx"],
+    noun: "a transceiver",
+    doc: "A radio that sends and receives on one line: first in the chain it sends on, last in the one it hears on.",
+    examples: &[
+        "transceiver TR1 25 W ± 10 % carrier, fm { sensitivity -117 dBm for 12 dB sinad; noise figure 8 dB }",
+        "transceiver TR1 { power 25 W carrier; mode fm; sensitivity -117 dBm for 12 dB sinad; sensitivity -111 dBm for 20 dB sinad }",
+    ],
+    subject: Subject::Tag,
+    slots: &[TX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    needs: &[need(
+        Tx::Power.bit() | BLOCK,
+        "a transceiver needs its power",
+    )],
+    block: Block::Lines(
+        Context::Transceiver,
+        &[
+            &POWER_LINE,
+            &MODE_LINE,
+            &DUTY_LINE,
+            &KEYED_LINE,
+            &FOLDBACK_LINE,
+            &SENSITIVITY_LINE,
+            &NOISE_LINE,
+        ],
+    ),
     ..Form::EMPTY
 };
 

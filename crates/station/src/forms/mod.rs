@@ -64,6 +64,7 @@ static STATION_LINES: &[&Form] = &[
     &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
+    &ends::TRANSCEIVER,
     &parts::RUN,
     &parts::JUMPER,
     &parts::TAIL,
@@ -115,6 +116,7 @@ pub const fn of_part(kind: PartKind) -> &'static Form {
     match kind {
         PartKind::Transmitter => &ends::TRANSMITTER,
         PartKind::Receiver => &ends::RECEIVER,
+        PartKind::Transceiver => &ends::TRANSCEIVER,
         PartKind::Run => &parts::RUN,
         PartKind::Jumper => &parts::JUMPER,
         PartKind::Tail => &parts::TAIL,

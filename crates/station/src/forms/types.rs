@@ -29,6 +29,8 @@ pub enum Context {
     Transmitter,
     /// In a receiver's block.
     Receiver,
+    /// In a transceiver's block.
+    Transceiver,
     /// In an antenna's or load's block.
     Antenna,
     /// In a bench session.
@@ -60,6 +62,7 @@ impl Context {
             Context::Device => "in a device",
             Context::Transmitter => "in a transmitter",
             Context::Receiver => "in a receiver",
+            Context::Transceiver => "in a transceiver",
             Context::Antenna => "in an antenna",
             Context::Session => "in a session",
             Context::Readings => "among readings",

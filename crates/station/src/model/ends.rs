@@ -78,15 +78,36 @@ pub struct Transmitter {
     pub broken_duty: bool,
 }
 
+/// A level that a receiver needs for a criterion.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sensitivity {
+    /// Level, dBm.
+    pub level: Measure,
+    /// Criterion in words, `12 dB sinad`.
+    pub criterion: Option<Box<str>>,
+}
+
 /// Receiver.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Receiver {
-    /// Sensitivity, dBm.
-    pub sensitivity: Option<Measure>,
-    /// Criterion in words, `12 dB sinad`.
-    pub criterion: Option<Box<str>>,
+    /// Sensitivities, each for a criterion of its own; the first is the one that chains are judged by.
+    pub sensitivities: Vec<Sensitivity>,
     /// Noise figure, dB.
     pub noise_figure: Option<Measure>,
+}
+
+impl Receiver {
+    /// The sensitivity that its chain is judged by, dBm.
+    #[must_use]
+    pub fn sensitivity(&self) -> Option<Measure> {
+        self.sensitivities.first().map(|s| s.level)
+    }
+
+    /// The criterion of that.
+    #[must_use]
+    pub fn criterion(&self) -> Option<&str> {
+        self.sensitivities.first()?.criterion.as_deref()
+    }
 }
 
 /// A gain of an antenna.

@@ -21,7 +21,7 @@ use downlead_base::Loc;
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
-pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter};
+pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
