@@ -295,6 +295,31 @@ pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec
     );
 }
 
+/// Losses of one piece that are further apart than anything but a slip explains: the least and the
+/// largest, dB.
+pub(super) fn far_apart(
+    place: &Place,
+    piece: &str,
+    (least, most): (f64, f64),
+    out: &mut Vec<Diagnostic>,
+) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_SLIP,
+                format!(
+                    "On {}, `{piece}` was read several times, and the losses are {} apart: {} and {}.",
+                    place.band,
+                    db(most - least),
+                    db(least),
+                    db(most)
+                ),
+                "a slip?",
+            )
+            .help("A mean of the two says nothing. Look at what was written down and at the plugs, and read it again."),
+    );
+}
+
 /// A baseline with other adapters than the first of its band.
 pub(super) fn other_adapters(place: &Place, out: &mut Vec<Diagnostic>) {
     out.push(

@@ -156,6 +156,12 @@ fn piece(places: &Places<'_>, s: &Session, r: &SessionResult, index: usize) -> P
         temperature_c: p.celsius,
         line: places.line(p.loc),
         verdicts: counts(r.cells.iter().filter(|c| c.piece == index)),
+        slip_bands: r
+            .cells
+            .iter()
+            .filter(|c| c.piece == index && c.slip)
+            .map(|c| r.bands[c.band].band.to_string())
+            .collect(),
         whole: whole(p, r),
         fit,
         fit_refused,
@@ -250,6 +256,7 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
         uncertainty_db: x.map(|x| x.expanded_db),
         en: x.map(|x| x.en),
         verdict: x.map(|x| x.verdict.into()),
+        slip: c.slip,
         better_meter_factor: x.filter(|_| cannot).and_then(|x| x.meter_factor),
         longer_piece_m: c
             .length_factor
