@@ -337,6 +337,63 @@ fn two_readings_of_a_piece_far_apart_are_found() {
     let found = with_code(&all, "reading-slip");
     assert_eq!(found.len(), 1, "{all:#?}");
     assert!(found[0].message.contains("`A`"), "{}", found[0].message);
-    assert!(found[0].message.contains("10.01 dB apart"), "{}", found[0].message);
+    assert!(
+        found[0].message.contains("10.01 dB apart"),
+        "{}",
+        found[0].message
+    );
     assert!(with_code(&of_text(&text("29.6")), "reading-slip").is_empty());
+}
+
+/// `14 h` among minutes: the drift would be spread over 14 hours.
+#[test]
+fn hours_among_minutes_are_found() {
+    let text = |last: &str| {
+        format!(
+            "instrument W1 {{\n    accuracy 5 % of reading\n}}\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings on 145.3 MHz {{\n        baseline 44 W at 10 min\n        through A 30.1 W at 12 min\n        baseline 43 W at {last}\n    }}\n}}\n"
+        )
+    };
+    let all = of_text(&text("14 h"));
+    let found = with_code(&all, "reading-slip");
+    assert!(found[0].message.contains("828 min"), "{}", found[0].message);
+    for fine in ["14 min", "2 h"] {
+        assert!(
+            with_code(&of_text(&text(fine)), "reading-slip").is_empty(),
+            "{fine}"
+        );
+    }
+    // the same in a table
+    let table = "band,piece,time_min,forward_w\n145.3 MHz,baseline,10,44\n145.3 MHz,A,12,30.1\n145.3 MHz,baseline,840,43\n";
+    let main = "band b 145.3 MHz\ninstrument W1 {\n    accuracy 5 % of reading\n}\nsession s {\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings from \"t.csv\"\n}\n";
+    let table = table.replace("145.3 MHz", "b");
+    let files = Files::default()
+        .with("main.downlead", main)
+        .with("t.csv", table.as_str());
+    let all = Snapshot::load(&["main.downlead".to_owned()], &files).diagnostics();
+    assert_eq!(with_code(&all, "reading-slip").len(), 1, "{all:#?}");
+}
+
+/// What no bench and no line is, is refused with what may be.
+#[test]
+fn impossible_temperatures_and_lengths_are_refused() {
+    let text = |c: &str, run: &str| {
+        format!(
+            "session s {{\n    temperature {c}\n    piece A 20 m of rg-213\n}}\nchain x on 145.3 MHz {{\n    transmitter 5 W carrier\n    run {run} of rg-213\n    antenna 2 dBi\n}}\n"
+        )
+    };
+    for (c, run, words) in [
+        ("120 °C", "20 m", "between -60 °C and 100 °C"),
+        ("-65 °C", "20 m", "between -60 °C and 100 °C"),
+        ("20 °C", "300 km", "at most 100 km"),
+        ("20 °C", "1e300 m", "at most 100 km"),
+    ] {
+        let all = of_text(&text(c, run));
+        let found = with_code(&all, "impossible-value");
+        assert_eq!(found.len(), 1, "{c} {run}: {all:#?}");
+        assert!(found[0].message.contains(words), "{}", found[0].message);
+    }
+    for (c, run) in [("-40 °C", "20 m"), ("85 °C", "20 m"), ("20 °C", "30 km")] {
+        let all = of_text(&text(c, run));
+        assert!(with_code(&all, "impossible-value").is_empty(), "{c} {run}");
+    }
 }

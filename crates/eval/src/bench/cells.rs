@@ -26,6 +26,10 @@ const DRIFT_UNKNOWN: f64 = 0.003;
 /// choice).
 const LEAST_OF_READING: f64 = 0.002;
 
+/// A pause of a session is looked at from so many minutes on, where it is also twenty times as long as all
+/// else (our choice).
+const LONG_PAUSE_MIN: f64 = 240.0;
+
 /// Two readings of one piece may differ by so much, dB, or by their own uncertainty: more is a slip or a
 /// plug that was not tight (common practice).
 const FAR_APART_DB: f64 = 1.0;
@@ -264,6 +268,9 @@ impl<'m> Bench<'m, '_> {
                 minutes,
             });
         }
+        if timed {
+            self.pauses(&out);
+        }
         if !timed
             && out
                 .iter()
@@ -274,6 +281,21 @@ impl<'m> Bench<'m, '_> {
             self.assumed.add(Assumed::EqualSteps, self.session.name.loc);
         }
         out
+    }
+
+    /// Names one pause that is far longer than the rest of the band's readings took.
+    fn pauses(&mut self, rows: &[Row<'_, 'm>]) {
+        let gaps = || rows.windows(2).map(|w| w[1].minutes - w[0].minutes);
+        let Some((longest, at)) = gaps().zip(1..).max_by(|a, b| a.0.total_cmp(&b.0)) else {
+            return;
+        };
+        let others = gaps().sum::<f64>() - longest;
+        // times that run backwards have their own finding
+        let forward = gaps().all(|g| g >= 0.0);
+        if forward && others > 0.0 && longest >= LONG_PAUSE_MIN && longest > 20.0 * others {
+            let place = Place::new(rows[at].taken, self.point);
+            findings::long_pause(&place, longest, others, self.out);
+        }
     }
 
     /// The readings in the unit of the first baseline. The others are reported: a

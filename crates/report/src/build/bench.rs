@@ -179,7 +179,7 @@ fn whole(p: &BenchPiece, r: &SessionResult) -> Option<WholeReport> {
         ratio_standard_by_readings: w.ratio * w.u_random,
         chi_square: w.chi2,
         degrees_of_freedom: w.dof,
-        p: w.p.is_finite().then_some(w.p),
+        p: w.p.is_finite().then(|| super::probability(w.p)),
         worst_band: p
             .worst
             .and_then(|c| r.cells.get(c))
@@ -200,7 +200,7 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
         held_at_zero: held_at_zero(f),
         chi_square: f.chi2,
         degrees_of_freedom: f.dof,
-        p: f.p.is_finite().then_some(f.p),
+        p: f.p.is_finite().then(|| super::probability(f.p)),
         worst_band: worst.and_then(band),
         worst_residual: worst.map(|w| f.residuals[w]),
         outlier_band: f.outlier.and_then(|o| band(o.index)),

@@ -261,7 +261,7 @@ pub struct WholeReport {
     pub chi_square: f64,
     /// Degrees of freedom.
     pub degrees_of_freedom: usize,
-    /// Probability of a larger chi-square if one ratio holds on all bands.
+    /// Probability of a larger chi-square if one ratio holds on all bands; below 1e-9 it is 0.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub p: Option<f64>,
     /// Band furthest off.
