@@ -361,6 +361,8 @@ pub struct Env {
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Licences and rules of the files.
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Stations of the files.
+    pub stations: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
@@ -369,6 +371,8 @@ pub struct Env {
     uses: FxHashMap<Box<str>, Uses>,
     /// Names that the files' licences and rules use.
     rule_uses: FxHashMap<Box<str>, Uses>,
+    /// Names that the files' stations use.
+    station_uses: FxHashMap<Box<str>, Uses>,
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -426,6 +430,7 @@ impl Env {
                     Some("device") => NameKind::Device,
                     Some("instrument") => NameKind::Instrument,
                     Some("licence" | "rules") => NameKind::Rules,
+                    Some("station") => NameKind::Station,
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -436,6 +441,7 @@ impl Env {
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
                     Meaning::Rules(c) => &c.name,
+                    Meaning::Station(s) => &s.name,
                     _ => {
                         if let Some(s) = p.item.statement()
                             && let Some(a) = s.atoms().get(1)
@@ -445,7 +451,12 @@ impl Env {
                         continue;
                     }
                 };
-                if !seen(kind, name, out) {
+                // two stations of one name are reported where results are computed
+                let first = match kind {
+                    NameKind::Station => !env.stations.contains_key(&name.text),
+                    _ => seen(kind, name, out),
+                };
+                if !first {
                     continue;
                 }
                 let text = name.text.clone();
@@ -466,6 +477,12 @@ impl Env {
                         let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
                         env.rule_uses.insert(text.clone(), used.collect());
                         env.rules.insert(text, (id, low));
+                    }
+                    NameKind::Station => {
+                        let used = low.names.iter();
+                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
+                        env.station_uses.insert(text.clone(), used.collect());
+                        env.stations.insert(text, (id, low));
                     }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
@@ -546,6 +563,21 @@ impl Env {
         }
     }
 
+    /// A station of the files by name.
+    #[must_use]
+    pub fn station(&self, name: &str) -> Option<&crate::model::Station> {
+        match &self.stations.get(name)?.1.meaning {
+            Meaning::Station(s) => Some(s),
+            _ => None,
+        }
+    }
+
+    /// The names that a station of the files uses.
+    #[must_use]
+    pub fn used_by_station(&self, name: &str) -> &[(NameKind, Box<str>)] {
+        self.station_uses.get(name).map_or(&[], |u| u)
+    }
+
     /// The names that the files' own licence or rules use.
     #[must_use]
     pub fn used_by_rules(&self, name: &str) -> &[(NameKind, Box<str>)] {
@@ -568,6 +600,7 @@ impl Env {
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
             NameKind::Rules => self.rule_set(name).is_some(),
+            NameKind::Station => self.stations.contains_key(name),
             NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
@@ -604,6 +637,7 @@ impl Env {
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
             NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
+            NameKind::Station => keys(&self.stations).collect(),
             NameKind::Family => self.families().collect(),
             _ => Vec::new(),
         }
@@ -635,6 +669,7 @@ impl Env {
             }
             NameKind::Device => (own(&self.devices), library().device(name).is_some()),
             NameKind::Rules => (own(&self.rules), library().rules(name).is_some()),
+            NameKind::Station => (own(&self.stations), false),
             _ => (own(&self.instruments), false),
         };
         match own {

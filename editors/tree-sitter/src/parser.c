@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 328
+#define SYMBOL_COUNT 330
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 306
+#define TOKEN_COUNT 308
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -91,258 +91,260 @@ enum ts_symbol_identifiers {
   anon_sym_ground = 73,
   anon_sym_place = 74,
   anon_sym_under = 75,
-  anon_sym_transmitter = 76,
-  anon_sym_receiver = 77,
-  anon_sym_run = 78,
-  anon_sym_jumper = 79,
-  anon_sym_tail = 80,
-  anon_sym_pad = 81,
-  anon_sym_filter = 82,
-  anon_sym_isolator = 83,
-  anon_sym_circulator = 84,
-  anon_sym_protector = 85,
-  anon_sym_switch = 86,
-  anon_sym_coupler = 87,
-  anon_sym_meter = 88,
-  anon_sym_balun = 89,
-  anon_sym_tuner = 90,
-  anon_sym_duplexer = 91,
-  anon_sym_diplexer = 92,
-  anon_sym_combiner = 93,
-  anon_sym_divider = 94,
-  anon_sym_amplifier = 95,
-  anon_sym_preamplifier = 96,
-  anon_sym_antenna = 97,
-  anon_sym_branches = 98,
-  anon_sym_expect = 99,
-  anon_sym_authority = 100,
-  anon_sym_jurisdiction = 101,
-  anon_sym_service = 102,
-  anon_sym_edition = 103,
-  anon_sym_dated = 104,
-  anon_sym_until = 105,
-  anon_sym_holder = 106,
-  anon_sym_class = 107,
-  anon_sym_ask = 108,
-  anon_sym_threshold = 109,
-  anon_sym_fixed = 110,
-  anon_sym_condition = 111,
-  anon_sym_branch = 112,
-  anon_sym_inner = 113,
-  anon_sym_outer = 114,
-  anon_sym_permittivity = 115,
-  anon_sym_loss_DASHtangent = 116,
-  anon_sym_strand = 117,
-  anon_sym_strand_DASHdiameter = 118,
-  anon_sym_braid = 119,
-  anon_sym_resistivity = 120,
-  anon_sym_inner_DASHresistivity = 121,
-  anon_sym_outer_DASHresistivity = 122,
-  anon_sym_diameter = 123,
-  anon_sym_spacing = 124,
-  anon_sym_baseline = 125,
-  anon_sym_through = 126,
-  anon_sym_open = 127,
-  anon_sym_short = 128,
-  anon_sym_equalise = 129,
-  anon_sym_power = 130,
-  anon_sym_mode = 131,
-  anon_sym_duty = 132,
-  anon_sym_keyed = 133,
-  anon_sym_foldback = 134,
-  anon_sym_sensitivity = 135,
-  anon_sym_efficiency = 136,
-  anon_sym_height = 137,
-  anon_sym_haat = 138,
-  anon_sym_bandwidth = 139,
-  anon_sym_distance = 140,
-  anon_sym_radius = 141,
-  anon_sym_fails = 142,
-  anon_sym_above = 143,
-  anon_sym_added = 144,
-  anon_sym_against = 145,
-  anon_sym_agl = 146,
-  anon_sym_allocated = 147,
-  anon_sym_am = 148,
-  anon_sym_ambient = 149,
-  anon_sym_amsl = 150,
-  anon_sym_apart = 151,
-  anon_sym_at = 152,
-  anon_sym_below = 153,
-  anon_sym_bow = 154,
-  anon_sym_by = 155,
-  anon_sym_carrier = 156,
-  anon_sym_clad = 157,
-  anon_sym_confidence = 158,
-  anon_sym_corrected = 159,
-  anon_sym_cw = 160,
-  anon_sym_data = 161,
-  anon_sym_dc_DASHinput = 162,
-  anon_sym_displayed = 163,
-  anon_sym_eirp = 164,
-  anon_sym_ends = 165,
-  anon_sym_erp = 166,
-  anon_sym_etrs89 = 167,
-  anon_sym_figure = 168,
-  anon_sym_fm = 169,
-  anon_sym_for = 170,
-  anon_sym_forward = 171,
-  anon_sym_frequency = 172,
-  anon_sym_full = 173,
-  anon_sym_guess = 174,
-  anon_sym_if = 175,
-  anon_sym_in = 176,
-  anon_sym_input = 177,
-  anon_sym_instead = 178,
-  anon_sym_k = 179,
-  anon_sym_maximum = 180,
-  anon_sym_mean = 181,
-  anon_sym_medium = 182,
-  anon_sym_nad27 = 183,
-  anon_sym_nad83 = 184,
-  anon_sym_net = 185,
-  anon_sym_no = 186,
-  anon_sym_nominal = 187,
-  anon_sym_of = 188,
-  anon_sym_on = 189,
-  anon_sym_output = 190,
-  anon_sym_over = 191,
-  anon_sym_pep = 192,
-  anon_sym_per = 193,
-  anon_sym_rated = 194,
-  anon_sym_reactance = 195,
-  anon_sym_reading = 196,
-  anon_sym_realized = 197,
-  anon_sym_reference = 198,
-  anon_sym_reflected = 199,
-  anon_sym_rejects = 200,
-  anon_sym_series = 201,
-  anon_sym_shared = 202,
-  anon_sym_sheet = 203,
-  anon_sym_shunt = 204,
-  anon_sym_sinad = 205,
-  anon_sym_since = 206,
-  anon_sym_ssb = 207,
-  anon_sym_ssb_DASHprocessed = 208,
-  anon_sym_then = 209,
-  anon_sym_to = 210,
-  anon_sym_total = 211,
-  anon_sym_typical = 212,
-  anon_sym_way = 213,
-  anon_sym_wet = 214,
-  anon_sym_wgs84 = 215,
-  anon_sym_with = 216,
-  anon_sym_within = 217,
-  anon_sym_yes = 218,
-  anon_sym_COMMA = 219,
-  anon_sym_EQ = 220,
-  anon_sym_u00b1 = 221,
-  anon_sym_PLUS_SLASH_DASH = 222,
-  anon_sym_LPAREN = 223,
-  anon_sym_RPAREN = 224,
-  anon_sym_DASH = 225,
-  anon_sym_u2212 = 226,
-  anon_sym_u2013 = 227,
-  anon_sym_PLUS = 228,
-  anon_sym_STAR = 229,
-  anon_sym_SLASH = 230,
-  anon_sym_CARET = 231,
-  sym__glued = 232,
-  sym_date = 233,
-  sym_dms = 234,
-  sym_number = 235,
-  aux_sym_unit_token1 = 236,
-  aux_sym_unit_token2 = 237,
-  aux_sym_unit_token3 = 238,
-  aux_sym_unit_token4 = 239,
-  aux_sym_unit_token5 = 240,
-  aux_sym_unit_token6 = 241,
-  anon_sym_wavelengths = 242,
-  anon_sym_wavelength = 243,
-  aux_sym_unit_token7 = 244,
-  aux_sym_unit_token8 = 245,
-  aux_sym_unit_token9 = 246,
-  aux_sym_unit_token10 = 247,
-  anon_sym_ohm_DASHm = 248,
-  aux_sym_unit_token11 = 249,
-  aux_sym_unit_token12 = 250,
-  anon_sym_degC = 251,
-  anon_sym_degF = 252,
-  anon_sym_ohms = 253,
-  aux_sym_unit_token13 = 254,
-  anon_sym_GHz = 255,
-  anon_sym_MHz = 256,
-  anon_sym_dBW = 257,
-  anon_sym_dBd = 258,
-  anon_sym_dBi = 259,
-  anon_sym_dBm = 260,
-  anon_sym_deg = 261,
-  anon_sym_kHz = 262,
-  anon_sym_min = 263,
-  anon_sym_ohm = 264,
-  anon_sym_Hz = 265,
-  anon_sym_cm = 266,
-  anon_sym_dB = 267,
-  anon_sym_ft = 268,
-  anon_sym_kV = 269,
-  anon_sym_kW = 270,
-  anon_sym_km = 271,
-  anon_sym_mW = 272,
-  anon_sym_mi = 273,
-  anon_sym_mm = 274,
-  anon_sym_ms = 275,
-  anon_sym_ns = 276,
-  anon_sym_uV = 277,
-  anon_sym_uW = 278,
-  anon_sym_us = 279,
-  anon_sym_yd = 280,
-  anon_sym_u00b0C = 281,
-  anon_sym_u00b0F = 282,
-  anon_sym_u00b5V = 283,
-  anon_sym_u00b5W = 284,
-  anon_sym_u00b5s = 285,
-  anon_sym_u03a9m = 286,
-  anon_sym_u03bcV = 287,
-  anon_sym_u03bcW = 288,
-  anon_sym_u03bcs = 289,
-  anon_sym_u2126m = 290,
-  anon_sym_PERCENT = 291,
-  anon_sym_A = 292,
-  anon_sym_V = 293,
-  anon_sym_W = 294,
-  anon_sym_h = 295,
-  anon_sym_m = 296,
-  anon_sym_s = 297,
-  anon_sym_u00b0 = 298,
-  anon_sym_u03a9 = 299,
-  anon_sym_u03bb = 300,
-  anon_sym_u2126 = 301,
-  sym_root = 302,
-  sym_digit_name = 303,
-  sym_string = 304,
-  sym_comment = 305,
-  sym_source_file = 306,
-  sym__line = 307,
-  sym__end = 308,
-  sym_statement = 309,
-  sym_block_statement = 310,
-  sym_block = 311,
-  sym__head = 312,
-  sym_keyword = 313,
-  sym_only_word = 314,
-  sym_word = 315,
-  sym__value = 316,
-  sym_range = 317,
-  sym_tolerance = 318,
-  sym_coverage = 319,
-  sym__expression = 320,
-  sym_parenthesized_expression = 321,
-  sym_negation = 322,
-  sym_binary_expression = 323,
-  sym_quantity = 324,
-  sym_unit = 325,
-  aux_sym_source_file_repeat1 = 326,
-  aux_sym__head_repeat1 = 327,
+  anon_sym_beside = 76,
+  anon_sym_alone = 77,
+  anon_sym_transmitter = 78,
+  anon_sym_receiver = 79,
+  anon_sym_run = 80,
+  anon_sym_jumper = 81,
+  anon_sym_tail = 82,
+  anon_sym_pad = 83,
+  anon_sym_filter = 84,
+  anon_sym_isolator = 85,
+  anon_sym_circulator = 86,
+  anon_sym_protector = 87,
+  anon_sym_switch = 88,
+  anon_sym_coupler = 89,
+  anon_sym_meter = 90,
+  anon_sym_balun = 91,
+  anon_sym_tuner = 92,
+  anon_sym_duplexer = 93,
+  anon_sym_diplexer = 94,
+  anon_sym_combiner = 95,
+  anon_sym_divider = 96,
+  anon_sym_amplifier = 97,
+  anon_sym_preamplifier = 98,
+  anon_sym_antenna = 99,
+  anon_sym_branches = 100,
+  anon_sym_expect = 101,
+  anon_sym_authority = 102,
+  anon_sym_jurisdiction = 103,
+  anon_sym_service = 104,
+  anon_sym_edition = 105,
+  anon_sym_dated = 106,
+  anon_sym_until = 107,
+  anon_sym_holder = 108,
+  anon_sym_class = 109,
+  anon_sym_ask = 110,
+  anon_sym_threshold = 111,
+  anon_sym_fixed = 112,
+  anon_sym_condition = 113,
+  anon_sym_branch = 114,
+  anon_sym_inner = 115,
+  anon_sym_outer = 116,
+  anon_sym_permittivity = 117,
+  anon_sym_loss_DASHtangent = 118,
+  anon_sym_strand = 119,
+  anon_sym_strand_DASHdiameter = 120,
+  anon_sym_braid = 121,
+  anon_sym_resistivity = 122,
+  anon_sym_inner_DASHresistivity = 123,
+  anon_sym_outer_DASHresistivity = 124,
+  anon_sym_diameter = 125,
+  anon_sym_spacing = 126,
+  anon_sym_baseline = 127,
+  anon_sym_through = 128,
+  anon_sym_open = 129,
+  anon_sym_short = 130,
+  anon_sym_equalise = 131,
+  anon_sym_power = 132,
+  anon_sym_mode = 133,
+  anon_sym_duty = 134,
+  anon_sym_keyed = 135,
+  anon_sym_foldback = 136,
+  anon_sym_sensitivity = 137,
+  anon_sym_efficiency = 138,
+  anon_sym_height = 139,
+  anon_sym_haat = 140,
+  anon_sym_bandwidth = 141,
+  anon_sym_distance = 142,
+  anon_sym_radius = 143,
+  anon_sym_fails = 144,
+  anon_sym_above = 145,
+  anon_sym_added = 146,
+  anon_sym_against = 147,
+  anon_sym_agl = 148,
+  anon_sym_allocated = 149,
+  anon_sym_am = 150,
+  anon_sym_ambient = 151,
+  anon_sym_amsl = 152,
+  anon_sym_apart = 153,
+  anon_sym_at = 154,
+  anon_sym_below = 155,
+  anon_sym_bow = 156,
+  anon_sym_by = 157,
+  anon_sym_carrier = 158,
+  anon_sym_clad = 159,
+  anon_sym_confidence = 160,
+  anon_sym_corrected = 161,
+  anon_sym_cw = 162,
+  anon_sym_data = 163,
+  anon_sym_dc_DASHinput = 164,
+  anon_sym_displayed = 165,
+  anon_sym_eirp = 166,
+  anon_sym_ends = 167,
+  anon_sym_erp = 168,
+  anon_sym_etrs89 = 169,
+  anon_sym_figure = 170,
+  anon_sym_fm = 171,
+  anon_sym_for = 172,
+  anon_sym_forward = 173,
+  anon_sym_frequency = 174,
+  anon_sym_full = 175,
+  anon_sym_guess = 176,
+  anon_sym_if = 177,
+  anon_sym_in = 178,
+  anon_sym_input = 179,
+  anon_sym_instead = 180,
+  anon_sym_k = 181,
+  anon_sym_maximum = 182,
+  anon_sym_mean = 183,
+  anon_sym_medium = 184,
+  anon_sym_nad27 = 185,
+  anon_sym_nad83 = 186,
+  anon_sym_net = 187,
+  anon_sym_no = 188,
+  anon_sym_nominal = 189,
+  anon_sym_of = 190,
+  anon_sym_on = 191,
+  anon_sym_output = 192,
+  anon_sym_over = 193,
+  anon_sym_pep = 194,
+  anon_sym_per = 195,
+  anon_sym_rated = 196,
+  anon_sym_reactance = 197,
+  anon_sym_reading = 198,
+  anon_sym_realized = 199,
+  anon_sym_reference = 200,
+  anon_sym_reflected = 201,
+  anon_sym_rejects = 202,
+  anon_sym_series = 203,
+  anon_sym_shared = 204,
+  anon_sym_sheet = 205,
+  anon_sym_shunt = 206,
+  anon_sym_sinad = 207,
+  anon_sym_since = 208,
+  anon_sym_ssb = 209,
+  anon_sym_ssb_DASHprocessed = 210,
+  anon_sym_then = 211,
+  anon_sym_to = 212,
+  anon_sym_total = 213,
+  anon_sym_typical = 214,
+  anon_sym_way = 215,
+  anon_sym_wet = 216,
+  anon_sym_wgs84 = 217,
+  anon_sym_with = 218,
+  anon_sym_within = 219,
+  anon_sym_yes = 220,
+  anon_sym_COMMA = 221,
+  anon_sym_EQ = 222,
+  anon_sym_u00b1 = 223,
+  anon_sym_PLUS_SLASH_DASH = 224,
+  anon_sym_LPAREN = 225,
+  anon_sym_RPAREN = 226,
+  anon_sym_DASH = 227,
+  anon_sym_u2212 = 228,
+  anon_sym_u2013 = 229,
+  anon_sym_PLUS = 230,
+  anon_sym_STAR = 231,
+  anon_sym_SLASH = 232,
+  anon_sym_CARET = 233,
+  sym__glued = 234,
+  sym_date = 235,
+  sym_dms = 236,
+  sym_number = 237,
+  aux_sym_unit_token1 = 238,
+  aux_sym_unit_token2 = 239,
+  aux_sym_unit_token3 = 240,
+  aux_sym_unit_token4 = 241,
+  aux_sym_unit_token5 = 242,
+  aux_sym_unit_token6 = 243,
+  anon_sym_wavelengths = 244,
+  anon_sym_wavelength = 245,
+  aux_sym_unit_token7 = 246,
+  aux_sym_unit_token8 = 247,
+  aux_sym_unit_token9 = 248,
+  aux_sym_unit_token10 = 249,
+  anon_sym_ohm_DASHm = 250,
+  aux_sym_unit_token11 = 251,
+  aux_sym_unit_token12 = 252,
+  anon_sym_degC = 253,
+  anon_sym_degF = 254,
+  anon_sym_ohms = 255,
+  aux_sym_unit_token13 = 256,
+  anon_sym_GHz = 257,
+  anon_sym_MHz = 258,
+  anon_sym_dBW = 259,
+  anon_sym_dBd = 260,
+  anon_sym_dBi = 261,
+  anon_sym_dBm = 262,
+  anon_sym_deg = 263,
+  anon_sym_kHz = 264,
+  anon_sym_min = 265,
+  anon_sym_ohm = 266,
+  anon_sym_Hz = 267,
+  anon_sym_cm = 268,
+  anon_sym_dB = 269,
+  anon_sym_ft = 270,
+  anon_sym_kV = 271,
+  anon_sym_kW = 272,
+  anon_sym_km = 273,
+  anon_sym_mW = 274,
+  anon_sym_mi = 275,
+  anon_sym_mm = 276,
+  anon_sym_ms = 277,
+  anon_sym_ns = 278,
+  anon_sym_uV = 279,
+  anon_sym_uW = 280,
+  anon_sym_us = 281,
+  anon_sym_yd = 282,
+  anon_sym_u00b0C = 283,
+  anon_sym_u00b0F = 284,
+  anon_sym_u00b5V = 285,
+  anon_sym_u00b5W = 286,
+  anon_sym_u00b5s = 287,
+  anon_sym_u03a9m = 288,
+  anon_sym_u03bcV = 289,
+  anon_sym_u03bcW = 290,
+  anon_sym_u03bcs = 291,
+  anon_sym_u2126m = 292,
+  anon_sym_PERCENT = 293,
+  anon_sym_A = 294,
+  anon_sym_V = 295,
+  anon_sym_W = 296,
+  anon_sym_h = 297,
+  anon_sym_m = 298,
+  anon_sym_s = 299,
+  anon_sym_u00b0 = 300,
+  anon_sym_u03a9 = 301,
+  anon_sym_u03bb = 302,
+  anon_sym_u2126 = 303,
+  sym_root = 304,
+  sym_digit_name = 305,
+  sym_string = 306,
+  sym_comment = 307,
+  sym_source_file = 308,
+  sym__line = 309,
+  sym__end = 310,
+  sym_statement = 311,
+  sym_block_statement = 312,
+  sym_block = 313,
+  sym__head = 314,
+  sym_keyword = 315,
+  sym_only_word = 316,
+  sym_word = 317,
+  sym__value = 318,
+  sym_range = 319,
+  sym_tolerance = 320,
+  sym_coverage = 321,
+  sym__expression = 322,
+  sym_parenthesized_expression = 323,
+  sym_negation = 324,
+  sym_binary_expression = 325,
+  sym_quantity = 326,
+  sym_unit = 327,
+  aux_sym_source_file_repeat1 = 328,
+  aux_sym__head_repeat1 = 329,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -422,6 +424,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ground] = "ground",
   [anon_sym_place] = "place",
   [anon_sym_under] = "under",
+  [anon_sym_beside] = "beside",
+  [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_run] = "run",
@@ -753,6 +757,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ground] = anon_sym_ground,
   [anon_sym_place] = anon_sym_place,
   [anon_sym_under] = anon_sym_under,
+  [anon_sym_beside] = anon_sym_beside,
+  [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_run] = anon_sym_run,
@@ -1309,6 +1315,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_under] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_beside] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_alone] = {
     .visible = true,
     .named = false,
   },
@@ -4492,205 +4506,207 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 37:
       if (lookahead == 'l') ADVANCE(166);
+      if (lookahead == 'o') ADVANCE(167);
       END_STATE();
     case 38:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(167);
-      if (lookahead == 'p') ADVANCE(168);
-      if (lookahead == 's') ADVANCE(169);
+      if (lookahead == 'b') ADVANCE(168);
+      if (lookahead == 'p') ADVANCE(169);
+      if (lookahead == 's') ADVANCE(170);
       END_STATE();
     case 39:
-      if (lookahead == 't') ADVANCE(170);
+      if (lookahead == 't') ADVANCE(171);
       END_STATE();
     case 40:
-      if (lookahead == 'a') ADVANCE(171);
+      if (lookahead == 'a') ADVANCE(172);
       END_STATE();
     case 41:
-      if (lookahead == 'k') ADVANCE(172);
+      if (lookahead == 'k') ADVANCE(173);
       END_STATE();
     case 42:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 43:
-      if (lookahead == 't') ADVANCE(173);
+      if (lookahead == 't') ADVANCE(174);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(174);
-      if (lookahead == 'n') ADVANCE(175);
-      if (lookahead == 's') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(175);
+      if (lookahead == 'n') ADVANCE(176);
+      if (lookahead == 's') ADVANCE(177);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 's') ADVANCE(179);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(178);
+      if (lookahead == 'w') ADVANCE(180);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'a') ADVANCE(181);
       END_STATE();
     case 48:
-      if (lookahead == 'm') ADVANCE(180);
+      if (lookahead == 'm') ADVANCE(182);
       END_STATE();
     case 49:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(181);
-      if (lookahead == 'l') ADVANCE(182);
-      if (lookahead == 'r') ADVANCE(183);
-      END_STATE();
-    case 51:
-      if (lookahead == 'a') ADVANCE(184);
-      END_STATE();
-    case 52:
+      if (lookahead == 'b') ADVANCE(183);
+      if (lookahead == 'l') ADVANCE(184);
       if (lookahead == 'r') ADVANCE(185);
       END_STATE();
-    case 53:
+    case 51:
       if (lookahead == 'a') ADVANCE(186);
+      END_STATE();
+    case 52:
+      if (lookahead == 'r') ADVANCE(187);
+      END_STATE();
+    case 53:
+      if (lookahead == 'a') ADVANCE(188);
       END_STATE();
     case 54:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(187);
-      if (lookahead == 'n') ADVANCE(188);
-      if (lookahead == 'r') ADVANCE(189);
-      if (lookahead == 'u') ADVANCE(190);
+      if (lookahead == 'm') ADVANCE(189);
+      if (lookahead == 'n') ADVANCE(190);
+      if (lookahead == 'r') ADVANCE(191);
+      if (lookahead == 'u') ADVANCE(192);
       END_STATE();
     case 56:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(191);
-      if (lookahead == 'd') ADVANCE(192);
-      if (lookahead == 'i') ADVANCE(193);
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'W') ADVANCE(193);
+      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == 'i') ADVANCE(195);
+      if (lookahead == 'm') ADVANCE(196);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(195);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(196);
+      if (lookahead == '-') ADVANCE(198);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(197);
-      if (lookahead == 'l') ADVANCE(198);
-      if (lookahead == 'v') ADVANCE(199);
+      if (lookahead == 'g') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(200);
+      if (lookahead == 'v') ADVANCE(201);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(200);
-      if (lookahead == 'p') ADVANCE(201);
-      if (lookahead == 'r') ADVANCE(202);
-      if (lookahead == 's') ADVANCE(203);
-      if (lookahead == 'v') ADVANCE(204);
+      if (lookahead == 'a') ADVANCE(202);
+      if (lookahead == 'p') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
+      if (lookahead == 's') ADVANCE(205);
+      if (lookahead == 'v') ADVANCE(206);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(205);
+      if (lookahead == 'i') ADVANCE(207);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(206);
-      if (lookahead == 'p') ADVANCE(207);
-      if (lookahead == 't') ADVANCE(208);
+      if (lookahead == 'e') ADVANCE(208);
+      if (lookahead == 'p') ADVANCE(209);
+      if (lookahead == 't') ADVANCE(210);
       END_STATE();
     case 64:
-      if (lookahead == 'i') ADVANCE(209);
+      if (lookahead == 'i') ADVANCE(211);
       END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(210);
+      if (lookahead == 'f') ADVANCE(212);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(211);
+      if (lookahead == 'r') ADVANCE(213);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(212);
+      if (lookahead == 'd') ADVANCE(214);
       END_STATE();
     case 68:
-      if (lookahead == 'u') ADVANCE(213);
+      if (lookahead == 'u') ADVANCE(215);
       END_STATE();
     case 69:
-      if (lookahead == 'p') ADVANCE(214);
+      if (lookahead == 'p') ADVANCE(216);
       END_STATE();
     case 70:
-      if (lookahead == 'r') ADVANCE(215);
+      if (lookahead == 'r') ADVANCE(217);
       END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(216);
-      if (lookahead == 'p') ADVANCE(217);
+      if (lookahead == 'c') ADVANCE(218);
+      if (lookahead == 'p') ADVANCE(219);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(218);
-      if (lookahead == 'm') ADVANCE(219);
+      if (lookahead == 'i') ADVANCE(220);
+      if (lookahead == 'm') ADVANCE(221);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(220);
-      if (lookahead == 'l') ADVANCE(221);
-      if (lookahead == 'x') ADVANCE(222);
+      if (lookahead == 'g') ADVANCE(222);
+      if (lookahead == 'l') ADVANCE(223);
+      if (lookahead == 'x') ADVANCE(224);
       END_STATE();
     case 74:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(223);
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'l') ADVANCE(225);
+      if (lookahead == 'r') ADVANCE(226);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(225);
-      if (lookahead == 'o') ADVANCE(226);
+      if (lookahead == 'e') ADVANCE(227);
+      if (lookahead == 'o') ADVANCE(228);
       END_STATE();
     case 77:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(227);
+      if (lookahead == 'l') ADVANCE(229);
       END_STATE();
     case 79:
-      if (lookahead == 'i') ADVANCE(228);
+      if (lookahead == 'i') ADVANCE(230);
       END_STATE();
     case 80:
-      if (lookahead == 'n') ADVANCE(229);
+      if (lookahead == 'n') ADVANCE(231);
       END_STATE();
     case 81:
-      if (lookahead == 'o') ADVANCE(230);
+      if (lookahead == 'o') ADVANCE(232);
       END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'e') ADVANCE(233);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(232);
+      if (lookahead == 'a') ADVANCE(234);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(233);
+      if (lookahead == 'i') ADVANCE(235);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(234);
+      if (lookahead == 'g') ADVANCE(236);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(235);
+      if (lookahead == 'l') ADVANCE(237);
       END_STATE();
     case 87:
       ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(236);
+      if (lookahead == 'p') ADVANCE(238);
       END_STATE();
     case 89:
       ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(237);
-      if (lookahead == 'p') ADVANCE(238);
-      if (lookahead == 's') ADVANCE(239);
+      if (lookahead == 'n') ADVANCE(239);
+      if (lookahead == 'p') ADVANCE(240);
+      if (lookahead == 's') ADVANCE(241);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(240);
+      if (lookahead == 'o') ADVANCE(242);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(241);
+      if (lookahead == 'i') ADVANCE(243);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(242);
-      if (lookahead == 'r') ADVANCE(243);
+      if (lookahead == 'm') ADVANCE(244);
+      if (lookahead == 'r') ADVANCE(245);
       END_STATE();
     case 93:
-      if (lookahead == 'z') ADVANCE(244);
+      if (lookahead == 'z') ADVANCE(246);
       END_STATE();
     case 94:
       ACCEPT_TOKEN(anon_sym_kV);
@@ -4699,61 +4715,61 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 96:
-      if (lookahead == 'y') ADVANCE(245);
+      if (lookahead == 'y') ADVANCE(247);
       END_STATE();
     case 97:
-      if (lookahead == 'n') ADVANCE(246);
+      if (lookahead == 'n') ADVANCE(248);
       END_STATE();
     case 98:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 99:
-      if (lookahead == 't') ADVANCE(247);
+      if (lookahead == 't') ADVANCE(249);
       END_STATE();
     case 100:
-      if (lookahead == 'c') ADVANCE(248);
-      if (lookahead == 'm') ADVANCE(249);
-      if (lookahead == 'n') ADVANCE(250);
+      if (lookahead == 'c') ADVANCE(250);
+      if (lookahead == 'm') ADVANCE(251);
+      if (lookahead == 'n') ADVANCE(252);
       END_STATE();
     case 101:
-      if (lookahead == 'a') ADVANCE(251);
-      if (lookahead == 's') ADVANCE(252);
-      if (lookahead == 'w') ADVANCE(253);
+      if (lookahead == 'a') ADVANCE(253);
+      if (lookahead == 's') ADVANCE(254);
+      if (lookahead == 'w') ADVANCE(255);
       END_STATE();
     case 102:
       ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(254);
+      if (lookahead == 'x') ADVANCE(256);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(255);
-      if (lookahead == 'd') ADVANCE(256);
-      if (lookahead == 't') ADVANCE(257);
+      if (lookahead == 'a') ADVANCE(257);
+      if (lookahead == 'd') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 105:
       ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(258);
+      if (lookahead == 'n') ADVANCE(260);
       END_STATE();
     case 106:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 107:
-      if (lookahead == 'd') ADVANCE(259);
+      if (lookahead == 'd') ADVANCE(261);
       END_STATE();
     case 108:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 109:
-      if (lookahead == 'd') ADVANCE(260);
+      if (lookahead == 'd') ADVANCE(262);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(261);
+      if (lookahead == 't') ADVANCE(263);
       END_STATE();
     case 111:
       ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(262);
-      if (lookahead == 'm') ADVANCE(263);
+      if (lookahead == 'i') ADVANCE(264);
+      if (lookahead == 'm') ADVANCE(265);
       END_STATE();
     case 112:
       ACCEPT_TOKEN(anon_sym_ns);
@@ -4762,125 +4778,125 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 114:
-      if (lookahead == 'm') ADVANCE(264);
+      if (lookahead == 'm') ADVANCE(266);
       END_STATE();
     case 115:
       ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 116:
-      if (lookahead == 'e') ADVANCE(265);
-      END_STATE();
-    case 117:
-      if (lookahead == 't') ADVANCE(266);
-      END_STATE();
-    case 118:
       if (lookahead == 'e') ADVANCE(267);
       END_STATE();
+    case 117:
+      if (lookahead == 't') ADVANCE(268);
+      END_STATE();
+    case 118:
+      if (lookahead == 'e') ADVANCE(269);
+      END_STATE();
     case 119:
-      if (lookahead == 'd') ADVANCE(268);
-      if (lookahead == 's') ADVANCE(269);
+      if (lookahead == 'd') ADVANCE(270);
+      if (lookahead == 's') ADVANCE(271);
       END_STATE();
     case 120:
-      if (lookahead == 'p') ADVANCE(270);
-      if (lookahead == 'r') ADVANCE(271);
+      if (lookahead == 'p') ADVANCE(272);
+      if (lookahead == 'r') ADVANCE(273);
       END_STATE();
     case 121:
-      if (lookahead == 'a') ADVANCE(272);
-      END_STATE();
-    case 122:
-      if (lookahead == 'e') ADVANCE(273);
-      END_STATE();
-    case 123:
       if (lookahead == 'a') ADVANCE(274);
       END_STATE();
+    case 122:
+      if (lookahead == 'e') ADVANCE(275);
+      END_STATE();
+    case 123:
+      if (lookahead == 'a') ADVANCE(276);
+      END_STATE();
     case 124:
-      if (lookahead == 'r') ADVANCE(275);
-      if (lookahead == 's') ADVANCE(276);
-      if (lookahead == 'w') ADVANCE(277);
+      if (lookahead == 'r') ADVANCE(277);
+      if (lookahead == 's') ADVANCE(278);
+      if (lookahead == 'w') ADVANCE(279);
       END_STATE();
     case 125:
-      if (lookahead == 'e') ADVANCE(278);
-      if (lookahead == 'o') ADVANCE(279);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == 'o') ADVANCE(281);
       END_STATE();
     case 126:
-      if (lookahead == 'd') ADVANCE(280);
-      if (lookahead == 't') ADVANCE(281);
+      if (lookahead == 'd') ADVANCE(282);
+      if (lookahead == 't') ADVANCE(283);
       END_STATE();
     case 127:
       ADVANCE_MAP(
-        'a', 282,
-        'c', 283,
-        'f', 284,
-        'j', 285,
-        'p', 286,
-        's', 287,
-        't', 288,
-        'v', 289,
+        'a', 284,
+        'c', 285,
+        'f', 286,
+        'j', 287,
+        'p', 288,
+        's', 289,
+        't', 290,
+        'v', 291,
       );
       END_STATE();
     case 128:
-      if (lookahead == 'l') ADVANCE(290);
-      if (lookahead == 'n') ADVANCE(291);
+      if (lookahead == 'l') ADVANCE(292);
+      if (lookahead == 'n') ADVANCE(293);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(292);
+      if (lookahead == 'a') ADVANCE(294);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(293);
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 's') ADVANCE(295);
+      if (lookahead == 'n') ADVANCE(295);
+      if (lookahead == 'r') ADVANCE(296);
+      if (lookahead == 's') ADVANCE(297);
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(296);
-      if (lookahead == 'e') ADVANCE(297);
-      if (lookahead == 'o') ADVANCE(298);
-      if (lookahead == 'u') ADVANCE(299);
+      if (lookahead == 'a') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(299);
+      if (lookahead == 'o') ADVANCE(300);
+      if (lookahead == 'u') ADVANCE(301);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(300);
-      if (lookahead == 'z') ADVANCE(301);
+      if (lookahead == 'n') ADVANCE(302);
+      if (lookahead == 'z') ADVANCE(303);
       END_STATE();
     case 133:
-      if (lookahead == 'u') ADVANCE(302);
+      if (lookahead == 'u') ADVANCE(304);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(303);
-      if (lookahead == 'l') ADVANCE(304);
+      if (lookahead == 'a') ADVANCE(305);
+      if (lookahead == 'l') ADVANCE(306);
       END_STATE();
     case 135:
-      if (lookahead == 'b') ADVANCE(305);
+      if (lookahead == 'b') ADVANCE(307);
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(306);
-      if (lookahead == 'r') ADVANCE(307);
-      END_STATE();
-    case 137:
-      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'a') ADVANCE(308);
       if (lookahead == 'r') ADVANCE(309);
       END_STATE();
-    case 138:
+    case 137:
       if (lookahead == 'i') ADVANCE(310);
+      if (lookahead == 'r') ADVANCE(311);
+      END_STATE();
+    case 138:
+      if (lookahead == 'i') ADVANCE(312);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(311);
-      if (lookahead == 'm') ADVANCE(312);
+      if (lookahead == 'e') ADVANCE(313);
+      if (lookahead == 'm') ADVANCE(314);
       END_STATE();
     case 140:
-      if (lookahead == 'e') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      if (lookahead == 'e') ADVANCE(315);
+      if (lookahead == 'r') ADVANCE(316);
       END_STATE();
     case 141:
       ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(315);
+      if (lookahead == 't') ADVANCE(317);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(316);
+      if (lookahead == 'a') ADVANCE(318);
       END_STATE();
     case 143:
-      if (lookahead == 'n') ADVANCE(317);
+      if (lookahead == 'n') ADVANCE(319);
       END_STATE();
     case 144:
-      if (lookahead == 'p') ADVANCE(318);
+      if (lookahead == 'p') ADVANCE(320);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -4889,41 +4905,41 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 147:
-      if (lookahead == 'd') ADVANCE(319);
-      if (lookahead == 't') ADVANCE(320);
+      if (lookahead == 'd') ADVANCE(321);
+      if (lookahead == 't') ADVANCE(322);
       END_STATE();
     case 148:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(321);
+      if (lookahead == 'e') ADVANCE(323);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(322);
-      END_STATE();
-    case 150:
-      if (lookahead == 'l') ADVANCE(323);
-      END_STATE();
-    case 151:
       if (lookahead == 'l') ADVANCE(324);
       END_STATE();
+    case 150:
+      if (lookahead == 'l') ADVANCE(325);
+      END_STATE();
+    case 151:
+      if (lookahead == 'l') ADVANCE(326);
+      END_STATE();
     case 152:
-      if (lookahead == 'v') ADVANCE(325);
-      if (lookahead == 'y') ADVANCE(326);
+      if (lookahead == 'v') ADVANCE(327);
+      if (lookahead == 'y') ADVANCE(328);
       END_STATE();
     case 153:
-      if (lookahead == 't') ADVANCE(327);
+      if (lookahead == 't') ADVANCE(329);
       END_STATE();
     case 154:
-      if (lookahead == 's') ADVANCE(328);
+      if (lookahead == 's') ADVANCE(330);
       END_STATE();
     case 155:
-      if (lookahead == 'r') ADVANCE(329);
-      if (lookahead == 't') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(331);
+      if (lookahead == 't') ADVANCE(332);
       END_STATE();
     case 156:
       ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 157:
-      if (lookahead == 's') ADVANCE(331);
+      if (lookahead == 's') ADVANCE(333);
       END_STATE();
     case 158:
       ACCEPT_TOKEN(anon_sym_GHz);
@@ -4932,2572 +4948,2593 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 160:
-      if (lookahead == 'v') ADVANCE(332);
+      if (lookahead == 'v') ADVANCE(334);
       END_STATE();
     case 161:
-      if (lookahead == 'u') ADVANCE(333);
+      if (lookahead == 'u') ADVANCE(335);
       END_STATE();
     case 162:
-      if (lookahead == 'p') ADVANCE(334);
+      if (lookahead == 'p') ADVANCE(336);
       END_STATE();
     case 163:
-      if (lookahead == 'e') ADVANCE(335);
+      if (lookahead == 'e') ADVANCE(337);
       END_STATE();
     case 164:
-      if (lookahead == 'i') ADVANCE(336);
+      if (lookahead == 'i') ADVANCE(338);
       END_STATE();
     case 165:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 166:
-      if (lookahead == 'o') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(339);
       END_STATE();
     case 167:
-      if (lookahead == 'i') ADVANCE(338);
+      if (lookahead == 'n') ADVANCE(340);
       END_STATE();
     case 168:
-      if (lookahead == 'l') ADVANCE(339);
+      if (lookahead == 'i') ADVANCE(341);
       END_STATE();
     case 169:
-      if (lookahead == 'l') ADVANCE(340);
+      if (lookahead == 'l') ADVANCE(342);
       END_STATE();
     case 170:
-      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'l') ADVANCE(343);
       END_STATE();
     case 171:
-      if (lookahead == 'r') ADVANCE(342);
+      if (lookahead == 'e') ADVANCE(344);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'r') ADVANCE(345);
       END_STATE();
     case 173:
-      if (lookahead == 'h') ADVANCE(343);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 174:
-      if (lookahead == 'u') ADVANCE(344);
+      if (lookahead == 'h') ADVANCE(346);
       END_STATE();
     case 175:
-      if (lookahead == 'd') ADVANCE(345);
+      if (lookahead == 'u') ADVANCE(347);
       END_STATE();
     case 176:
-      if (lookahead == 'e') ADVANCE(346);
+      if (lookahead == 'd') ADVANCE(348);
       END_STATE();
     case 177:
-      if (lookahead == 'o') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(349);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'o') ADVANCE(350);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(348);
-      if (lookahead == 'n') ADVANCE(349);
+      if (lookahead == 'i') ADVANCE(351);
       END_STATE();
     case 180:
-      if (lookahead == 'p') ADVANCE(350);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'n') ADVANCE(353);
       END_STATE();
     case 182:
-      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'p') ADVANCE(354);
       END_STATE();
     case 183:
-      if (lookahead == 'r') ADVANCE(353);
+      if (lookahead == 'l') ADVANCE(355);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'i') ADVANCE(356);
       END_STATE();
     case 185:
-      if (lookahead == 'c') ADVANCE(355);
+      if (lookahead == 'r') ADVANCE(357);
       END_STATE();
     case 186:
-      if (lookahead == 'd') ADVANCE(356);
-      if (lookahead == 's') ADVANCE(357);
+      if (lookahead == 'i') ADVANCE(358);
       END_STATE();
     case 187:
-      if (lookahead == 'b') ADVANCE(358);
+      if (lookahead == 'c') ADVANCE(359);
       END_STATE();
     case 188:
-      if (lookahead == 'd') ADVANCE(359);
-      if (lookahead == 'f') ADVANCE(360);
-      if (lookahead == 'n') ADVANCE(361);
-      if (lookahead == 's') ADVANCE(362);
+      if (lookahead == 'd') ADVANCE(360);
+      if (lookahead == 's') ADVANCE(361);
       END_STATE();
     case 189:
-      if (lookahead == 'r') ADVANCE(363);
+      if (lookahead == 'b') ADVANCE(362);
       END_STATE();
     case 190:
-      if (lookahead == 'p') ADVANCE(364);
+      if (lookahead == 'd') ADVANCE(363);
+      if (lookahead == 'f') ADVANCE(364);
+      if (lookahead == 'n') ADVANCE(365);
+      if (lookahead == 's') ADVANCE(366);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'r') ADVANCE(367);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'p') ADVANCE(368);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 195:
-      if (lookahead == 'a') ADVANCE(365);
-      if (lookahead == 'e') ADVANCE(366);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(367);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(368);
-      if (lookahead == 'F') ADVANCE(369);
+      if (lookahead == 'a') ADVANCE(369);
+      if (lookahead == 'e') ADVANCE(370);
       END_STATE();
     case 198:
-      if (lookahead == 'a') ADVANCE(370);
-      END_STATE();
-    case 199:
       if (lookahead == 'i') ADVANCE(371);
       END_STATE();
+    case 199:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(372);
+      if (lookahead == 'F') ADVANCE(373);
+      END_STATE();
     case 200:
-      if (lookahead == 'm') ADVANCE(372);
+      if (lookahead == 'a') ADVANCE(374);
       END_STATE();
     case 201:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'i') ADVANCE(375);
       END_STATE();
     case 202:
-      if (lookahead == 'e') ADVANCE(374);
+      if (lookahead == 'm') ADVANCE(376);
       END_STATE();
     case 203:
-      if (lookahead == 'p') ADVANCE(375);
-      if (lookahead == 't') ADVANCE(376);
+      if (lookahead == 'l') ADVANCE(377);
       END_STATE();
     case 204:
-      if (lookahead == 'i') ADVANCE(377);
+      if (lookahead == 'e') ADVANCE(378);
       END_STATE();
     case 205:
-      if (lookahead == 'f') ADVANCE(378);
+      if (lookahead == 'p') ADVANCE(379);
+      if (lookahead == 't') ADVANCE(380);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 207:
-      if (lookahead == 'l') ADVANCE(379);
+      if (lookahead == 'f') ADVANCE(382);
       END_STATE();
     case 208:
-      if (lookahead == 'y') ADVANCE(380);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 209:
-      if (lookahead == 't') ADVANCE(381);
+      if (lookahead == 'l') ADVANCE(383);
       END_STATE();
     case 210:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'y') ADVANCE(384);
       END_STATE();
     case 211:
-      if (lookahead == 'p') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(385);
       END_STATE();
     case 212:
-      if (lookahead == 's') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(386);
       END_STATE();
     case 213:
-      if (lookahead == 'a') ADVANCE(385);
+      if (lookahead == 'p') ADVANCE(387);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(388);
       END_STATE();
     case 215:
-      if (lookahead == 's') ADVANCE(386);
+      if (lookahead == 'a') ADVANCE(389);
       END_STATE();
     case 216:
-      if (lookahead == 'e') ADVANCE(387);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 217:
-      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 's') ADVANCE(390);
       END_STATE();
     case 218:
-      if (lookahead == 'l') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 219:
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'e') ADVANCE(392);
       END_STATE();
     case 220:
-      if (lookahead == 'u') ADVANCE(391);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 221:
-      if (lookahead == 't') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(394);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'u') ADVANCE(395);
       END_STATE();
     case 223:
-      if (lookahead == 'd') ADVANCE(394);
+      if (lookahead == 't') ADVANCE(396);
       END_STATE();
     case 224:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(395);
+      if (lookahead == 'e') ADVANCE(397);
       END_STATE();
     case 225:
-      if (lookahead == 'q') ADVANCE(396);
+      if (lookahead == 'd') ADVANCE(398);
       END_STATE();
     case 226:
-      if (lookahead == 'm') ADVANCE(397);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(399);
       END_STATE();
     case 227:
-      if (lookahead == 'l') ADVANCE(398);
+      if (lookahead == 'q') ADVANCE(400);
       END_STATE();
     case 228:
-      if (lookahead == 'n') ADVANCE(399);
+      if (lookahead == 'm') ADVANCE(401);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(400);
+      if (lookahead == 'l') ADVANCE(402);
       END_STATE();
     case 230:
-      if (lookahead == 'u') ADVANCE(401);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 231:
-      if (lookahead == 's') ADVANCE(402);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 232:
-      if (lookahead == 't') ADVANCE(403);
+      if (lookahead == 'u') ADVANCE(405);
       END_STATE();
     case 233:
-      if (lookahead == 'g') ADVANCE(404);
+      if (lookahead == 's') ADVANCE(406);
       END_STATE();
     case 234:
-      if (lookahead == 'h') ADVANCE(405);
+      if (lookahead == 't') ADVANCE(407);
       END_STATE();
     case 235:
-      if (lookahead == 'd') ADVANCE(406);
+      if (lookahead == 'g') ADVANCE(408);
       END_STATE();
     case 236:
-      if (lookahead == 'e') ADVANCE(407);
+      if (lookahead == 'h') ADVANCE(409);
       END_STATE();
     case 237:
-      if (lookahead == 'e') ADVANCE(408);
+      if (lookahead == 'd') ADVANCE(410);
       END_STATE();
     case 238:
-      if (lookahead == 'u') ADVANCE(409);
+      if (lookahead == 'e') ADVANCE(411);
       END_STATE();
     case 239:
-      if (lookahead == 't') ADVANCE(410);
+      if (lookahead == 'e') ADVANCE(412);
       END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(411);
+      if (lookahead == 'u') ADVANCE(413);
       END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(412);
+      if (lookahead == 't') ADVANCE(414);
       END_STATE();
     case 242:
-      if (lookahead == 'p') ADVANCE(413);
+      if (lookahead == 'l') ADVANCE(415);
       END_STATE();
     case 243:
-      if (lookahead == 'i') ADVANCE(414);
+      if (lookahead == 'n') ADVANCE(416);
       END_STATE();
     case 244:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'p') ADVANCE(417);
       END_STATE();
     case 245:
-      if (lookahead == 'e') ADVANCE(415);
-      END_STATE();
-    case 246:
-      if (lookahead == 'd') ADVANCE(416);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 248:
-      if (lookahead == 'e') ADVANCE(417);
-      END_STATE();
-    case 249:
       if (lookahead == 'i') ADVANCE(418);
       END_STATE();
-    case 250:
+    case 246:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 247:
       if (lookahead == 'e') ADVANCE(419);
       END_STATE();
-    case 251:
+    case 248:
       if (lookahead == 'd') ADVANCE(420);
       END_STATE();
-    case 252:
-      if (lookahead == 's') ADVANCE(421);
+    case 249:
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
-    case 253:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 250:
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
-    case 254:
+    case 251:
       if (lookahead == 'i') ADVANCE(422);
       END_STATE();
+    case 252:
+      if (lookahead == 'e') ADVANCE(423);
+      END_STATE();
+    case 253:
+      if (lookahead == 'd') ADVANCE(424);
+      END_STATE();
+    case 254:
+      if (lookahead == 's') ADVANCE(425);
+      END_STATE();
     case 255:
-      if (lookahead == 'n') ADVANCE(423);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 256:
-      if (lookahead == 'i') ADVANCE(424);
+      if (lookahead == 'i') ADVANCE(426);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 'n') ADVANCE(427);
       END_STATE();
     case 258:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(428);
       END_STATE();
     case 259:
-      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(429);
       END_STATE();
     case 260:
-      if (lookahead == '2') ADVANCE(427);
-      if (lookahead == '8') ADVANCE(428);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 261:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(430);
       END_STATE();
     case 262:
-      if (lookahead == 's') ADVANCE(429);
+      if (lookahead == '2') ADVANCE(431);
+      if (lookahead == '8') ADVANCE(432);
       END_STATE();
     case 263:
-      if (lookahead == 'i') ADVANCE(430);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 264:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(431);
-      if (lookahead == 's') ADVANCE(432);
+      if (lookahead == 's') ADVANCE(433);
       END_STATE();
     case 265:
-      if (lookahead == 'n') ADVANCE(433);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(434);
-      if (lookahead == 'p') ADVANCE(435);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(435);
+      if (lookahead == 's') ADVANCE(436);
       END_STATE();
     case 267:
-      if (lookahead == 'r') ADVANCE(436);
+      if (lookahead == 'n') ADVANCE(437);
       END_STATE();
     case 268:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(438);
+      if (lookahead == 'p') ADVANCE(439);
       END_STATE();
     case 269:
-      if (lookahead == 's') ADVANCE(437);
+      if (lookahead == 'r') ADVANCE(440);
       END_STATE();
     case 270:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 271:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(438);
+      if (lookahead == 's') ADVANCE(441);
       END_STATE();
     case 272:
-      if (lookahead == 's') ADVANCE(439);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 273:
-      if (lookahead == 'c') ADVANCE(440);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(442);
       END_STATE();
     case 274:
-      if (lookahead == 'c') ADVANCE(441);
+      if (lookahead == 's') ADVANCE(443);
       END_STATE();
     case 275:
-      if (lookahead == 't') ADVANCE(442);
+      if (lookahead == 'c') ADVANCE(444);
       END_STATE();
     case 276:
-      if (lookahead == 'i') ADVANCE(443);
+      if (lookahead == 'c') ADVANCE(445);
       END_STATE();
     case 277:
-      if (lookahead == 'e') ADVANCE(444);
-      END_STATE();
-    case 278:
-      if (lookahead == 'a') ADVANCE(445);
-      END_STATE();
-    case 279:
       if (lookahead == 't') ADVANCE(446);
       END_STATE();
-    case 280:
+    case 278:
       if (lookahead == 'i') ADVANCE(447);
       END_STATE();
-    case 281:
+    case 279:
       if (lookahead == 'e') ADVANCE(448);
-      if (lookahead == 'i') ADVANCE(449);
+      END_STATE();
+    case 280:
+      if (lookahead == 'a') ADVANCE(449);
+      END_STATE();
+    case 281:
+      if (lookahead == 't') ADVANCE(450);
       END_STATE();
     case 282:
-      if (lookahead == 'c') ADVANCE(450);
-      if (lookahead == 'd') ADVANCE(451);
-      if (lookahead == 'l') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(451);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 'e') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(453);
       END_STATE();
     case 284:
-      if (lookahead == 'e') ADVANCE(454);
-      if (lookahead == 'l') ADVANCE(455);
+      if (lookahead == 'c') ADVANCE(454);
+      if (lookahead == 'd') ADVANCE(455);
+      if (lookahead == 'l') ADVANCE(456);
       END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(456);
-      END_STATE();
-    case 286:
       if (lookahead == 'e') ADVANCE(457);
       END_STATE();
+    case 286:
+      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'l') ADVANCE(459);
+      END_STATE();
     case 287:
-      if (lookahead == 'i') ADVANCE(458);
-      if (lookahead == 'o') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 288:
-      if (lookahead == 'u') ADVANCE(460);
-      END_STATE();
-    case 289:
       if (lookahead == 'e') ADVANCE(461);
       END_STATE();
+    case 289:
+      if (lookahead == 'i') ADVANCE(462);
+      if (lookahead == 'o') ADVANCE(463);
+      END_STATE();
     case 290:
-      if (lookahead == 'e') ADVANCE(462);
+      if (lookahead == 'u') ADVANCE(464);
       END_STATE();
     case 291:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(465);
       END_STATE();
     case 292:
-      if (lookahead == 'l') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(466);
       END_STATE();
     case 293:
-      if (lookahead == 's') ADVANCE(464);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 294:
-      if (lookahead == 'i') ADVANCE(465);
-      if (lookahead == 'v') ADVANCE(466);
+      if (lookahead == 'l') ADVANCE(467);
       END_STATE();
     case 295:
-      if (lookahead == 's') ADVANCE(467);
+      if (lookahead == 's') ADVANCE(468);
       END_STATE();
     case 296:
-      if (lookahead == 'r') ADVANCE(468);
+      if (lookahead == 'i') ADVANCE(469);
+      if (lookahead == 'v') ADVANCE(470);
       END_STATE();
     case 297:
-      if (lookahead == 'e') ADVANCE(469);
+      if (lookahead == 's') ADVANCE(471);
       END_STATE();
     case 298:
-      if (lookahead == 'r') ADVANCE(470);
+      if (lookahead == 'r') ADVANCE(472);
       END_STATE();
     case 299:
-      if (lookahead == 'n') ADVANCE(471);
+      if (lookahead == 'e') ADVANCE(473);
       END_STATE();
     case 300:
-      if (lookahead == 'a') ADVANCE(472);
-      if (lookahead == 'c') ADVANCE(473);
+      if (lookahead == 'r') ADVANCE(474);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(474);
+      if (lookahead == 'n') ADVANCE(475);
       END_STATE();
     case 302:
-      if (lookahead == 'r') ADVANCE(475);
+      if (lookahead == 'a') ADVANCE(476);
+      if (lookahead == 'c') ADVANCE(477);
       END_STATE();
     case 303:
-      if (lookahead == 'c') ADVANCE(476);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 304:
-      if (lookahead == 'i') ADVANCE(477);
+      if (lookahead == 'r') ADVANCE(479);
       END_STATE();
     case 305:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(478);
+      if (lookahead == 'c') ADVANCE(480);
       END_STATE();
     case 306:
-      if (lookahead == 't') ADVANCE(479);
+      if (lookahead == 'i') ADVANCE(481);
       END_STATE();
     case 307:
-      if (lookahead == 'a') ADVANCE(480);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(482);
       END_STATE();
     case 308:
-      if (lookahead == 't') ADVANCE(481);
+      if (lookahead == 't') ADVANCE(483);
       END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'a') ADVANCE(484);
       END_STATE();
     case 310:
-      if (lookahead == 'l') ADVANCE(482);
+      if (lookahead == 't') ADVANCE(485);
       END_STATE();
     case 311:
-      ACCEPT_TOKEN(anon_sym_tee);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 312:
-      if (lookahead == 'p') ADVANCE(483);
+      if (lookahead == 'l') ADVANCE(486);
       END_STATE();
     case 313:
-      if (lookahead == 'n') ADVANCE(484);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 314:
-      if (lookahead == 'e') ADVANCE(485);
-      if (lookahead == 'o') ADVANCE(486);
+      if (lookahead == 'p') ADVANCE(487);
       END_STATE();
     case 315:
-      if (lookahead == 'a') ADVANCE(487);
-      END_STATE();
-    case 316:
       if (lookahead == 'n') ADVANCE(488);
       END_STATE();
-    case 317:
+    case 316:
       if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'o') ADVANCE(490);
+      END_STATE();
+    case 317:
+      if (lookahead == 'a') ADVANCE(491);
       END_STATE();
     case 318:
-      if (lookahead == 'i') ADVANCE(490);
+      if (lookahead == 'n') ADVANCE(492);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(491);
+      if (lookahead == 'e') ADVANCE(493);
       END_STATE();
     case 320:
-      if (lookahead == 'i') ADVANCE(492);
+      if (lookahead == 'i') ADVANCE(494);
       END_STATE();
     case 321:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(495);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(493);
+      if (lookahead == 'i') ADVANCE(496);
       END_STATE();
     case 323:
-      if (lookahead == 'o') ADVANCE(494);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 324:
-      if (lookahead == 't') ADVANCE(495);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'o') ADVANCE(498);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(497);
+      if (lookahead == 't') ADVANCE(499);
       END_STATE();
     case 327:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'e') ADVANCE(500);
       END_STATE();
     case 328:
-      if (lookahead == '8') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(501);
       END_STATE();
     case 329:
-      if (lookahead == 'e') ADVANCE(499);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 330:
-      if (lookahead == 'h') ADVANCE(500);
+      if (lookahead == '8') ADVANCE(502);
       END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
     case 332:
-      if (lookahead == 'e') ADVANCE(501);
+      if (lookahead == 'h') ADVANCE(504);
       END_STATE();
     case 333:
-      if (lookahead == 'r') ADVANCE(502);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 334:
-      if (lookahead == 't') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(505);
       END_STATE();
     case 335:
-      if (lookahead == 'd') ADVANCE(504);
+      if (lookahead == 'r') ADVANCE(506);
       END_STATE();
     case 336:
-      if (lookahead == 'n') ADVANCE(505);
+      if (lookahead == 't') ADVANCE(507);
       END_STATE();
     case 337:
-      if (lookahead == 'c') ADVANCE(506);
+      if (lookahead == 'd') ADVANCE(508);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(507);
-      END_STATE();
-    case 339:
-      if (lookahead == 'i') ADVANCE(508);
-      END_STATE();
-    case 340:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 341:
       if (lookahead == 'n') ADVANCE(509);
       END_STATE();
+    case 339:
+      if (lookahead == 'c') ADVANCE(510);
+      END_STATE();
+    case 340:
+      if (lookahead == 'e') ADVANCE(511);
+      END_STATE();
+    case 341:
+      if (lookahead == 'e') ADVANCE(512);
+      END_STATE();
     case 342:
-      if (lookahead == 't') ADVANCE(510);
+      if (lookahead == 'i') ADVANCE(513);
       END_STATE();
     case 343:
-      if (lookahead == 'o') ADVANCE(511);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 344:
-      if (lookahead == 'n') ADVANCE(512);
+      if (lookahead == 'n') ADVANCE(514);
       END_STATE();
     case 345:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(513);
+      if (lookahead == 't') ADVANCE(515);
       END_STATE();
     case 346:
-      if (lookahead == 'l') ADVANCE(514);
+      if (lookahead == 'o') ADVANCE(516);
       END_STATE();
     case 347:
-      if (lookahead == 'w') ADVANCE(515);
+      if (lookahead == 'n') ADVANCE(517);
       END_STATE();
     case 348:
-      if (lookahead == 'd') ADVANCE(516);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(518);
       END_STATE();
     case 349:
-      if (lookahead == 'c') ADVANCE(517);
+      if (lookahead == 'l') ADVANCE(519);
       END_STATE();
     case 350:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'w') ADVANCE(520);
       END_STATE();
     case 351:
-      if (lookahead == 'e') ADVANCE(518);
+      if (lookahead == 'd') ADVANCE(521);
       END_STATE();
     case 352:
-      if (lookahead == 'b') ADVANCE(519);
+      if (lookahead == 'd') ADVANCE(522);
       END_STATE();
     case 353:
-      if (lookahead == 'i') ADVANCE(520);
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
     case 354:
-      if (lookahead == 'n') ADVANCE(521);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 355:
-      if (lookahead == 'u') ADVANCE(522);
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'b') ADVANCE(525);
       END_STATE();
     case 357:
-      if (lookahead == 's') ADVANCE(523);
+      if (lookahead == 'i') ADVANCE(526);
       END_STATE();
     case 358:
-      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'n') ADVANCE(527);
       END_STATE();
     case 359:
-      if (lookahead == 'i') ADVANCE(525);
-      if (lookahead == 'u') ADVANCE(526);
+      if (lookahead == 'u') ADVANCE(528);
       END_STATE();
     case 360:
-      if (lookahead == 'i') ADVANCE(527);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 361:
-      if (lookahead == 'e') ADVANCE(528);
+      if (lookahead == 's') ADVANCE(529);
       END_STATE();
     case 362:
-      if (lookahead == 't') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 363:
-      if (lookahead == 'e') ADVANCE(530);
+      if (lookahead == 'i') ADVANCE(531);
+      if (lookahead == 'u') ADVANCE(532);
       END_STATE();
     case 364:
-      if (lookahead == 'l') ADVANCE(531);
+      if (lookahead == 'i') ADVANCE(533);
       END_STATE();
     case 365:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 366:
-      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 't') ADVANCE(535);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(533);
-      END_STATE();
-    case 368:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 369:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 370:
-      if (lookahead == 'y') ADVANCE(534);
-      END_STATE();
-    case 371:
-      if (lookahead == 'c') ADVANCE(535);
-      END_STATE();
-    case 372:
       if (lookahead == 'e') ADVANCE(536);
       END_STATE();
+    case 368:
+      if (lookahead == 'l') ADVANCE(537);
+      END_STATE();
+    case 369:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 370:
+      if (lookahead == 'd') ADVANCE(538);
+      END_STATE();
+    case 371:
+      if (lookahead == 'n') ADVANCE(539);
+      END_STATE();
+    case 372:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
     case 373:
-      if (lookahead == 'e') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 374:
-      if (lookahead == 'c') ADVANCE(538);
+      if (lookahead == 'y') ADVANCE(540);
       END_STATE();
     case 375:
-      if (lookahead == 'l') ADVANCE(539);
+      if (lookahead == 'c') ADVANCE(541);
       END_STATE();
     case 376:
-      if (lookahead == 'a') ADVANCE(540);
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
     case 377:
-      if (lookahead == 'd') ADVANCE(541);
-      END_STATE();
-    case 378:
-      if (lookahead == 't') ADVANCE(542);
-      END_STATE();
-    case 379:
       if (lookahead == 'e') ADVANCE(543);
       END_STATE();
+    case 378:
+      if (lookahead == 'c') ADVANCE(544);
+      END_STATE();
+    case 379:
+      if (lookahead == 'l') ADVANCE(545);
+      END_STATE();
     case 380:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'a') ADVANCE(546);
       END_STATE();
     case 381:
-      if (lookahead == 'i') ADVANCE(544);
+      if (lookahead == 'd') ADVANCE(547);
       END_STATE();
     case 382:
-      if (lookahead == 'c') ADVANCE(545);
+      if (lookahead == 't') ADVANCE(548);
       END_STATE();
     case 383:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'e') ADVANCE(549);
       END_STATE();
     case 384:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 385:
-      if (lookahead == 'l') ADVANCE(546);
+      if (lookahead == 'i') ADVANCE(550);
       END_STATE();
     case 386:
-      if (lookahead == '8') ADVANCE(547);
+      if (lookahead == 'c') ADVANCE(551);
       END_STATE();
     case 387:
-      if (lookahead == 's') ADVANCE(548);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 388:
-      if (lookahead == 'c') ADVANCE(549);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 389:
-      if (lookahead == 's') ADVANCE(550);
+      if (lookahead == 'l') ADVANCE(552);
       END_STATE();
     case 390:
-      if (lookahead == 'l') ADVANCE(551);
+      if (lookahead == '8') ADVANCE(553);
       END_STATE();
     case 391:
-      if (lookahead == 'r') ADVANCE(552);
+      if (lookahead == 's') ADVANCE(554);
       END_STATE();
     case 392:
-      if (lookahead == 'e') ADVANCE(553);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
     case 393:
-      if (lookahead == 'd') ADVANCE(554);
+      if (lookahead == 's') ADVANCE(556);
       END_STATE();
     case 394:
-      if (lookahead == 'b') ADVANCE(555);
+      if (lookahead == 'l') ADVANCE(557);
       END_STATE();
     case 395:
-      if (lookahead == 'a') ADVANCE(556);
-      END_STATE();
-    case 396:
-      if (lookahead == 'u') ADVANCE(557);
-      END_STATE();
-    case 397:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 398:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 399:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 400:
       if (lookahead == 'r') ADVANCE(558);
       END_STATE();
+    case 396:
+      if (lookahead == 'e') ADVANCE(559);
+      END_STATE();
+    case 397:
+      if (lookahead == 'd') ADVANCE(560);
+      END_STATE();
+    case 398:
+      if (lookahead == 'b') ADVANCE(561);
+      END_STATE();
+    case 399:
+      if (lookahead == 'a') ADVANCE(562);
+      END_STATE();
+    case 400:
+      if (lookahead == 'u') ADVANCE(563);
+      END_STATE();
     case 401:
-      if (lookahead == 'n') ADVANCE(559);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 402:
-      if (lookahead == 's') ADVANCE(560);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 403:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 404:
-      if (lookahead == 'h') ADVANCE(561);
-      END_STATE();
-    case 405:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 406:
-      if (lookahead == 'e') ADVANCE(562);
-      END_STATE();
-    case 407:
-      if (lookahead == 'd') ADVANCE(563);
-      END_STATE();
-    case 408:
       if (lookahead == 'r') ADVANCE(564);
       END_STATE();
+    case 405:
+      if (lookahead == 'n') ADVANCE(565);
+      END_STATE();
+    case 406:
+      if (lookahead == 's') ADVANCE(566);
+      END_STATE();
+    case 407:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 408:
+      if (lookahead == 'h') ADVANCE(567);
+      END_STATE();
     case 409:
-      if (lookahead == 't') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(566);
-      if (lookahead == 'r') ADVANCE(567);
+      if (lookahead == 'e') ADVANCE(568);
       END_STATE();
     case 411:
-      if (lookahead == 'a') ADVANCE(568);
+      if (lookahead == 'd') ADVANCE(569);
       END_STATE();
     case 412:
-      if (lookahead == 's') ADVANCE(569);
+      if (lookahead == 'r') ADVANCE(570);
       END_STATE();
     case 413:
-      if (lookahead == 'e') ADVANCE(570);
+      if (lookahead == 't') ADVANCE(571);
       END_STATE();
     case 414:
-      if (lookahead == 's') ADVANCE(571);
+      if (lookahead == 'e') ADVANCE(572);
+      if (lookahead == 'r') ADVANCE(573);
       END_STATE();
     case 415:
-      if (lookahead == 'd') ADVANCE(572);
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
     case 416:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 's') ADVANCE(575);
       END_STATE();
     case 417:
-      if (lookahead == 'n') ADVANCE(573);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 418:
-      if (lookahead == 't') ADVANCE(574);
+      if (lookahead == 's') ADVANCE(577);
       END_STATE();
     case 419:
-      if (lookahead == 'a') ADVANCE(575);
+      if (lookahead == 'd') ADVANCE(578);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 421:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(576);
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
     case 422:
-      if (lookahead == 'm') ADVANCE(577);
+      if (lookahead == 't') ADVANCE(580);
       END_STATE();
     case 423:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'a') ADVANCE(581);
       END_STATE();
     case 424:
-      if (lookahead == 'u') ADVANCE(578);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 425:
-      if (lookahead == 'r') ADVANCE(579);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(582);
       END_STATE();
     case 426:
-      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'm') ADVANCE(583);
       END_STATE();
     case 427:
-      if (lookahead == '7') ADVANCE(580);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 428:
-      if (lookahead == '3') ADVANCE(581);
+      if (lookahead == 'u') ADVANCE(584);
       END_STATE();
     case 429:
-      if (lookahead == 'e') ADVANCE(582);
-      END_STATE();
-    case 430:
-      if (lookahead == 'n') ADVANCE(583);
-      END_STATE();
-    case 431:
-      if (lookahead == 'm') ADVANCE(584);
-      END_STATE();
-    case 432:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 433:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 434:
       if (lookahead == 'r') ADVANCE(585);
       END_STATE();
+    case 430:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
+    case 431:
+      if (lookahead == '7') ADVANCE(586);
+      END_STATE();
+    case 432:
+      if (lookahead == '3') ADVANCE(587);
+      END_STATE();
+    case 433:
+      if (lookahead == 'e') ADVANCE(588);
+      END_STATE();
+    case 434:
+      if (lookahead == 'n') ADVANCE(589);
+      END_STATE();
     case 435:
-      if (lookahead == 'u') ADVANCE(586);
+      if (lookahead == 'm') ADVANCE(590);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_over);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 437:
-      if (lookahead == 'e') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 438:
-      if (lookahead == 'i') ADVANCE(588);
+      if (lookahead == 'r') ADVANCE(591);
       END_STATE();
     case 439:
-      if (lookahead == 'e') ADVANCE(589);
+      if (lookahead == 'u') ADVANCE(592);
       END_STATE();
     case 440:
-      if (lookahead == 'e') ADVANCE(590);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 441:
-      if (lookahead == 'e') ADVANCE(591);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 442:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'i') ADVANCE(594);
       END_STATE();
     case 443:
-      if (lookahead == 't') ADVANCE(592);
-      END_STATE();
-    case 444:
-      if (lookahead == 'r') ADVANCE(593);
-      END_STATE();
-    case 445:
-      if (lookahead == 'm') ADVANCE(594);
-      END_STATE();
-    case 446:
       if (lookahead == 'e') ADVANCE(595);
       END_STATE();
+    case 444:
+      if (lookahead == 'e') ADVANCE(596);
+      END_STATE();
+    case 445:
+      if (lookahead == 'e') ADVANCE(597);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
     case 447:
-      if (lookahead == 'u') ADVANCE(596);
+      if (lookahead == 't') ADVANCE(598);
       END_STATE();
     case 448:
-      if (lookahead == 'd') ADVANCE(597);
+      if (lookahead == 'r') ADVANCE(599);
       END_STATE();
     case 449:
-      if (lookahead == 'n') ADVANCE(598);
-      if (lookahead == 'o') ADVANCE(599);
+      if (lookahead == 'm') ADVANCE(600);
       END_STATE();
     case 450:
-      if (lookahead == 't') ADVANCE(600);
+      if (lookahead == 'e') ADVANCE(601);
       END_STATE();
     case 451:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(601);
+      if (lookahead == 'u') ADVANCE(602);
       END_STATE();
     case 452:
-      if (lookahead == 'i') ADVANCE(602);
+      if (lookahead == 'd') ADVANCE(603);
       END_STATE();
     case 453:
-      if (lookahead == 'i') ADVANCE(603);
+      if (lookahead == 'n') ADVANCE(604);
+      if (lookahead == 'o') ADVANCE(605);
       END_STATE();
     case 454:
-      if (lookahead == 'r') ADVANCE(604);
+      if (lookahead == 't') ADVANCE(606);
       END_STATE();
     case 455:
-      if (lookahead == 'e') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(607);
       END_STATE();
     case 456:
-      if (lookahead == 'c') ADVANCE(606);
+      if (lookahead == 'i') ADVANCE(608);
       END_STATE();
     case 457:
-      if (lookahead == 'a') ADVANCE(607);
+      if (lookahead == 'i') ADVANCE(609);
       END_STATE();
     case 458:
-      if (lookahead == 's') ADVANCE(608);
+      if (lookahead == 'r') ADVANCE(610);
       END_STATE();
     case 459:
-      if (lookahead == 'l') ADVANCE(609);
-      if (lookahead == 'n') ADVANCE(610);
+      if (lookahead == 'e') ADVANCE(611);
       END_STATE();
     case 460:
-      if (lookahead == 'r') ADVANCE(611);
+      if (lookahead == 'c') ADVANCE(612);
       END_STATE();
     case 461:
-      if (lookahead == 'r') ADVANCE(612);
+      if (lookahead == 'a') ADVANCE(613);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(613);
+      if (lookahead == 's') ADVANCE(614);
       END_STATE();
     case 463:
-      if (lookahead == 'e') ADVANCE(614);
+      if (lookahead == 'l') ADVANCE(615);
+      if (lookahead == 'n') ADVANCE(616);
       END_STATE();
     case 464:
-      if (lookahead == 'i') ADVANCE(615);
+      if (lookahead == 'r') ADVANCE(617);
       END_STATE();
     case 465:
-      if (lookahead == 'e') ADVANCE(616);
+      if (lookahead == 'r') ADVANCE(618);
       END_STATE();
     case 466:
-      if (lookahead == 'i') ADVANCE(617);
+      if (lookahead == 's') ADVANCE(619);
       END_STATE();
     case 467:
-      if (lookahead == 'i') ADVANCE(618);
+      if (lookahead == 'e') ADVANCE(620);
       END_STATE();
     case 468:
-      if (lookahead == 'e') ADVANCE(619);
+      if (lookahead == 'i') ADVANCE(621);
       END_STATE();
     case 469:
-      if (lookahead == 't') ADVANCE(620);
+      if (lookahead == 'e') ADVANCE(622);
       END_STATE();
     case 470:
-      if (lookahead == 't') ADVANCE(621);
+      if (lookahead == 'i') ADVANCE(623);
       END_STATE();
     case 471:
-      if (lookahead == 't') ADVANCE(622);
+      if (lookahead == 'i') ADVANCE(624);
       END_STATE();
     case 472:
-      if (lookahead == 'd') ADVANCE(623);
+      if (lookahead == 'e') ADVANCE(625);
       END_STATE();
     case 473:
-      if (lookahead == 'e') ADVANCE(624);
+      if (lookahead == 't') ADVANCE(626);
       END_STATE();
     case 474:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 475:
-      if (lookahead == 'c') ADVANCE(625);
-      END_STATE();
-    case 476:
-      if (lookahead == 'i') ADVANCE(626);
-      END_STATE();
-    case 477:
       if (lookahead == 't') ADVANCE(627);
       END_STATE();
+    case 475:
+      if (lookahead == 't') ADVANCE(628);
+      END_STATE();
+    case 476:
+      if (lookahead == 'd') ADVANCE(629);
+      END_STATE();
+    case 477:
+      if (lookahead == 'e') ADVANCE(630);
+      END_STATE();
     case 478:
-      if (lookahead == 'p') ADVANCE(628);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 479:
-      if (lookahead == 'i') ADVANCE(629);
-      END_STATE();
-    case 480:
-      if (lookahead == 'n') ADVANCE(630);
-      END_STATE();
-    case 481:
       if (lookahead == 'c') ADVANCE(631);
       END_STATE();
+    case 480:
+      if (lookahead == 'i') ADVANCE(632);
+      END_STATE();
+    case 481:
+      if (lookahead == 't') ADVANCE(633);
+      END_STATE();
     case 482:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'p') ADVANCE(634);
       END_STATE();
     case 483:
-      if (lookahead == 'e') ADVANCE(632);
+      if (lookahead == 'i') ADVANCE(635);
       END_STATE();
     case 484:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'n') ADVANCE(636);
       END_STATE();
     case 485:
-      if (lookahead == 's') ADVANCE(633);
+      if (lookahead == 'c') ADVANCE(637);
       END_STATE();
     case 486:
-      if (lookahead == 'u') ADVANCE(634);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 487:
-      if (lookahead == 'l') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 488:
-      if (lookahead == 's') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(637);
+      if (lookahead == 's') ADVANCE(639);
       END_STATE();
     case 490:
-      if (lookahead == 'c') ADVANCE(638);
+      if (lookahead == 'u') ADVANCE(640);
       END_STATE();
     case 491:
-      if (lookahead == 'r') ADVANCE(639);
+      if (lookahead == 'l') ADVANCE(641);
       END_STATE();
     case 492:
-      if (lookahead == 'l') ADVANCE(640);
+      if (lookahead == 's') ADVANCE(642);
       END_STATE();
     case 493:
-      if (lookahead == 'd') ADVANCE(641);
+      if (lookahead == 'r') ADVANCE(643);
       END_STATE();
     case 494:
-      if (lookahead == 'c') ADVANCE(642);
+      if (lookahead == 'c') ADVANCE(644);
       END_STATE();
     case 495:
-      if (lookahead == 'a') ADVANCE(643);
+      if (lookahead == 'r') ADVANCE(645);
       END_STATE();
     case 496:
-      if (lookahead == 'l') ADVANCE(644);
+      if (lookahead == 'l') ADVANCE(646);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'd') ADVANCE(647);
       END_STATE();
     case 498:
-      if (lookahead == '4') ADVANCE(645);
+      if (lookahead == 'c') ADVANCE(648);
       END_STATE();
     case 499:
-      if (lookahead == 's') ADVANCE(646);
+      if (lookahead == 'a') ADVANCE(649);
       END_STATE();
     case 500:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(647);
+      if (lookahead == 'l') ADVANCE(650);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_above);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 502:
-      if (lookahead == 'a') ADVANCE(648);
+      if (lookahead == '4') ADVANCE(651);
       END_STATE();
     case 503:
-      if (lookahead == 'e') ADVANCE(649);
+      if (lookahead == 's') ADVANCE(652);
       END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(653);
       END_STATE();
     case 505:
-      if (lookahead == 's') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 506:
-      if (lookahead == 'a') ADVANCE(651);
+      if (lookahead == 'a') ADVANCE(654);
       END_STATE();
     case 507:
-      if (lookahead == 'n') ADVANCE(652);
+      if (lookahead == 'e') ADVANCE(655);
       END_STATE();
     case 508:
-      if (lookahead == 'f') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 509:
-      if (lookahead == 'n') ADVANCE(654);
+      if (lookahead == 's') ADVANCE(656);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'a') ADVANCE(657);
       END_STATE();
     case 511:
-      if (lookahead == 'r') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(658);
       END_STATE();
     case 513:
-      if (lookahead == 'i') ADVANCE(656);
+      if (lookahead == 'f') ADVANCE(659);
       END_STATE();
     case 514:
-      if (lookahead == 'i') ADVANCE(657);
+      if (lookahead == 'n') ADVANCE(660);
       END_STATE();
     case 515:
-      ACCEPT_TOKEN(anon_sym_below);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 516:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'r') ADVANCE(661);
       END_STATE();
     case 517:
-      if (lookahead == 'h') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 518:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'i') ADVANCE(662);
       END_STATE();
     case 519:
-      if (lookahead == 'r') ADVANCE(659);
+      if (lookahead == 'i') ADVANCE(663);
       END_STATE();
     case 520:
-      if (lookahead == 'e') ADVANCE(660);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 521:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 522:
-      if (lookahead == 'l') ADVANCE(661);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'h') ADVANCE(665);
       END_STATE();
     case 524:
-      if (lookahead == 'n') ADVANCE(662);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 525:
-      if (lookahead == 't') ADVANCE(663);
+      if (lookahead == 'r') ADVANCE(666);
       END_STATE();
     case 526:
-      if (lookahead == 'c') ADVANCE(664);
+      if (lookahead == 'e') ADVANCE(667);
       END_STATE();
     case 527:
-      if (lookahead == 'd') ADVANCE(665);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 528:
-      if (lookahead == 'c') ADVANCE(666);
+      if (lookahead == 'l') ADVANCE(668);
       END_STATE();
     case 529:
-      if (lookahead == 'r') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 530:
-      if (lookahead == 'c') ADVANCE(668);
+      if (lookahead == 'n') ADVANCE(669);
       END_STATE();
     case 531:
-      if (lookahead == 'e') ADVANCE(669);
+      if (lookahead == 't') ADVANCE(670);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(671);
       END_STATE();
     case 533:
-      if (lookahead == 'p') ADVANCE(670);
+      if (lookahead == 'd') ADVANCE(672);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'c') ADVANCE(673);
       END_STATE();
     case 535:
-      if (lookahead == 'e') ADVANCE(671);
+      if (lookahead == 'r') ADVANCE(674);
       END_STATE();
     case 536:
-      if (lookahead == 't') ADVANCE(672);
+      if (lookahead == 'c') ADVANCE(675);
       END_STATE();
     case 537:
-      if (lookahead == 'x') ADVANCE(673);
+      if (lookahead == 'e') ADVANCE(676);
       END_STATE();
     case 538:
-      if (lookahead == 't') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 539:
-      if (lookahead == 'a') ADVANCE(675);
+      if (lookahead == 'p') ADVANCE(677);
       END_STATE();
     case 540:
-      if (lookahead == 'n') ADVANCE(676);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 541:
-      if (lookahead == 'e') ADVANCE(677);
+      if (lookahead == 'e') ADVANCE(678);
       END_STATE();
     case 542:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 't') ADVANCE(679);
       END_STATE();
     case 543:
-      if (lookahead == 'x') ADVANCE(678);
+      if (lookahead == 'x') ADVANCE(680);
       END_STATE();
     case 544:
-      if (lookahead == 'o') ADVANCE(679);
+      if (lookahead == 't') ADVANCE(681);
       END_STATE();
     case 545:
-      if (lookahead == 'i') ADVANCE(680);
+      if (lookahead == 'a') ADVANCE(682);
       END_STATE();
     case 546:
-      if (lookahead == 'i') ADVANCE(681);
+      if (lookahead == 'n') ADVANCE(683);
       END_STATE();
     case 547:
-      if (lookahead == '9') ADVANCE(682);
+      if (lookahead == 'e') ADVANCE(684);
       END_STATE();
     case 548:
-      if (lookahead == 's') ADVANCE(683);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 549:
-      if (lookahead == 't') ADVANCE(684);
+      if (lookahead == 'x') ADVANCE(685);
       END_STATE();
     case 550:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'o') ADVANCE(686);
       END_STATE();
     case 551:
-      if (lookahead == 'y') ADVANCE(685);
+      if (lookahead == 'i') ADVANCE(687);
       END_STATE();
     case 552:
-      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 'i') ADVANCE(688);
       END_STATE();
     case 553:
-      if (lookahead == 'r') ADVANCE(687);
+      if (lookahead == '9') ADVANCE(689);
       END_STATE();
     case 554:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 's') ADVANCE(690);
       END_STATE();
     case 555:
-      if (lookahead == 'a') ADVANCE(688);
+      if (lookahead == 't') ADVANCE(691);
       END_STATE();
     case 556:
-      if (lookahead == 'r') ADVANCE(689);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 557:
-      if (lookahead == 'e') ADVANCE(690);
+      if (lookahead == 'y') ADVANCE(692);
       END_STATE();
     case 558:
-      if (lookahead == 'a') ADVANCE(691);
+      if (lookahead == 'e') ADVANCE(693);
       END_STATE();
     case 559:
-      if (lookahead == 'd') ADVANCE(692);
-      END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 561:
-      if (lookahead == 't') ADVANCE(693);
-      END_STATE();
-    case 562:
       if (lookahead == 'r') ADVANCE(694);
       END_STATE();
-    case 563:
+    case 560:
+      ACCEPT_TOKEN(anon_sym_fixed);
+      END_STATE();
+    case 561:
       if (lookahead == 'a') ADVANCE(695);
       END_STATE();
+    case 562:
+      if (lookahead == 'r') ADVANCE(696);
+      END_STATE();
+    case 563:
+      if (lookahead == 'e') ADVANCE(697);
+      END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(696);
+      if (lookahead == 'a') ADVANCE(698);
       END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'd') ADVANCE(699);
       END_STATE();
     case 566:
-      if (lookahead == 'a') ADVANCE(697);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 567:
-      if (lookahead == 'u') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(700);
       END_STATE();
     case 568:
-      if (lookahead == 't') ADVANCE(699);
+      if (lookahead == 'r') ADVANCE(701);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'a') ADVANCE(702);
       END_STATE();
     case 570:
-      if (lookahead == 'r') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(703);
       END_STATE();
     case 571:
-      if (lookahead == 'd') ADVANCE(701);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'a') ADVANCE(704);
       END_STATE();
     case 573:
-      if (lookahead == 'c') ADVANCE(702);
-      END_STATE();
-    case 574:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 575:
-      if (lookahead == 'r') ADVANCE(703);
-      END_STATE();
-    case 576:
-      if (lookahead == 't') ADVANCE(704);
-      END_STATE();
-    case 577:
       if (lookahead == 'u') ADVANCE(705);
       END_STATE();
+    case 574:
+      if (lookahead == 't') ADVANCE(706);
+      END_STATE();
+    case 575:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 576:
+      if (lookahead == 'r') ADVANCE(707);
+      END_STATE();
+    case 577:
+      if (lookahead == 'd') ADVANCE(708);
+      END_STATE();
     case 578:
-      if (lookahead == 'm') ADVANCE(706);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'c') ADVANCE(709);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'r') ADVANCE(710);
       END_STATE();
     case 582:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 583:
-      if (lookahead == 'a') ADVANCE(707);
-      END_STATE();
-    case 584:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 585:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(708);
-      END_STATE();
-    case 586:
-      if (lookahead == 't') ADVANCE(709);
-      END_STATE();
-    case 587:
-      if (lookahead == 's') ADVANCE(710);
-      END_STATE();
-    case 588:
       if (lookahead == 't') ADVANCE(711);
       END_STATE();
+    case 583:
+      if (lookahead == 'u') ADVANCE(712);
+      END_STATE();
+    case 584:
+      if (lookahead == 'm') ADVANCE(713);
+      END_STATE();
+    case 585:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 586:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 587:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 588:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'a') ADVANCE(714);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(715);
       END_STATE();
     case 592:
-      if (lookahead == 'i') ADVANCE(712);
+      if (lookahead == 't') ADVANCE(716);
       END_STATE();
     case 593:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(717);
       END_STATE();
     case 594:
-      if (lookahead == 'p') ADVANCE(713);
+      if (lookahead == 't') ADVANCE(718);
       END_STATE();
     case 595:
-      if (lookahead == 'c') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 596:
-      if (lookahead == 's') ADVANCE(715);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 598:
-      if (lookahead == 'g') ADVANCE(716);
+      if (lookahead == 'i') ADVANCE(719);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 600:
-      if (lookahead == 'a') ADVANCE(717);
+      if (lookahead == 'p') ADVANCE(720);
       END_STATE();
     case 601:
-      if (lookahead == 'n') ADVANCE(718);
+      if (lookahead == 'c') ADVANCE(721);
       END_STATE();
     case 602:
-      if (lookahead == 'z') ADVANCE(719);
+      if (lookahead == 's') ADVANCE(722);
       END_STATE();
     case 603:
-      if (lookahead == 'v') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 604:
-      if (lookahead == 'e') ADVANCE(721);
+      if (lookahead == 'g') ADVANCE(723);
       END_STATE();
     case 605:
-      if (lookahead == 'c') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 606:
-      if (lookahead == 't') ADVANCE(723);
+      if (lookahead == 'a') ADVANCE(724);
       END_STATE();
     case 607:
-      if (lookahead == 't') ADVANCE(724);
+      if (lookahead == 'n') ADVANCE(725);
       END_STATE();
     case 608:
-      if (lookahead == 't') ADVANCE(725);
+      if (lookahead == 'z') ADVANCE(726);
       END_STATE();
     case 609:
-      if (lookahead == 'u') ADVANCE(726);
+      if (lookahead == 'v') ADVANCE(727);
       END_STATE();
     case 610:
-      if (lookahead == 'a') ADVANCE(727);
+      if (lookahead == 'e') ADVANCE(728);
       END_STATE();
     case 611:
-      if (lookahead == 'n') ADVANCE(728);
+      if (lookahead == 'c') ADVANCE(729);
       END_STATE();
     case 612:
-      if (lookahead == 's') ADVANCE(729);
-      END_STATE();
-    case 613:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 614:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 615:
       if (lookahead == 't') ADVANCE(730);
       END_STATE();
+    case 613:
+      if (lookahead == 't') ADVANCE(731);
+      END_STATE();
+    case 614:
+      if (lookahead == 't') ADVANCE(732);
+      END_STATE();
+    case 615:
+      if (lookahead == 'u') ADVANCE(733);
+      END_STATE();
     case 616:
-      if (lookahead == 's') ADVANCE(731);
+      if (lookahead == 'a') ADVANCE(734);
       END_STATE();
     case 617:
-      if (lookahead == 'c') ADVANCE(732);
+      if (lookahead == 'n') ADVANCE(735);
       END_STATE();
     case 618:
-      if (lookahead == 'o') ADVANCE(733);
+      if (lookahead == 's') ADVANCE(736);
       END_STATE();
     case 619:
-      if (lookahead == 'd') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(737);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(738);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'c') ADVANCE(739);
       END_STATE();
     case 624:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'o') ADVANCE(740);
       END_STATE();
     case 625:
-      if (lookahead == 'e') ADVANCE(735);
+      if (lookahead == 'd') ADVANCE(741);
       END_STATE();
     case 626:
-      if (lookahead == 'n') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 628:
-      if (lookahead == 'r') ADVANCE(737);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 629:
-      if (lookahead == 'o') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 630:
-      if (lookahead == 'd') ADVANCE(739);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 631:
-      if (lookahead == 'h') ADVANCE(740);
+      if (lookahead == 'e') ADVANCE(742);
       END_STATE();
     case 632:
-      if (lookahead == 'r') ADVANCE(741);
+      if (lookahead == 'n') ADVANCE(743);
       END_STATE();
     case 633:
-      if (lookahead == 'h') ADVANCE(742);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 634:
-      if (lookahead == 'g') ADVANCE(743);
+      if (lookahead == 'r') ADVANCE(744);
       END_STATE();
     case 635:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(745);
       END_STATE();
     case 636:
-      if (lookahead == 'm') ADVANCE(744);
+      if (lookahead == 'd') ADVANCE(746);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(747);
       END_STATE();
     case 638:
-      if (lookahead == 'a') ADVANCE(745);
+      if (lookahead == 'r') ADVANCE(748);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'h') ADVANCE(749);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'g') ADVANCE(750);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 642:
-      if (lookahead == 'i') ADVANCE(746);
+      if (lookahead == 'm') ADVANCE(751);
       END_STATE();
     case 643:
-      if (lookahead == 'g') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 644:
-      if (lookahead == 'e') ADVANCE(748);
+      if (lookahead == 'a') ADVANCE(752);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 647:
-      if (lookahead == 'n') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 648:
-      if (lookahead == 'c') ADVANCE(750);
+      if (lookahead == 'i') ADVANCE(753);
       END_STATE();
     case 649:
-      if (lookahead == 'r') ADVANCE(751);
+      if (lookahead == 'g') ADVANCE(754);
       END_STATE();
     case 650:
-      if (lookahead == 't') ADVANCE(752);
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
     case 651:
-      if (lookahead == 't') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 652:
-      if (lookahead == 't') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 653:
-      if (lookahead == 'i') ADVANCE(755);
+      if (lookahead == 'n') ADVANCE(756);
       END_STATE();
     case 654:
-      if (lookahead == 'a') ADVANCE(756);
+      if (lookahead == 'c') ADVANCE(757);
       END_STATE();
     case 655:
-      if (lookahead == 'i') ADVANCE(757);
+      if (lookahead == 'r') ADVANCE(758);
       END_STATE();
     case 656:
-      if (lookahead == 'd') ADVANCE(758);
+      if (lookahead == 't') ADVANCE(759);
       END_STATE();
     case 657:
-      if (lookahead == 'n') ADVANCE(759);
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(760);
+      if (lookahead == 't') ADVANCE(761);
       END_STATE();
     case 659:
-      if (lookahead == 'a') ADVANCE(761);
+      if (lookahead == 'i') ADVANCE(762);
       END_STATE();
     case 660:
-      if (lookahead == 'r') ADVANCE(762);
-      END_STATE();
-    case 661:
       if (lookahead == 'a') ADVANCE(763);
       END_STATE();
+    case 661:
+      if (lookahead == 'i') ADVANCE(764);
+      END_STATE();
     case 662:
-      if (lookahead == 'e') ADVANCE(764);
+      if (lookahead == 'd') ADVANCE(765);
       END_STATE();
     case 663:
-      if (lookahead == 'i') ADVANCE(765);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 664:
-      if (lookahead == 't') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 665:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(767);
       END_STATE();
     case 666:
-      if (lookahead == 't') ADVANCE(768);
+      if (lookahead == 'a') ADVANCE(768);
       END_STATE();
     case 667:
-      if (lookahead == 'u') ADVANCE(769);
+      if (lookahead == 'r') ADVANCE(769);
       END_STATE();
     case 668:
-      if (lookahead == 't') ADVANCE(770);
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
     case 669:
-      if (lookahead == 'd') ADVANCE(771);
-      if (lookahead == 'r') ADVANCE(772);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 670:
-      if (lookahead == 'u') ADVANCE(773);
+      if (lookahead == 'i') ADVANCE(772);
       END_STATE();
     case 671:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(773);
       END_STATE();
     case 672:
       if (lookahead == 'e') ADVANCE(774);
       END_STATE();
     case 673:
-      if (lookahead == 'e') ADVANCE(775);
+      if (lookahead == 't') ADVANCE(775);
       END_STATE();
     case 674:
-      if (lookahead == 'i') ADVANCE(776);
+      if (lookahead == 'u') ADVANCE(776);
       END_STATE();
     case 675:
-      if (lookahead == 'y') ADVANCE(777);
+      if (lookahead == 't') ADVANCE(777);
       END_STATE();
     case 676:
-      if (lookahead == 'c') ADVANCE(778);
-      END_STATE();
-    case 677:
+      if (lookahead == 'd') ADVANCE(778);
       if (lookahead == 'r') ADVANCE(779);
       END_STATE();
+    case 677:
+      if (lookahead == 'u') ADVANCE(780);
+      END_STATE();
     case 678:
-      if (lookahead == 'e') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 679:
-      if (lookahead == 'n') ADVANCE(781);
+      if (lookahead == 'e') ADVANCE(781);
       END_STATE();
     case 680:
       if (lookahead == 'e') ADVANCE(782);
       END_STATE();
     case 681:
-      if (lookahead == 's') ADVANCE(783);
+      if (lookahead == 'i') ADVANCE(783);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'y') ADVANCE(784);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(785);
       END_STATE();
     case 684:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(786);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(787);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 687:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 688:
-      if (lookahead == 'c') ADVANCE(784);
-      END_STATE();
-    case 689:
-      if (lookahead == 'd') ADVANCE(785);
-      END_STATE();
-    case 690:
-      if (lookahead == 'n') ADVANCE(786);
-      END_STATE();
-    case 691:
-      if (lookahead == 't') ADVANCE(787);
-      END_STATE();
-    case 692:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 694:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 695:
       if (lookahead == 'n') ADVANCE(788);
       END_STATE();
+    case 687:
+      if (lookahead == 'e') ADVANCE(789);
+      END_STATE();
+    case 688:
+      if (lookahead == 's') ADVANCE(790);
+      END_STATE();
+    case 689:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 690:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 691:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 692:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 694:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 695:
+      if (lookahead == 'c') ADVANCE(791);
+      END_STATE();
     case 696:
-      if (lookahead == 'r') ADVANCE(789);
+      if (lookahead == 'd') ADVANCE(792);
       END_STATE();
     case 697:
-      if (lookahead == 'd') ADVANCE(790);
+      if (lookahead == 'n') ADVANCE(793);
       END_STATE();
     case 698:
-      if (lookahead == 'm') ADVANCE(791);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
     case 699:
-      if (lookahead == 'i') ADVANCE(792);
-      if (lookahead == 'o') ADVANCE(793);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 701:
-      if (lookahead == 'i') ADVANCE(794);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 702:
-      if (lookahead == 'e') ADVANCE(795);
+      if (lookahead == 'n') ADVANCE(795);
       END_STATE();
     case 703:
-      if (lookahead == 'i') ADVANCE(796);
+      if (lookahead == 'r') ADVANCE(796);
       END_STATE();
     case 704:
-      if (lookahead == 'a') ADVANCE(797);
+      if (lookahead == 'd') ADVANCE(797);
       END_STATE();
     case 705:
       if (lookahead == 'm') ADVANCE(798);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(799);
+      if (lookahead == 'o') ADVANCE(800);
       END_STATE();
     case 707:
-      if (lookahead == 'l') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 708:
-      if (lookahead == 'r') ADVANCE(800);
+      if (lookahead == 'i') ADVANCE(801);
       END_STATE();
     case 709:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'e') ADVANCE(802);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'i') ADVANCE(803);
       END_STATE();
     case 711:
-      if (lookahead == 't') ADVANCE(801);
+      if (lookahead == 'a') ADVANCE(804);
       END_STATE();
     case 712:
-      if (lookahead == 'o') ADVANCE(802);
+      if (lookahead == 'm') ADVANCE(805);
       END_STATE();
     case 713:
-      if (lookahead == 'l') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 714:
-      if (lookahead == 't') ADVANCE(804);
+      if (lookahead == 'l') ADVANCE(806);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'r') ADVANCE(807);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_rating);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 717:
-      if (lookahead == 'n') ADVANCE(805);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 718:
-      if (lookahead == 'g') ADVANCE(806);
+      if (lookahead == 't') ADVANCE(808);
       END_STATE();
     case 719:
-      if (lookahead == 'e') ADVANCE(807);
+      if (lookahead == 'o') ADVANCE(809);
       END_STATE();
     case 720:
-      if (lookahead == 'e') ADVANCE(808);
+      if (lookahead == 'l') ADVANCE(810);
       END_STATE();
     case 721:
-      if (lookahead == 'n') ADVANCE(809);
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
     case 722:
-      if (lookahead == 't') ADVANCE(810);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 723:
-      if (lookahead == 's') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 724:
-      if (lookahead == 'a') ADVANCE(812);
+      if (lookahead == 'n') ADVANCE(812);
       END_STATE();
     case 725:
-      if (lookahead == 'i') ADVANCE(813);
+      if (lookahead == 'g') ADVANCE(813);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(814);
+      if (lookahead == 'e') ADVANCE(814);
       END_STATE();
     case 727:
-      if (lookahead == 'n') ADVANCE(815);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 728:
-      if (lookahead == '-') ADVANCE(816);
+      if (lookahead == 'n') ADVANCE(816);
       END_STATE();
     case 729:
-      if (lookahead == 'e') ADVANCE(817);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 730:
-      if (lookahead == 'i') ADVANCE(818);
+      if (lookahead == 's') ADVANCE(818);
       END_STATE();
     case 731:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'a') ADVANCE(819);
       END_STATE();
     case 732:
-      if (lookahead == 'e') ADVANCE(819);
+      if (lookahead == 'i') ADVANCE(820);
       END_STATE();
     case 733:
-      if (lookahead == 'n') ADVANCE(820);
+      if (lookahead == 't') ADVANCE(821);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'n') ADVANCE(822);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == '-') ADVANCE(823);
       END_STATE();
     case 736:
-      if (lookahead == 'g') ADVANCE(821);
+      if (lookahead == 'e') ADVANCE(824);
       END_STATE();
     case 737:
-      if (lookahead == 'o') ADVANCE(822);
+      if (lookahead == 'i') ADVANCE(825);
       END_STATE();
     case 738:
-      if (lookahead == 'n') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(824);
+      if (lookahead == 'e') ADVANCE(826);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(827);
       END_STATE();
     case 741:
-      if (lookahead == 'a') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 742:
-      if (lookahead == 'o') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 743:
-      if (lookahead == 'h') ADVANCE(827);
+      if (lookahead == 'g') ADVANCE(828);
       END_STATE();
     case 744:
-      if (lookahead == 'i') ADVANCE(828);
+      if (lookahead == 'o') ADVANCE(829);
       END_STATE();
     case 745:
-      if (lookahead == 'l') ADVANCE(829);
+      if (lookahead == 'n') ADVANCE(830);
       END_STATE();
     case 746:
-      if (lookahead == 't') ADVANCE(830);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(831);
       END_STATE();
     case 747:
-      if (lookahead == 'e') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 748:
-      if (lookahead == 'n') ADVANCE(832);
+      if (lookahead == 'a') ADVANCE(832);
       END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'o') ADVANCE(833);
       END_STATE();
     case 750:
-      if (lookahead == 'y') ADVANCE(833);
+      if (lookahead == 'h') ADVANCE(834);
       END_STATE();
     case 751:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'i') ADVANCE(835);
       END_STATE();
     case 752:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'l') ADVANCE(836);
       END_STATE();
     case 753:
-      if (lookahead == 'e') ADVANCE(834);
-      END_STATE();
-    case 754:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 755:
-      if (lookahead == 'e') ADVANCE(835);
-      END_STATE();
-    case 756:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 757:
-      if (lookahead == 't') ADVANCE(836);
-      END_STATE();
-    case 758:
       if (lookahead == 't') ADVANCE(837);
       END_STATE();
-    case 759:
+    case 754:
       if (lookahead == 'e') ADVANCE(838);
       END_STATE();
+    case 755:
+      if (lookahead == 'n') ADVANCE(839);
+      END_STATE();
+    case 756:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 757:
+      if (lookahead == 'y') ADVANCE(840);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
     case 760:
-      if (lookahead == 's') ADVANCE(839);
+      if (lookahead == 'e') ADVANCE(841);
       END_STATE();
     case 761:
-      if (lookahead == 't') ADVANCE(840);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 762:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 'e') ADVANCE(842);
       END_STATE();
     case 763:
-      if (lookahead == 't') ADVANCE(841);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 764:
-      if (lookahead == 'r') ADVANCE(842);
+      if (lookahead == 't') ADVANCE(843);
       END_STATE();
     case 765:
-      if (lookahead == 'o') ADVANCE(843);
+      if (lookahead == 't') ADVANCE(844);
       END_STATE();
     case 766:
-      if (lookahead == 'o') ADVANCE(844);
+      if (lookahead == 'e') ADVANCE(845);
       END_STATE();
     case 767:
-      if (lookahead == 'n') ADVANCE(845);
+      if (lookahead == 's') ADVANCE(846);
       END_STATE();
     case 768:
-      if (lookahead == 'o') ADVANCE(846);
+      if (lookahead == 't') ADVANCE(847);
       END_STATE();
     case 769:
-      if (lookahead == 'c') ADVANCE(847);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 770:
-      if (lookahead == 'e') ADVANCE(848);
+      if (lookahead == 't') ADVANCE(848);
       END_STATE();
     case 771:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'r') ADVANCE(849);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'o') ADVANCE(850);
       END_STATE();
     case 773:
-      if (lookahead == 't') ADVANCE(849);
+      if (lookahead == 'o') ADVANCE(851);
       END_STATE();
     case 774:
-      if (lookahead == 'r') ADVANCE(850);
+      if (lookahead == 'n') ADVANCE(852);
       END_STATE();
     case 775:
-      if (lookahead == 'r') ADVANCE(851);
+      if (lookahead == 'o') ADVANCE(853);
       END_STATE();
     case 776:
-      if (lookahead == 'v') ADVANCE(852);
+      if (lookahead == 'c') ADVANCE(854);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(853);
+      if (lookahead == 'e') ADVANCE(855);
       END_STATE();
     case 778:
-      if (lookahead == 'e') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 780:
-      if (lookahead == 'r') ADVANCE(855);
+      if (lookahead == 't') ADVANCE(856);
       END_STATE();
     case 781:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'r') ADVANCE(857);
       END_STATE();
     case 782:
-      if (lookahead == 'n') ADVANCE(856);
+      if (lookahead == 'r') ADVANCE(858);
       END_STATE();
     case 783:
-      if (lookahead == 'e') ADVANCE(857);
+      if (lookahead == 'v') ADVANCE(859);
       END_STATE();
     case 784:
-      if (lookahead == 'k') ADVANCE(858);
+      if (lookahead == 'e') ADVANCE(860);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'e') ADVANCE(861);
       END_STATE();
     case 786:
-      if (lookahead == 'c') ADVANCE(859);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 787:
-      if (lookahead == 'o') ADVANCE(860);
+      if (lookahead == 'r') ADVANCE(862);
       END_STATE();
     case 788:
-      if (lookahead == 'c') ADVANCE(861);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 789:
-      if (lookahead == 'e') ADVANCE(862);
+      if (lookahead == 'n') ADVANCE(863);
       END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'e') ADVANCE(864);
       END_STATE();
     case 791:
-      if (lookahead == 'e') ADVANCE(863);
+      if (lookahead == 'k') ADVANCE(865);
       END_STATE();
     case 792:
-      if (lookahead == 'o') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 793:
-      if (lookahead == 'r') ADVANCE(865);
-      END_STATE();
-    case 794:
       if (lookahead == 'c') ADVANCE(866);
       END_STATE();
+    case 794:
+      if (lookahead == 'o') ADVANCE(867);
+      END_STATE();
     case 795:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'c') ADVANCE(868);
       END_STATE();
     case 796:
-      if (lookahead == 't') ADVANCE(867);
-      END_STATE();
-    case 797:
-      if (lookahead == 'n') ADVANCE(868);
-      END_STATE();
-    case 798:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 799:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 800:
       if (lookahead == 'e') ADVANCE(869);
       END_STATE();
+    case 797:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 798:
+      if (lookahead == 'e') ADVANCE(870);
+      END_STATE();
+    case 799:
+      if (lookahead == 'o') ADVANCE(871);
+      END_STATE();
+    case 800:
+      if (lookahead == 'r') ADVANCE(872);
+      END_STATE();
     case 801:
-      if (lookahead == 'i') ADVANCE(870);
+      if (lookahead == 'c') ADVANCE(873);
       END_STATE();
     case 802:
-      if (lookahead == 'n') ADVANCE(871);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 803:
-      if (lookahead == 'i') ADVANCE(872);
+      if (lookahead == 't') ADVANCE(874);
       END_STATE();
     case 804:
-      if (lookahead == 'o') ADVANCE(873);
+      if (lookahead == 'n') ADVANCE(875);
       END_STATE();
     case 805:
-      if (lookahead == 'c') ADVANCE(874);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(875);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 807:
-      if (lookahead == 'd') ADVANCE(876);
+      if (lookahead == 'e') ADVANCE(876);
       END_STATE();
     case 808:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(877);
+      if (lookahead == 'i') ADVANCE(877);
       END_STATE();
     case 809:
-      if (lookahead == 'c') ADVANCE(878);
+      if (lookahead == 'n') ADVANCE(878);
       END_STATE();
     case 810:
-      if (lookahead == 'e') ADVANCE(879);
+      if (lookahead == 'i') ADVANCE(879);
       END_STATE();
     case 811:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'o') ADVANCE(880);
       END_STATE();
     case 812:
-      if (lookahead == 'b') ADVANCE(880);
+      if (lookahead == 'c') ADVANCE(881);
       END_STATE();
     case 813:
-      if (lookahead == 'v') ADVANCE(881);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(882);
       END_STATE();
     case 814:
-      if (lookahead == 'i') ADVANCE(882);
+      if (lookahead == 'd') ADVANCE(883);
       END_STATE();
     case 815:
-      if (lookahead == 'c') ADVANCE(883);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(884);
       END_STATE();
     case 816:
-      if (lookahead == 'l') ADVANCE(884);
+      if (lookahead == 'c') ADVANCE(885);
       END_STATE();
     case 817:
-      if (lookahead == 'd') ADVANCE(885);
+      if (lookahead == 'e') ADVANCE(886);
       END_STATE();
     case 818:
-      if (lookahead == 'v') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 819:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'b') ADVANCE(887);
       END_STATE();
     case 820:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'v') ADVANCE(888);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'i') ADVANCE(889);
       END_STATE();
     case 822:
-      if (lookahead == 'c') ADVANCE(887);
+      if (lookahead == 'c') ADVANCE(890);
       END_STATE();
     case 823:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'l') ADVANCE(891);
       END_STATE();
     case 824:
-      if (lookahead == 'd') ADVANCE(888);
+      if (lookahead == 'd') ADVANCE(892);
       END_STATE();
     case 825:
-      if (lookahead == 't') ADVANCE(889);
+      if (lookahead == 'v') ADVANCE(893);
       END_STATE();
     case 826:
-      if (lookahead == 'l') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 828:
-      if (lookahead == 't') ADVANCE(891);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(894);
       END_STATE();
     case 830:
-      if (lookahead == 'y') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'd') ADVANCE(895);
       END_STATE();
     case 832:
-      if (lookahead == 'g') ADVANCE(893);
+      if (lookahead == 't') ADVANCE(896);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'l') ADVANCE(897);
       END_STATE();
     case 834:
-      if (lookahead == 'd') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 835:
-      if (lookahead == 'r') ADVANCE(895);
+      if (lookahead == 't') ADVANCE(898);
       END_STATE();
     case 836:
-      if (lookahead == 'y') ADVANCE(896);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 837:
-      if (lookahead == 'h') ADVANCE(897);
+      if (lookahead == 'y') ADVANCE(899);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'g') ADVANCE(900);
       END_STATE();
     case 840:
-      if (lookahead == 'e') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 841:
-      if (lookahead == 'o') ADVANCE(899);
+      if (lookahead == 'd') ADVANCE(901);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(902);
       END_STATE();
     case 843:
-      if (lookahead == 'n') ADVANCE(900);
+      if (lookahead == 'y') ADVANCE(903);
       END_STATE();
     case 844:
-      if (lookahead == 'r') ADVANCE(901);
+      if (lookahead == 'h') ADVANCE(904);
       END_STATE();
     case 845:
-      if (lookahead == 'c') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 846:
-      if (lookahead == 'r') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 847:
-      if (lookahead == 't') ADVANCE(904);
+      if (lookahead == 'e') ADVANCE(905);
       END_STATE();
     case 848:
-      if (lookahead == 'd') ADVANCE(905);
+      if (lookahead == 'o') ADVANCE(906);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 850:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'n') ADVANCE(907);
       END_STATE();
     case 851:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'r') ADVANCE(908);
       END_STATE();
     case 852:
-      if (lookahead == 'i') ADVANCE(906);
+      if (lookahead == 'c') ADVANCE(909);
       END_STATE();
     case 853:
-      if (lookahead == 'd') ADVANCE(907);
-      END_STATE();
-    case 854:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 855:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 856:
-      if (lookahead == 'c') ADVANCE(908);
-      END_STATE();
-    case 857:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 858:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 859:
-      if (lookahead == 'y') ADVANCE(909);
-      END_STATE();
-    case 860:
       if (lookahead == 'r') ADVANCE(910);
       END_STATE();
+    case 854:
+      if (lookahead == 't') ADVANCE(911);
+      END_STATE();
+    case 855:
+      if (lookahead == 'd') ADVANCE(912);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 857:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 859:
+      if (lookahead == 'i') ADVANCE(913);
+      END_STATE();
+    case 860:
+      if (lookahead == 'd') ADVANCE(914);
+      END_STATE();
     case 861:
-      if (lookahead == 'e') ADVANCE(911);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 862:
-      if (lookahead == 's') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 863:
-      if (lookahead == 'n') ADVANCE(913);
+      if (lookahead == 'c') ADVANCE(915);
       END_STATE();
     case 864:
-      if (lookahead == 'n') ADVANCE(914);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(915);
-      END_STATE();
-    case 867:
       if (lookahead == 'y') ADVANCE(916);
       END_STATE();
+    case 867:
+      if (lookahead == 'r') ADVANCE(917);
+      END_STATE();
     case 868:
-      if (lookahead == 'g') ADVANCE(917);
+      if (lookahead == 'e') ADVANCE(918);
       END_STATE();
     case 869:
-      if (lookahead == 's') ADVANCE(918);
+      if (lookahead == 's') ADVANCE(919);
       END_STATE();
     case 870:
-      if (lookahead == 'v') ADVANCE(919);
+      if (lookahead == 'n') ADVANCE(920);
       END_STATE();
     case 871:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(921);
       END_STATE();
     case 872:
-      if (lookahead == 'f') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 873:
-      if (lookahead == 'r') ADVANCE(921);
+      if (lookahead == 't') ADVANCE(922);
       END_STATE();
     case 874:
-      if (lookahead == 'e') ADVANCE(922);
+      if (lookahead == 'y') ADVANCE(923);
       END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'g') ADVANCE(924);
       END_STATE();
     case 876:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 's') ADVANCE(925);
       END_STATE();
     case 877:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'v') ADVANCE(926);
       END_STATE();
     case 878:
-      if (lookahead == 'e') ADVANCE(923);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 879:
-      if (lookahead == 'd') ADVANCE(924);
+      if (lookahead == 'f') ADVANCE(927);
       END_STATE();
     case 880:
-      if (lookahead == 'i') ADVANCE(925);
+      if (lookahead == 'r') ADVANCE(928);
       END_STATE();
     case 881:
-      if (lookahead == 'i') ADVANCE(926);
+      if (lookahead == 'e') ADVANCE(929);
       END_STATE();
     case 882:
-      if (lookahead == 'o') ADVANCE(927);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 883:
-      if (lookahead == 'e') ADVANCE(928);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 884:
-      if (lookahead == 'o') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 885:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'e') ADVANCE(930);
       END_STATE();
     case 886:
-      if (lookahead == 'i') ADVANCE(930);
+      if (lookahead == 'd') ADVANCE(931);
       END_STATE();
     case 887:
-      if (lookahead == 'e') ADVANCE(931);
-      END_STATE();
-    case 888:
       if (lookahead == 'i') ADVANCE(932);
       END_STATE();
+    case 888:
+      if (lookahead == 'i') ADVANCE(933);
+      END_STATE();
     case 889:
-      if (lookahead == 'u') ADVANCE(933);
+      if (lookahead == 'o') ADVANCE(934);
       END_STATE();
     case 890:
-      if (lookahead == 'd') ADVANCE(934);
+      if (lookahead == 'e') ADVANCE(935);
       END_STATE();
     case 891:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(935);
+      if (lookahead == 'o') ADVANCE(936);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 893:
-      if (lookahead == 't') ADVANCE(936);
+      if (lookahead == 'i') ADVANCE(937);
       END_STATE();
     case 894:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      if (lookahead == 'e') ADVANCE(938);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(939);
       END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 'u') ADVANCE(940);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'd') ADVANCE(941);
       END_STATE();
     case 898:
-      if (lookahead == 'd') ADVANCE(937);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(942);
       END_STATE();
     case 899:
-      if (lookahead == 'r') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_condition);
+      if (lookahead == 't') ADVANCE(943);
       END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 902:
-      if (lookahead == 'e') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 903:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 904:
-      if (lookahead == 'i') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 905:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'd') ADVANCE(944);
       END_STATE();
     case 906:
-      if (lookahead == 't') ADVANCE(941);
+      if (lookahead == 'r') ADVANCE(945);
       END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 908:
-      if (lookahead == 'y') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 909:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 911:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 912:
-      if (lookahead == 'i') ADVANCE(943);
-      END_STATE();
-    case 913:
-      if (lookahead == 't') ADVANCE(944);
-      END_STATE();
-    case 914:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 915:
-      if (lookahead == 'i') ADVANCE(945);
-      END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 917:
       if (lookahead == 'e') ADVANCE(946);
       END_STATE();
-    case 918:
+    case 910:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 911:
       if (lookahead == 'i') ADVANCE(947);
       END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 913:
+      if (lookahead == 't') ADVANCE(948);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 915:
+      if (lookahead == 'y') ADVANCE(949);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 918:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
     case 919:
-      if (lookahead == 'i') ADVANCE(948);
+      if (lookahead == 'i') ADVANCE(950);
       END_STATE();
     case 920:
-      if (lookahead == 'i') ADVANCE(949);
-      END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 922:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 924:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 925:
-      if (lookahead == 'l') ADVANCE(950);
-      END_STATE();
-    case 926:
       if (lookahead == 't') ADVANCE(951);
       END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 922:
+      if (lookahead == 'i') ADVANCE(952);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 924:
+      if (lookahead == 'e') ADVANCE(953);
+      END_STATE();
+    case 925:
+      if (lookahead == 'i') ADVANCE(954);
+      END_STATE();
+    case 926:
+      if (lookahead == 'i') ADVANCE(955);
+      END_STATE();
     case 927:
-      if (lookahead == 'n') ADVANCE(952);
+      if (lookahead == 'i') ADVANCE(956);
       END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 929:
-      if (lookahead == 's') ADVANCE(953);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 930:
-      if (lookahead == 't') ADVANCE(954);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 931:
-      if (lookahead == 's') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 932:
-      if (lookahead == 'a') ADVANCE(956);
+      if (lookahead == 'l') ADVANCE(957);
       END_STATE();
     case 933:
-      if (lookahead == 'r') ADVANCE(957);
+      if (lookahead == 't') ADVANCE(958);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 'n') ADVANCE(959);
       END_STATE();
     case 935:
-      if (lookahead == 'e') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 936:
-      if (lookahead == 'h') ADVANCE(959);
+      if (lookahead == 's') ADVANCE(960);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 't') ADVANCE(961);
       END_STATE();
     case 938:
-      ACCEPT_TOKEN(anon_sym_circulator);
-      END_STATE();
-    case 939:
-      ACCEPT_TOKEN(anon_sym_confidence);
-      END_STATE();
-    case 940:
-      if (lookahead == 'o') ADVANCE(960);
-      END_STATE();
-    case 941:
-      if (lookahead == 'y') ADVANCE(961);
-      END_STATE();
-    case 942:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 943:
       if (lookahead == 's') ADVANCE(962);
       END_STATE();
+    case 939:
+      if (lookahead == 'a') ADVANCE(963);
+      END_STATE();
+    case 940:
+      if (lookahead == 'r') ADVANCE(964);
+      END_STATE();
+    case 941:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 942:
+      if (lookahead == 'e') ADVANCE(965);
+      END_STATE();
+    case 943:
+      if (lookahead == 'h') ADVANCE(966);
+      END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 945:
-      if (lookahead == 'o') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 946:
-      if (lookahead == 'n') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 947:
-      if (lookahead == 's') ADVANCE(965);
+      if (lookahead == 'o') ADVANCE(967);
       END_STATE();
     case 948:
-      if (lookahead == 't') ADVANCE(966);
+      if (lookahead == 'y') ADVANCE(968);
       END_STATE();
     case 949:
-      if (lookahead == 'e') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 950:
-      if (lookahead == 'i') ADVANCE(968);
+      if (lookahead == 's') ADVANCE(969);
       END_STATE();
     case 951:
-      if (lookahead == 'y') ADVANCE(969);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 953:
-      if (lookahead == 's') ADVANCE(970);
+      if (lookahead == 'n') ADVANCE(971);
       END_STATE();
     case 954:
-      if (lookahead == 'y') ADVANCE(971);
-      END_STATE();
-    case 955:
       if (lookahead == 's') ADVANCE(972);
       END_STATE();
-    case 956:
-      if (lookahead == 'm') ADVANCE(973);
+    case 955:
+      if (lookahead == 't') ADVANCE(973);
       END_STATE();
-    case 957:
+    case 956:
       if (lookahead == 'e') ADVANCE(974);
       END_STATE();
+    case 957:
+      if (lookahead == 'i') ADVANCE(975);
+      END_STATE();
     case 958:
-      if (lookahead == 'r') ADVANCE(975);
+      if (lookahead == 'y') ADVANCE(976);
       END_STATE();
     case 959:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(976);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 960:
-      if (lookahead == 'n') ADVANCE(977);
+      if (lookahead == 's') ADVANCE(977);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'y') ADVANCE(978);
       END_STATE();
     case 962:
-      if (lookahead == 't') ADVANCE(978);
+      if (lookahead == 's') ADVANCE(979);
       END_STATE();
     case 963:
-      if (lookahead == 'n') ADVANCE(979);
+      if (lookahead == 'm') ADVANCE(980);
       END_STATE();
     case 964:
-      if (lookahead == 't') ADVANCE(980);
+      if (lookahead == 'e') ADVANCE(981);
       END_STATE();
     case 965:
-      if (lookahead == 't') ADVANCE(981);
+      if (lookahead == 'r') ADVANCE(982);
       END_STATE();
     case 966:
-      if (lookahead == 'y') ADVANCE(982);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(983);
       END_STATE();
     case 967:
-      if (lookahead == 'r') ADVANCE(983);
+      if (lookahead == 'n') ADVANCE(984);
       END_STATE();
     case 968:
-      if (lookahead == 't') ADVANCE(984);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 969:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'n') ADVANCE(986);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 't') ADVANCE(987);
       END_STATE();
     case 972:
-      if (lookahead == 'e') ADVANCE(985);
+      if (lookahead == 't') ADVANCE(988);
       END_STATE();
     case 973:
-      if (lookahead == 'e') ADVANCE(986);
-      END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 975:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 976:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 977:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 978:
-      if (lookahead == 'i') ADVANCE(987);
-      END_STATE();
-    case 979:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 980:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 981:
-      if (lookahead == 'i') ADVANCE(988);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 983:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 984:
       if (lookahead == 'y') ADVANCE(989);
       END_STATE();
-    case 985:
-      if (lookahead == 'd') ADVANCE(990);
+    case 974:
+      if (lookahead == 'r') ADVANCE(990);
       END_STATE();
-    case 986:
+    case 975:
       if (lookahead == 't') ADVANCE(991);
       END_STATE();
+    case 976:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 978:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 979:
+      if (lookahead == 'e') ADVANCE(992);
+      END_STATE();
+    case 980:
+      if (lookahead == 'e') ADVANCE(993);
+      END_STATE();
+    case 981:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 982:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 983:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 984:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 985:
+      if (lookahead == 'i') ADVANCE(994);
+      END_STATE();
+    case 986:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
     case 987:
-      if (lookahead == 'v') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 988:
-      if (lookahead == 'v') ADVANCE(993);
-      END_STATE();
-    case 989:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 990:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 991:
-      if (lookahead == 'e') ADVANCE(994);
-      END_STATE();
-    case 992:
       if (lookahead == 'i') ADVANCE(995);
       END_STATE();
+    case 989:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 990:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 991:
+      if (lookahead == 'y') ADVANCE(996);
+      END_STATE();
+    case 992:
+      if (lookahead == 'd') ADVANCE(997);
+      END_STATE();
     case 993:
-      if (lookahead == 'i') ADVANCE(996);
-      END_STATE();
-    case 994:
-      if (lookahead == 'r') ADVANCE(997);
-      END_STATE();
-    case 995:
       if (lookahead == 't') ADVANCE(998);
       END_STATE();
+    case 994:
+      if (lookahead == 'v') ADVANCE(999);
+      END_STATE();
+    case 995:
+      if (lookahead == 'v') ADVANCE(1000);
+      END_STATE();
     case 996:
-      if (lookahead == 't') ADVANCE(999);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 998:
-      if (lookahead == 'y') ADVANCE(1000);
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
     case 999:
-      if (lookahead == 'y') ADVANCE(1001);
+      if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'i') ADVANCE(1003);
       END_STATE();
     case 1001:
+      if (lookahead == 'r') ADVANCE(1004);
+      END_STATE();
+    case 1002:
+      if (lookahead == 't') ADVANCE(1005);
+      END_STATE();
+    case 1003:
+      if (lookahead == 't') ADVANCE(1006);
+      END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'y') ADVANCE(1007);
+      END_STATE();
+    case 1006:
+      if (lookahead == 'y') ADVANCE(1008);
+      END_STATE();
+    case 1007:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1008:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7667,6 +7704,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(1),
     [anon_sym_place] = ACTIONS(1),
     [anon_sym_under] = ACTIONS(1),
+    [anon_sym_beside] = ACTIONS(1),
+    [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
@@ -7989,6 +8028,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -8219,6 +8260,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -8526,6 +8569,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -8840,6 +8885,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -9084,6 +9131,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -9328,6 +9377,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(58),
     [anon_sym_place] = ACTIONS(58),
     [anon_sym_under] = ACTIONS(58),
+    [anon_sym_beside] = ACTIONS(58),
+    [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
@@ -9577,6 +9628,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(87),
     [anon_sym_place] = ACTIONS(87),
     [anon_sym_under] = ACTIONS(87),
+    [anon_sym_beside] = ACTIONS(87),
+    [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
@@ -9820,6 +9873,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -10063,6 +10118,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -10306,6 +10363,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -10536,6 +10595,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(117),
     [anon_sym_place] = ACTIONS(117),
     [anon_sym_under] = ACTIONS(117),
+    [anon_sym_beside] = ACTIONS(117),
+    [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
@@ -10776,6 +10837,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -11016,6 +11079,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -11256,6 +11321,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -11496,6 +11563,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -11736,6 +11805,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -11976,6 +12047,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -12216,6 +12289,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -12456,6 +12531,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -12696,6 +12773,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -12937,6 +13016,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(165),
     [anon_sym_place] = ACTIONS(165),
     [anon_sym_under] = ACTIONS(165),
+    [anon_sym_beside] = ACTIONS(165),
+    [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
@@ -13175,6 +13256,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(173),
     [anon_sym_place] = ACTIONS(173),
     [anon_sym_under] = ACTIONS(173),
+    [anon_sym_beside] = ACTIONS(173),
+    [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
@@ -13413,6 +13496,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -13651,6 +13736,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -13889,6 +13976,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -14127,6 +14216,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -14365,6 +14456,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -14603,6 +14696,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -14841,6 +14936,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -15079,6 +15176,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -15317,6 +15416,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -15555,6 +15656,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(179),
     [anon_sym_place] = ACTIONS(179),
     [anon_sym_under] = ACTIONS(179),
+    [anon_sym_beside] = ACTIONS(179),
+    [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
@@ -15789,6 +15892,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(183),
     [anon_sym_place] = ACTIONS(183),
     [anon_sym_under] = ACTIONS(183),
+    [anon_sym_beside] = ACTIONS(183),
+    [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
@@ -16023,6 +16128,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(187),
     [anon_sym_place] = ACTIONS(187),
     [anon_sym_under] = ACTIONS(187),
+    [anon_sym_beside] = ACTIONS(187),
+    [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
@@ -16257,6 +16364,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(191),
     [anon_sym_place] = ACTIONS(191),
     [anon_sym_under] = ACTIONS(191),
+    [anon_sym_beside] = ACTIONS(191),
+    [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
@@ -16491,6 +16600,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(195),
     [anon_sym_place] = ACTIONS(195),
     [anon_sym_under] = ACTIONS(195),
+    [anon_sym_beside] = ACTIONS(195),
+    [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
@@ -16725,6 +16836,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(199),
     [anon_sym_place] = ACTIONS(199),
     [anon_sym_under] = ACTIONS(199),
+    [anon_sym_beside] = ACTIONS(199),
+    [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
@@ -16958,6 +17071,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(203),
     [anon_sym_place] = ACTIONS(203),
     [anon_sym_under] = ACTIONS(203),
+    [anon_sym_beside] = ACTIONS(203),
+    [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
@@ -17186,6 +17301,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(207),
     [anon_sym_place] = ACTIONS(207),
     [anon_sym_under] = ACTIONS(207),
+    [anon_sym_beside] = ACTIONS(207),
+    [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
@@ -17414,6 +17531,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(211),
     [anon_sym_place] = ACTIONS(211),
     [anon_sym_under] = ACTIONS(211),
+    [anon_sym_beside] = ACTIONS(211),
+    [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
@@ -17642,6 +17761,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(215),
     [anon_sym_place] = ACTIONS(215),
     [anon_sym_under] = ACTIONS(215),
+    [anon_sym_beside] = ACTIONS(215),
+    [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
@@ -17870,6 +17991,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(219),
     [anon_sym_place] = ACTIONS(219),
     [anon_sym_under] = ACTIONS(219),
+    [anon_sym_beside] = ACTIONS(219),
+    [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),

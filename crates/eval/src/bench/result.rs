@@ -154,6 +154,8 @@ pub struct BenchCell {
 pub struct BenchBand {
     /// Name, or the frequency as written.
     pub band: Box<str>,
+    /// Whether it is the name of a band of the text.
+    pub named: bool,
     /// Hz.
     pub hz: f64,
     /// Baselines by time: W, min.

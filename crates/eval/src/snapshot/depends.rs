@@ -27,6 +27,10 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             // clauses name bands
             names.extend(env.used_by_rules(text).iter().map(|(k, n)| (*k, &**n)));
         }
+        if m.kind == NameKind::Station {
+            // what a neighbour radiates rests on its cables and devices
+            names.extend(env.used_by_station(text).iter().map(|(k, n)| (*k, &**n)));
+        }
         if whole && !env.defines(m.kind, text) {
             let name = Name {
                 text: text.into(),

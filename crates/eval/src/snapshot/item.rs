@@ -20,16 +20,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
-            let mut rows = MOST_ROWS;
-            for c in &st.chains {
-                r.chains.push(chain_of(
-                    Some(st),
-                    c,
-                    env,
-                    (stage, &mut rows),
-                    &mut r.diagnostics,
-                ));
-            }
+            r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
@@ -103,6 +94,20 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     r.chains.shrink_to_fit();
     r.depends.shrink_to_fit();
     r
+}
+
+/// The chains of a station, in the order of its text.
+pub(crate) fn chains_of(
+    st: &Station,
+    env: &Env,
+    stage: Stage,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<ChainResult> {
+    let mut rows = MOST_ROWS;
+    st.chains
+        .iter()
+        .map(|c| chain_of(Some(st), c, env, (stage, &mut rows), out))
+        .collect()
 }
 
 /// Parts at frequencies that are computed for one station or chain at most: each takes room and time,

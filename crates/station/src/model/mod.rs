@@ -13,6 +13,7 @@ mod list;
 mod node;
 mod part;
 mod rules;
+mod site;
 
 use downlead_base::Loc;
 
@@ -29,6 +30,7 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
+pub use site::{Alone, Beside, Site};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
