@@ -47,7 +47,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--definition-keywords
   '(
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules"
-    "session" "station" "use")
+    "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -71,39 +71,39 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "height" "high" "holder" "impedance" "inner" "inner-resistivity" "isolation" "joins"
     "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
     "open" "outer" "outer-resistivity" "passes" "permittivity" "phase" "piece" "place"
-    "port" "position" "power" "radius" "rating" "ratio" "receive" "repeatability"
+    "port" "position" "power" "put" "radius" "rating" "ratio" "receive" "repeatability"
     "resistivity" "resolution" "resonance" "return-loss" "reversed" "scale" "sensitivity"
     "service" "short" "size" "source" "spacing" "split" "strand" "strand-diameter" "swr"
-    "tee" "temperature" "threshold" "through" "transmit" "under" "until" "valid"
+    "take" "tee" "temperature" "threshold" "through" "transmit" "under" "until" "valid"
     "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "against" "agl" "am" "ambient" "amplifier" "amsl"
-    "antenna" "apart" "ask" "at" "authority" "balun" "band" "bandwidth" "baseline" "below"
-    "bow" "braid" "branch" "branches" "bump" "by" "cable" "calibrated" "carrier" "chain"
-    "circulator" "clad" "class" "combiner" "condition" "conductor" "confidence"
-    "connector" "construction" "corrected" "coupled" "coupler" "cw" "data" "dated"
-    "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed" "distance"
-    "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends"
-    "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter" "fixed"
-    "fm" "foldback" "for" "forward" "frequency" "from" "full" "gain" "generator" "ground"
-    "guess" "haat" "height" "high" "holder" "if" "impedance" "in" "inner"
+    "above" "accuracy" "adapter" "added" "after" "against" "agl" "am" "ambient"
+    "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "balun" "band" "bandwidth"
+    "baseline" "below" "bow" "braid" "branch" "branches" "bump" "by" "cable" "calibrated"
+    "carrier" "chain" "circulator" "clad" "class" "combiner" "condition" "conductor"
+    "confidence" "connector" "construction" "corrected" "coupled" "coupler" "cw" "data"
+    "dated" "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed"
+    "distance" "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp"
+    "ends" "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter"
+    "fixed" "fm" "foldback" "for" "forward" "frequency" "from" "full" "gain" "generator"
+    "ground" "guess" "haat" "height" "high" "holder" "if" "impedance" "in" "inner"
     "inner-resistivity" "input" "instead" "instrument" "isolation" "isolator" "joins"
     "jumper" "jurisdiction" "k" "keyed" "kind" "let" "licence" "limit" "linearity" "load"
     "loss" "loss-tangent" "low" "maximum" "mean" "medium" "meter" "mode" "nad27" "nad83"
     "net" "no" "noise" "nominal" "of" "on" "open" "outer" "outer-resistivity" "output"
     "over" "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place" "port"
-    "position" "power" "preamplifier" "protector" "radius" "rated" "rating" "ratio"
+    "position" "power" "preamplifier" "protector" "put" "radius" "rated" "rating" "ratio"
     "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
     "reflected" "rejects" "repeatability" "resistivity" "resolution" "resonance"
     "return-loss" "reversed" "rules" "run" "scale" "sensitivity" "series" "service"
     "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing"
     "split" "ssb" "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr"
-    "tail" "tee" "temperature" "then" "threshold" "through" "to" "total" "transmit"
-    "transmitter" "tuner" "typical" "under" "until" "use" "valid" "velocity" "voltage"
-    "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
+    "tail" "take" "tee" "temperature" "then" "threshold" "through" "to" "total" "transmit"
+    "transmitter" "tuner" "typical" "under" "until" "use" "valid" "variant" "velocity"
+    "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

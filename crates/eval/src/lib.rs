@@ -29,6 +29,7 @@ mod snapshot;
 mod stage;
 mod table;
 mod unknown;
+pub mod variant;
 pub mod vary;
 mod verdict;
 pub mod verify;
@@ -42,5 +43,5 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
-pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};
+pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot, Tried};
 pub use stage::Stage;

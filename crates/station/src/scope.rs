@@ -361,6 +361,8 @@ pub struct Env {
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Licences and rules of the files.
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Stations of the files, for their variants.
+    pub stations: FxHashMap<Box<str>, (Arc<Item>, Arc<Lowered>)>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
@@ -426,6 +428,10 @@ impl Env {
                     Some("device") => NameKind::Device,
                     Some("instrument") => NameKind::Instrument,
                     Some("licence" | "rules") => NameKind::Rules,
+                    Some("station") => {
+                        env.add_station(&p.item, cache);
+                        continue;
+                    }
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -472,6 +478,24 @@ impl Env {
             }
         }
         env
+    }
+
+    /// Notes a station; the first of a name counts, and a second one has its own finding.
+    fn add_station(&mut self, item: &Arc<Item>, cache: &mut LowerCache) {
+        let low = cache.get(item, &self.lets, self.lets_key);
+        if let Meaning::Station(st) = &low.meaning {
+            let text = st.name.text.clone();
+            *self.names.entry(NameKind::Station).or_default() ^= hash(&&*text);
+            self.stations
+                .entry(text)
+                .or_insert_with(|| (Arc::clone(item), low));
+        }
+    }
+
+    /// A station by name: its item and what that means.
+    #[must_use]
+    pub fn station(&self, name: &str) -> Option<&(Arc<Item>, Arc<Lowered>)> {
+        self.stations.get(name)
     }
 
     /// Whether there is a definition of that name that could not be understood.
@@ -568,6 +592,7 @@ impl Env {
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
             NameKind::Rules => self.rule_set(name).is_some(),
+            NameKind::Station => self.station(name).is_some(),
             NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
@@ -603,6 +628,7 @@ impl Env {
                 .collect(),
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
+            NameKind::Station => keys(&self.stations).collect(),
             NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
             NameKind::Family => self.families().collect(),
             _ => Vec::new(),
@@ -635,6 +661,7 @@ impl Env {
             }
             NameKind::Device => (own(&self.devices), library().device(name).is_some()),
             NameKind::Rules => (own(&self.rules), library().rules(name).is_some()),
+            NameKind::Station => (self.station(name).map(|s| s.1.stamp), false),
             _ => (own(&self.instruments), false),
         };
         match own {

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 327
+#define SYMBOL_COUNT 331
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 305
+#define TOKEN_COUNT 309
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -33,315 +33,319 @@ enum ts_symbol_identifiers {
   anon_sym_chain = 15,
   anon_sym_licence = 16,
   anon_sym_rules = 17,
-  anon_sym_transmit = 18,
-  anon_sym_receive = 19,
-  anon_sym_impedance = 20,
-  anon_sym_velocity = 21,
-  anon_sym_loss = 22,
-  anon_sym_construction = 23,
-  anon_sym_wires = 24,
-  anon_sym_valid = 25,
-  anon_sym_accuracy = 26,
-  anon_sym_rating = 27,
-  anon_sym_voltage = 28,
-  anon_sym_size = 29,
-  anon_sym_conductor = 30,
-  anon_sym_source = 31,
-  anon_sym_joins = 32,
-  anon_sym_limit = 33,
-  anon_sym_family = 34,
-  anon_sym_bump = 35,
-  anon_sym_return_DASHloss = 36,
-  anon_sym_swr = 37,
-  anon_sym_kind = 38,
-  anon_sym_high = 39,
-  anon_sym_low = 40,
-  anon_sym_port = 41,
-  anon_sym_from = 42,
-  anon_sym_isolation = 43,
-  anon_sym_ratio = 44,
-  anon_sym_split = 45,
-  anon_sym_tee = 46,
-  anon_sym_reversed = 47,
-  anon_sym_passes = 48,
-  anon_sym_gain = 49,
-  anon_sym_noise = 50,
-  anon_sym_excess = 51,
-  anon_sym_ways = 52,
-  anon_sym_coupled = 53,
-  anon_sym_calibrated = 54,
-  anon_sym_scale = 55,
-  anon_sym_resolution = 56,
-  anon_sym_due = 57,
-  anon_sym_linearity = 58,
-  anon_sym_repeatability = 59,
-  anon_sym_directivity = 60,
-  anon_sym_load = 61,
-  anon_sym_read = 62,
-  anon_sym_temperature = 63,
-  anon_sym_generator = 64,
-  anon_sym_drift = 65,
-  anon_sym_piece = 66,
-  anon_sym_readings = 67,
-  anon_sym_resonance = 68,
-  anon_sym_delay = 69,
-  anon_sym_phase = 70,
-  anon_sym_adapter = 71,
-  anon_sym_position = 72,
-  anon_sym_ground = 73,
-  anon_sym_place = 74,
-  anon_sym_under = 75,
-  anon_sym_transmitter = 76,
-  anon_sym_receiver = 77,
-  anon_sym_run = 78,
-  anon_sym_jumper = 79,
-  anon_sym_tail = 80,
-  anon_sym_pad = 81,
-  anon_sym_filter = 82,
-  anon_sym_isolator = 83,
-  anon_sym_circulator = 84,
-  anon_sym_protector = 85,
-  anon_sym_switch = 86,
-  anon_sym_coupler = 87,
-  anon_sym_meter = 88,
-  anon_sym_balun = 89,
-  anon_sym_tuner = 90,
-  anon_sym_duplexer = 91,
-  anon_sym_diplexer = 92,
-  anon_sym_combiner = 93,
-  anon_sym_divider = 94,
-  anon_sym_amplifier = 95,
-  anon_sym_preamplifier = 96,
-  anon_sym_antenna = 97,
-  anon_sym_branches = 98,
-  anon_sym_expect = 99,
-  anon_sym_authority = 100,
-  anon_sym_jurisdiction = 101,
-  anon_sym_service = 102,
-  anon_sym_edition = 103,
-  anon_sym_dated = 104,
-  anon_sym_until = 105,
-  anon_sym_holder = 106,
-  anon_sym_class = 107,
-  anon_sym_ask = 108,
-  anon_sym_threshold = 109,
-  anon_sym_fixed = 110,
-  anon_sym_condition = 111,
-  anon_sym_branch = 112,
-  anon_sym_inner = 113,
-  anon_sym_outer = 114,
-  anon_sym_permittivity = 115,
-  anon_sym_loss_DASHtangent = 116,
-  anon_sym_strand = 117,
-  anon_sym_strand_DASHdiameter = 118,
-  anon_sym_braid = 119,
-  anon_sym_resistivity = 120,
-  anon_sym_inner_DASHresistivity = 121,
-  anon_sym_outer_DASHresistivity = 122,
-  anon_sym_diameter = 123,
-  anon_sym_spacing = 124,
-  anon_sym_baseline = 125,
-  anon_sym_through = 126,
-  anon_sym_open = 127,
-  anon_sym_short = 128,
-  anon_sym_equalise = 129,
-  anon_sym_power = 130,
-  anon_sym_mode = 131,
-  anon_sym_duty = 132,
-  anon_sym_keyed = 133,
-  anon_sym_foldback = 134,
-  anon_sym_sensitivity = 135,
-  anon_sym_efficiency = 136,
-  anon_sym_height = 137,
-  anon_sym_haat = 138,
-  anon_sym_bandwidth = 139,
-  anon_sym_distance = 140,
-  anon_sym_radius = 141,
-  anon_sym_fails = 142,
-  anon_sym_above = 143,
-  anon_sym_added = 144,
-  anon_sym_against = 145,
-  anon_sym_agl = 146,
-  anon_sym_am = 147,
-  anon_sym_ambient = 148,
-  anon_sym_amsl = 149,
-  anon_sym_apart = 150,
-  anon_sym_at = 151,
-  anon_sym_below = 152,
-  anon_sym_bow = 153,
-  anon_sym_by = 154,
-  anon_sym_carrier = 155,
-  anon_sym_clad = 156,
-  anon_sym_confidence = 157,
-  anon_sym_corrected = 158,
-  anon_sym_cw = 159,
-  anon_sym_data = 160,
-  anon_sym_dc_DASHinput = 161,
-  anon_sym_displayed = 162,
-  anon_sym_eirp = 163,
-  anon_sym_ends = 164,
-  anon_sym_erp = 165,
-  anon_sym_etrs89 = 166,
-  anon_sym_figure = 167,
-  anon_sym_fm = 168,
-  anon_sym_for = 169,
-  anon_sym_forward = 170,
-  anon_sym_frequency = 171,
-  anon_sym_full = 172,
-  anon_sym_guess = 173,
-  anon_sym_if = 174,
-  anon_sym_in = 175,
-  anon_sym_input = 176,
-  anon_sym_instead = 177,
-  anon_sym_k = 178,
-  anon_sym_maximum = 179,
-  anon_sym_mean = 180,
-  anon_sym_medium = 181,
-  anon_sym_nad27 = 182,
-  anon_sym_nad83 = 183,
-  anon_sym_net = 184,
-  anon_sym_no = 185,
-  anon_sym_nominal = 186,
-  anon_sym_of = 187,
-  anon_sym_on = 188,
-  anon_sym_output = 189,
-  anon_sym_over = 190,
-  anon_sym_pep = 191,
-  anon_sym_per = 192,
-  anon_sym_rated = 193,
-  anon_sym_reactance = 194,
-  anon_sym_reading = 195,
-  anon_sym_realized = 196,
-  anon_sym_reference = 197,
-  anon_sym_reflected = 198,
-  anon_sym_rejects = 199,
-  anon_sym_series = 200,
-  anon_sym_shared = 201,
-  anon_sym_sheet = 202,
-  anon_sym_shunt = 203,
-  anon_sym_sinad = 204,
-  anon_sym_since = 205,
-  anon_sym_ssb = 206,
-  anon_sym_ssb_DASHprocessed = 207,
-  anon_sym_then = 208,
-  anon_sym_to = 209,
-  anon_sym_total = 210,
-  anon_sym_typical = 211,
-  anon_sym_way = 212,
-  anon_sym_wet = 213,
-  anon_sym_wgs84 = 214,
-  anon_sym_with = 215,
-  anon_sym_within = 216,
-  anon_sym_yes = 217,
-  anon_sym_COMMA = 218,
-  anon_sym_EQ = 219,
-  anon_sym_u00b1 = 220,
-  anon_sym_PLUS_SLASH_DASH = 221,
-  anon_sym_LPAREN = 222,
-  anon_sym_RPAREN = 223,
-  anon_sym_DASH = 224,
-  anon_sym_u2212 = 225,
-  anon_sym_u2013 = 226,
-  anon_sym_PLUS = 227,
-  anon_sym_STAR = 228,
-  anon_sym_SLASH = 229,
-  anon_sym_CARET = 230,
-  sym__glued = 231,
-  sym_date = 232,
-  sym_dms = 233,
-  sym_number = 234,
-  aux_sym_unit_token1 = 235,
-  aux_sym_unit_token2 = 236,
-  aux_sym_unit_token3 = 237,
-  aux_sym_unit_token4 = 238,
-  aux_sym_unit_token5 = 239,
-  aux_sym_unit_token6 = 240,
-  anon_sym_wavelengths = 241,
-  anon_sym_wavelength = 242,
-  aux_sym_unit_token7 = 243,
-  aux_sym_unit_token8 = 244,
-  aux_sym_unit_token9 = 245,
-  aux_sym_unit_token10 = 246,
-  anon_sym_ohm_DASHm = 247,
-  aux_sym_unit_token11 = 248,
-  aux_sym_unit_token12 = 249,
-  anon_sym_degC = 250,
-  anon_sym_degF = 251,
-  anon_sym_ohms = 252,
-  aux_sym_unit_token13 = 253,
-  anon_sym_GHz = 254,
-  anon_sym_MHz = 255,
-  anon_sym_dBW = 256,
-  anon_sym_dBd = 257,
-  anon_sym_dBi = 258,
-  anon_sym_dBm = 259,
-  anon_sym_deg = 260,
-  anon_sym_kHz = 261,
-  anon_sym_min = 262,
-  anon_sym_ohm = 263,
-  anon_sym_Hz = 264,
-  anon_sym_cm = 265,
-  anon_sym_dB = 266,
-  anon_sym_ft = 267,
-  anon_sym_kV = 268,
-  anon_sym_kW = 269,
-  anon_sym_km = 270,
-  anon_sym_mW = 271,
-  anon_sym_mi = 272,
-  anon_sym_mm = 273,
-  anon_sym_ms = 274,
-  anon_sym_ns = 275,
-  anon_sym_uV = 276,
-  anon_sym_uW = 277,
-  anon_sym_us = 278,
-  anon_sym_yd = 279,
-  anon_sym_u00b0C = 280,
-  anon_sym_u00b0F = 281,
-  anon_sym_u00b5V = 282,
-  anon_sym_u00b5W = 283,
-  anon_sym_u00b5s = 284,
-  anon_sym_u03a9m = 285,
-  anon_sym_u03bcV = 286,
-  anon_sym_u03bcW = 287,
-  anon_sym_u03bcs = 288,
-  anon_sym_u2126m = 289,
-  anon_sym_PERCENT = 290,
-  anon_sym_A = 291,
-  anon_sym_V = 292,
-  anon_sym_W = 293,
-  anon_sym_h = 294,
-  anon_sym_m = 295,
-  anon_sym_s = 296,
-  anon_sym_u00b0 = 297,
-  anon_sym_u03a9 = 298,
-  anon_sym_u03bb = 299,
-  anon_sym_u2126 = 300,
-  sym_root = 301,
-  sym_digit_name = 302,
-  sym_string = 303,
-  sym_comment = 304,
-  sym_source_file = 305,
-  sym__line = 306,
-  sym__end = 307,
-  sym_statement = 308,
-  sym_block_statement = 309,
-  sym_block = 310,
-  sym__head = 311,
-  sym_keyword = 312,
-  sym_only_word = 313,
-  sym_word = 314,
-  sym__value = 315,
-  sym_range = 316,
-  sym_tolerance = 317,
-  sym_coverage = 318,
-  sym__expression = 319,
-  sym_parenthesized_expression = 320,
-  sym_negation = 321,
-  sym_binary_expression = 322,
-  sym_quantity = 323,
-  sym_unit = 324,
-  aux_sym_source_file_repeat1 = 325,
-  aux_sym__head_repeat1 = 326,
+  anon_sym_variant = 18,
+  anon_sym_transmit = 19,
+  anon_sym_receive = 20,
+  anon_sym_impedance = 21,
+  anon_sym_velocity = 22,
+  anon_sym_loss = 23,
+  anon_sym_construction = 24,
+  anon_sym_wires = 25,
+  anon_sym_valid = 26,
+  anon_sym_accuracy = 27,
+  anon_sym_rating = 28,
+  anon_sym_voltage = 29,
+  anon_sym_size = 30,
+  anon_sym_conductor = 31,
+  anon_sym_source = 32,
+  anon_sym_joins = 33,
+  anon_sym_limit = 34,
+  anon_sym_family = 35,
+  anon_sym_bump = 36,
+  anon_sym_return_DASHloss = 37,
+  anon_sym_swr = 38,
+  anon_sym_kind = 39,
+  anon_sym_high = 40,
+  anon_sym_low = 41,
+  anon_sym_port = 42,
+  anon_sym_from = 43,
+  anon_sym_isolation = 44,
+  anon_sym_ratio = 45,
+  anon_sym_split = 46,
+  anon_sym_tee = 47,
+  anon_sym_reversed = 48,
+  anon_sym_passes = 49,
+  anon_sym_gain = 50,
+  anon_sym_noise = 51,
+  anon_sym_excess = 52,
+  anon_sym_ways = 53,
+  anon_sym_coupled = 54,
+  anon_sym_calibrated = 55,
+  anon_sym_scale = 56,
+  anon_sym_resolution = 57,
+  anon_sym_due = 58,
+  anon_sym_linearity = 59,
+  anon_sym_repeatability = 60,
+  anon_sym_directivity = 61,
+  anon_sym_load = 62,
+  anon_sym_read = 63,
+  anon_sym_temperature = 64,
+  anon_sym_generator = 65,
+  anon_sym_drift = 66,
+  anon_sym_piece = 67,
+  anon_sym_readings = 68,
+  anon_sym_resonance = 69,
+  anon_sym_delay = 70,
+  anon_sym_phase = 71,
+  anon_sym_adapter = 72,
+  anon_sym_position = 73,
+  anon_sym_ground = 74,
+  anon_sym_place = 75,
+  anon_sym_under = 76,
+  anon_sym_transmitter = 77,
+  anon_sym_receiver = 78,
+  anon_sym_run = 79,
+  anon_sym_jumper = 80,
+  anon_sym_tail = 81,
+  anon_sym_pad = 82,
+  anon_sym_filter = 83,
+  anon_sym_isolator = 84,
+  anon_sym_circulator = 85,
+  anon_sym_protector = 86,
+  anon_sym_switch = 87,
+  anon_sym_coupler = 88,
+  anon_sym_meter = 89,
+  anon_sym_balun = 90,
+  anon_sym_tuner = 91,
+  anon_sym_duplexer = 92,
+  anon_sym_diplexer = 93,
+  anon_sym_combiner = 94,
+  anon_sym_divider = 95,
+  anon_sym_amplifier = 96,
+  anon_sym_preamplifier = 97,
+  anon_sym_antenna = 98,
+  anon_sym_branches = 99,
+  anon_sym_expect = 100,
+  anon_sym_authority = 101,
+  anon_sym_jurisdiction = 102,
+  anon_sym_service = 103,
+  anon_sym_edition = 104,
+  anon_sym_dated = 105,
+  anon_sym_until = 106,
+  anon_sym_holder = 107,
+  anon_sym_class = 108,
+  anon_sym_ask = 109,
+  anon_sym_threshold = 110,
+  anon_sym_fixed = 111,
+  anon_sym_condition = 112,
+  anon_sym_take = 113,
+  anon_sym_put = 114,
+  anon_sym_branch = 115,
+  anon_sym_inner = 116,
+  anon_sym_outer = 117,
+  anon_sym_permittivity = 118,
+  anon_sym_loss_DASHtangent = 119,
+  anon_sym_strand = 120,
+  anon_sym_strand_DASHdiameter = 121,
+  anon_sym_braid = 122,
+  anon_sym_resistivity = 123,
+  anon_sym_inner_DASHresistivity = 124,
+  anon_sym_outer_DASHresistivity = 125,
+  anon_sym_diameter = 126,
+  anon_sym_spacing = 127,
+  anon_sym_baseline = 128,
+  anon_sym_through = 129,
+  anon_sym_open = 130,
+  anon_sym_short = 131,
+  anon_sym_equalise = 132,
+  anon_sym_power = 133,
+  anon_sym_mode = 134,
+  anon_sym_duty = 135,
+  anon_sym_keyed = 136,
+  anon_sym_foldback = 137,
+  anon_sym_sensitivity = 138,
+  anon_sym_efficiency = 139,
+  anon_sym_height = 140,
+  anon_sym_haat = 141,
+  anon_sym_bandwidth = 142,
+  anon_sym_distance = 143,
+  anon_sym_radius = 144,
+  anon_sym_fails = 145,
+  anon_sym_above = 146,
+  anon_sym_added = 147,
+  anon_sym_after = 148,
+  anon_sym_against = 149,
+  anon_sym_agl = 150,
+  anon_sym_am = 151,
+  anon_sym_ambient = 152,
+  anon_sym_amsl = 153,
+  anon_sym_apart = 154,
+  anon_sym_at = 155,
+  anon_sym_below = 156,
+  anon_sym_bow = 157,
+  anon_sym_by = 158,
+  anon_sym_carrier = 159,
+  anon_sym_clad = 160,
+  anon_sym_confidence = 161,
+  anon_sym_corrected = 162,
+  anon_sym_cw = 163,
+  anon_sym_data = 164,
+  anon_sym_dc_DASHinput = 165,
+  anon_sym_displayed = 166,
+  anon_sym_eirp = 167,
+  anon_sym_ends = 168,
+  anon_sym_erp = 169,
+  anon_sym_etrs89 = 170,
+  anon_sym_figure = 171,
+  anon_sym_fm = 172,
+  anon_sym_for = 173,
+  anon_sym_forward = 174,
+  anon_sym_frequency = 175,
+  anon_sym_full = 176,
+  anon_sym_guess = 177,
+  anon_sym_if = 178,
+  anon_sym_in = 179,
+  anon_sym_input = 180,
+  anon_sym_instead = 181,
+  anon_sym_k = 182,
+  anon_sym_maximum = 183,
+  anon_sym_mean = 184,
+  anon_sym_medium = 185,
+  anon_sym_nad27 = 186,
+  anon_sym_nad83 = 187,
+  anon_sym_net = 188,
+  anon_sym_no = 189,
+  anon_sym_nominal = 190,
+  anon_sym_of = 191,
+  anon_sym_on = 192,
+  anon_sym_output = 193,
+  anon_sym_over = 194,
+  anon_sym_pep = 195,
+  anon_sym_per = 196,
+  anon_sym_rated = 197,
+  anon_sym_reactance = 198,
+  anon_sym_reading = 199,
+  anon_sym_realized = 200,
+  anon_sym_reference = 201,
+  anon_sym_reflected = 202,
+  anon_sym_rejects = 203,
+  anon_sym_series = 204,
+  anon_sym_shared = 205,
+  anon_sym_sheet = 206,
+  anon_sym_shunt = 207,
+  anon_sym_sinad = 208,
+  anon_sym_since = 209,
+  anon_sym_ssb = 210,
+  anon_sym_ssb_DASHprocessed = 211,
+  anon_sym_then = 212,
+  anon_sym_to = 213,
+  anon_sym_total = 214,
+  anon_sym_typical = 215,
+  anon_sym_way = 216,
+  anon_sym_wet = 217,
+  anon_sym_wgs84 = 218,
+  anon_sym_with = 219,
+  anon_sym_within = 220,
+  anon_sym_yes = 221,
+  anon_sym_COMMA = 222,
+  anon_sym_EQ = 223,
+  anon_sym_u00b1 = 224,
+  anon_sym_PLUS_SLASH_DASH = 225,
+  anon_sym_LPAREN = 226,
+  anon_sym_RPAREN = 227,
+  anon_sym_DASH = 228,
+  anon_sym_u2212 = 229,
+  anon_sym_u2013 = 230,
+  anon_sym_PLUS = 231,
+  anon_sym_STAR = 232,
+  anon_sym_SLASH = 233,
+  anon_sym_CARET = 234,
+  sym__glued = 235,
+  sym_date = 236,
+  sym_dms = 237,
+  sym_number = 238,
+  aux_sym_unit_token1 = 239,
+  aux_sym_unit_token2 = 240,
+  aux_sym_unit_token3 = 241,
+  aux_sym_unit_token4 = 242,
+  aux_sym_unit_token5 = 243,
+  aux_sym_unit_token6 = 244,
+  anon_sym_wavelengths = 245,
+  anon_sym_wavelength = 246,
+  aux_sym_unit_token7 = 247,
+  aux_sym_unit_token8 = 248,
+  aux_sym_unit_token9 = 249,
+  aux_sym_unit_token10 = 250,
+  anon_sym_ohm_DASHm = 251,
+  aux_sym_unit_token11 = 252,
+  aux_sym_unit_token12 = 253,
+  anon_sym_degC = 254,
+  anon_sym_degF = 255,
+  anon_sym_ohms = 256,
+  aux_sym_unit_token13 = 257,
+  anon_sym_GHz = 258,
+  anon_sym_MHz = 259,
+  anon_sym_dBW = 260,
+  anon_sym_dBd = 261,
+  anon_sym_dBi = 262,
+  anon_sym_dBm = 263,
+  anon_sym_deg = 264,
+  anon_sym_kHz = 265,
+  anon_sym_min = 266,
+  anon_sym_ohm = 267,
+  anon_sym_Hz = 268,
+  anon_sym_cm = 269,
+  anon_sym_dB = 270,
+  anon_sym_ft = 271,
+  anon_sym_kV = 272,
+  anon_sym_kW = 273,
+  anon_sym_km = 274,
+  anon_sym_mW = 275,
+  anon_sym_mi = 276,
+  anon_sym_mm = 277,
+  anon_sym_ms = 278,
+  anon_sym_ns = 279,
+  anon_sym_uV = 280,
+  anon_sym_uW = 281,
+  anon_sym_us = 282,
+  anon_sym_yd = 283,
+  anon_sym_u00b0C = 284,
+  anon_sym_u00b0F = 285,
+  anon_sym_u00b5V = 286,
+  anon_sym_u00b5W = 287,
+  anon_sym_u00b5s = 288,
+  anon_sym_u03a9m = 289,
+  anon_sym_u03bcV = 290,
+  anon_sym_u03bcW = 291,
+  anon_sym_u03bcs = 292,
+  anon_sym_u2126m = 293,
+  anon_sym_PERCENT = 294,
+  anon_sym_A = 295,
+  anon_sym_V = 296,
+  anon_sym_W = 297,
+  anon_sym_h = 298,
+  anon_sym_m = 299,
+  anon_sym_s = 300,
+  anon_sym_u00b0 = 301,
+  anon_sym_u03a9 = 302,
+  anon_sym_u03bb = 303,
+  anon_sym_u2126 = 304,
+  sym_root = 305,
+  sym_digit_name = 306,
+  sym_string = 307,
+  sym_comment = 308,
+  sym_source_file = 309,
+  sym__line = 310,
+  sym__end = 311,
+  sym_statement = 312,
+  sym_block_statement = 313,
+  sym_block = 314,
+  sym__head = 315,
+  sym_keyword = 316,
+  sym_only_word = 317,
+  sym_word = 318,
+  sym__value = 319,
+  sym_range = 320,
+  sym_tolerance = 321,
+  sym_coverage = 322,
+  sym__expression = 323,
+  sym_parenthesized_expression = 324,
+  sym_negation = 325,
+  sym_binary_expression = 326,
+  sym_quantity = 327,
+  sym_unit = 328,
+  aux_sym_source_file_repeat1 = 329,
+  aux_sym__head_repeat1 = 330,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -363,6 +367,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_chain] = "chain",
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
+  [anon_sym_variant] = "variant",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -457,6 +462,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_threshold] = "threshold",
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
+  [anon_sym_take] = "take",
+  [anon_sym_put] = "put",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -490,6 +497,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
+  [anon_sym_after] = "after",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
   [anon_sym_am] = "am",
@@ -693,6 +701,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
+  [anon_sym_variant] = anon_sym_variant,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -787,6 +796,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_threshold] = anon_sym_threshold,
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
+  [anon_sym_take] = anon_sym_take,
+  [anon_sym_put] = anon_sym_put,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -820,6 +831,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
+  [anon_sym_after] = anon_sym_after,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
   [anon_sym_am] = anon_sym_am,
@@ -1074,6 +1086,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_rules] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_variant] = {
     .visible = true,
     .named = false,
   },
@@ -1453,6 +1469,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_take] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_put] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_branch] = {
     .visible = true,
     .named = false,
@@ -1582,6 +1606,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_added] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_after] = {
     .visible = true,
     .named = false,
   },
@@ -4284,3188 +4312,3233 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'b', 33,
         'c', 34,
         'd', 35,
-        'g', 36,
-        'm', 37,
-        'n', 38,
-        'p', 39,
-        's', 40,
-        't', 41,
-        'u', 42,
+        'f', 36,
+        'g', 37,
+        'm', 38,
+        'n', 39,
+        'p', 40,
+        's', 41,
+        't', 42,
+        'u', 43,
       );
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(43);
-      if (lookahead == 'e') ADVANCE(44);
-      if (lookahead == 'o') ADVANCE(45);
-      if (lookahead == 'r') ADVANCE(46);
-      if (lookahead == 'u') ADVANCE(47);
-      if (lookahead == 'y') ADVANCE(48);
+      if (lookahead == 'a') ADVANCE(44);
+      if (lookahead == 'e') ADVANCE(45);
+      if (lookahead == 'o') ADVANCE(46);
+      if (lookahead == 'r') ADVANCE(47);
+      if (lookahead == 'u') ADVANCE(48);
+      if (lookahead == 'y') ADVANCE(49);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(49);
-      if (lookahead == 'h') ADVANCE(50);
-      if (lookahead == 'i') ADVANCE(51);
-      if (lookahead == 'l') ADVANCE(52);
-      if (lookahead == 'm') ADVANCE(53);
-      if (lookahead == 'o') ADVANCE(54);
-      if (lookahead == 'w') ADVANCE(55);
+      if (lookahead == 'a') ADVANCE(50);
+      if (lookahead == 'h') ADVANCE(51);
+      if (lookahead == 'i') ADVANCE(52);
+      if (lookahead == 'l') ADVANCE(53);
+      if (lookahead == 'm') ADVANCE(54);
+      if (lookahead == 'o') ADVANCE(55);
+      if (lookahead == 'w') ADVANCE(56);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(56);
-      if (lookahead == 'a') ADVANCE(57);
-      if (lookahead == 'c') ADVANCE(58);
-      if (lookahead == 'e') ADVANCE(59);
-      if (lookahead == 'i') ADVANCE(60);
-      if (lookahead == 'r') ADVANCE(61);
-      if (lookahead == 'u') ADVANCE(62);
+      if (lookahead == 'B') ADVANCE(57);
+      if (lookahead == 'a') ADVANCE(58);
+      if (lookahead == 'c') ADVANCE(59);
+      if (lookahead == 'e') ADVANCE(60);
+      if (lookahead == 'i') ADVANCE(61);
+      if (lookahead == 'r') ADVANCE(62);
+      if (lookahead == 'u') ADVANCE(63);
       END_STATE();
     case 11:
       ADVANCE_MAP(
-        'd', 63,
-        'f', 64,
-        'i', 65,
-        'n', 66,
-        'q', 67,
-        'r', 68,
-        't', 69,
-        'x', 70,
+        'd', 64,
+        'f', 65,
+        'i', 66,
+        'n', 67,
+        'q', 68,
+        'r', 69,
+        't', 70,
+        'x', 71,
       );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(71);
-      if (lookahead == 'i') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(73);
-      if (lookahead == 'o') ADVANCE(74);
-      if (lookahead == 'r') ADVANCE(75);
-      if (lookahead == 't') ADVANCE(76);
-      if (lookahead == 'u') ADVANCE(77);
+      if (lookahead == 'a') ADVANCE(72);
+      if (lookahead == 'i') ADVANCE(73);
+      if (lookahead == 'm') ADVANCE(74);
+      if (lookahead == 'o') ADVANCE(75);
+      if (lookahead == 'r') ADVANCE(76);
+      if (lookahead == 't') ADVANCE(77);
+      if (lookahead == 'u') ADVANCE(78);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(78);
-      if (lookahead == 'e') ADVANCE(79);
-      if (lookahead == 'r') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'a') ADVANCE(79);
+      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 'u') ADVANCE(82);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(82);
-      if (lookahead == 'e') ADVANCE(83);
-      if (lookahead == 'i') ADVANCE(84);
-      if (lookahead == 'o') ADVANCE(85);
+      if (lookahead == 'a') ADVANCE(83);
+      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'i') ADVANCE(85);
+      if (lookahead == 'o') ADVANCE(86);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(87);
-      if (lookahead == 'n') ADVANCE(88);
-      if (lookahead == 's') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(88);
+      if (lookahead == 'n') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(90);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(90);
-      if (lookahead == 'u') ADVANCE(91);
+      if (lookahead == 'o') ADVANCE(91);
+      if (lookahead == 'u') ADVANCE(92);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(92);
-      if (lookahead == 'V') ADVANCE(93);
-      if (lookahead == 'W') ADVANCE(94);
-      if (lookahead == 'e') ADVANCE(95);
-      if (lookahead == 'i') ADVANCE(96);
-      if (lookahead == 'm') ADVANCE(97);
+      if (lookahead == 'H') ADVANCE(93);
+      if (lookahead == 'V') ADVANCE(94);
+      if (lookahead == 'W') ADVANCE(95);
+      if (lookahead == 'e') ADVANCE(96);
+      if (lookahead == 'i') ADVANCE(97);
+      if (lookahead == 'm') ADVANCE(98);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'o') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(99);
+      if (lookahead == 'i') ADVANCE(100);
+      if (lookahead == 'o') ADVANCE(101);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(101);
-      if (lookahead == 'a') ADVANCE(102);
-      if (lookahead == 'e') ADVANCE(103);
-      if (lookahead == 'i') ADVANCE(104);
-      if (lookahead == 'm') ADVANCE(105);
-      if (lookahead == 'o') ADVANCE(106);
-      if (lookahead == 's') ADVANCE(107);
+      if (lookahead == 'W') ADVANCE(102);
+      if (lookahead == 'a') ADVANCE(103);
+      if (lookahead == 'e') ADVANCE(104);
+      if (lookahead == 'i') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(106);
+      if (lookahead == 'o') ADVANCE(107);
+      if (lookahead == 's') ADVANCE(108);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'o') ADVANCE(110);
-      if (lookahead == 's') ADVANCE(111);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 's') ADVANCE(112);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(112);
-      if (lookahead == 'h') ADVANCE(113);
-      if (lookahead == 'n') ADVANCE(114);
-      if (lookahead == 'p') ADVANCE(115);
-      if (lookahead == 'u') ADVANCE(116);
-      if (lookahead == 'v') ADVANCE(117);
+      if (lookahead == 'f') ADVANCE(113);
+      if (lookahead == 'h') ADVANCE(114);
+      if (lookahead == 'n') ADVANCE(115);
+      if (lookahead == 'p') ADVANCE(116);
+      if (lookahead == 'u') ADVANCE(117);
+      if (lookahead == 'v') ADVANCE(118);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(118);
-      if (lookahead == 'e') ADVANCE(119);
-      if (lookahead == 'h') ADVANCE(120);
-      if (lookahead == 'i') ADVANCE(121);
-      if (lookahead == 'l') ADVANCE(122);
-      if (lookahead == 'o') ADVANCE(123);
-      if (lookahead == 'r') ADVANCE(124);
+      ADVANCE_MAP(
+        'a', 119,
+        'e', 120,
+        'h', 121,
+        'i', 122,
+        'l', 123,
+        'o', 124,
+        'r', 125,
+        'u', 126,
+      );
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(125);
-      if (lookahead == 'e') ADVANCE(126);
-      if (lookahead == 'u') ADVANCE(127);
+      if (lookahead == 'a') ADVANCE(127);
+      if (lookahead == 'e') ADVANCE(128);
+      if (lookahead == 'u') ADVANCE(129);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 128,
-        'e', 129,
-        'h', 130,
-        'i', 131,
-        'o', 132,
-        'p', 133,
-        's', 134,
-        't', 135,
-        'w', 136,
+        'c', 130,
+        'e', 131,
+        'h', 132,
+        'i', 133,
+        'o', 134,
+        'p', 135,
+        's', 136,
+        't', 137,
+        'w', 138,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(137);
-      if (lookahead == 'e') ADVANCE(138);
-      if (lookahead == 'h') ADVANCE(139);
-      if (lookahead == 'o') ADVANCE(140);
-      if (lookahead == 'r') ADVANCE(141);
-      if (lookahead == 'u') ADVANCE(142);
-      if (lookahead == 'y') ADVANCE(143);
+      if (lookahead == 'a') ADVANCE(139);
+      if (lookahead == 'e') ADVANCE(140);
+      if (lookahead == 'h') ADVANCE(141);
+      if (lookahead == 'o') ADVANCE(142);
+      if (lookahead == 'r') ADVANCE(143);
+      if (lookahead == 'u') ADVANCE(144);
+      if (lookahead == 'y') ADVANCE(145);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(144);
-      if (lookahead == 'W') ADVANCE(145);
-      if (lookahead == 'n') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(147);
+      if (lookahead == 'V') ADVANCE(146);
+      if (lookahead == 'W') ADVANCE(147);
+      if (lookahead == 'n') ADVANCE(148);
+      if (lookahead == 's') ADVANCE(149);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'e') ADVANCE(149);
-      if (lookahead == 'o') ADVANCE(150);
+      if (lookahead == 'a') ADVANCE(150);
+      if (lookahead == 'e') ADVANCE(151);
+      if (lookahead == 'o') ADVANCE(152);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(151);
-      if (lookahead == 'e') ADVANCE(152);
-      if (lookahead == 'g') ADVANCE(153);
-      if (lookahead == 'i') ADVANCE(154);
+      if (lookahead == 'a') ADVANCE(153);
+      if (lookahead == 'e') ADVANCE(154);
+      if (lookahead == 'g') ADVANCE(155);
+      if (lookahead == 'i') ADVANCE(156);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
+      if (lookahead == 'd') ADVANCE(157);
+      if (lookahead == 'e') ADVANCE(158);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(157);
+      if (lookahead == 'z') ADVANCE(159);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(158);
+      if (lookahead == 'z') ADVANCE(160);
       END_STATE();
     case 33:
-      if (lookahead == 'o') ADVANCE(159);
+      if (lookahead == 'o') ADVANCE(161);
       END_STATE();
     case 34:
-      if (lookahead == 'c') ADVANCE(160);
+      if (lookahead == 'c') ADVANCE(162);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'd') ADVANCE(164);
       END_STATE();
     case 36:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'l') ADVANCE(164);
+      if (lookahead == 't') ADVANCE(165);
       END_STATE();
     case 37:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(165);
-      if (lookahead == 'p') ADVANCE(166);
-      if (lookahead == 's') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(166);
+      if (lookahead == 'l') ADVANCE(167);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(168);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(168);
+      if (lookahead == 'p') ADVANCE(169);
+      if (lookahead == 's') ADVANCE(170);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(169);
-      END_STATE();
-    case 40:
-      if (lookahead == 'k') ADVANCE(170);
-      END_STATE();
-    case 41:
-      ACCEPT_TOKEN(anon_sym_at);
-      END_STATE();
-    case 42:
       if (lookahead == 't') ADVANCE(171);
       END_STATE();
+    case 40:
+      if (lookahead == 'a') ADVANCE(172);
+      END_STATE();
+    case 41:
+      if (lookahead == 'k') ADVANCE(173);
+      END_STATE();
+    case 42:
+      ACCEPT_TOKEN(anon_sym_at);
+      END_STATE();
     case 43:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'n') ADVANCE(173);
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(174);
       END_STATE();
     case 44:
       if (lookahead == 'l') ADVANCE(175);
+      if (lookahead == 'n') ADVANCE(176);
+      if (lookahead == 's') ADVANCE(177);
       END_STATE();
     case 45:
-      if (lookahead == 'w') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(178);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(177);
+      if (lookahead == 'w') ADVANCE(179);
       END_STATE();
     case 47:
-      if (lookahead == 'm') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(180);
       END_STATE();
     case 48:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'm') ADVANCE(181);
       END_STATE();
     case 49:
-      if (lookahead == 'b') ADVANCE(179);
-      if (lookahead == 'l') ADVANCE(180);
-      if (lookahead == 'r') ADVANCE(181);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 50:
-      if (lookahead == 'a') ADVANCE(182);
+      if (lookahead == 'b') ADVANCE(182);
+      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'r') ADVANCE(184);
       END_STATE();
     case 51:
-      if (lookahead == 'r') ADVANCE(183);
+      if (lookahead == 'a') ADVANCE(185);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(184);
+      if (lookahead == 'r') ADVANCE(186);
       END_STATE();
     case 53:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(187);
       END_STATE();
     case 54:
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == 'n') ADVANCE(186);
-      if (lookahead == 'r') ADVANCE(187);
-      if (lookahead == 'u') ADVANCE(188);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 55:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(188);
+      if (lookahead == 'n') ADVANCE(189);
+      if (lookahead == 'r') ADVANCE(190);
+      if (lookahead == 'u') ADVANCE(191);
       END_STATE();
     case 56:
-      if (lookahead == 'W') ADVANCE(189);
-      if (lookahead == 'd') ADVANCE(190);
-      if (lookahead == 'i') ADVANCE(191);
-      if (lookahead == 'm') ADVANCE(192);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 57:
-      if (lookahead == 't') ADVANCE(193);
+      if (lookahead == 'W') ADVANCE(192);
+      if (lookahead == 'd') ADVANCE(193);
+      if (lookahead == 'i') ADVANCE(194);
+      if (lookahead == 'm') ADVANCE(195);
       END_STATE();
     case 58:
-      if (lookahead == '-') ADVANCE(194);
+      if (lookahead == 't') ADVANCE(196);
       END_STATE();
     case 59:
-      if (lookahead == 'g') ADVANCE(195);
-      if (lookahead == 'l') ADVANCE(196);
-      if (lookahead == 'v') ADVANCE(197);
+      if (lookahead == '-') ADVANCE(197);
       END_STATE();
     case 60:
-      if (lookahead == 'a') ADVANCE(198);
-      if (lookahead == 'p') ADVANCE(199);
-      if (lookahead == 'r') ADVANCE(200);
-      if (lookahead == 's') ADVANCE(201);
-      if (lookahead == 'v') ADVANCE(202);
+      if (lookahead == 'g') ADVANCE(198);
+      if (lookahead == 'l') ADVANCE(199);
+      if (lookahead == 'v') ADVANCE(200);
       END_STATE();
     case 61:
-      if (lookahead == 'i') ADVANCE(203);
+      if (lookahead == 'a') ADVANCE(201);
+      if (lookahead == 'p') ADVANCE(202);
+      if (lookahead == 'r') ADVANCE(203);
+      if (lookahead == 's') ADVANCE(204);
+      if (lookahead == 'v') ADVANCE(205);
       END_STATE();
     case 62:
-      if (lookahead == 'e') ADVANCE(204);
-      if (lookahead == 'p') ADVANCE(205);
-      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == 'i') ADVANCE(206);
       END_STATE();
     case 63:
-      if (lookahead == 'i') ADVANCE(207);
+      if (lookahead == 'e') ADVANCE(207);
+      if (lookahead == 'p') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
       END_STATE();
     case 64:
-      if (lookahead == 'f') ADVANCE(208);
+      if (lookahead == 'i') ADVANCE(210);
       END_STATE();
     case 65:
-      if (lookahead == 'r') ADVANCE(209);
+      if (lookahead == 'f') ADVANCE(211);
       END_STATE();
     case 66:
-      if (lookahead == 'd') ADVANCE(210);
+      if (lookahead == 'r') ADVANCE(212);
       END_STATE();
     case 67:
-      if (lookahead == 'u') ADVANCE(211);
+      if (lookahead == 'd') ADVANCE(213);
       END_STATE();
     case 68:
-      if (lookahead == 'p') ADVANCE(212);
+      if (lookahead == 'u') ADVANCE(214);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(213);
-      END_STATE();
-    case 70:
-      if (lookahead == 'c') ADVANCE(214);
       if (lookahead == 'p') ADVANCE(215);
       END_STATE();
+    case 70:
+      if (lookahead == 'r') ADVANCE(216);
+      END_STATE();
     case 71:
-      if (lookahead == 'i') ADVANCE(216);
-      if (lookahead == 'm') ADVANCE(217);
+      if (lookahead == 'c') ADVANCE(217);
+      if (lookahead == 'p') ADVANCE(218);
       END_STATE();
     case 72:
-      if (lookahead == 'g') ADVANCE(218);
-      if (lookahead == 'l') ADVANCE(219);
-      if (lookahead == 'x') ADVANCE(220);
+      if (lookahead == 'i') ADVANCE(219);
+      if (lookahead == 'm') ADVANCE(220);
       END_STATE();
     case 73:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(221);
+      if (lookahead == 'l') ADVANCE(222);
+      if (lookahead == 'x') ADVANCE(223);
       END_STATE();
     case 74:
-      if (lookahead == 'l') ADVANCE(221);
-      if (lookahead == 'r') ADVANCE(222);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 75:
-      if (lookahead == 'e') ADVANCE(223);
-      if (lookahead == 'o') ADVANCE(224);
+      if (lookahead == 'l') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
       END_STATE();
     case 76:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(226);
+      if (lookahead == 'o') ADVANCE(227);
       END_STATE();
     case 77:
-      if (lookahead == 'l') ADVANCE(225);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 78:
-      if (lookahead == 'i') ADVANCE(226);
+      if (lookahead == 'l') ADVANCE(228);
       END_STATE();
     case 79:
-      if (lookahead == 'n') ADVANCE(227);
+      if (lookahead == 'i') ADVANCE(229);
       END_STATE();
     case 80:
-      if (lookahead == 'o') ADVANCE(228);
+      if (lookahead == 'n') ADVANCE(230);
       END_STATE();
     case 81:
-      if (lookahead == 'e') ADVANCE(229);
+      if (lookahead == 'o') ADVANCE(231);
       END_STATE();
     case 82:
-      if (lookahead == 'a') ADVANCE(230);
+      if (lookahead == 'e') ADVANCE(232);
       END_STATE();
     case 83:
-      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'a') ADVANCE(233);
       END_STATE();
     case 84:
-      if (lookahead == 'g') ADVANCE(232);
+      if (lookahead == 'i') ADVANCE(234);
       END_STATE();
     case 85:
-      if (lookahead == 'l') ADVANCE(233);
+      if (lookahead == 'g') ADVANCE(235);
       END_STATE();
     case 86:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(236);
       END_STATE();
     case 87:
-      if (lookahead == 'p') ADVANCE(234);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 88:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(235);
-      if (lookahead == 'p') ADVANCE(236);
-      if (lookahead == 's') ADVANCE(237);
+      if (lookahead == 'p') ADVANCE(237);
       END_STATE();
     case 89:
-      if (lookahead == 'o') ADVANCE(238);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(238);
+      if (lookahead == 'p') ADVANCE(239);
+      if (lookahead == 's') ADVANCE(240);
       END_STATE();
     case 90:
-      if (lookahead == 'i') ADVANCE(239);
+      if (lookahead == 'o') ADVANCE(241);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(240);
-      if (lookahead == 'r') ADVANCE(241);
+      if (lookahead == 'i') ADVANCE(242);
       END_STATE();
     case 92:
-      if (lookahead == 'z') ADVANCE(242);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == 'r') ADVANCE(244);
       END_STATE();
     case 93:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(245);
       END_STATE();
     case 94:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 95:
-      if (lookahead == 'y') ADVANCE(243);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 96:
-      if (lookahead == 'n') ADVANCE(244);
+      if (lookahead == 'y') ADVANCE(246);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(247);
       END_STATE();
     case 98:
-      if (lookahead == 't') ADVANCE(245);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 99:
-      if (lookahead == 'c') ADVANCE(246);
-      if (lookahead == 'm') ADVANCE(247);
-      if (lookahead == 'n') ADVANCE(248);
+      if (lookahead == 't') ADVANCE(248);
       END_STATE();
     case 100:
-      if (lookahead == 'a') ADVANCE(249);
-      if (lookahead == 's') ADVANCE(250);
-      if (lookahead == 'w') ADVANCE(251);
+      if (lookahead == 'c') ADVANCE(249);
+      if (lookahead == 'm') ADVANCE(250);
+      if (lookahead == 'n') ADVANCE(251);
       END_STATE();
     case 101:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'a') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
+      if (lookahead == 'w') ADVANCE(254);
       END_STATE();
     case 102:
-      if (lookahead == 'x') ADVANCE(252);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 103:
-      if (lookahead == 'a') ADVANCE(253);
-      if (lookahead == 'd') ADVANCE(254);
-      if (lookahead == 't') ADVANCE(255);
+      if (lookahead == 'x') ADVANCE(255);
       END_STATE();
     case 104:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(256);
+      if (lookahead == 'a') ADVANCE(256);
+      if (lookahead == 'd') ADVANCE(257);
+      if (lookahead == 't') ADVANCE(258);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(259);
       END_STATE();
     case 106:
-      if (lookahead == 'd') ADVANCE(257);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 107:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(260);
       END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(258);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(259);
+      if (lookahead == 'd') ADVANCE(261);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(260);
-      if (lookahead == 'm') ADVANCE(261);
+      if (lookahead == 't') ADVANCE(262);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(263);
+      if (lookahead == 'm') ADVANCE(264);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_of);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 113:
-      if (lookahead == 'm') ADVANCE(262);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 114:
-      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'm') ADVANCE(265);
       END_STATE();
     case 115:
-      if (lookahead == 'e') ADVANCE(263);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 116:
-      if (lookahead == 't') ADVANCE(264);
+      if (lookahead == 'e') ADVANCE(266);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == 't') ADVANCE(267);
       END_STATE();
     case 118:
-      if (lookahead == 'd') ADVANCE(266);
-      if (lookahead == 's') ADVANCE(267);
+      if (lookahead == 'e') ADVANCE(268);
       END_STATE();
     case 119:
-      if (lookahead == 'p') ADVANCE(268);
-      if (lookahead == 'r') ADVANCE(269);
+      if (lookahead == 'd') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(270);
+      if (lookahead == 'p') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 121:
-      if (lookahead == 'e') ADVANCE(271);
+      if (lookahead == 'a') ADVANCE(273);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(272);
+      if (lookahead == 'e') ADVANCE(274);
       END_STATE();
     case 123:
-      if (lookahead == 'r') ADVANCE(273);
-      if (lookahead == 's') ADVANCE(274);
-      if (lookahead == 'w') ADVANCE(275);
+      if (lookahead == 'a') ADVANCE(275);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(276);
-      if (lookahead == 'o') ADVANCE(277);
+      if (lookahead == 'r') ADVANCE(276);
+      if (lookahead == 's') ADVANCE(277);
+      if (lookahead == 'w') ADVANCE(278);
       END_STATE();
     case 125:
-      if (lookahead == 'd') ADVANCE(278);
-      if (lookahead == 't') ADVANCE(279);
+      if (lookahead == 'e') ADVANCE(279);
+      if (lookahead == 'o') ADVANCE(280);
       END_STATE();
     case 126:
-      ADVANCE_MAP(
-        'a', 280,
-        'c', 281,
-        'f', 282,
-        'j', 283,
-        'p', 284,
-        's', 285,
-        't', 286,
-        'v', 287,
-      );
+      if (lookahead == 't') ADVANCE(281);
       END_STATE();
     case 127:
-      if (lookahead == 'l') ADVANCE(288);
-      if (lookahead == 'n') ADVANCE(289);
+      if (lookahead == 'd') ADVANCE(282);
+      if (lookahead == 't') ADVANCE(283);
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(290);
+      ADVANCE_MAP(
+        'a', 284,
+        'c', 285,
+        'f', 286,
+        'j', 287,
+        'p', 288,
+        's', 289,
+        't', 290,
+        'v', 291,
+      );
       END_STATE();
     case 129:
-      if (lookahead == 'n') ADVANCE(291);
-      if (lookahead == 'r') ADVANCE(292);
-      if (lookahead == 's') ADVANCE(293);
+      if (lookahead == 'l') ADVANCE(292);
+      if (lookahead == 'n') ADVANCE(293);
       END_STATE();
     case 130:
       if (lookahead == 'a') ADVANCE(294);
-      if (lookahead == 'e') ADVANCE(295);
-      if (lookahead == 'o') ADVANCE(296);
-      if (lookahead == 'u') ADVANCE(297);
       END_STATE();
     case 131:
-      if (lookahead == 'n') ADVANCE(298);
-      if (lookahead == 'z') ADVANCE(299);
+      if (lookahead == 'n') ADVANCE(295);
+      if (lookahead == 'r') ADVANCE(296);
+      if (lookahead == 's') ADVANCE(297);
       END_STATE();
     case 132:
-      if (lookahead == 'u') ADVANCE(300);
+      if (lookahead == 'a') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(299);
+      if (lookahead == 'o') ADVANCE(300);
+      if (lookahead == 'u') ADVANCE(301);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(301);
-      if (lookahead == 'l') ADVANCE(302);
+      if (lookahead == 'n') ADVANCE(302);
+      if (lookahead == 'z') ADVANCE(303);
       END_STATE();
     case 134:
-      if (lookahead == 'b') ADVANCE(303);
+      if (lookahead == 'u') ADVANCE(304);
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(304);
-      if (lookahead == 'r') ADVANCE(305);
+      if (lookahead == 'a') ADVANCE(305);
+      if (lookahead == 'l') ADVANCE(306);
       END_STATE();
     case 136:
-      if (lookahead == 'i') ADVANCE(306);
-      if (lookahead == 'r') ADVANCE(307);
+      if (lookahead == 'b') ADVANCE(307);
       END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'a') ADVANCE(308);
+      if (lookahead == 'r') ADVANCE(309);
       END_STATE();
     case 138:
-      if (lookahead == 'e') ADVANCE(309);
-      if (lookahead == 'm') ADVANCE(310);
+      if (lookahead == 'i') ADVANCE(310);
+      if (lookahead == 'r') ADVANCE(311);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(311);
-      if (lookahead == 'r') ADVANCE(312);
+      if (lookahead == 'i') ADVANCE(312);
+      if (lookahead == 'k') ADVANCE(313);
       END_STATE();
     case 140:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(313);
+      if (lookahead == 'e') ADVANCE(314);
+      if (lookahead == 'm') ADVANCE(315);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(314);
+      if (lookahead == 'e') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
       END_STATE();
     case 142:
-      if (lookahead == 'n') ADVANCE(315);
-      END_STATE();
-    case 143:
-      if (lookahead == 'p') ADVANCE(316);
-      END_STATE();
-    case 144:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 145:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 146:
-      if (lookahead == 'd') ADVANCE(317);
+      ACCEPT_TOKEN(anon_sym_to);
       if (lookahead == 't') ADVANCE(318);
       END_STATE();
+    case 143:
+      if (lookahead == 'a') ADVANCE(319);
+      END_STATE();
+    case 144:
+      if (lookahead == 'n') ADVANCE(320);
+      END_STATE();
+    case 145:
+      if (lookahead == 'p') ADVANCE(321);
+      END_STATE();
+    case 146:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
     case 147:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(319);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 148:
-      if (lookahead == 'l') ADVANCE(320);
+      if (lookahead == 'd') ADVANCE(322);
+      if (lookahead == 't') ADVANCE(323);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(321);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(324);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(322);
+      if (lookahead == 'l') ADVANCE(325);
+      if (lookahead == 'r') ADVANCE(326);
       END_STATE();
     case 151:
-      if (lookahead == 'v') ADVANCE(323);
-      if (lookahead == 'y') ADVANCE(324);
+      if (lookahead == 'l') ADVANCE(327);
       END_STATE();
     case 152:
-      if (lookahead == 't') ADVANCE(325);
+      if (lookahead == 'l') ADVANCE(328);
       END_STATE();
     case 153:
-      if (lookahead == 's') ADVANCE(326);
+      if (lookahead == 'v') ADVANCE(329);
+      if (lookahead == 'y') ADVANCE(330);
       END_STATE();
     case 154:
-      if (lookahead == 'r') ADVANCE(327);
-      if (lookahead == 't') ADVANCE(328);
+      if (lookahead == 't') ADVANCE(331);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 's') ADVANCE(332);
       END_STATE();
     case 156:
-      if (lookahead == 's') ADVANCE(329);
+      if (lookahead == 'r') ADVANCE(333);
+      if (lookahead == 't') ADVANCE(334);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(335);
       END_STATE();
     case 159:
-      if (lookahead == 'v') ADVANCE(330);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 160:
-      if (lookahead == 'u') ADVANCE(331);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(332);
+      if (lookahead == 'v') ADVANCE(336);
       END_STATE();
     case 162:
-      if (lookahead == 'e') ADVANCE(333);
+      if (lookahead == 'u') ADVANCE(337);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(334);
+      if (lookahead == 'p') ADVANCE(338);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(339);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'e') ADVANCE(340);
       END_STATE();
     case 166:
-      if (lookahead == 'l') ADVANCE(336);
+      if (lookahead == 'i') ADVANCE(341);
       END_STATE();
     case 167:
-      if (lookahead == 'l') ADVANCE(337);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(338);
+      if (lookahead == 'i') ADVANCE(342);
       END_STATE();
     case 169:
-      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 'l') ADVANCE(343);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'l') ADVANCE(344);
       END_STATE();
     case 171:
-      if (lookahead == 'h') ADVANCE(340);
+      if (lookahead == 'e') ADVANCE(345);
       END_STATE();
     case 172:
-      if (lookahead == 'u') ADVANCE(341);
+      if (lookahead == 'r') ADVANCE(346);
       END_STATE();
     case 173:
-      if (lookahead == 'd') ADVANCE(342);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(343);
+      if (lookahead == 'h') ADVANCE(347);
       END_STATE();
     case 175:
-      if (lookahead == 'o') ADVANCE(344);
+      if (lookahead == 'u') ADVANCE(348);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'd') ADVANCE(349);
       END_STATE();
     case 177:
-      if (lookahead == 'i') ADVANCE(345);
-      if (lookahead == 'n') ADVANCE(346);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 178:
-      if (lookahead == 'p') ADVANCE(347);
+      if (lookahead == 'o') ADVANCE(351);
       END_STATE();
     case 179:
-      if (lookahead == 'l') ADVANCE(348);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(349);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'n') ADVANCE(353);
       END_STATE();
     case 181:
-      if (lookahead == 'r') ADVANCE(350);
+      if (lookahead == 'p') ADVANCE(354);
       END_STATE();
     case 182:
-      if (lookahead == 'i') ADVANCE(351);
+      if (lookahead == 'l') ADVANCE(355);
       END_STATE();
     case 183:
-      if (lookahead == 'c') ADVANCE(352);
+      if (lookahead == 'i') ADVANCE(356);
       END_STATE();
     case 184:
-      if (lookahead == 'd') ADVANCE(353);
-      if (lookahead == 's') ADVANCE(354);
+      if (lookahead == 'r') ADVANCE(357);
       END_STATE();
     case 185:
-      if (lookahead == 'b') ADVANCE(355);
+      if (lookahead == 'i') ADVANCE(358);
       END_STATE();
     case 186:
-      if (lookahead == 'd') ADVANCE(356);
-      if (lookahead == 'f') ADVANCE(357);
-      if (lookahead == 'n') ADVANCE(358);
-      if (lookahead == 's') ADVANCE(359);
+      if (lookahead == 'c') ADVANCE(359);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(360);
+      if (lookahead == 'd') ADVANCE(360);
+      if (lookahead == 's') ADVANCE(361);
       END_STATE();
     case 188:
-      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'b') ADVANCE(362);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'd') ADVANCE(363);
+      if (lookahead == 'f') ADVANCE(364);
+      if (lookahead == 'n') ADVANCE(365);
+      if (lookahead == 's') ADVANCE(366);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'r') ADVANCE(367);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'p') ADVANCE(368);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 193:
-      if (lookahead == 'a') ADVANCE(362);
-      if (lookahead == 'e') ADVANCE(363);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 194:
-      if (lookahead == 'i') ADVANCE(364);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(365);
-      if (lookahead == 'F') ADVANCE(366);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 196:
-      if (lookahead == 'a') ADVANCE(367);
+      if (lookahead == 'a') ADVANCE(369);
+      if (lookahead == 'e') ADVANCE(370);
       END_STATE();
     case 197:
-      if (lookahead == 'i') ADVANCE(368);
+      if (lookahead == 'i') ADVANCE(371);
       END_STATE();
     case 198:
-      if (lookahead == 'm') ADVANCE(369);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(372);
+      if (lookahead == 'F') ADVANCE(373);
       END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(370);
+      if (lookahead == 'a') ADVANCE(374);
       END_STATE();
     case 200:
-      if (lookahead == 'e') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(375);
       END_STATE();
     case 201:
-      if (lookahead == 'p') ADVANCE(372);
-      if (lookahead == 't') ADVANCE(373);
+      if (lookahead == 'm') ADVANCE(376);
       END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(374);
+      if (lookahead == 'l') ADVANCE(377);
       END_STATE();
     case 203:
-      if (lookahead == 'f') ADVANCE(375);
+      if (lookahead == 'e') ADVANCE(378);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'p') ADVANCE(379);
+      if (lookahead == 't') ADVANCE(380);
       END_STATE();
     case 205:
-      if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 206:
-      if (lookahead == 'y') ADVANCE(377);
+      if (lookahead == 'f') ADVANCE(382);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(378);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 208:
-      if (lookahead == 'i') ADVANCE(379);
+      if (lookahead == 'l') ADVANCE(383);
       END_STATE();
     case 209:
-      if (lookahead == 'p') ADVANCE(380);
+      if (lookahead == 'y') ADVANCE(384);
       END_STATE();
     case 210:
-      if (lookahead == 's') ADVANCE(381);
+      if (lookahead == 't') ADVANCE(385);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(382);
+      if (lookahead == 'i') ADVANCE(386);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'p') ADVANCE(387);
       END_STATE();
     case 213:
-      if (lookahead == 's') ADVANCE(383);
+      if (lookahead == 's') ADVANCE(388);
       END_STATE();
     case 214:
-      if (lookahead == 'e') ADVANCE(384);
+      if (lookahead == 'a') ADVANCE(389);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(385);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 216:
-      if (lookahead == 'l') ADVANCE(386);
+      if (lookahead == 's') ADVANCE(390);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 218:
-      if (lookahead == 'u') ADVANCE(388);
+      if (lookahead == 'e') ADVANCE(392);
       END_STATE();
     case 219:
-      if (lookahead == 't') ADVANCE(389);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 220:
-      if (lookahead == 'e') ADVANCE(390);
+      if (lookahead == 'i') ADVANCE(394);
       END_STATE();
     case 221:
-      if (lookahead == 'd') ADVANCE(391);
+      if (lookahead == 'u') ADVANCE(395);
       END_STATE();
     case 222:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(392);
+      if (lookahead == 't') ADVANCE(396);
       END_STATE();
     case 223:
-      if (lookahead == 'q') ADVANCE(393);
-      END_STATE();
-    case 224:
-      if (lookahead == 'm') ADVANCE(394);
-      END_STATE();
-    case 225:
-      if (lookahead == 'l') ADVANCE(395);
-      END_STATE();
-    case 226:
-      if (lookahead == 'n') ADVANCE(396);
-      END_STATE();
-    case 227:
       if (lookahead == 'e') ADVANCE(397);
       END_STATE();
+    case 224:
+      if (lookahead == 'd') ADVANCE(398);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(399);
+      END_STATE();
+    case 226:
+      if (lookahead == 'q') ADVANCE(400);
+      END_STATE();
+    case 227:
+      if (lookahead == 'm') ADVANCE(401);
+      END_STATE();
     case 228:
-      if (lookahead == 'u') ADVANCE(398);
+      if (lookahead == 'l') ADVANCE(402);
       END_STATE();
     case 229:
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 230:
-      if (lookahead == 't') ADVANCE(400);
-      END_STATE();
-    case 231:
-      if (lookahead == 'g') ADVANCE(401);
-      END_STATE();
-    case 232:
-      if (lookahead == 'h') ADVANCE(402);
-      END_STATE();
-    case 233:
-      if (lookahead == 'd') ADVANCE(403);
-      END_STATE();
-    case 234:
       if (lookahead == 'e') ADVANCE(404);
       END_STATE();
-    case 235:
-      if (lookahead == 'e') ADVANCE(405);
+    case 231:
+      if (lookahead == 'u') ADVANCE(405);
       END_STATE();
-    case 236:
-      if (lookahead == 'u') ADVANCE(406);
+    case 232:
+      if (lookahead == 's') ADVANCE(406);
       END_STATE();
-    case 237:
+    case 233:
       if (lookahead == 't') ADVANCE(407);
       END_STATE();
+    case 234:
+      if (lookahead == 'g') ADVANCE(408);
+      END_STATE();
+    case 235:
+      if (lookahead == 'h') ADVANCE(409);
+      END_STATE();
+    case 236:
+      if (lookahead == 'd') ADVANCE(410);
+      END_STATE();
+    case 237:
+      if (lookahead == 'e') ADVANCE(411);
+      END_STATE();
     case 238:
-      if (lookahead == 'l') ADVANCE(408);
-      END_STATE();
-    case 239:
-      if (lookahead == 'n') ADVANCE(409);
-      END_STATE();
-    case 240:
-      if (lookahead == 'p') ADVANCE(410);
-      END_STATE();
-    case 241:
-      if (lookahead == 'i') ADVANCE(411);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 243:
       if (lookahead == 'e') ADVANCE(412);
       END_STATE();
+    case 239:
+      if (lookahead == 'u') ADVANCE(413);
+      END_STATE();
+    case 240:
+      if (lookahead == 't') ADVANCE(414);
+      END_STATE();
+    case 241:
+      if (lookahead == 'l') ADVANCE(415);
+      END_STATE();
+    case 242:
+      if (lookahead == 'n') ADVANCE(416);
+      END_STATE();
+    case 243:
+      if (lookahead == 'p') ADVANCE(417);
+      END_STATE();
     case 244:
-      if (lookahead == 'd') ADVANCE(413);
+      if (lookahead == 'i') ADVANCE(418);
       END_STATE();
     case 245:
-      ACCEPT_TOKEN(anon_sym_let);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 246:
-      if (lookahead == 'e') ADVANCE(414);
+      if (lookahead == 'e') ADVANCE(419);
       END_STATE();
     case 247:
-      if (lookahead == 'i') ADVANCE(415);
+      if (lookahead == 'd') ADVANCE(420);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(416);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(417);
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
     case 250:
-      if (lookahead == 's') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(422);
       END_STATE();
     case 251:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 252:
-      if (lookahead == 'i') ADVANCE(419);
-      END_STATE();
-    case 253:
-      if (lookahead == 'n') ADVANCE(420);
-      END_STATE();
-    case 254:
-      if (lookahead == 'i') ADVANCE(421);
-      END_STATE();
-    case 255:
-      if (lookahead == 'e') ADVANCE(422);
-      END_STATE();
-    case 256:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 257:
       if (lookahead == 'e') ADVANCE(423);
       END_STATE();
+    case 252:
+      if (lookahead == 'd') ADVANCE(424);
+      END_STATE();
+    case 253:
+      if (lookahead == 's') ADVANCE(425);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 255:
+      if (lookahead == 'i') ADVANCE(426);
+      END_STATE();
+    case 256:
+      if (lookahead == 'n') ADVANCE(427);
+      END_STATE();
+    case 257:
+      if (lookahead == 'i') ADVANCE(428);
+      END_STATE();
     case 258:
-      if (lookahead == '2') ADVANCE(424);
-      if (lookahead == '8') ADVANCE(425);
+      if (lookahead == 'e') ADVANCE(429);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(anon_sym_net);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 260:
-      if (lookahead == 's') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(430);
       END_STATE();
     case 261:
-      if (lookahead == 'i') ADVANCE(427);
+      if (lookahead == '2') ADVANCE(431);
+      if (lookahead == '8') ADVANCE(432);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(428);
-      if (lookahead == 's') ADVANCE(429);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 263:
-      if (lookahead == 'n') ADVANCE(430);
+      if (lookahead == 's') ADVANCE(433);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(431);
-      if (lookahead == 'p') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
     case 265:
-      if (lookahead == 'r') ADVANCE(433);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 267:
-      if (lookahead == 's') ADVANCE(434);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(435);
-      END_STATE();
-    case 270:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(435);
       if (lookahead == 's') ADVANCE(436);
       END_STATE();
+    case 266:
+      if (lookahead == 'n') ADVANCE(437);
+      END_STATE();
+    case 267:
+      if (lookahead == 'e') ADVANCE(438);
+      if (lookahead == 'p') ADVANCE(439);
+      END_STATE();
+    case 268:
+      if (lookahead == 'r') ADVANCE(440);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 270:
+      if (lookahead == 's') ADVANCE(441);
+      END_STATE();
     case 271:
-      if (lookahead == 'c') ADVANCE(437);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 272:
-      if (lookahead == 'c') ADVANCE(438);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(442);
       END_STATE();
     case 273:
-      if (lookahead == 't') ADVANCE(439);
+      if (lookahead == 's') ADVANCE(443);
       END_STATE();
     case 274:
-      if (lookahead == 'i') ADVANCE(440);
+      if (lookahead == 'c') ADVANCE(444);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(441);
+      if (lookahead == 'c') ADVANCE(445);
       END_STATE();
     case 276:
-      if (lookahead == 'a') ADVANCE(442);
+      if (lookahead == 't') ADVANCE(446);
       END_STATE();
     case 277:
-      if (lookahead == 't') ADVANCE(443);
+      if (lookahead == 'i') ADVANCE(447);
       END_STATE();
     case 278:
-      if (lookahead == 'i') ADVANCE(444);
+      if (lookahead == 'e') ADVANCE(448);
       END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(445);
-      if (lookahead == 'i') ADVANCE(446);
+      if (lookahead == 'a') ADVANCE(449);
       END_STATE();
     case 280:
-      if (lookahead == 'c') ADVANCE(447);
-      if (lookahead == 'd') ADVANCE(448);
-      if (lookahead == 'l') ADVANCE(449);
+      if (lookahead == 't') ADVANCE(450);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(450);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 282:
-      if (lookahead == 'e') ADVANCE(451);
-      if (lookahead == 'l') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(451);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 'e') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(453);
       END_STATE();
     case 284:
-      if (lookahead == 'e') ADVANCE(454);
+      if (lookahead == 'c') ADVANCE(454);
+      if (lookahead == 'd') ADVANCE(455);
+      if (lookahead == 'l') ADVANCE(456);
       END_STATE();
     case 285:
-      if (lookahead == 'i') ADVANCE(455);
-      if (lookahead == 'o') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(457);
       END_STATE();
     case 286:
-      if (lookahead == 'u') ADVANCE(457);
+      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'l') ADVANCE(459);
       END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'i') ADVANCE(462);
+      if (lookahead == 'o') ADVANCE(463);
       END_STATE();
     case 290:
-      if (lookahead == 'l') ADVANCE(460);
+      if (lookahead == 'u') ADVANCE(464);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(465);
       END_STATE();
     case 292:
-      if (lookahead == 'i') ADVANCE(462);
-      if (lookahead == 'v') ADVANCE(463);
-      END_STATE();
-    case 293:
-      if (lookahead == 's') ADVANCE(464);
-      END_STATE();
-    case 294:
-      if (lookahead == 'r') ADVANCE(465);
-      END_STATE();
-    case 295:
       if (lookahead == 'e') ADVANCE(466);
       END_STATE();
+    case 293:
+      ACCEPT_TOKEN(anon_sym_run);
+      END_STATE();
+    case 294:
+      if (lookahead == 'l') ADVANCE(467);
+      END_STATE();
+    case 295:
+      if (lookahead == 's') ADVANCE(468);
+      END_STATE();
     case 296:
-      if (lookahead == 'r') ADVANCE(467);
+      if (lookahead == 'i') ADVANCE(469);
+      if (lookahead == 'v') ADVANCE(470);
       END_STATE();
     case 297:
-      if (lookahead == 'n') ADVANCE(468);
+      if (lookahead == 's') ADVANCE(471);
       END_STATE();
     case 298:
-      if (lookahead == 'a') ADVANCE(469);
-      if (lookahead == 'c') ADVANCE(470);
-      END_STATE();
-    case 299:
-      if (lookahead == 'e') ADVANCE(471);
-      END_STATE();
-    case 300:
       if (lookahead == 'r') ADVANCE(472);
       END_STATE();
+    case 299:
+      if (lookahead == 'e') ADVANCE(473);
+      END_STATE();
+    case 300:
+      if (lookahead == 'r') ADVANCE(474);
+      END_STATE();
     case 301:
-      if (lookahead == 'c') ADVANCE(473);
+      if (lookahead == 'n') ADVANCE(475);
       END_STATE();
     case 302:
-      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'a') ADVANCE(476);
+      if (lookahead == 'c') ADVANCE(477);
       END_STATE();
     case 303:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(475);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 304:
-      if (lookahead == 't') ADVANCE(476);
+      if (lookahead == 'r') ADVANCE(479);
       END_STATE();
     case 305:
-      if (lookahead == 'a') ADVANCE(477);
+      if (lookahead == 'c') ADVANCE(480);
       END_STATE();
     case 306:
-      if (lookahead == 't') ADVANCE(478);
+      if (lookahead == 'i') ADVANCE(481);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(482);
       END_STATE();
     case 308:
-      if (lookahead == 'l') ADVANCE(479);
+      if (lookahead == 't') ADVANCE(483);
       END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 310:
-      if (lookahead == 'p') ADVANCE(480);
-      END_STATE();
-    case 311:
-      if (lookahead == 'n') ADVANCE(481);
-      END_STATE();
-    case 312:
-      if (lookahead == 'e') ADVANCE(482);
-      if (lookahead == 'o') ADVANCE(483);
-      END_STATE();
-    case 313:
       if (lookahead == 'a') ADVANCE(484);
       END_STATE();
+    case 310:
+      if (lookahead == 't') ADVANCE(485);
+      END_STATE();
+    case 311:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 312:
+      if (lookahead == 'l') ADVANCE(486);
+      END_STATE();
+    case 313:
+      if (lookahead == 'e') ADVANCE(487);
+      END_STATE();
     case 314:
-      if (lookahead == 'n') ADVANCE(485);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(486);
+      if (lookahead == 'p') ADVANCE(488);
       END_STATE();
     case 316:
-      if (lookahead == 'i') ADVANCE(487);
+      if (lookahead == 'n') ADVANCE(489);
       END_STATE();
     case 317:
-      if (lookahead == 'e') ADVANCE(488);
-      END_STATE();
-    case 318:
-      if (lookahead == 'i') ADVANCE(489);
-      END_STATE();
-    case 319:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 320:
-      if (lookahead == 'i') ADVANCE(490);
-      END_STATE();
-    case 321:
+      if (lookahead == 'e') ADVANCE(490);
       if (lookahead == 'o') ADVANCE(491);
       END_STATE();
+    case 318:
+      if (lookahead == 'a') ADVANCE(492);
+      END_STATE();
+    case 319:
+      if (lookahead == 'n') ADVANCE(493);
+      END_STATE();
+    case 320:
+      if (lookahead == 'e') ADVANCE(494);
+      END_STATE();
+    case 321:
+      if (lookahead == 'i') ADVANCE(495);
+      END_STATE();
     case 322:
-      if (lookahead == 't') ADVANCE(492);
-      END_STATE();
-    case 323:
-      if (lookahead == 'e') ADVANCE(493);
-      END_STATE();
-    case 324:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(494);
-      END_STATE();
-    case 325:
-      ACCEPT_TOKEN(anon_sym_wet);
-      END_STATE();
-    case 326:
-      if (lookahead == '8') ADVANCE(495);
-      END_STATE();
-    case 327:
       if (lookahead == 'e') ADVANCE(496);
       END_STATE();
+    case 323:
+      if (lookahead == 'i') ADVANCE(497);
+      END_STATE();
+    case 324:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 325:
+      if (lookahead == 'i') ADVANCE(498);
+      END_STATE();
+    case 326:
+      if (lookahead == 'i') ADVANCE(499);
+      END_STATE();
+    case 327:
+      if (lookahead == 'o') ADVANCE(500);
+      END_STATE();
     case 328:
-      if (lookahead == 'h') ADVANCE(497);
+      if (lookahead == 't') ADVANCE(501);
       END_STATE();
     case 329:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'e') ADVANCE(502);
       END_STATE();
     case 330:
-      if (lookahead == 'e') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(503);
       END_STATE();
     case 331:
-      if (lookahead == 'r') ADVANCE(499);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 332:
-      if (lookahead == 't') ADVANCE(500);
+      if (lookahead == '8') ADVANCE(504);
       END_STATE();
     case 333:
-      if (lookahead == 'd') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(505);
       END_STATE();
     case 334:
-      if (lookahead == 'n') ADVANCE(502);
+      if (lookahead == 'h') ADVANCE(506);
       END_STATE();
     case 335:
-      if (lookahead == 'e') ADVANCE(503);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 336:
-      if (lookahead == 'i') ADVANCE(504);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 337:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'r') ADVANCE(508);
       END_STATE();
     case 338:
-      if (lookahead == 'n') ADVANCE(505);
+      if (lookahead == 't') ADVANCE(509);
       END_STATE();
     case 339:
-      if (lookahead == 't') ADVANCE(506);
+      if (lookahead == 'd') ADVANCE(510);
       END_STATE();
     case 340:
-      if (lookahead == 'o') ADVANCE(507);
+      if (lookahead == 'r') ADVANCE(511);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(508);
+      if (lookahead == 'n') ADVANCE(512);
       END_STATE();
     case 342:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(509);
+      if (lookahead == 'e') ADVANCE(513);
       END_STATE();
     case 343:
-      if (lookahead == 'l') ADVANCE(510);
+      if (lookahead == 'i') ADVANCE(514);
       END_STATE();
     case 344:
-      if (lookahead == 'w') ADVANCE(511);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 345:
-      if (lookahead == 'd') ADVANCE(512);
+      if (lookahead == 'n') ADVANCE(515);
       END_STATE();
     case 346:
-      if (lookahead == 'c') ADVANCE(513);
+      if (lookahead == 't') ADVANCE(516);
       END_STATE();
     case 347:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'o') ADVANCE(517);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(514);
+      if (lookahead == 'n') ADVANCE(518);
       END_STATE();
     case 349:
-      if (lookahead == 'b') ADVANCE(515);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(519);
       END_STATE();
     case 350:
-      if (lookahead == 'i') ADVANCE(516);
+      if (lookahead == 'l') ADVANCE(520);
       END_STATE();
     case 351:
-      if (lookahead == 'n') ADVANCE(517);
+      if (lookahead == 'w') ADVANCE(521);
       END_STATE();
     case 352:
-      if (lookahead == 'u') ADVANCE(518);
+      if (lookahead == 'd') ADVANCE(522);
       END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
     case 354:
-      if (lookahead == 's') ADVANCE(519);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 355:
-      if (lookahead == 'i') ADVANCE(520);
-      END_STATE();
-    case 356:
-      if (lookahead == 'i') ADVANCE(521);
-      if (lookahead == 'u') ADVANCE(522);
-      END_STATE();
-    case 357:
-      if (lookahead == 'i') ADVANCE(523);
-      END_STATE();
-    case 358:
       if (lookahead == 'e') ADVANCE(524);
       END_STATE();
+    case 356:
+      if (lookahead == 'b') ADVANCE(525);
+      END_STATE();
+    case 357:
+      if (lookahead == 'i') ADVANCE(526);
+      END_STATE();
+    case 358:
+      if (lookahead == 'n') ADVANCE(527);
+      END_STATE();
     case 359:
-      if (lookahead == 't') ADVANCE(525);
+      if (lookahead == 'u') ADVANCE(528);
       END_STATE();
     case 360:
-      if (lookahead == 'e') ADVANCE(526);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 361:
-      if (lookahead == 'l') ADVANCE(527);
+      if (lookahead == 's') ADVANCE(529);
       END_STATE();
     case 362:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 363:
-      if (lookahead == 'd') ADVANCE(528);
+      if (lookahead == 'i') ADVANCE(531);
+      if (lookahead == 'u') ADVANCE(532);
       END_STATE();
     case 364:
-      if (lookahead == 'n') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(533);
       END_STATE();
     case 365:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 366:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 't') ADVANCE(535);
       END_STATE();
     case 367:
-      if (lookahead == 'y') ADVANCE(530);
+      if (lookahead == 'e') ADVANCE(536);
       END_STATE();
     case 368:
-      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'l') ADVANCE(537);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(532);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(533);
+      if (lookahead == 'd') ADVANCE(538);
       END_STATE();
     case 371:
-      if (lookahead == 'c') ADVANCE(534);
+      if (lookahead == 'n') ADVANCE(539);
       END_STATE();
     case 372:
-      if (lookahead == 'l') ADVANCE(535);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 373:
-      if (lookahead == 'a') ADVANCE(536);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 374:
-      if (lookahead == 'd') ADVANCE(537);
+      if (lookahead == 'y') ADVANCE(540);
       END_STATE();
     case 375:
-      if (lookahead == 't') ADVANCE(538);
-      END_STATE();
-    case 376:
-      if (lookahead == 'e') ADVANCE(539);
-      END_STATE();
-    case 377:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 378:
-      if (lookahead == 'i') ADVANCE(540);
-      END_STATE();
-    case 379:
       if (lookahead == 'c') ADVANCE(541);
       END_STATE();
+    case 376:
+      if (lookahead == 'e') ADVANCE(542);
+      END_STATE();
+    case 377:
+      if (lookahead == 'e') ADVANCE(543);
+      END_STATE();
+    case 378:
+      if (lookahead == 'c') ADVANCE(544);
+      END_STATE();
+    case 379:
+      if (lookahead == 'l') ADVANCE(545);
+      END_STATE();
     case 380:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'a') ADVANCE(546);
       END_STATE();
     case 381:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'd') ADVANCE(547);
       END_STATE();
     case 382:
-      if (lookahead == 'l') ADVANCE(542);
+      if (lookahead == 't') ADVANCE(548);
       END_STATE();
     case 383:
-      if (lookahead == '8') ADVANCE(543);
-      END_STATE();
-    case 384:
-      if (lookahead == 's') ADVANCE(544);
-      END_STATE();
-    case 385:
-      if (lookahead == 'c') ADVANCE(545);
-      END_STATE();
-    case 386:
-      if (lookahead == 's') ADVANCE(546);
-      END_STATE();
-    case 387:
-      if (lookahead == 'l') ADVANCE(547);
-      END_STATE();
-    case 388:
-      if (lookahead == 'r') ADVANCE(548);
-      END_STATE();
-    case 389:
       if (lookahead == 'e') ADVANCE(549);
       END_STATE();
+    case 384:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 385:
+      if (lookahead == 'i') ADVANCE(550);
+      END_STATE();
+    case 386:
+      if (lookahead == 'c') ADVANCE(551);
+      END_STATE();
+    case 387:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 388:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 389:
+      if (lookahead == 'l') ADVANCE(552);
+      END_STATE();
     case 390:
-      if (lookahead == 'd') ADVANCE(550);
+      if (lookahead == '8') ADVANCE(553);
       END_STATE();
     case 391:
-      if (lookahead == 'b') ADVANCE(551);
+      if (lookahead == 's') ADVANCE(554);
       END_STATE();
     case 392:
-      if (lookahead == 'a') ADVANCE(552);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
     case 393:
-      if (lookahead == 'u') ADVANCE(553);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 395:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 397:
-      if (lookahead == 'r') ADVANCE(554);
-      END_STATE();
-    case 398:
-      if (lookahead == 'n') ADVANCE(555);
-      END_STATE();
-    case 399:
       if (lookahead == 's') ADVANCE(556);
       END_STATE();
+    case 394:
+      if (lookahead == 'l') ADVANCE(557);
+      END_STATE();
+    case 395:
+      if (lookahead == 'r') ADVANCE(558);
+      END_STATE();
+    case 396:
+      if (lookahead == 'e') ADVANCE(559);
+      END_STATE();
+    case 397:
+      if (lookahead == 'd') ADVANCE(560);
+      END_STATE();
+    case 398:
+      if (lookahead == 'b') ADVANCE(561);
+      END_STATE();
+    case 399:
+      if (lookahead == 'a') ADVANCE(562);
+      END_STATE();
     case 400:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 'u') ADVANCE(563);
       END_STATE();
     case 401:
-      if (lookahead == 'h') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 402:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 403:
-      if (lookahead == 'e') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 404:
-      if (lookahead == 'd') ADVANCE(559);
+      if (lookahead == 'r') ADVANCE(564);
       END_STATE();
     case 405:
-      if (lookahead == 'r') ADVANCE(560);
+      if (lookahead == 'n') ADVANCE(565);
       END_STATE();
     case 406:
-      if (lookahead == 't') ADVANCE(561);
+      if (lookahead == 's') ADVANCE(566);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(562);
-      if (lookahead == 'r') ADVANCE(563);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 408:
-      if (lookahead == 'a') ADVANCE(564);
+      if (lookahead == 'h') ADVANCE(567);
       END_STATE();
     case 409:
-      if (lookahead == 's') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(566);
+      if (lookahead == 'e') ADVANCE(568);
       END_STATE();
     case 411:
-      if (lookahead == 's') ADVANCE(567);
+      if (lookahead == 'd') ADVANCE(569);
       END_STATE();
     case 412:
-      if (lookahead == 'd') ADVANCE(568);
+      if (lookahead == 'r') ADVANCE(570);
       END_STATE();
     case 413:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 't') ADVANCE(571);
       END_STATE();
     case 414:
-      if (lookahead == 'n') ADVANCE(569);
+      if (lookahead == 'e') ADVANCE(572);
+      if (lookahead == 'r') ADVANCE(573);
       END_STATE();
     case 415:
-      if (lookahead == 't') ADVANCE(570);
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
     case 416:
-      if (lookahead == 'a') ADVANCE(571);
+      if (lookahead == 's') ADVANCE(575);
       END_STATE();
     case 417:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(572);
+      if (lookahead == 's') ADVANCE(577);
       END_STATE();
     case 419:
-      if (lookahead == 'm') ADVANCE(573);
+      if (lookahead == 'd') ADVANCE(578);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 421:
-      if (lookahead == 'u') ADVANCE(574);
-      END_STATE();
-    case 422:
-      if (lookahead == 'r') ADVANCE(575);
-      END_STATE();
-    case 423:
-      ACCEPT_TOKEN(anon_sym_mode);
-      END_STATE();
-    case 424:
-      if (lookahead == '7') ADVANCE(576);
-      END_STATE();
-    case 425:
-      if (lookahead == '3') ADVANCE(577);
-      END_STATE();
-    case 426:
-      if (lookahead == 'e') ADVANCE(578);
-      END_STATE();
-    case 427:
       if (lookahead == 'n') ADVANCE(579);
       END_STATE();
+    case 422:
+      if (lookahead == 't') ADVANCE(580);
+      END_STATE();
+    case 423:
+      if (lookahead == 'a') ADVANCE(581);
+      END_STATE();
+    case 424:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 425:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(582);
+      END_STATE();
+    case 426:
+      if (lookahead == 'm') ADVANCE(583);
+      END_STATE();
+    case 427:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
     case 428:
-      if (lookahead == 'm') ADVANCE(580);
+      if (lookahead == 'u') ADVANCE(584);
       END_STATE();
     case 429:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'r') ADVANCE(585);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_open);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 431:
-      if (lookahead == 'r') ADVANCE(581);
+      if (lookahead == '7') ADVANCE(586);
       END_STATE();
     case 432:
-      if (lookahead == 'u') ADVANCE(582);
+      if (lookahead == '3') ADVANCE(587);
       END_STATE();
     case 433:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'e') ADVANCE(588);
       END_STATE();
     case 434:
-      if (lookahead == 'e') ADVANCE(583);
+      if (lookahead == 'n') ADVANCE(589);
       END_STATE();
     case 435:
-      if (lookahead == 'i') ADVANCE(584);
-      END_STATE();
-    case 436:
-      if (lookahead == 'e') ADVANCE(585);
-      END_STATE();
-    case 437:
-      if (lookahead == 'e') ADVANCE(586);
-      END_STATE();
-    case 438:
-      if (lookahead == 'e') ADVANCE(587);
-      END_STATE();
-    case 439:
-      ACCEPT_TOKEN(anon_sym_port);
-      END_STATE();
-    case 440:
-      if (lookahead == 't') ADVANCE(588);
-      END_STATE();
-    case 441:
-      if (lookahead == 'r') ADVANCE(589);
-      END_STATE();
-    case 442:
       if (lookahead == 'm') ADVANCE(590);
       END_STATE();
-    case 443:
-      if (lookahead == 'e') ADVANCE(591);
+    case 436:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 444:
+    case 437:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 438:
+      if (lookahead == 'r') ADVANCE(591);
+      END_STATE();
+    case 439:
       if (lookahead == 'u') ADVANCE(592);
       END_STATE();
+    case 440:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 441:
+      if (lookahead == 'e') ADVANCE(593);
+      END_STATE();
+    case 442:
+      if (lookahead == 'i') ADVANCE(594);
+      END_STATE();
+    case 443:
+      if (lookahead == 'e') ADVANCE(595);
+      END_STATE();
+    case 444:
+      if (lookahead == 'e') ADVANCE(596);
+      END_STATE();
     case 445:
-      if (lookahead == 'd') ADVANCE(593);
+      if (lookahead == 'e') ADVANCE(597);
       END_STATE();
     case 446:
-      if (lookahead == 'n') ADVANCE(594);
-      if (lookahead == 'o') ADVANCE(595);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 447:
-      if (lookahead == 't') ADVANCE(596);
+      if (lookahead == 't') ADVANCE(598);
       END_STATE();
     case 448:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(597);
+      if (lookahead == 'r') ADVANCE(599);
       END_STATE();
     case 449:
-      if (lookahead == 'i') ADVANCE(598);
+      if (lookahead == 'm') ADVANCE(600);
       END_STATE();
     case 450:
-      if (lookahead == 'i') ADVANCE(599);
-      END_STATE();
-    case 451:
-      if (lookahead == 'r') ADVANCE(600);
-      END_STATE();
-    case 452:
       if (lookahead == 'e') ADVANCE(601);
       END_STATE();
+    case 451:
+      if (lookahead == 'u') ADVANCE(602);
+      END_STATE();
+    case 452:
+      if (lookahead == 'd') ADVANCE(603);
+      END_STATE();
     case 453:
-      if (lookahead == 'c') ADVANCE(602);
+      if (lookahead == 'n') ADVANCE(604);
+      if (lookahead == 'o') ADVANCE(605);
       END_STATE();
     case 454:
-      if (lookahead == 'a') ADVANCE(603);
+      if (lookahead == 't') ADVANCE(606);
       END_STATE();
     case 455:
-      if (lookahead == 's') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(607);
       END_STATE();
     case 456:
-      if (lookahead == 'l') ADVANCE(605);
-      if (lookahead == 'n') ADVANCE(606);
+      if (lookahead == 'i') ADVANCE(608);
       END_STATE();
     case 457:
-      if (lookahead == 'r') ADVANCE(607);
+      if (lookahead == 'i') ADVANCE(609);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(608);
+      if (lookahead == 'r') ADVANCE(610);
       END_STATE();
     case 459:
-      if (lookahead == 's') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(611);
       END_STATE();
     case 460:
-      if (lookahead == 'e') ADVANCE(610);
+      if (lookahead == 'c') ADVANCE(612);
       END_STATE();
     case 461:
-      if (lookahead == 'i') ADVANCE(611);
+      if (lookahead == 'a') ADVANCE(613);
       END_STATE();
     case 462:
-      if (lookahead == 'e') ADVANCE(612);
+      if (lookahead == 's') ADVANCE(614);
       END_STATE();
     case 463:
-      if (lookahead == 'i') ADVANCE(613);
+      if (lookahead == 'l') ADVANCE(615);
+      if (lookahead == 'n') ADVANCE(616);
       END_STATE();
     case 464:
-      if (lookahead == 'i') ADVANCE(614);
+      if (lookahead == 'r') ADVANCE(617);
       END_STATE();
     case 465:
-      if (lookahead == 'e') ADVANCE(615);
+      if (lookahead == 'r') ADVANCE(618);
       END_STATE();
     case 466:
-      if (lookahead == 't') ADVANCE(616);
+      if (lookahead == 's') ADVANCE(619);
       END_STATE();
     case 467:
-      if (lookahead == 't') ADVANCE(617);
-      END_STATE();
-    case 468:
-      if (lookahead == 't') ADVANCE(618);
-      END_STATE();
-    case 469:
-      if (lookahead == 'd') ADVANCE(619);
-      END_STATE();
-    case 470:
       if (lookahead == 'e') ADVANCE(620);
       END_STATE();
+    case 468:
+      if (lookahead == 'i') ADVANCE(621);
+      END_STATE();
+    case 469:
+      if (lookahead == 'e') ADVANCE(622);
+      END_STATE();
+    case 470:
+      if (lookahead == 'i') ADVANCE(623);
+      END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'i') ADVANCE(624);
       END_STATE();
     case 472:
-      if (lookahead == 'c') ADVANCE(621);
+      if (lookahead == 'e') ADVANCE(625);
       END_STATE();
     case 473:
-      if (lookahead == 'i') ADVANCE(622);
+      if (lookahead == 't') ADVANCE(626);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(623);
+      if (lookahead == 't') ADVANCE(627);
       END_STATE();
     case 475:
-      if (lookahead == 'p') ADVANCE(624);
+      if (lookahead == 't') ADVANCE(628);
       END_STATE();
     case 476:
-      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'd') ADVANCE(629);
       END_STATE();
     case 477:
-      if (lookahead == 'n') ADVANCE(626);
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
     case 478:
-      if (lookahead == 'c') ADVANCE(627);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 479:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(631);
       END_STATE();
     case 480:
-      if (lookahead == 'e') ADVANCE(628);
+      if (lookahead == 'i') ADVANCE(632);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 't') ADVANCE(633);
       END_STATE();
     case 482:
-      if (lookahead == 's') ADVANCE(629);
+      if (lookahead == 'p') ADVANCE(634);
       END_STATE();
     case 483:
-      if (lookahead == 'u') ADVANCE(630);
+      if (lookahead == 'i') ADVANCE(635);
       END_STATE();
     case 484:
-      if (lookahead == 'l') ADVANCE(631);
+      if (lookahead == 'n') ADVANCE(636);
       END_STATE();
     case 485:
-      if (lookahead == 's') ADVANCE(632);
+      if (lookahead == 'c') ADVANCE(637);
       END_STATE();
     case 486:
-      if (lookahead == 'r') ADVANCE(633);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 487:
-      if (lookahead == 'c') ADVANCE(634);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 488:
-      if (lookahead == 'r') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 489:
-      if (lookahead == 'l') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 490:
-      if (lookahead == 'd') ADVANCE(637);
+      if (lookahead == 's') ADVANCE(639);
       END_STATE();
     case 491:
-      if (lookahead == 'c') ADVANCE(638);
+      if (lookahead == 'u') ADVANCE(640);
       END_STATE();
     case 492:
-      if (lookahead == 'a') ADVANCE(639);
+      if (lookahead == 'l') ADVANCE(641);
       END_STATE();
     case 493:
-      if (lookahead == 'l') ADVANCE(640);
-      END_STATE();
-    case 494:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 495:
-      if (lookahead == '4') ADVANCE(641);
-      END_STATE();
-    case 496:
       if (lookahead == 's') ADVANCE(642);
       END_STATE();
+    case 494:
+      if (lookahead == 'r') ADVANCE(643);
+      END_STATE();
+    case 495:
+      if (lookahead == 'c') ADVANCE(644);
+      END_STATE();
+    case 496:
+      if (lookahead == 'r') ADVANCE(645);
+      END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(643);
+      if (lookahead == 'l') ADVANCE(646);
       END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'd') ADVANCE(647);
       END_STATE();
     case 499:
-      if (lookahead == 'a') ADVANCE(644);
+      if (lookahead == 'a') ADVANCE(648);
       END_STATE();
     case 500:
-      if (lookahead == 'e') ADVANCE(645);
+      if (lookahead == 'c') ADVANCE(649);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'a') ADVANCE(650);
       END_STATE();
     case 502:
-      if (lookahead == 's') ADVANCE(646);
+      if (lookahead == 'l') ADVANCE(651);
       END_STATE();
     case 503:
-      if (lookahead == 'n') ADVANCE(647);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 504:
-      if (lookahead == 'f') ADVANCE(648);
+      if (lookahead == '4') ADVANCE(652);
       END_STATE();
     case 505:
-      if (lookahead == 'n') ADVANCE(649);
+      if (lookahead == 's') ADVANCE(653);
       END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_apart);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(654);
       END_STATE();
     case 507:
-      if (lookahead == 'r') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'a') ADVANCE(655);
       END_STATE();
     case 509:
-      if (lookahead == 'i') ADVANCE(651);
+      if (lookahead == 'e') ADVANCE(656);
       END_STATE();
     case 510:
-      if (lookahead == 'i') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_below);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 's') ADVANCE(657);
       END_STATE();
     case 513:
-      if (lookahead == 'h') ADVANCE(653);
+      if (lookahead == 'n') ADVANCE(658);
       END_STATE();
     case 514:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'f') ADVANCE(659);
       END_STATE();
     case 515:
-      if (lookahead == 'r') ADVANCE(654);
+      if (lookahead == 'n') ADVANCE(660);
       END_STATE();
     case 516:
-      if (lookahead == 'e') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 517:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'r') ADVANCE(661);
       END_STATE();
     case 518:
-      if (lookahead == 'l') ADVANCE(656);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 519:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'i') ADVANCE(662);
       END_STATE();
     case 520:
-      if (lookahead == 'n') ADVANCE(657);
+      if (lookahead == 'i') ADVANCE(663);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 522:
-      if (lookahead == 'c') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 523:
-      if (lookahead == 'd') ADVANCE(660);
+      if (lookahead == 'h') ADVANCE(664);
       END_STATE();
     case 524:
-      if (lookahead == 'c') ADVANCE(661);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 525:
-      if (lookahead == 'r') ADVANCE(662);
+      if (lookahead == 'r') ADVANCE(665);
       END_STATE();
     case 526:
-      if (lookahead == 'c') ADVANCE(663);
-      END_STATE();
-    case 527:
-      if (lookahead == 'e') ADVANCE(664);
-      END_STATE();
-    case 528:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 529:
-      if (lookahead == 'p') ADVANCE(665);
-      END_STATE();
-    case 530:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 531:
       if (lookahead == 'e') ADVANCE(666);
       END_STATE();
-    case 532:
-      if (lookahead == 't') ADVANCE(667);
+    case 527:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 533:
-      if (lookahead == 'x') ADVANCE(668);
+    case 528:
+      if (lookahead == 'l') ADVANCE(667);
       END_STATE();
-    case 534:
+    case 529:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 530:
+      if (lookahead == 'n') ADVANCE(668);
+      END_STATE();
+    case 531:
       if (lookahead == 't') ADVANCE(669);
       END_STATE();
+    case 532:
+      if (lookahead == 'c') ADVANCE(670);
+      END_STATE();
+    case 533:
+      if (lookahead == 'd') ADVANCE(671);
+      END_STATE();
+    case 534:
+      if (lookahead == 'c') ADVANCE(672);
+      END_STATE();
     case 535:
-      if (lookahead == 'a') ADVANCE(670);
+      if (lookahead == 'r') ADVANCE(673);
       END_STATE();
     case 536:
-      if (lookahead == 'n') ADVANCE(671);
+      if (lookahead == 'c') ADVANCE(674);
       END_STATE();
     case 537:
-      if (lookahead == 'e') ADVANCE(672);
+      if (lookahead == 'e') ADVANCE(675);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_drift);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 539:
-      if (lookahead == 'x') ADVANCE(673);
+      if (lookahead == 'p') ADVANCE(676);
       END_STATE();
     case 540:
-      if (lookahead == 'o') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 541:
-      if (lookahead == 'i') ADVANCE(675);
+      if (lookahead == 'e') ADVANCE(677);
       END_STATE();
     case 542:
-      if (lookahead == 'i') ADVANCE(676);
+      if (lookahead == 't') ADVANCE(678);
       END_STATE();
     case 543:
-      if (lookahead == '9') ADVANCE(677);
+      if (lookahead == 'x') ADVANCE(679);
       END_STATE();
     case 544:
-      if (lookahead == 's') ADVANCE(678);
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
     case 545:
-      if (lookahead == 't') ADVANCE(679);
+      if (lookahead == 'a') ADVANCE(681);
       END_STATE();
     case 546:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'n') ADVANCE(682);
       END_STATE();
     case 547:
-      if (lookahead == 'y') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(683);
       END_STATE();
     case 548:
-      if (lookahead == 'e') ADVANCE(681);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 549:
-      if (lookahead == 'r') ADVANCE(682);
+      if (lookahead == 'x') ADVANCE(684);
       END_STATE();
     case 550:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'o') ADVANCE(685);
       END_STATE();
     case 551:
-      if (lookahead == 'a') ADVANCE(683);
+      if (lookahead == 'i') ADVANCE(686);
       END_STATE();
     case 552:
-      if (lookahead == 'r') ADVANCE(684);
+      if (lookahead == 'i') ADVANCE(687);
       END_STATE();
     case 553:
-      if (lookahead == 'e') ADVANCE(685);
+      if (lookahead == '9') ADVANCE(688);
       END_STATE();
     case 554:
-      if (lookahead == 'a') ADVANCE(686);
+      if (lookahead == 's') ADVANCE(689);
       END_STATE();
     case 555:
-      if (lookahead == 'd') ADVANCE(687);
+      if (lookahead == 't') ADVANCE(690);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_guess);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 557:
-      if (lookahead == 't') ADVANCE(688);
+      if (lookahead == 'y') ADVANCE(691);
       END_STATE();
     case 558:
-      if (lookahead == 'r') ADVANCE(689);
+      if (lookahead == 'e') ADVANCE(692);
       END_STATE();
     case 559:
-      if (lookahead == 'a') ADVANCE(690);
+      if (lookahead == 'r') ADVANCE(693);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(694);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(692);
-      END_STATE();
-    case 563:
-      if (lookahead == 'u') ADVANCE(693);
-      END_STATE();
-    case 564:
-      if (lookahead == 't') ADVANCE(694);
-      END_STATE();
-    case 565:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 566:
       if (lookahead == 'r') ADVANCE(695);
       END_STATE();
+    case 563:
+      if (lookahead == 'e') ADVANCE(696);
+      END_STATE();
+    case 564:
+      if (lookahead == 'a') ADVANCE(697);
+      END_STATE();
+    case 565:
+      if (lookahead == 'd') ADVANCE(698);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
     case 567:
-      if (lookahead == 'd') ADVANCE(696);
-      END_STATE();
-    case 568:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 569:
-      if (lookahead == 'c') ADVANCE(697);
-      END_STATE();
-    case 570:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 571:
-      if (lookahead == 'r') ADVANCE(698);
-      END_STATE();
-    case 572:
       if (lookahead == 't') ADVANCE(699);
       END_STATE();
+    case 568:
+      if (lookahead == 'r') ADVANCE(700);
+      END_STATE();
+    case 569:
+      if (lookahead == 'a') ADVANCE(701);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(702);
+      END_STATE();
+    case 571:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
+    case 572:
+      if (lookahead == 'a') ADVANCE(703);
+      END_STATE();
     case 573:
-      if (lookahead == 'u') ADVANCE(700);
+      if (lookahead == 'u') ADVANCE(704);
       END_STATE();
     case 574:
-      if (lookahead == 'm') ADVANCE(701);
+      if (lookahead == 't') ADVANCE(705);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_meter);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 576:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'r') ADVANCE(706);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'd') ADVANCE(707);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 579:
-      if (lookahead == 'a') ADVANCE(702);
+      if (lookahead == 'c') ADVANCE(708);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(703);
+      if (lookahead == 'r') ADVANCE(709);
       END_STATE();
     case 582:
-      if (lookahead == 't') ADVANCE(704);
+      if (lookahead == 't') ADVANCE(710);
       END_STATE();
     case 583:
-      if (lookahead == 's') ADVANCE(705);
+      if (lookahead == 'u') ADVANCE(711);
       END_STATE();
     case 584:
-      if (lookahead == 't') ADVANCE(706);
+      if (lookahead == 'm') ADVANCE(712);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 588:
-      if (lookahead == 'i') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 'a') ADVANCE(713);
       END_STATE();
     case 590:
-      if (lookahead == 'p') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(709);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(714);
       END_STATE();
     case 592:
-      if (lookahead == 's') ADVANCE(710);
+      if (lookahead == 't') ADVANCE(715);
       END_STATE();
     case 593:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 's') ADVANCE(716);
       END_STATE();
     case 594:
-      if (lookahead == 'g') ADVANCE(711);
+      if (lookahead == 't') ADVANCE(717);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 596:
-      if (lookahead == 'a') ADVANCE(712);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 597:
-      if (lookahead == 'n') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 598:
-      if (lookahead == 'z') ADVANCE(714);
+      if (lookahead == 'i') ADVANCE(718);
       END_STATE();
     case 599:
-      if (lookahead == 'v') ADVANCE(715);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 600:
-      if (lookahead == 'e') ADVANCE(716);
+      if (lookahead == 'p') ADVANCE(719);
       END_STATE();
     case 601:
-      if (lookahead == 'c') ADVANCE(717);
+      if (lookahead == 'c') ADVANCE(720);
       END_STATE();
     case 602:
-      if (lookahead == 't') ADVANCE(718);
+      if (lookahead == 's') ADVANCE(721);
       END_STATE();
     case 603:
-      if (lookahead == 't') ADVANCE(719);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 604:
-      if (lookahead == 't') ADVANCE(720);
+      if (lookahead == 'g') ADVANCE(722);
       END_STATE();
     case 605:
-      if (lookahead == 'u') ADVANCE(721);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 606:
-      if (lookahead == 'a') ADVANCE(722);
+      if (lookahead == 'a') ADVANCE(723);
       END_STATE();
     case 607:
-      if (lookahead == 'n') ADVANCE(723);
+      if (lookahead == 'n') ADVANCE(724);
       END_STATE();
     case 608:
-      if (lookahead == 's') ADVANCE(724);
+      if (lookahead == 'z') ADVANCE(725);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'v') ADVANCE(726);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'e') ADVANCE(727);
       END_STATE();
     case 611:
-      if (lookahead == 't') ADVANCE(725);
+      if (lookahead == 'c') ADVANCE(728);
       END_STATE();
     case 612:
-      if (lookahead == 's') ADVANCE(726);
+      if (lookahead == 't') ADVANCE(729);
       END_STATE();
     case 613:
-      if (lookahead == 'c') ADVANCE(727);
+      if (lookahead == 't') ADVANCE(730);
       END_STATE();
     case 614:
-      if (lookahead == 'o') ADVANCE(728);
+      if (lookahead == 't') ADVANCE(731);
       END_STATE();
     case 615:
-      if (lookahead == 'd') ADVANCE(729);
+      if (lookahead == 'u') ADVANCE(732);
       END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'a') ADVANCE(733);
       END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'n') ADVANCE(734);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(735);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 621:
-      if (lookahead == 'e') ADVANCE(730);
+      if (lookahead == 't') ADVANCE(736);
       END_STATE();
     case 622:
-      if (lookahead == 'n') ADVANCE(731);
+      if (lookahead == 's') ADVANCE(737);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'c') ADVANCE(738);
       END_STATE();
     case 624:
-      if (lookahead == 'r') ADVANCE(732);
+      if (lookahead == 'o') ADVANCE(739);
       END_STATE();
     case 625:
-      if (lookahead == 'o') ADVANCE(733);
+      if (lookahead == 'd') ADVANCE(740);
       END_STATE();
     case 626:
-      if (lookahead == 'd') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 627:
-      if (lookahead == 'h') ADVANCE(735);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 628:
-      if (lookahead == 'r') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 629:
-      if (lookahead == 'h') ADVANCE(737);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 630:
-      if (lookahead == 'g') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 631:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'e') ADVANCE(741);
       END_STATE();
     case 632:
-      if (lookahead == 'm') ADVANCE(739);
+      if (lookahead == 'n') ADVANCE(742);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 634:
-      if (lookahead == 'a') ADVANCE(740);
+      if (lookahead == 'r') ADVANCE(743);
       END_STATE();
     case 635:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'o') ADVANCE(744);
       END_STATE();
     case 636:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'd') ADVANCE(745);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'h') ADVANCE(746);
       END_STATE();
     case 638:
-      if (lookahead == 'i') ADVANCE(741);
+      if (lookahead == 'r') ADVANCE(747);
       END_STATE();
     case 639:
-      if (lookahead == 'g') ADVANCE(742);
+      if (lookahead == 'h') ADVANCE(748);
       END_STATE();
     case 640:
-      if (lookahead == 'e') ADVANCE(743);
+      if (lookahead == 'g') ADVANCE(749);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'm') ADVANCE(750);
       END_STATE();
     case 643:
-      if (lookahead == 'n') ADVANCE(744);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 644:
-      if (lookahead == 'c') ADVANCE(745);
+      if (lookahead == 'a') ADVANCE(751);
       END_STATE();
     case 645:
-      if (lookahead == 'r') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 646:
-      if (lookahead == 't') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 647:
-      if (lookahead == 't') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 648:
-      if (lookahead == 'i') ADVANCE(749);
+      if (lookahead == 'n') ADVANCE(752);
       END_STATE();
     case 649:
-      if (lookahead == 'a') ADVANCE(750);
+      if (lookahead == 'i') ADVANCE(753);
       END_STATE();
     case 650:
-      if (lookahead == 'i') ADVANCE(751);
+      if (lookahead == 'g') ADVANCE(754);
       END_STATE();
     case 651:
-      if (lookahead == 'd') ADVANCE(752);
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
     case 652:
-      if (lookahead == 'n') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 654:
-      if (lookahead == 'a') ADVANCE(755);
+      if (lookahead == 'n') ADVANCE(756);
       END_STATE();
     case 655:
-      if (lookahead == 'r') ADVANCE(756);
+      if (lookahead == 'c') ADVANCE(757);
       END_STATE();
     case 656:
-      if (lookahead == 'a') ADVANCE(757);
+      if (lookahead == 'r') ADVANCE(758);
       END_STATE();
     case 657:
-      if (lookahead == 'e') ADVANCE(758);
+      if (lookahead == 't') ADVANCE(759);
       END_STATE();
     case 658:
-      if (lookahead == 'i') ADVANCE(759);
-      END_STATE();
-    case 659:
       if (lookahead == 't') ADVANCE(760);
       END_STATE();
+    case 659:
+      if (lookahead == 'i') ADVANCE(761);
+      END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(761);
+      if (lookahead == 'a') ADVANCE(762);
       END_STATE();
     case 661:
-      if (lookahead == 't') ADVANCE(762);
+      if (lookahead == 'i') ADVANCE(763);
       END_STATE();
     case 662:
-      if (lookahead == 'u') ADVANCE(763);
+      if (lookahead == 'd') ADVANCE(764);
       END_STATE();
     case 663:
-      if (lookahead == 't') ADVANCE(764);
+      if (lookahead == 'n') ADVANCE(765);
       END_STATE();
     case 664:
-      if (lookahead == 'd') ADVANCE(765);
-      if (lookahead == 'r') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(766);
       END_STATE();
     case 665:
-      if (lookahead == 'u') ADVANCE(767);
+      if (lookahead == 'a') ADVANCE(767);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'r') ADVANCE(768);
       END_STATE();
     case 667:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == 'a') ADVANCE(769);
       END_STATE();
     case 668:
-      if (lookahead == 'e') ADVANCE(769);
+      if (lookahead == 'e') ADVANCE(770);
       END_STATE();
     case 669:
-      if (lookahead == 'i') ADVANCE(770);
+      if (lookahead == 'i') ADVANCE(771);
       END_STATE();
     case 670:
-      if (lookahead == 'y') ADVANCE(771);
+      if (lookahead == 't') ADVANCE(772);
       END_STATE();
     case 671:
-      if (lookahead == 'c') ADVANCE(772);
+      if (lookahead == 'e') ADVANCE(773);
       END_STATE();
     case 672:
-      if (lookahead == 'r') ADVANCE(773);
+      if (lookahead == 't') ADVANCE(774);
       END_STATE();
     case 673:
-      if (lookahead == 'e') ADVANCE(774);
+      if (lookahead == 'u') ADVANCE(775);
       END_STATE();
     case 674:
-      if (lookahead == 'n') ADVANCE(775);
+      if (lookahead == 't') ADVANCE(776);
       END_STATE();
     case 675:
-      if (lookahead == 'e') ADVANCE(776);
+      if (lookahead == 'd') ADVANCE(777);
+      if (lookahead == 'r') ADVANCE(778);
       END_STATE();
     case 676:
-      if (lookahead == 's') ADVANCE(777);
+      if (lookahead == 'u') ADVANCE(779);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(780);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(781);
       END_STATE();
     case 680:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'y') ADVANCE(783);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'c') ADVANCE(784);
       END_STATE();
     case 683:
-      if (lookahead == 'c') ADVANCE(778);
+      if (lookahead == 'r') ADVANCE(785);
       END_STATE();
     case 684:
-      if (lookahead == 'd') ADVANCE(779);
+      if (lookahead == 'e') ADVANCE(786);
       END_STATE();
     case 685:
-      if (lookahead == 'n') ADVANCE(780);
+      if (lookahead == 'n') ADVANCE(787);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(781);
+      if (lookahead == 'e') ADVANCE(788);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 's') ADVANCE(789);
       END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_height);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_holder);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 690:
-      if (lookahead == 'n') ADVANCE(782);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 691:
-      if (lookahead == 'r') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 692:
-      if (lookahead == 'd') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 693:
-      if (lookahead == 'm') ADVANCE(785);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 694:
-      if (lookahead == 'i') ADVANCE(786);
-      if (lookahead == 'o') ADVANCE(787);
+      if (lookahead == 'c') ADVANCE(790);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'd') ADVANCE(791);
       END_STATE();
     case 696:
-      if (lookahead == 'i') ADVANCE(788);
+      if (lookahead == 'n') ADVANCE(792);
       END_STATE();
     case 697:
-      if (lookahead == 'e') ADVANCE(789);
+      if (lookahead == 't') ADVANCE(793);
       END_STATE();
     case 698:
-      if (lookahead == 'i') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 699:
-      if (lookahead == 'a') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 700:
-      if (lookahead == 'm') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'n') ADVANCE(794);
       END_STATE();
     case 702:
-      if (lookahead == 'l') ADVANCE(793);
+      if (lookahead == 'r') ADVANCE(795);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(794);
+      if (lookahead == 'd') ADVANCE(796);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'm') ADVANCE(797);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'i') ADVANCE(798);
+      if (lookahead == 'o') ADVANCE(799);
       END_STATE();
     case 706:
-      if (lookahead == 't') ADVANCE(795);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 707:
-      if (lookahead == 'o') ADVANCE(796);
+      if (lookahead == 'i') ADVANCE(800);
       END_STATE();
     case 708:
-      if (lookahead == 'l') ADVANCE(797);
-      END_STATE();
-    case 709:
-      if (lookahead == 't') ADVANCE(798);
-      END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 711:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 712:
-      if (lookahead == 'n') ADVANCE(799);
-      END_STATE();
-    case 713:
-      if (lookahead == 'g') ADVANCE(800);
-      END_STATE();
-    case 714:
       if (lookahead == 'e') ADVANCE(801);
       END_STATE();
+    case 709:
+      if (lookahead == 'i') ADVANCE(802);
+      END_STATE();
+    case 710:
+      if (lookahead == 'a') ADVANCE(803);
+      END_STATE();
+    case 711:
+      if (lookahead == 'm') ADVANCE(804);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 713:
+      if (lookahead == 'l') ADVANCE(805);
+      END_STATE();
+    case 714:
+      if (lookahead == 'r') ADVANCE(806);
+      END_STATE();
     case 715:
-      if (lookahead == 'e') ADVANCE(802);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 716:
-      if (lookahead == 'n') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 717:
-      if (lookahead == 't') ADVANCE(804);
+      if (lookahead == 't') ADVANCE(807);
       END_STATE();
     case 718:
-      if (lookahead == 's') ADVANCE(805);
+      if (lookahead == 'o') ADVANCE(808);
       END_STATE();
     case 719:
-      if (lookahead == 'a') ADVANCE(806);
+      if (lookahead == 'l') ADVANCE(809);
       END_STATE();
     case 720:
-      if (lookahead == 'i') ADVANCE(807);
+      if (lookahead == 't') ADVANCE(810);
       END_STATE();
     case 721:
-      if (lookahead == 't') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 722:
-      if (lookahead == 'n') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 723:
-      if (lookahead == '-') ADVANCE(810);
+      if (lookahead == 'n') ADVANCE(811);
       END_STATE();
     case 724:
-      if (lookahead == 'e') ADVANCE(811);
+      if (lookahead == 'g') ADVANCE(812);
       END_STATE();
     case 725:
-      if (lookahead == 'i') ADVANCE(812);
-      END_STATE();
-    case 726:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 727:
       if (lookahead == 'e') ADVANCE(813);
       END_STATE();
+    case 726:
+      if (lookahead == 'e') ADVANCE(814);
+      END_STATE();
+    case 727:
+      if (lookahead == 'n') ADVANCE(815);
+      END_STATE();
     case 728:
-      if (lookahead == 'n') ADVANCE(814);
+      if (lookahead == 't') ADVANCE(816);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 's') ADVANCE(817);
       END_STATE();
     case 730:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 731:
-      if (lookahead == 'g') ADVANCE(815);
+      if (lookahead == 'i') ADVANCE(819);
       END_STATE();
     case 732:
-      if (lookahead == 'o') ADVANCE(816);
+      if (lookahead == 't') ADVANCE(820);
       END_STATE();
     case 733:
-      if (lookahead == 'n') ADVANCE(817);
+      if (lookahead == 'n') ADVANCE(821);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(818);
+      if (lookahead == '-') ADVANCE(822);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'e') ADVANCE(823);
       END_STATE();
     case 736:
-      if (lookahead == 'a') ADVANCE(819);
+      if (lookahead == 'i') ADVANCE(824);
       END_STATE();
     case 737:
-      if (lookahead == 'o') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 738:
-      if (lookahead == 'h') ADVANCE(821);
-      END_STATE();
-    case 739:
-      if (lookahead == 'i') ADVANCE(822);
-      END_STATE();
-    case 740:
-      if (lookahead == 'l') ADVANCE(823);
-      END_STATE();
-    case 741:
-      if (lookahead == 't') ADVANCE(824);
-      END_STATE();
-    case 742:
       if (lookahead == 'e') ADVANCE(825);
       END_STATE();
-    case 743:
+    case 739:
       if (lookahead == 'n') ADVANCE(826);
       END_STATE();
+    case 740:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 741:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 742:
+      if (lookahead == 'g') ADVANCE(827);
+      END_STATE();
+    case 743:
+      if (lookahead == 'o') ADVANCE(828);
+      END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'n') ADVANCE(829);
       END_STATE();
     case 745:
-      if (lookahead == 'y') ADVANCE(827);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(830);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 747:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'a') ADVANCE(831);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'o') ADVANCE(832);
       END_STATE();
     case 749:
-      if (lookahead == 'e') ADVANCE(828);
+      if (lookahead == 'h') ADVANCE(833);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'i') ADVANCE(834);
       END_STATE();
     case 751:
-      if (lookahead == 't') ADVANCE(829);
+      if (lookahead == 'l') ADVANCE(835);
       END_STATE();
     case 752:
-      if (lookahead == 't') ADVANCE(830);
+      if (lookahead == 't') ADVANCE(836);
       END_STATE();
     case 753:
-      if (lookahead == 'e') ADVANCE(831);
+      if (lookahead == 't') ADVANCE(837);
       END_STATE();
     case 754:
-      if (lookahead == 's') ADVANCE(832);
+      if (lookahead == 'e') ADVANCE(838);
       END_STATE();
     case 755:
-      if (lookahead == 't') ADVANCE(833);
+      if (lookahead == 'n') ADVANCE(839);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 757:
-      if (lookahead == 't') ADVANCE(834);
+      if (lookahead == 'y') ADVANCE(840);
       END_STATE();
     case 758:
-      if (lookahead == 'r') ADVANCE(835);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 759:
-      if (lookahead == 'o') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 760:
-      if (lookahead == 'o') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 761:
-      if (lookahead == 'n') ADVANCE(838);
-      END_STATE();
-    case 762:
-      if (lookahead == 'o') ADVANCE(839);
-      END_STATE();
-    case 763:
-      if (lookahead == 'c') ADVANCE(840);
-      END_STATE();
-    case 764:
       if (lookahead == 'e') ADVANCE(841);
       END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 762:
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
-    case 766:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 767:
+    case 763:
       if (lookahead == 't') ADVANCE(842);
       END_STATE();
+    case 764:
+      if (lookahead == 't') ADVANCE(843);
+      END_STATE();
+    case 765:
+      if (lookahead == 'e') ADVANCE(844);
+      END_STATE();
+    case 766:
+      if (lookahead == 's') ADVANCE(845);
+      END_STATE();
+    case 767:
+      if (lookahead == 't') ADVANCE(846);
+      END_STATE();
     case 768:
-      if (lookahead == 'r') ADVANCE(843);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 769:
-      if (lookahead == 'r') ADVANCE(844);
+      if (lookahead == 't') ADVANCE(847);
       END_STATE();
     case 770:
-      if (lookahead == 'v') ADVANCE(845);
-      END_STATE();
-    case 771:
-      if (lookahead == 'e') ADVANCE(846);
-      END_STATE();
-    case 772:
-      if (lookahead == 'e') ADVANCE(847);
-      END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 774:
       if (lookahead == 'r') ADVANCE(848);
       END_STATE();
+    case 771:
+      if (lookahead == 'o') ADVANCE(849);
+      END_STATE();
+    case 772:
+      if (lookahead == 'o') ADVANCE(850);
+      END_STATE();
+    case 773:
+      if (lookahead == 'n') ADVANCE(851);
+      END_STATE();
+    case 774:
+      if (lookahead == 'o') ADVANCE(852);
+      END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'c') ADVANCE(853);
       END_STATE();
     case 776:
-      if (lookahead == 'n') ADVANCE(849);
+      if (lookahead == 'e') ADVANCE(854);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 778:
-      if (lookahead == 'k') ADVANCE(851);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 't') ADVANCE(855);
       END_STATE();
     case 780:
-      if (lookahead == 'c') ADVANCE(852);
+      if (lookahead == 'r') ADVANCE(856);
       END_STATE();
     case 781:
-      if (lookahead == 'o') ADVANCE(853);
+      if (lookahead == 'r') ADVANCE(857);
       END_STATE();
     case 782:
-      if (lookahead == 'c') ADVANCE(854);
+      if (lookahead == 'v') ADVANCE(858);
       END_STATE();
     case 783:
-      if (lookahead == 'e') ADVANCE(855);
+      if (lookahead == 'e') ADVANCE(859);
       END_STATE();
     case 784:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'e') ADVANCE(860);
       END_STATE();
     case 785:
-      if (lookahead == 'e') ADVANCE(856);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 786:
-      if (lookahead == 'o') ADVANCE(857);
+      if (lookahead == 'r') ADVANCE(861);
       END_STATE();
     case 787:
-      if (lookahead == 'r') ADVANCE(858);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 788:
-      if (lookahead == 'c') ADVANCE(859);
+      if (lookahead == 'n') ADVANCE(862);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'e') ADVANCE(863);
       END_STATE();
     case 790:
-      if (lookahead == 't') ADVANCE(860);
+      if (lookahead == 'k') ADVANCE(864);
       END_STATE();
     case 791:
-      if (lookahead == 'n') ADVANCE(861);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 792:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'c') ADVANCE(865);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 794:
-      if (lookahead == 'e') ADVANCE(862);
-      END_STATE();
-    case 795:
-      if (lookahead == 'i') ADVANCE(863);
-      END_STATE();
-    case 796:
-      if (lookahead == 'n') ADVANCE(864);
-      END_STATE();
-    case 797:
-      if (lookahead == 'i') ADVANCE(865);
-      END_STATE();
-    case 798:
       if (lookahead == 'o') ADVANCE(866);
       END_STATE();
-    case 799:
+    case 794:
       if (lookahead == 'c') ADVANCE(867);
       END_STATE();
+    case 795:
+      if (lookahead == 'e') ADVANCE(868);
+      END_STATE();
+    case 796:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 797:
+      if (lookahead == 'e') ADVANCE(869);
+      END_STATE();
+    case 798:
+      if (lookahead == 'o') ADVANCE(870);
+      END_STATE();
+    case 799:
+      if (lookahead == 'r') ADVANCE(871);
+      END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(868);
+      if (lookahead == 'c') ADVANCE(872);
       END_STATE();
     case 801:
-      if (lookahead == 'd') ADVANCE(869);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(870);
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
     case 803:
-      if (lookahead == 'c') ADVANCE(871);
+      if (lookahead == 'n') ADVANCE(874);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 805:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 806:
-      if (lookahead == 'b') ADVANCE(873);
+      if (lookahead == 'e') ADVANCE(875);
       END_STATE();
     case 807:
-      if (lookahead == 'v') ADVANCE(874);
+      if (lookahead == 'i') ADVANCE(876);
       END_STATE();
     case 808:
-      if (lookahead == 'i') ADVANCE(875);
+      if (lookahead == 'n') ADVANCE(877);
       END_STATE();
     case 809:
-      if (lookahead == 'c') ADVANCE(876);
+      if (lookahead == 'i') ADVANCE(878);
       END_STATE();
     case 810:
-      if (lookahead == 'l') ADVANCE(877);
+      if (lookahead == 'o') ADVANCE(879);
       END_STATE();
     case 811:
-      if (lookahead == 'd') ADVANCE(878);
-      END_STATE();
-    case 812:
-      if (lookahead == 'v') ADVANCE(879);
-      END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 814:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 815:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 816:
       if (lookahead == 'c') ADVANCE(880);
       END_STATE();
+    case 812:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(881);
+      END_STATE();
+    case 813:
+      if (lookahead == 'd') ADVANCE(882);
+      END_STATE();
+    case 814:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(883);
+      END_STATE();
+    case 815:
+      if (lookahead == 'c') ADVANCE(884);
+      END_STATE();
+    case 816:
+      if (lookahead == 'e') ADVANCE(885);
+      END_STATE();
     case 817:
-      ACCEPT_TOKEN(anon_sym_station);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 818:
-      if (lookahead == 'd') ADVANCE(881);
+      if (lookahead == 'b') ADVANCE(886);
       END_STATE();
     case 819:
-      if (lookahead == 't') ADVANCE(882);
+      if (lookahead == 'v') ADVANCE(887);
       END_STATE();
     case 820:
-      if (lookahead == 'l') ADVANCE(883);
+      if (lookahead == 'i') ADVANCE(888);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'c') ADVANCE(889);
       END_STATE();
     case 822:
-      if (lookahead == 't') ADVANCE(884);
+      if (lookahead == 'l') ADVANCE(890);
       END_STATE();
     case 823:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'd') ADVANCE(891);
       END_STATE();
     case 824:
-      if (lookahead == 'y') ADVANCE(885);
+      if (lookahead == 'v') ADVANCE(892);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 826:
-      if (lookahead == 'g') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 828:
-      if (lookahead == 'r') ADVANCE(887);
+      if (lookahead == 'c') ADVANCE(893);
       END_STATE();
     case 829:
-      if (lookahead == 'y') ADVANCE(888);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 830:
-      if (lookahead == 'h') ADVANCE(889);
+      if (lookahead == 'd') ADVANCE(894);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'l') ADVANCE(896);
       END_STATE();
     case 833:
-      if (lookahead == 'e') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 834:
-      if (lookahead == 'o') ADVANCE(891);
+      if (lookahead == 't') ADVANCE(897);
       END_STATE();
     case 835:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 836:
-      if (lookahead == 'n') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 837:
-      if (lookahead == 'r') ADVANCE(893);
+      if (lookahead == 'y') ADVANCE(898);
       END_STATE();
     case 838:
-      if (lookahead == 'c') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 839:
-      if (lookahead == 'r') ADVANCE(895);
+      if (lookahead == 'g') ADVANCE(899);
       END_STATE();
     case 840:
-      if (lookahead == 't') ADVANCE(896);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 841:
-      if (lookahead == 'd') ADVANCE(897);
+      if (lookahead == 'r') ADVANCE(900);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
-      END_STATE();
-    case 843:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 845:
-      if (lookahead == 'i') ADVANCE(898);
-      END_STATE();
-    case 846:
-      if (lookahead == 'd') ADVANCE(899);
-      END_STATE();
-    case 847:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 848:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 849:
-      if (lookahead == 'c') ADVANCE(900);
-      END_STATE();
-    case 850:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 852:
       if (lookahead == 'y') ADVANCE(901);
       END_STATE();
-    case 853:
-      if (lookahead == 'r') ADVANCE(902);
+    case 843:
+      if (lookahead == 'h') ADVANCE(902);
       END_STATE();
-    case 854:
+    case 844:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 845:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 846:
       if (lookahead == 'e') ADVANCE(903);
       END_STATE();
-    case 855:
-      if (lookahead == 's') ADVANCE(904);
+    case 847:
+      if (lookahead == 'o') ADVANCE(904);
       END_STATE();
-    case 856:
+    case 848:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 849:
       if (lookahead == 'n') ADVANCE(905);
       END_STATE();
+    case 850:
+      if (lookahead == 'r') ADVANCE(906);
+      END_STATE();
+    case 851:
+      if (lookahead == 'c') ADVANCE(907);
+      END_STATE();
+    case 852:
+      if (lookahead == 'r') ADVANCE(908);
+      END_STATE();
+    case 853:
+      if (lookahead == 't') ADVANCE(909);
+      END_STATE();
+    case 854:
+      if (lookahead == 'd') ADVANCE(910);
+      END_STATE();
+    case 855:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
     case 857:
-      if (lookahead == 'n') ADVANCE(906);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'i') ADVANCE(911);
       END_STATE();
     case 859:
-      if (lookahead == 't') ADVANCE(907);
+      if (lookahead == 'd') ADVANCE(912);
       END_STATE();
     case 860:
-      if (lookahead == 'y') ADVANCE(908);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 861:
-      if (lookahead == 'g') ADVANCE(909);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 862:
-      if (lookahead == 's') ADVANCE(910);
+      if (lookahead == 'c') ADVANCE(913);
       END_STATE();
     case 863:
-      if (lookahead == 'v') ADVANCE(911);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 865:
-      if (lookahead == 'f') ADVANCE(912);
+      if (lookahead == 'y') ADVANCE(914);
       END_STATE();
     case 866:
-      if (lookahead == 'r') ADVANCE(913);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
     case 867:
-      if (lookahead == 'e') ADVANCE(914);
+      if (lookahead == 'e') ADVANCE(916);
       END_STATE();
     case 868:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 's') ADVANCE(917);
       END_STATE();
     case 869:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'n') ADVANCE(918);
       END_STATE();
     case 870:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'n') ADVANCE(919);
       END_STATE();
     case 871:
-      if (lookahead == 'e') ADVANCE(915);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 872:
-      if (lookahead == 'd') ADVANCE(916);
+      if (lookahead == 't') ADVANCE(920);
       END_STATE();
     case 873:
-      if (lookahead == 'i') ADVANCE(917);
+      if (lookahead == 'y') ADVANCE(921);
       END_STATE();
     case 874:
-      if (lookahead == 'i') ADVANCE(918);
+      if (lookahead == 'g') ADVANCE(922);
       END_STATE();
     case 875:
-      if (lookahead == 'o') ADVANCE(919);
+      if (lookahead == 's') ADVANCE(923);
       END_STATE();
     case 876:
-      if (lookahead == 'e') ADVANCE(920);
+      if (lookahead == 'v') ADVANCE(924);
       END_STATE();
     case 877:
-      if (lookahead == 'o') ADVANCE(921);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 878:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'f') ADVANCE(925);
       END_STATE();
     case 879:
-      if (lookahead == 'i') ADVANCE(922);
+      if (lookahead == 'r') ADVANCE(926);
       END_STATE();
     case 880:
-      if (lookahead == 'e') ADVANCE(923);
+      if (lookahead == 'e') ADVANCE(927);
       END_STATE();
     case 881:
-      if (lookahead == 'i') ADVANCE(924);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 882:
-      if (lookahead == 'u') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 883:
-      if (lookahead == 'd') ADVANCE(926);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 884:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(927);
+      if (lookahead == 'e') ADVANCE(928);
       END_STATE();
     case 885:
-      ACCEPT_TOKEN(anon_sym_velocity);
-      END_STATE();
-    case 886:
-      if (lookahead == 't') ADVANCE(928);
-      END_STATE();
-    case 887:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 888:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 889:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 890:
       if (lookahead == 'd') ADVANCE(929);
       END_STATE();
+    case 886:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 887:
+      if (lookahead == 'i') ADVANCE(931);
+      END_STATE();
+    case 888:
+      if (lookahead == 'o') ADVANCE(932);
+      END_STATE();
+    case 889:
+      if (lookahead == 'e') ADVANCE(933);
+      END_STATE();
+    case 890:
+      if (lookahead == 'o') ADVANCE(934);
+      END_STATE();
     case 891:
-      if (lookahead == 'r') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 893:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 894:
-      if (lookahead == 'e') ADVANCE(931);
-      END_STATE();
-    case 895:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 896:
-      if (lookahead == 'i') ADVANCE(932);
-      END_STATE();
-    case 897:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 898:
-      if (lookahead == 't') ADVANCE(933);
-      END_STATE();
-    case 899:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 900:
-      if (lookahead == 'y') ADVANCE(934);
-      END_STATE();
-    case 901:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 902:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 903:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 904:
       if (lookahead == 'i') ADVANCE(935);
       END_STATE();
-    case 905:
-      if (lookahead == 't') ADVANCE(936);
+    case 893:
+      if (lookahead == 'e') ADVANCE(936);
       END_STATE();
-    case 906:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 907:
+    case 894:
       if (lookahead == 'i') ADVANCE(937);
       END_STATE();
+    case 895:
+      if (lookahead == 'u') ADVANCE(938);
+      END_STATE();
+    case 896:
+      if (lookahead == 'd') ADVANCE(939);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(940);
+      END_STATE();
+    case 898:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 899:
+      if (lookahead == 't') ADVANCE(941);
+      END_STATE();
+    case 900:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 901:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 902:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 903:
+      if (lookahead == 'd') ADVANCE(942);
+      END_STATE();
+    case 904:
+      if (lookahead == 'r') ADVANCE(943);
+      END_STATE();
+    case 905:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 907:
+      if (lookahead == 'e') ADVANCE(944);
+      END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 909:
-      if (lookahead == 'e') ADVANCE(938);
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
     case 910:
-      if (lookahead == 'i') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 911:
-      if (lookahead == 'i') ADVANCE(940);
-      END_STATE();
-    case 912:
-      if (lookahead == 'i') ADVANCE(941);
-      END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 914:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 917:
-      if (lookahead == 'l') ADVANCE(942);
-      END_STATE();
-    case 918:
-      if (lookahead == 't') ADVANCE(943);
-      END_STATE();
-    case 919:
-      if (lookahead == 'n') ADVANCE(944);
-      END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_resonance);
-      END_STATE();
-    case 921:
-      if (lookahead == 's') ADVANCE(945);
-      END_STATE();
-    case 922:
       if (lookahead == 't') ADVANCE(946);
       END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 913:
+      if (lookahead == 'y') ADVANCE(947);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 917:
+      if (lookahead == 'i') ADVANCE(948);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(949);
+      END_STATE();
+    case 919:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 920:
+      if (lookahead == 'i') ADVANCE(950);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 922:
+      if (lookahead == 'e') ADVANCE(951);
+      END_STATE();
     case 923:
-      if (lookahead == 's') ADVANCE(947);
+      if (lookahead == 'i') ADVANCE(952);
       END_STATE();
     case 924:
-      if (lookahead == 'a') ADVANCE(948);
+      if (lookahead == 'i') ADVANCE(953);
       END_STATE();
     case 925:
-      if (lookahead == 'r') ADVANCE(949);
+      if (lookahead == 'i') ADVANCE(954);
       END_STATE();
     case 926:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 927:
-      if (lookahead == 'e') ADVANCE(950);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 928:
-      if (lookahead == 'h') ADVANCE(951);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 930:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'l') ADVANCE(955);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 't') ADVANCE(956);
       END_STATE();
     case 932:
-      if (lookahead == 'o') ADVANCE(952);
+      if (lookahead == 'n') ADVANCE(957);
       END_STATE();
     case 933:
-      if (lookahead == 'y') ADVANCE(953);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 's') ADVANCE(958);
       END_STATE();
     case 935:
-      if (lookahead == 's') ADVANCE(954);
+      if (lookahead == 't') ADVANCE(959);
       END_STATE();
     case 936:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 's') ADVANCE(960);
       END_STATE();
     case 937:
-      if (lookahead == 'o') ADVANCE(955);
+      if (lookahead == 'a') ADVANCE(961);
       END_STATE();
     case 938:
-      if (lookahead == 'n') ADVANCE(956);
+      if (lookahead == 'r') ADVANCE(962);
       END_STATE();
     case 939:
-      if (lookahead == 's') ADVANCE(957);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 940:
-      if (lookahead == 't') ADVANCE(958);
+      if (lookahead == 'e') ADVANCE(963);
       END_STATE();
     case 941:
-      if (lookahead == 'e') ADVANCE(959);
+      if (lookahead == 'h') ADVANCE(964);
       END_STATE();
     case 942:
-      if (lookahead == 'i') ADVANCE(960);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 943:
-      if (lookahead == 'y') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 945:
-      if (lookahead == 's') ADVANCE(962);
+      if (lookahead == 'o') ADVANCE(965);
       END_STATE();
     case 946:
-      if (lookahead == 'y') ADVANCE(963);
+      if (lookahead == 'y') ADVANCE(966);
       END_STATE();
     case 947:
-      if (lookahead == 's') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 948:
-      if (lookahead == 'm') ADVANCE(965);
+      if (lookahead == 's') ADVANCE(967);
       END_STATE();
     case 949:
-      if (lookahead == 'e') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 950:
-      if (lookahead == 'r') ADVANCE(967);
+      if (lookahead == 'o') ADVANCE(968);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(968);
-      END_STATE();
-    case 952:
       if (lookahead == 'n') ADVANCE(969);
       END_STATE();
+    case 952:
+      if (lookahead == 's') ADVANCE(970);
+      END_STATE();
     case 953:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 't') ADVANCE(971);
       END_STATE();
     case 954:
-      if (lookahead == 't') ADVANCE(970);
+      if (lookahead == 'e') ADVANCE(972);
       END_STATE();
     case 955:
-      if (lookahead == 'n') ADVANCE(971);
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
     case 956:
-      if (lookahead == 't') ADVANCE(972);
-      END_STATE();
-    case 957:
-      if (lookahead == 't') ADVANCE(973);
-      END_STATE();
-    case 958:
       if (lookahead == 'y') ADVANCE(974);
       END_STATE();
+    case 957:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 958:
+      if (lookahead == 's') ADVANCE(975);
+      END_STATE();
     case 959:
-      if (lookahead == 'r') ADVANCE(975);
+      if (lookahead == 'y') ADVANCE(976);
       END_STATE();
     case 960:
-      if (lookahead == 't') ADVANCE(976);
+      if (lookahead == 's') ADVANCE(977);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'm') ADVANCE(978);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'e') ADVANCE(979);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'r') ADVANCE(980);
       END_STATE();
     case 964:
-      if (lookahead == 'e') ADVANCE(977);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(981);
       END_STATE();
     case 965:
-      if (lookahead == 'e') ADVANCE(978);
+      if (lookahead == 'n') ADVANCE(982);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 967:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 968:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 969:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 970:
-      if (lookahead == 'i') ADVANCE(979);
-      END_STATE();
-    case 971:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 972:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 973:
-      if (lookahead == 'i') ADVANCE(980);
-      END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 975:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 976:
-      if (lookahead == 'y') ADVANCE(981);
-      END_STATE();
-    case 977:
-      if (lookahead == 'd') ADVANCE(982);
-      END_STATE();
-    case 978:
       if (lookahead == 't') ADVANCE(983);
       END_STATE();
+    case 968:
+      if (lookahead == 'n') ADVANCE(984);
+      END_STATE();
+    case 969:
+      if (lookahead == 't') ADVANCE(985);
+      END_STATE();
+    case 970:
+      if (lookahead == 't') ADVANCE(986);
+      END_STATE();
+    case 971:
+      if (lookahead == 'y') ADVANCE(987);
+      END_STATE();
+    case 972:
+      if (lookahead == 'r') ADVANCE(988);
+      END_STATE();
+    case 973:
+      if (lookahead == 't') ADVANCE(989);
+      END_STATE();
+    case 974:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 975:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 976:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 977:
+      if (lookahead == 'e') ADVANCE(990);
+      END_STATE();
+    case 978:
+      if (lookahead == 'e') ADVANCE(991);
+      END_STATE();
     case 979:
-      if (lookahead == 'v') ADVANCE(984);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 980:
-      if (lookahead == 'v') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 983:
-      if (lookahead == 'e') ADVANCE(986);
+      if (lookahead == 'i') ADVANCE(992);
       END_STATE();
     case 984:
-      if (lookahead == 'i') ADVANCE(987);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 985:
-      if (lookahead == 'i') ADVANCE(988);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 986:
-      if (lookahead == 'r') ADVANCE(989);
+      if (lookahead == 'i') ADVANCE(993);
       END_STATE();
     case 987:
-      if (lookahead == 't') ADVANCE(990);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 988:
-      if (lookahead == 't') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'y') ADVANCE(994);
       END_STATE();
     case 990:
-      if (lookahead == 'y') ADVANCE(992);
+      if (lookahead == 'd') ADVANCE(995);
       END_STATE();
     case 991:
-      if (lookahead == 'y') ADVANCE(993);
+      if (lookahead == 't') ADVANCE(996);
       END_STATE();
     case 992:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'v') ADVANCE(997);
       END_STATE();
     case 993:
+      if (lookahead == 'v') ADVANCE(998);
+      END_STATE();
+    case 994:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 995:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 996:
+      if (lookahead == 'e') ADVANCE(999);
+      END_STATE();
+    case 997:
+      if (lookahead == 'i') ADVANCE(1000);
+      END_STATE();
+    case 998:
+      if (lookahead == 'i') ADVANCE(1001);
+      END_STATE();
+    case 999:
+      if (lookahead == 'r') ADVANCE(1002);
+      END_STATE();
+    case 1000:
+      if (lookahead == 't') ADVANCE(1003);
+      END_STATE();
+    case 1001:
+      if (lookahead == 't') ADVANCE(1004);
+      END_STATE();
+    case 1002:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1003:
+      if (lookahead == 'y') ADVANCE(1005);
+      END_STATE();
+    case 1004:
+      if (lookahead == 'y') ADVANCE(1006);
+      END_STATE();
+    case 1005:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1006:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7577,6 +7650,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
+    [anon_sym_variant] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -7671,6 +7745,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(1),
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
+    [anon_sym_take] = ACTIONS(1),
+    [anon_sym_put] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -7704,6 +7780,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
+    [anon_sym_after] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
     [anon_sym_am] = ACTIONS(1),
@@ -7898,6 +7975,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -7992,6 +8070,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8025,6 +8105,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
@@ -8127,6 +8208,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8221,6 +8303,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8254,6 +8338,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
@@ -8433,6 +8518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8527,6 +8613,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8560,6 +8648,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
@@ -8746,6 +8835,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -8840,6 +8930,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8873,6 +8965,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
@@ -8989,6 +9082,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9083,6 +9177,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9116,6 +9212,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
@@ -9232,6 +9329,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
+    [anon_sym_variant] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -9326,6 +9424,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(58),
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
+    [anon_sym_take] = ACTIONS(58),
+    [anon_sym_put] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -9359,6 +9459,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
+    [anon_sym_after] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
     [anon_sym_am] = ACTIONS(58),
@@ -9480,6 +9581,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
+    [anon_sym_variant] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -9574,6 +9676,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(87),
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
+    [anon_sym_take] = ACTIONS(87),
+    [anon_sym_put] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -9607,6 +9711,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
+    [anon_sym_after] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
     [anon_sym_am] = ACTIONS(90),
@@ -9722,6 +9827,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9816,6 +9922,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9849,6 +9957,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
@@ -9964,6 +10073,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10058,6 +10168,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10091,6 +10203,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
@@ -10206,6 +10319,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10300,6 +10414,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10333,6 +10449,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
@@ -10435,6 +10552,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
+    [anon_sym_variant] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -10529,6 +10647,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(117),
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
+    [anon_sym_take] = ACTIONS(117),
+    [anon_sym_put] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -10562,6 +10682,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
+    [anon_sym_after] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
     [anon_sym_am] = ACTIONS(117),
@@ -10674,6 +10795,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -10768,6 +10890,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -10801,6 +10925,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
@@ -10913,6 +11038,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -11007,6 +11133,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -11040,6 +11168,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
@@ -11152,6 +11281,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -11246,6 +11376,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -11279,6 +11411,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
@@ -11391,6 +11524,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -11485,6 +11619,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -11518,6 +11654,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
@@ -11630,6 +11767,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -11724,6 +11862,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -11757,6 +11897,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
@@ -11869,6 +12010,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -11963,6 +12105,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -11996,6 +12140,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
@@ -12108,6 +12253,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12202,6 +12348,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12235,6 +12383,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
@@ -12347,6 +12496,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -12441,6 +12591,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -12474,6 +12626,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
@@ -12586,6 +12739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -12680,6 +12834,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -12713,6 +12869,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
@@ -12826,6 +12983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
+    [anon_sym_variant] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -12920,6 +13078,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(165),
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
+    [anon_sym_take] = ACTIONS(165),
+    [anon_sym_put] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -12953,6 +13113,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
+    [anon_sym_after] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
     [anon_sym_am] = ACTIONS(165),
@@ -13063,6 +13224,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
+    [anon_sym_variant] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -13157,6 +13319,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(173),
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
+    [anon_sym_take] = ACTIONS(173),
+    [anon_sym_put] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -13190,6 +13354,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
+    [anon_sym_after] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
     [anon_sym_am] = ACTIONS(173),
@@ -13300,6 +13465,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -13394,6 +13560,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13427,6 +13595,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
@@ -13537,6 +13706,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -13631,6 +13801,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -13664,6 +13836,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
@@ -13774,6 +13947,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -13868,6 +14042,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -13901,6 +14077,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
@@ -14011,6 +14188,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -14105,6 +14283,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -14138,6 +14318,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
@@ -14248,6 +14429,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -14342,6 +14524,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -14375,6 +14559,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
@@ -14485,6 +14670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -14579,6 +14765,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -14612,6 +14800,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
@@ -14722,6 +14911,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -14816,6 +15006,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -14849,6 +15041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
@@ -14959,6 +15152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -15053,6 +15247,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -15086,6 +15282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
@@ -15196,6 +15393,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -15290,6 +15488,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -15323,6 +15523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
@@ -15433,6 +15634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
+    [anon_sym_variant] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -15527,6 +15729,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(179),
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
+    [anon_sym_take] = ACTIONS(179),
+    [anon_sym_put] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -15560,6 +15764,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
+    [anon_sym_after] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
     [anon_sym_am] = ACTIONS(179),
@@ -15666,6 +15871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
+    [anon_sym_variant] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -15760,6 +15966,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(183),
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
+    [anon_sym_take] = ACTIONS(183),
+    [anon_sym_put] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -15793,6 +16001,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
+    [anon_sym_after] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
     [anon_sym_am] = ACTIONS(183),
@@ -15899,6 +16108,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
+    [anon_sym_variant] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -15993,6 +16203,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(187),
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
+    [anon_sym_take] = ACTIONS(187),
+    [anon_sym_put] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -16026,6 +16238,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
+    [anon_sym_after] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
     [anon_sym_am] = ACTIONS(187),
@@ -16132,6 +16345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
+    [anon_sym_variant] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -16226,6 +16440,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(191),
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
+    [anon_sym_take] = ACTIONS(191),
+    [anon_sym_put] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -16259,6 +16475,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
+    [anon_sym_after] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
     [anon_sym_am] = ACTIONS(191),
@@ -16365,6 +16582,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
+    [anon_sym_variant] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -16459,6 +16677,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(195),
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
+    [anon_sym_take] = ACTIONS(195),
+    [anon_sym_put] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -16492,6 +16712,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
+    [anon_sym_after] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
     [anon_sym_am] = ACTIONS(195),
@@ -16598,6 +16819,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
+    [anon_sym_variant] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -16692,6 +16914,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(199),
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
+    [anon_sym_take] = ACTIONS(199),
+    [anon_sym_put] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -16725,6 +16949,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
+    [anon_sym_after] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
     [anon_sym_am] = ACTIONS(199),
@@ -16830,6 +17055,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
+    [anon_sym_variant] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -16924,6 +17150,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(203),
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
+    [anon_sym_take] = ACTIONS(203),
+    [anon_sym_put] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -16957,6 +17185,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
+    [anon_sym_after] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
     [anon_sym_am] = ACTIONS(203),
@@ -17057,6 +17286,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
+    [anon_sym_variant] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -17151,6 +17381,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(207),
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
+    [anon_sym_take] = ACTIONS(207),
+    [anon_sym_put] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -17184,6 +17416,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
+    [anon_sym_after] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
     [anon_sym_am] = ACTIONS(207),
@@ -17284,6 +17517,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
+    [anon_sym_variant] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -17378,6 +17612,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(211),
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
+    [anon_sym_take] = ACTIONS(211),
+    [anon_sym_put] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -17411,6 +17647,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
+    [anon_sym_after] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
     [anon_sym_am] = ACTIONS(211),
@@ -17511,6 +17748,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
+    [anon_sym_variant] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -17605,6 +17843,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(215),
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
+    [anon_sym_take] = ACTIONS(215),
+    [anon_sym_put] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -17638,6 +17878,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
+    [anon_sym_after] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
     [anon_sym_am] = ACTIONS(215),
@@ -17738,6 +17979,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
+    [anon_sym_variant] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -17832,6 +18074,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(219),
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
+    [anon_sym_take] = ACTIONS(219),
+    [anon_sym_put] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -17865,6 +18109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
+    [anon_sym_after] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
     [anon_sym_am] = ACTIONS(219),

@@ -11,6 +11,7 @@ mod load;
 mod outside;
 mod parallel;
 mod recorded;
+mod variant;
 
 use std::sync::Arc;
 
@@ -21,6 +22,7 @@ use rustc_hash::FxHashMap;
 
 use crate::result::ItemResult;
 use recorded::Evidences;
+pub use variant::Tried;
 
 /// A file of the set.
 pub struct FileEntry {

@@ -39,6 +39,8 @@ pub enum Context {
     Rules,
     /// In a clause of them.
     Clause,
+    /// In a variant of a station.
+    Variant,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -65,6 +67,7 @@ impl Context {
             Context::Readings => "among readings",
             Context::Rules => "in a licence or rules",
             Context::Clause => "in a clause of rules",
+            Context::Variant => "in a variant",
             Context::Table => "in a table",
         }
     }
@@ -111,6 +114,8 @@ pub enum NameKind {
     Class,
     /// A question of rules.
     Question,
+    /// A variant of a station.
+    Variant,
 }
 
 impl NameKind {
@@ -153,6 +158,7 @@ impl NameKind {
             NameKind::Rules => "licence or rules",
             NameKind::Class => "class",
             NameKind::Question => "question",
+            NameKind::Variant => "variant",
         }
     }
 

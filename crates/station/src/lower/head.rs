@@ -106,6 +106,7 @@ pub(super) fn declared<'a>(
             .iter()
             .all(|c| matches!(c, Context::Rules | Context::Clause))
             || matches!(k.word, "licence" | "rules" | "under")
+            || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS
         .iter()

@@ -13,6 +13,7 @@ mod list;
 mod node;
 mod part;
 mod rules;
+mod variant;
 
 use downlead_base::Loc;
 
@@ -29,6 +30,7 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
+pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,6 +56,7 @@ pub enum Meaning {
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
+    Variant(Box<Variant>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }
