@@ -111,6 +111,8 @@ pub mod codes {
         PART_UNUSED Warning "part-unused" "A part is on no chain";
         PORT_NEEDED Error "port-needed" "A part with several ports needs the port named";
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
+        SITE_CONTRADICTS Error "site-contradicts" "Two lines about the site contradict each other";
+        UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";
         TWO_PATHS Warning "two-paths" "A transmitter reaches an antenna by two paths";

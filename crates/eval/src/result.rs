@@ -442,7 +442,8 @@ pub enum CauseName {
 pub struct BandResult {
     /// Band name or frequency as written.
     pub band: Box<str>,
-    /// `low`, `middle`, `high` of a range.
+    /// `low`, `middle`, `high` of a range; `edge` where a clause of the station's licence or rules has
+    /// one inside it, `gap` between clauses.
     pub point: Option<&'static str>,
     /// Hz.
     pub hz: f64,
@@ -511,6 +512,12 @@ pub struct BandResult {
 }
 
 impl BandResult {
+    /// The band with the point of its range: `2m low`; inside the range by the frequency.
+    #[must_use]
+    pub fn place(&self) -> String {
+        crate::point::place(&self.band, self.point, self.hz)
+    }
+
     /// ERP, W: EIRP over 1.64 (2.15 dB).
     #[must_use]
     pub fn erp_w(&self) -> Option<f64> {

@@ -11,7 +11,7 @@ use crate::walk;
 
 /// The changed text of the station, if there is the station.
 pub(crate) fn applied(item: &Item, v: &Variant, env: &Env) -> Option<Applied> {
-    let (base, _) = env.station(&v.of.text)?;
+    let (base, _) = env.base(&v.of.text)?;
     Some(apply(item, v, base, &env.lets))
 }
 
@@ -62,7 +62,7 @@ fn chains(v: &Variant, (now, env): (&Meaning, &Env), pieces: &[Piece], out: &mut
         }
         out
     };
-    let was = env.station(&v.of.text).map_or_else(Vec::new, |s| found(&s.1.meaning));
+    let was = env.base(&v.of.text).map_or_else(Vec::new, |s| found(&s.1.meaning));
     for d in found(now) {
         if was.iter().any(|w| w.code == d.code && w.message == d.message) {
             continue;

@@ -242,7 +242,7 @@ fn begin_and_end(
                     loc,
                     format!("Chain `{}` ends in nothing.", chain.name.text),
                 )
-                .at(format!("{last_words} belongs behind this"))
+                .at(format!("{last_words} belongs after this"))
                 .help(format!("Add the last line, for example `{example}`.")),
             );
         }
@@ -260,7 +260,7 @@ fn begin_and_end(
                         }
                     ),
                 )
-                .at("behind the end")
+                .at("after the end")
                 .also(parts[i].1, "the chain ends here"),
             );
         }

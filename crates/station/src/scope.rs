@@ -361,8 +361,10 @@ pub struct Env {
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Licences and rules of the files.
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
-    /// Stations of the files, for their variants.
-    pub stations: FxHashMap<Box<str>, (Arc<Item>, Arc<Lowered>)>,
+    /// Stations of the files.
+    pub stations: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// The items of these stations, for their variants.
+    bases: FxHashMap<Box<str>, Arc<Item>>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
@@ -371,6 +373,8 @@ pub struct Env {
     uses: FxHashMap<Box<str>, Uses>,
     /// Names that the files' licences and rules use.
     rule_uses: FxHashMap<Box<str>, Uses>,
+    /// Names that the files' stations use.
+    station_uses: FxHashMap<Box<str>, Uses>,
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -428,10 +432,7 @@ impl Env {
                     Some("device") => NameKind::Device,
                     Some("instrument") => NameKind::Instrument,
                     Some("licence" | "rules") => NameKind::Rules,
-                    Some("station") => {
-                        env.add_station(&p.item, cache);
-                        continue;
-                    }
+                    Some("station") => NameKind::Station,
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -442,6 +443,7 @@ impl Env {
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
                     Meaning::Rules(c) => &c.name,
+                    Meaning::Station(s) => &s.name,
                     _ => {
                         if let Some(s) = p.item.statement()
                             && let Some(a) = s.atoms().get(1)
@@ -451,7 +453,12 @@ impl Env {
                         continue;
                     }
                 };
-                if !seen(kind, name, out) {
+                // two stations of one name are reported where results are computed
+                let first = match kind {
+                    NameKind::Station => !env.stations.contains_key(&name.text),
+                    _ => seen(kind, name, out),
+                };
+                if !first {
                     continue;
                 }
                 let text = name.text.clone();
@@ -473,6 +480,13 @@ impl Env {
                         env.rule_uses.insert(text.clone(), used.collect());
                         env.rules.insert(text, (id, low));
                     }
+                    NameKind::Station => {
+                        let used = low.names.iter();
+                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
+                        env.station_uses.insert(text.clone(), used.collect());
+                        env.bases.insert(text.clone(), Arc::clone(&p.item));
+                        env.stations.insert(text, (id, low));
+                    }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
             }
@@ -480,22 +494,10 @@ impl Env {
         env
     }
 
-    /// Notes a station; the first of a name counts, and a second one has its own finding.
-    fn add_station(&mut self, item: &Arc<Item>, cache: &mut LowerCache) {
-        let low = cache.get(item, &self.lets, self.lets_key);
-        if let Meaning::Station(st) = &low.meaning {
-            let text = st.name.text.clone();
-            *self.names.entry(NameKind::Station).or_default() ^= hash(&&*text);
-            self.stations
-                .entry(text)
-                .or_insert_with(|| (Arc::clone(item), low));
-        }
-    }
-
-    /// A station by name: its item and what that means.
+    /// The item of a station and what that means.
     #[must_use]
-    pub fn station(&self, name: &str) -> Option<&(Arc<Item>, Arc<Lowered>)> {
-        self.stations.get(name)
+    pub fn base(&self, station: &str) -> Option<(&Arc<Item>, &Arc<Lowered>)> {
+        Some((self.bases.get(station)?, &self.stations.get(station)?.1))
     }
 
     /// Whether there is a definition of that name that could not be understood.
@@ -570,6 +572,21 @@ impl Env {
         }
     }
 
+    /// A station of the files by name.
+    #[must_use]
+    pub fn station(&self, name: &str) -> Option<&crate::model::Station> {
+        match &self.stations.get(name)?.1.meaning {
+            Meaning::Station(s) => Some(s),
+            _ => None,
+        }
+    }
+
+    /// The names that a station of the files uses.
+    #[must_use]
+    pub fn used_by_station(&self, name: &str) -> &[(NameKind, Box<str>)] {
+        self.station_uses.get(name).map_or(&[], |u| u)
+    }
+
     /// The names that the files' own licence or rules use.
     #[must_use]
     pub fn used_by_rules(&self, name: &str) -> &[(NameKind, Box<str>)] {
@@ -592,7 +609,7 @@ impl Env {
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
             NameKind::Rules => self.rule_set(name).is_some(),
-            NameKind::Station => self.station(name).is_some(),
+            NameKind::Station => self.stations.contains_key(name),
             NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
@@ -628,8 +645,8 @@ impl Env {
                 .collect(),
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
-            NameKind::Station => keys(&self.stations).collect(),
             NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
+            NameKind::Station => keys(&self.stations).collect(),
             NameKind::Family => self.families().collect(),
             _ => Vec::new(),
         }
@@ -661,7 +678,7 @@ impl Env {
             }
             NameKind::Device => (own(&self.devices), library().device(name).is_some()),
             NameKind::Rules => (own(&self.rules), library().rules(name).is_some()),
-            NameKind::Station => (self.station(name).map(|s| s.1.stamp), false),
+            NameKind::Station => (own(&self.stations), false),
             _ => (own(&self.instruments), false),
         };
         match own {

@@ -263,6 +263,8 @@ const WITHOUT_FIGURES: &[&str] = &[
     "licence",
     "rules",
     "under",
+    "beside",
+    "alone",
     "authority",
     "jurisdiction",
     "service",

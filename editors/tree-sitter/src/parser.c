@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 331
+#define SYMBOL_COUNT 334
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 309
+#define TOKEN_COUNT 312
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -92,260 +92,263 @@ enum ts_symbol_identifiers {
   anon_sym_ground = 74,
   anon_sym_place = 75,
   anon_sym_under = 76,
-  anon_sym_transmitter = 77,
-  anon_sym_receiver = 78,
-  anon_sym_run = 79,
-  anon_sym_jumper = 80,
-  anon_sym_tail = 81,
-  anon_sym_pad = 82,
-  anon_sym_filter = 83,
-  anon_sym_isolator = 84,
-  anon_sym_circulator = 85,
-  anon_sym_protector = 86,
-  anon_sym_switch = 87,
-  anon_sym_coupler = 88,
-  anon_sym_meter = 89,
-  anon_sym_balun = 90,
-  anon_sym_tuner = 91,
-  anon_sym_duplexer = 92,
-  anon_sym_diplexer = 93,
-  anon_sym_combiner = 94,
-  anon_sym_divider = 95,
-  anon_sym_amplifier = 96,
-  anon_sym_preamplifier = 97,
-  anon_sym_antenna = 98,
-  anon_sym_branches = 99,
-  anon_sym_expect = 100,
-  anon_sym_authority = 101,
-  anon_sym_jurisdiction = 102,
-  anon_sym_service = 103,
-  anon_sym_edition = 104,
-  anon_sym_dated = 105,
-  anon_sym_until = 106,
-  anon_sym_holder = 107,
-  anon_sym_class = 108,
-  anon_sym_ask = 109,
-  anon_sym_threshold = 110,
-  anon_sym_fixed = 111,
-  anon_sym_condition = 112,
-  anon_sym_take = 113,
-  anon_sym_put = 114,
-  anon_sym_branch = 115,
-  anon_sym_inner = 116,
-  anon_sym_outer = 117,
-  anon_sym_permittivity = 118,
-  anon_sym_loss_DASHtangent = 119,
-  anon_sym_strand = 120,
-  anon_sym_strand_DASHdiameter = 121,
-  anon_sym_braid = 122,
-  anon_sym_resistivity = 123,
-  anon_sym_inner_DASHresistivity = 124,
-  anon_sym_outer_DASHresistivity = 125,
-  anon_sym_diameter = 126,
-  anon_sym_spacing = 127,
-  anon_sym_baseline = 128,
-  anon_sym_through = 129,
-  anon_sym_open = 130,
-  anon_sym_short = 131,
-  anon_sym_equalise = 132,
-  anon_sym_power = 133,
-  anon_sym_mode = 134,
-  anon_sym_duty = 135,
-  anon_sym_keyed = 136,
-  anon_sym_foldback = 137,
-  anon_sym_sensitivity = 138,
-  anon_sym_efficiency = 139,
-  anon_sym_height = 140,
-  anon_sym_haat = 141,
-  anon_sym_bandwidth = 142,
-  anon_sym_distance = 143,
-  anon_sym_radius = 144,
-  anon_sym_fails = 145,
-  anon_sym_above = 146,
-  anon_sym_added = 147,
-  anon_sym_after = 148,
-  anon_sym_against = 149,
-  anon_sym_agl = 150,
-  anon_sym_am = 151,
-  anon_sym_ambient = 152,
-  anon_sym_amsl = 153,
-  anon_sym_apart = 154,
-  anon_sym_at = 155,
-  anon_sym_below = 156,
-  anon_sym_bow = 157,
-  anon_sym_by = 158,
-  anon_sym_carrier = 159,
-  anon_sym_clad = 160,
-  anon_sym_confidence = 161,
-  anon_sym_corrected = 162,
-  anon_sym_cw = 163,
-  anon_sym_data = 164,
-  anon_sym_dc_DASHinput = 165,
-  anon_sym_displayed = 166,
-  anon_sym_eirp = 167,
-  anon_sym_ends = 168,
-  anon_sym_erp = 169,
-  anon_sym_etrs89 = 170,
-  anon_sym_figure = 171,
-  anon_sym_fm = 172,
-  anon_sym_for = 173,
-  anon_sym_forward = 174,
-  anon_sym_frequency = 175,
-  anon_sym_full = 176,
-  anon_sym_guess = 177,
-  anon_sym_if = 178,
-  anon_sym_in = 179,
-  anon_sym_input = 180,
-  anon_sym_instead = 181,
-  anon_sym_k = 182,
-  anon_sym_maximum = 183,
-  anon_sym_mean = 184,
-  anon_sym_medium = 185,
-  anon_sym_nad27 = 186,
-  anon_sym_nad83 = 187,
-  anon_sym_net = 188,
-  anon_sym_no = 189,
-  anon_sym_nominal = 190,
-  anon_sym_of = 191,
-  anon_sym_on = 192,
-  anon_sym_output = 193,
-  anon_sym_over = 194,
-  anon_sym_pep = 195,
-  anon_sym_per = 196,
-  anon_sym_rated = 197,
-  anon_sym_reactance = 198,
-  anon_sym_reading = 199,
-  anon_sym_realized = 200,
-  anon_sym_reference = 201,
-  anon_sym_reflected = 202,
-  anon_sym_rejects = 203,
-  anon_sym_series = 204,
-  anon_sym_shared = 205,
-  anon_sym_sheet = 206,
-  anon_sym_shunt = 207,
-  anon_sym_sinad = 208,
-  anon_sym_since = 209,
-  anon_sym_ssb = 210,
-  anon_sym_ssb_DASHprocessed = 211,
-  anon_sym_then = 212,
-  anon_sym_to = 213,
-  anon_sym_total = 214,
-  anon_sym_typical = 215,
-  anon_sym_way = 216,
-  anon_sym_wet = 217,
-  anon_sym_wgs84 = 218,
-  anon_sym_with = 219,
-  anon_sym_within = 220,
-  anon_sym_yes = 221,
-  anon_sym_COMMA = 222,
-  anon_sym_EQ = 223,
-  anon_sym_u00b1 = 224,
-  anon_sym_PLUS_SLASH_DASH = 225,
-  anon_sym_LPAREN = 226,
-  anon_sym_RPAREN = 227,
-  anon_sym_DASH = 228,
-  anon_sym_u2212 = 229,
-  anon_sym_u2013 = 230,
-  anon_sym_PLUS = 231,
-  anon_sym_STAR = 232,
-  anon_sym_SLASH = 233,
-  anon_sym_CARET = 234,
-  sym__glued = 235,
-  sym_date = 236,
-  sym_dms = 237,
-  sym_number = 238,
-  aux_sym_unit_token1 = 239,
-  aux_sym_unit_token2 = 240,
-  aux_sym_unit_token3 = 241,
-  aux_sym_unit_token4 = 242,
-  aux_sym_unit_token5 = 243,
-  aux_sym_unit_token6 = 244,
-  anon_sym_wavelengths = 245,
-  anon_sym_wavelength = 246,
-  aux_sym_unit_token7 = 247,
-  aux_sym_unit_token8 = 248,
-  aux_sym_unit_token9 = 249,
-  aux_sym_unit_token10 = 250,
-  anon_sym_ohm_DASHm = 251,
-  aux_sym_unit_token11 = 252,
-  aux_sym_unit_token12 = 253,
-  anon_sym_degC = 254,
-  anon_sym_degF = 255,
-  anon_sym_ohms = 256,
-  aux_sym_unit_token13 = 257,
-  anon_sym_GHz = 258,
-  anon_sym_MHz = 259,
-  anon_sym_dBW = 260,
-  anon_sym_dBd = 261,
-  anon_sym_dBi = 262,
-  anon_sym_dBm = 263,
-  anon_sym_deg = 264,
-  anon_sym_kHz = 265,
-  anon_sym_min = 266,
-  anon_sym_ohm = 267,
-  anon_sym_Hz = 268,
-  anon_sym_cm = 269,
-  anon_sym_dB = 270,
-  anon_sym_ft = 271,
-  anon_sym_kV = 272,
-  anon_sym_kW = 273,
-  anon_sym_km = 274,
-  anon_sym_mW = 275,
-  anon_sym_mi = 276,
-  anon_sym_mm = 277,
-  anon_sym_ms = 278,
-  anon_sym_ns = 279,
-  anon_sym_uV = 280,
-  anon_sym_uW = 281,
-  anon_sym_us = 282,
-  anon_sym_yd = 283,
-  anon_sym_u00b0C = 284,
-  anon_sym_u00b0F = 285,
-  anon_sym_u00b5V = 286,
-  anon_sym_u00b5W = 287,
-  anon_sym_u00b5s = 288,
-  anon_sym_u03a9m = 289,
-  anon_sym_u03bcV = 290,
-  anon_sym_u03bcW = 291,
-  anon_sym_u03bcs = 292,
-  anon_sym_u2126m = 293,
-  anon_sym_PERCENT = 294,
-  anon_sym_A = 295,
-  anon_sym_V = 296,
-  anon_sym_W = 297,
-  anon_sym_h = 298,
-  anon_sym_m = 299,
-  anon_sym_s = 300,
-  anon_sym_u00b0 = 301,
-  anon_sym_u03a9 = 302,
-  anon_sym_u03bb = 303,
-  anon_sym_u2126 = 304,
-  sym_root = 305,
-  sym_digit_name = 306,
-  sym_string = 307,
-  sym_comment = 308,
-  sym_source_file = 309,
-  sym__line = 310,
-  sym__end = 311,
-  sym_statement = 312,
-  sym_block_statement = 313,
-  sym_block = 314,
-  sym__head = 315,
-  sym_keyword = 316,
-  sym_only_word = 317,
-  sym_word = 318,
-  sym__value = 319,
-  sym_range = 320,
-  sym_tolerance = 321,
-  sym_coverage = 322,
-  sym__expression = 323,
-  sym_parenthesized_expression = 324,
-  sym_negation = 325,
-  sym_binary_expression = 326,
-  sym_quantity = 327,
-  sym_unit = 328,
-  aux_sym_source_file_repeat1 = 329,
-  aux_sym__head_repeat1 = 330,
+  anon_sym_beside = 77,
+  anon_sym_alone = 78,
+  anon_sym_transmitter = 79,
+  anon_sym_receiver = 80,
+  anon_sym_run = 81,
+  anon_sym_jumper = 82,
+  anon_sym_tail = 83,
+  anon_sym_pad = 84,
+  anon_sym_filter = 85,
+  anon_sym_isolator = 86,
+  anon_sym_circulator = 87,
+  anon_sym_protector = 88,
+  anon_sym_switch = 89,
+  anon_sym_coupler = 90,
+  anon_sym_meter = 91,
+  anon_sym_balun = 92,
+  anon_sym_tuner = 93,
+  anon_sym_duplexer = 94,
+  anon_sym_diplexer = 95,
+  anon_sym_combiner = 96,
+  anon_sym_divider = 97,
+  anon_sym_amplifier = 98,
+  anon_sym_preamplifier = 99,
+  anon_sym_antenna = 100,
+  anon_sym_branches = 101,
+  anon_sym_expect = 102,
+  anon_sym_authority = 103,
+  anon_sym_jurisdiction = 104,
+  anon_sym_service = 105,
+  anon_sym_edition = 106,
+  anon_sym_dated = 107,
+  anon_sym_until = 108,
+  anon_sym_holder = 109,
+  anon_sym_class = 110,
+  anon_sym_ask = 111,
+  anon_sym_threshold = 112,
+  anon_sym_fixed = 113,
+  anon_sym_condition = 114,
+  anon_sym_take = 115,
+  anon_sym_put = 116,
+  anon_sym_branch = 117,
+  anon_sym_inner = 118,
+  anon_sym_outer = 119,
+  anon_sym_permittivity = 120,
+  anon_sym_loss_DASHtangent = 121,
+  anon_sym_strand = 122,
+  anon_sym_strand_DASHdiameter = 123,
+  anon_sym_braid = 124,
+  anon_sym_resistivity = 125,
+  anon_sym_inner_DASHresistivity = 126,
+  anon_sym_outer_DASHresistivity = 127,
+  anon_sym_diameter = 128,
+  anon_sym_spacing = 129,
+  anon_sym_baseline = 130,
+  anon_sym_through = 131,
+  anon_sym_open = 132,
+  anon_sym_short = 133,
+  anon_sym_equalise = 134,
+  anon_sym_power = 135,
+  anon_sym_mode = 136,
+  anon_sym_duty = 137,
+  anon_sym_keyed = 138,
+  anon_sym_foldback = 139,
+  anon_sym_sensitivity = 140,
+  anon_sym_efficiency = 141,
+  anon_sym_height = 142,
+  anon_sym_haat = 143,
+  anon_sym_bandwidth = 144,
+  anon_sym_distance = 145,
+  anon_sym_radius = 146,
+  anon_sym_fails = 147,
+  anon_sym_above = 148,
+  anon_sym_added = 149,
+  anon_sym_after = 150,
+  anon_sym_against = 151,
+  anon_sym_agl = 152,
+  anon_sym_allocated = 153,
+  anon_sym_am = 154,
+  anon_sym_ambient = 155,
+  anon_sym_amsl = 156,
+  anon_sym_apart = 157,
+  anon_sym_at = 158,
+  anon_sym_below = 159,
+  anon_sym_bow = 160,
+  anon_sym_by = 161,
+  anon_sym_carrier = 162,
+  anon_sym_clad = 163,
+  anon_sym_confidence = 164,
+  anon_sym_corrected = 165,
+  anon_sym_cw = 166,
+  anon_sym_data = 167,
+  anon_sym_dc_DASHinput = 168,
+  anon_sym_displayed = 169,
+  anon_sym_eirp = 170,
+  anon_sym_ends = 171,
+  anon_sym_erp = 172,
+  anon_sym_etrs89 = 173,
+  anon_sym_figure = 174,
+  anon_sym_fm = 175,
+  anon_sym_for = 176,
+  anon_sym_forward = 177,
+  anon_sym_frequency = 178,
+  anon_sym_full = 179,
+  anon_sym_guess = 180,
+  anon_sym_if = 181,
+  anon_sym_in = 182,
+  anon_sym_input = 183,
+  anon_sym_instead = 184,
+  anon_sym_k = 185,
+  anon_sym_maximum = 186,
+  anon_sym_mean = 187,
+  anon_sym_medium = 188,
+  anon_sym_nad27 = 189,
+  anon_sym_nad83 = 190,
+  anon_sym_net = 191,
+  anon_sym_no = 192,
+  anon_sym_nominal = 193,
+  anon_sym_of = 194,
+  anon_sym_on = 195,
+  anon_sym_output = 196,
+  anon_sym_over = 197,
+  anon_sym_pep = 198,
+  anon_sym_per = 199,
+  anon_sym_rated = 200,
+  anon_sym_reactance = 201,
+  anon_sym_reading = 202,
+  anon_sym_realized = 203,
+  anon_sym_reference = 204,
+  anon_sym_reflected = 205,
+  anon_sym_rejects = 206,
+  anon_sym_series = 207,
+  anon_sym_shared = 208,
+  anon_sym_sheet = 209,
+  anon_sym_shunt = 210,
+  anon_sym_sinad = 211,
+  anon_sym_since = 212,
+  anon_sym_ssb = 213,
+  anon_sym_ssb_DASHprocessed = 214,
+  anon_sym_then = 215,
+  anon_sym_to = 216,
+  anon_sym_total = 217,
+  anon_sym_typical = 218,
+  anon_sym_way = 219,
+  anon_sym_wet = 220,
+  anon_sym_wgs84 = 221,
+  anon_sym_with = 222,
+  anon_sym_within = 223,
+  anon_sym_yes = 224,
+  anon_sym_COMMA = 225,
+  anon_sym_EQ = 226,
+  anon_sym_u00b1 = 227,
+  anon_sym_PLUS_SLASH_DASH = 228,
+  anon_sym_LPAREN = 229,
+  anon_sym_RPAREN = 230,
+  anon_sym_DASH = 231,
+  anon_sym_u2212 = 232,
+  anon_sym_u2013 = 233,
+  anon_sym_PLUS = 234,
+  anon_sym_STAR = 235,
+  anon_sym_SLASH = 236,
+  anon_sym_CARET = 237,
+  sym__glued = 238,
+  sym_date = 239,
+  sym_dms = 240,
+  sym_number = 241,
+  aux_sym_unit_token1 = 242,
+  aux_sym_unit_token2 = 243,
+  aux_sym_unit_token3 = 244,
+  aux_sym_unit_token4 = 245,
+  aux_sym_unit_token5 = 246,
+  aux_sym_unit_token6 = 247,
+  anon_sym_wavelengths = 248,
+  anon_sym_wavelength = 249,
+  aux_sym_unit_token7 = 250,
+  aux_sym_unit_token8 = 251,
+  aux_sym_unit_token9 = 252,
+  aux_sym_unit_token10 = 253,
+  anon_sym_ohm_DASHm = 254,
+  aux_sym_unit_token11 = 255,
+  aux_sym_unit_token12 = 256,
+  anon_sym_degC = 257,
+  anon_sym_degF = 258,
+  anon_sym_ohms = 259,
+  aux_sym_unit_token13 = 260,
+  anon_sym_GHz = 261,
+  anon_sym_MHz = 262,
+  anon_sym_dBW = 263,
+  anon_sym_dBd = 264,
+  anon_sym_dBi = 265,
+  anon_sym_dBm = 266,
+  anon_sym_deg = 267,
+  anon_sym_kHz = 268,
+  anon_sym_min = 269,
+  anon_sym_ohm = 270,
+  anon_sym_Hz = 271,
+  anon_sym_cm = 272,
+  anon_sym_dB = 273,
+  anon_sym_ft = 274,
+  anon_sym_kV = 275,
+  anon_sym_kW = 276,
+  anon_sym_km = 277,
+  anon_sym_mW = 278,
+  anon_sym_mi = 279,
+  anon_sym_mm = 280,
+  anon_sym_ms = 281,
+  anon_sym_ns = 282,
+  anon_sym_uV = 283,
+  anon_sym_uW = 284,
+  anon_sym_us = 285,
+  anon_sym_yd = 286,
+  anon_sym_u00b0C = 287,
+  anon_sym_u00b0F = 288,
+  anon_sym_u00b5V = 289,
+  anon_sym_u00b5W = 290,
+  anon_sym_u00b5s = 291,
+  anon_sym_u03a9m = 292,
+  anon_sym_u03bcV = 293,
+  anon_sym_u03bcW = 294,
+  anon_sym_u03bcs = 295,
+  anon_sym_u2126m = 296,
+  anon_sym_PERCENT = 297,
+  anon_sym_A = 298,
+  anon_sym_V = 299,
+  anon_sym_W = 300,
+  anon_sym_h = 301,
+  anon_sym_m = 302,
+  anon_sym_s = 303,
+  anon_sym_u00b0 = 304,
+  anon_sym_u03a9 = 305,
+  anon_sym_u03bb = 306,
+  anon_sym_u2126 = 307,
+  sym_root = 308,
+  sym_digit_name = 309,
+  sym_string = 310,
+  sym_comment = 311,
+  sym_source_file = 312,
+  sym__line = 313,
+  sym__end = 314,
+  sym_statement = 315,
+  sym_block_statement = 316,
+  sym_block = 317,
+  sym__head = 318,
+  sym_keyword = 319,
+  sym_only_word = 320,
+  sym_word = 321,
+  sym__value = 322,
+  sym_range = 323,
+  sym_tolerance = 324,
+  sym_coverage = 325,
+  sym__expression = 326,
+  sym_parenthesized_expression = 327,
+  sym_negation = 328,
+  sym_binary_expression = 329,
+  sym_quantity = 330,
+  sym_unit = 331,
+  aux_sym_source_file_repeat1 = 332,
+  aux_sym__head_repeat1 = 333,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -426,6 +429,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ground] = "ground",
   [anon_sym_place] = "place",
   [anon_sym_under] = "under",
+  [anon_sym_beside] = "beside",
+  [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_run] = "run",
@@ -500,6 +505,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_after] = "after",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
+  [anon_sym_allocated] = "allocated",
   [anon_sym_am] = "am",
   [anon_sym_ambient] = "ambient",
   [anon_sym_amsl] = "amsl",
@@ -760,6 +766,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ground] = anon_sym_ground,
   [anon_sym_place] = anon_sym_place,
   [anon_sym_under] = anon_sym_under,
+  [anon_sym_beside] = anon_sym_beside,
+  [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_run] = anon_sym_run,
@@ -834,6 +842,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_after] = anon_sym_after,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
+  [anon_sym_allocated] = anon_sym_allocated,
   [anon_sym_am] = anon_sym_am,
   [anon_sym_ambient] = anon_sym_ambient,
   [anon_sym_amsl] = anon_sym_amsl,
@@ -1325,6 +1334,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beside] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_alone] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1618,6 +1635,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_agl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_allocated] = {
     .visible = true,
     .named = false,
   },
@@ -4314,3231 +4335,3279 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'd', 35,
         'f', 36,
         'g', 37,
-        'm', 38,
-        'n', 39,
-        'p', 40,
-        's', 41,
-        't', 42,
-        'u', 43,
+        'l', 38,
+        'm', 39,
+        'n', 40,
+        'p', 41,
+        's', 42,
+        't', 43,
+        'u', 44,
       );
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(44);
-      if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'a') ADVANCE(45);
+      if (lookahead == 'e') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(51);
+      if (lookahead == 'h') ADVANCE(52);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'l') ADVANCE(54);
+      if (lookahead == 'm') ADVANCE(55);
+      if (lookahead == 'o') ADVANCE(56);
+      if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      if (lookahead == 'B') ADVANCE(58);
+      if (lookahead == 'a') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(60);
+      if (lookahead == 'e') ADVANCE(61);
+      if (lookahead == 'i') ADVANCE(62);
+      if (lookahead == 'r') ADVANCE(63);
+      if (lookahead == 'u') ADVANCE(64);
       END_STATE();
     case 11:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'd', 65,
+        'f', 66,
+        'i', 67,
+        'n', 68,
+        'q', 69,
+        'r', 70,
+        't', 71,
+        'x', 72,
       );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(73);
+      if (lookahead == 'i') ADVANCE(74);
+      if (lookahead == 'm') ADVANCE(75);
+      if (lookahead == 'o') ADVANCE(76);
+      if (lookahead == 'r') ADVANCE(77);
+      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'r') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(90);
+      if (lookahead == 's') ADVANCE(91);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(92);
+      if (lookahead == 'u') ADVANCE(93);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(93);
-      if (lookahead == 'V') ADVANCE(94);
-      if (lookahead == 'W') ADVANCE(95);
-      if (lookahead == 'e') ADVANCE(96);
-      if (lookahead == 'i') ADVANCE(97);
-      if (lookahead == 'm') ADVANCE(98);
+      if (lookahead == 'H') ADVANCE(94);
+      if (lookahead == 'V') ADVANCE(95);
+      if (lookahead == 'W') ADVANCE(96);
+      if (lookahead == 'e') ADVANCE(97);
+      if (lookahead == 'i') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(99);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(99);
-      if (lookahead == 'i') ADVANCE(100);
-      if (lookahead == 'o') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(100);
+      if (lookahead == 'i') ADVANCE(101);
+      if (lookahead == 'o') ADVANCE(102);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(102);
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'W') ADVANCE(103);
+      if (lookahead == 'a') ADVANCE(104);
+      if (lookahead == 'e') ADVANCE(105);
+      if (lookahead == 'i') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(110);
+      if (lookahead == 'e') ADVANCE(111);
+      if (lookahead == 'o') ADVANCE(112);
+      if (lookahead == 's') ADVANCE(113);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(113);
-      if (lookahead == 'h') ADVANCE(114);
-      if (lookahead == 'n') ADVANCE(115);
-      if (lookahead == 'p') ADVANCE(116);
-      if (lookahead == 'u') ADVANCE(117);
-      if (lookahead == 'v') ADVANCE(118);
+      if (lookahead == 'f') ADVANCE(114);
+      if (lookahead == 'h') ADVANCE(115);
+      if (lookahead == 'n') ADVANCE(116);
+      if (lookahead == 'p') ADVANCE(117);
+      if (lookahead == 'u') ADVANCE(118);
+      if (lookahead == 'v') ADVANCE(119);
       END_STATE();
     case 22:
       ADVANCE_MAP(
-        'a', 119,
-        'e', 120,
-        'h', 121,
-        'i', 122,
-        'l', 123,
-        'o', 124,
-        'r', 125,
-        'u', 126,
+        'a', 120,
+        'e', 121,
+        'h', 122,
+        'i', 123,
+        'l', 124,
+        'o', 125,
+        'r', 126,
+        'u', 127,
       );
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(127);
-      if (lookahead == 'e') ADVANCE(128);
-      if (lookahead == 'u') ADVANCE(129);
+      if (lookahead == 'a') ADVANCE(128);
+      if (lookahead == 'e') ADVANCE(129);
+      if (lookahead == 'u') ADVANCE(130);
       END_STATE();
     case 24:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 130,
-        'e', 131,
-        'h', 132,
-        'i', 133,
-        'o', 134,
-        'p', 135,
-        's', 136,
-        't', 137,
-        'w', 138,
+        'c', 131,
+        'e', 132,
+        'h', 133,
+        'i', 134,
+        'o', 135,
+        'p', 136,
+        's', 137,
+        't', 138,
+        'w', 139,
       );
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(139);
-      if (lookahead == 'e') ADVANCE(140);
-      if (lookahead == 'h') ADVANCE(141);
-      if (lookahead == 'o') ADVANCE(142);
-      if (lookahead == 'r') ADVANCE(143);
-      if (lookahead == 'u') ADVANCE(144);
-      if (lookahead == 'y') ADVANCE(145);
+      if (lookahead == 'a') ADVANCE(140);
+      if (lookahead == 'e') ADVANCE(141);
+      if (lookahead == 'h') ADVANCE(142);
+      if (lookahead == 'o') ADVANCE(143);
+      if (lookahead == 'r') ADVANCE(144);
+      if (lookahead == 'u') ADVANCE(145);
+      if (lookahead == 'y') ADVANCE(146);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(146);
-      if (lookahead == 'W') ADVANCE(147);
-      if (lookahead == 'n') ADVANCE(148);
-      if (lookahead == 's') ADVANCE(149);
+      if (lookahead == 'V') ADVANCE(147);
+      if (lookahead == 'W') ADVANCE(148);
+      if (lookahead == 'n') ADVANCE(149);
+      if (lookahead == 's') ADVANCE(150);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(150);
-      if (lookahead == 'e') ADVANCE(151);
-      if (lookahead == 'o') ADVANCE(152);
+      if (lookahead == 'a') ADVANCE(151);
+      if (lookahead == 'e') ADVANCE(152);
+      if (lookahead == 'o') ADVANCE(153);
       END_STATE();
     case 28:
-      if (lookahead == 'a') ADVANCE(153);
-      if (lookahead == 'e') ADVANCE(154);
-      if (lookahead == 'g') ADVANCE(155);
-      if (lookahead == 'i') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(154);
+      if (lookahead == 'e') ADVANCE(155);
+      if (lookahead == 'g') ADVANCE(156);
+      if (lookahead == 'i') ADVANCE(157);
       END_STATE();
     case 29:
-      if (lookahead == 'd') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(158);
+      if (lookahead == 'd') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(159);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(159);
+      if (lookahead == 'z') ADVANCE(160);
       END_STATE();
     case 31:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 32:
-      if (lookahead == 'z') ADVANCE(160);
+      if (lookahead == 'z') ADVANCE(161);
       END_STATE();
     case 33:
-      if (lookahead == 'o') ADVANCE(161);
+      if (lookahead == 'o') ADVANCE(162);
       END_STATE();
     case 34:
-      if (lookahead == 'c') ADVANCE(162);
+      if (lookahead == 'c') ADVANCE(163);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'd') ADVANCE(164);
+      if (lookahead == 'a') ADVANCE(164);
+      if (lookahead == 'd') ADVANCE(165);
       END_STATE();
     case 36:
-      if (lookahead == 't') ADVANCE(165);
+      if (lookahead == 't') ADVANCE(166);
       END_STATE();
     case 37:
-      if (lookahead == 'a') ADVANCE(166);
-      if (lookahead == 'l') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'l') ADVANCE(168);
       END_STATE();
     case 38:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(168);
-      if (lookahead == 'p') ADVANCE(169);
-      if (lookahead == 's') ADVANCE(170);
+      if (lookahead == 'l') ADVANCE(169);
+      if (lookahead == 'o') ADVANCE(170);
       END_STATE();
     case 39:
-      if (lookahead == 't') ADVANCE(171);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(171);
+      if (lookahead == 'p') ADVANCE(172);
+      if (lookahead == 's') ADVANCE(173);
       END_STATE();
     case 40:
-      if (lookahead == 'a') ADVANCE(172);
-      END_STATE();
-    case 41:
-      if (lookahead == 'k') ADVANCE(173);
-      END_STATE();
-    case 42:
-      ACCEPT_TOKEN(anon_sym_at);
-      END_STATE();
-    case 43:
       if (lookahead == 't') ADVANCE(174);
       END_STATE();
+    case 41:
+      if (lookahead == 'a') ADVANCE(175);
+      END_STATE();
+    case 42:
+      if (lookahead == 'k') ADVANCE(176);
+      END_STATE();
+    case 43:
+      ACCEPT_TOKEN(anon_sym_at);
+      END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(175);
-      if (lookahead == 'n') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
+      if (lookahead == 't') ADVANCE(177);
       END_STATE();
     case 45:
       if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'n') ADVANCE(179);
+      if (lookahead == 's') ADVANCE(180);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(179);
+      if (lookahead == 'l') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(180);
+      if (lookahead == 'w') ADVANCE(183);
       END_STATE();
     case 48:
-      if (lookahead == 'm') ADVANCE(181);
+      if (lookahead == 'a') ADVANCE(184);
       END_STATE();
     case 49:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'm') ADVANCE(185);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(182);
-      if (lookahead == 'l') ADVANCE(183);
-      if (lookahead == 'r') ADVANCE(184);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(185);
+      if (lookahead == 'b') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(187);
+      if (lookahead == 'r') ADVANCE(188);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(186);
+      if (lookahead == 'a') ADVANCE(189);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(187);
+      if (lookahead == 'r') ADVANCE(190);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(191);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(188);
-      if (lookahead == 'n') ADVANCE(189);
-      if (lookahead == 'r') ADVANCE(190);
-      if (lookahead == 'u') ADVANCE(191);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(192);
+      if (lookahead == 'n') ADVANCE(193);
+      if (lookahead == 'r') ADVANCE(194);
+      if (lookahead == 'u') ADVANCE(195);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(192);
-      if (lookahead == 'd') ADVANCE(193);
-      if (lookahead == 'i') ADVANCE(194);
-      if (lookahead == 'm') ADVANCE(195);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(196);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'd') ADVANCE(197);
+      if (lookahead == 'i') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(197);
+      if (lookahead == 't') ADVANCE(200);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(198);
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'v') ADVANCE(200);
+      if (lookahead == '-') ADVANCE(201);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(201);
-      if (lookahead == 'p') ADVANCE(202);
-      if (lookahead == 'r') ADVANCE(203);
-      if (lookahead == 's') ADVANCE(204);
-      if (lookahead == 'v') ADVANCE(205);
+      if (lookahead == 'g') ADVANCE(202);
+      if (lookahead == 'l') ADVANCE(203);
+      if (lookahead == 'v') ADVANCE(204);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(206);
+      if (lookahead == 'a') ADVANCE(205);
+      if (lookahead == 'p') ADVANCE(206);
+      if (lookahead == 'r') ADVANCE(207);
+      if (lookahead == 's') ADVANCE(208);
+      if (lookahead == 'v') ADVANCE(209);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(207);
-      if (lookahead == 'p') ADVANCE(208);
-      if (lookahead == 't') ADVANCE(209);
-      END_STATE();
-    case 64:
       if (lookahead == 'i') ADVANCE(210);
       END_STATE();
+    case 64:
+      if (lookahead == 'e') ADVANCE(211);
+      if (lookahead == 'p') ADVANCE(212);
+      if (lookahead == 't') ADVANCE(213);
+      END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(211);
+      if (lookahead == 'i') ADVANCE(214);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(212);
+      if (lookahead == 'f') ADVANCE(215);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(213);
-      END_STATE();
-    case 68:
-      if (lookahead == 'u') ADVANCE(214);
-      END_STATE();
-    case 69:
-      if (lookahead == 'p') ADVANCE(215);
-      END_STATE();
-    case 70:
       if (lookahead == 'r') ADVANCE(216);
       END_STATE();
+    case 68:
+      if (lookahead == 'd') ADVANCE(217);
+      END_STATE();
+    case 69:
+      if (lookahead == 'u') ADVANCE(218);
+      END_STATE();
+    case 70:
+      if (lookahead == 'p') ADVANCE(219);
+      END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(217);
-      if (lookahead == 'p') ADVANCE(218);
+      if (lookahead == 'r') ADVANCE(220);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(219);
-      if (lookahead == 'm') ADVANCE(220);
+      if (lookahead == 'c') ADVANCE(221);
+      if (lookahead == 'p') ADVANCE(222);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(221);
-      if (lookahead == 'l') ADVANCE(222);
-      if (lookahead == 'x') ADVANCE(223);
+      if (lookahead == 'i') ADVANCE(223);
+      if (lookahead == 'm') ADVANCE(224);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(225);
+      if (lookahead == 'l') ADVANCE(226);
+      if (lookahead == 'x') ADVANCE(227);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(224);
-      if (lookahead == 'r') ADVANCE(225);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(226);
-      if (lookahead == 'o') ADVANCE(227);
+      if (lookahead == 'l') ADVANCE(228);
+      if (lookahead == 'r') ADVANCE(229);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 78:
-      if (lookahead == 'l') ADVANCE(228);
-      END_STATE();
-    case 79:
-      if (lookahead == 'i') ADVANCE(229);
-      END_STATE();
-    case 80:
-      if (lookahead == 'n') ADVANCE(230);
-      END_STATE();
-    case 81:
+      if (lookahead == 'e') ADVANCE(230);
       if (lookahead == 'o') ADVANCE(231);
       END_STATE();
+    case 78:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 79:
+      if (lookahead == 'l') ADVANCE(232);
+      END_STATE();
+    case 80:
+      if (lookahead == 'i') ADVANCE(233);
+      END_STATE();
+    case 81:
+      if (lookahead == 'n') ADVANCE(234);
+      END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(232);
+      if (lookahead == 'o') ADVANCE(235);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(233);
+      if (lookahead == 'e') ADVANCE(236);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(234);
+      if (lookahead == 'a') ADVANCE(237);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(235);
+      if (lookahead == 'i') ADVANCE(238);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(236);
+      if (lookahead == 'g') ADVANCE(239);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(240);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(237);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(238);
-      if (lookahead == 'p') ADVANCE(239);
-      if (lookahead == 's') ADVANCE(240);
+      if (lookahead == 'p') ADVANCE(241);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(241);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(242);
+      if (lookahead == 'p') ADVANCE(243);
+      if (lookahead == 's') ADVANCE(244);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(242);
+      if (lookahead == 'o') ADVANCE(245);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(243);
-      if (lookahead == 'r') ADVANCE(244);
+      if (lookahead == 'i') ADVANCE(246);
       END_STATE();
     case 93:
-      if (lookahead == 'z') ADVANCE(245);
+      if (lookahead == 'm') ADVANCE(247);
+      if (lookahead == 'r') ADVANCE(248);
       END_STATE();
     case 94:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(249);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 96:
-      if (lookahead == 'y') ADVANCE(246);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 97:
-      if (lookahead == 'n') ADVANCE(247);
+      if (lookahead == 'y') ADVANCE(250);
       END_STATE();
     case 98:
-      ACCEPT_TOKEN(anon_sym_km);
-      END_STATE();
-    case 99:
-      if (lookahead == 't') ADVANCE(248);
-      END_STATE();
-    case 100:
-      if (lookahead == 'c') ADVANCE(249);
-      if (lookahead == 'm') ADVANCE(250);
       if (lookahead == 'n') ADVANCE(251);
       END_STATE();
+    case 99:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
+    case 100:
+      if (lookahead == 't') ADVANCE(252);
+      END_STATE();
     case 101:
-      if (lookahead == 'a') ADVANCE(252);
-      if (lookahead == 's') ADVANCE(253);
-      if (lookahead == 'w') ADVANCE(254);
+      if (lookahead == 'c') ADVANCE(253);
+      if (lookahead == 'm') ADVANCE(254);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'a') ADVANCE(256);
+      if (lookahead == 's') ADVANCE(257);
+      if (lookahead == 'w') ADVANCE(258);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_mW);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(256);
-      if (lookahead == 'd') ADVANCE(257);
-      if (lookahead == 't') ADVANCE(258);
+      if (lookahead == 'x') ADVANCE(259);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(259);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 107:
-      if (lookahead == 'd') ADVANCE(260);
-      END_STATE();
-    case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 109:
+      if (lookahead == 'a') ADVANCE(260);
       if (lookahead == 'd') ADVANCE(261);
-      END_STATE();
-    case 110:
       if (lookahead == 't') ADVANCE(262);
       END_STATE();
+    case 106:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(263);
+      END_STATE();
+    case 107:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 108:
+      if (lookahead == 'd') ADVANCE(264);
+      END_STATE();
+    case 109:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 110:
+      if (lookahead == 'd') ADVANCE(265);
+      END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(263);
-      if (lookahead == 'm') ADVANCE(264);
+      if (lookahead == 't') ADVANCE(266);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(267);
+      if (lookahead == 'm') ADVANCE(268);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_of);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 114:
-      if (lookahead == 'm') ADVANCE(265);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'm') ADVANCE(269);
       END_STATE();
     case 116:
-      if (lookahead == 'e') ADVANCE(266);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 117:
-      if (lookahead == 't') ADVANCE(267);
+      if (lookahead == 'e') ADVANCE(270);
       END_STATE();
     case 118:
-      if (lookahead == 'e') ADVANCE(268);
+      if (lookahead == 't') ADVANCE(271);
       END_STATE();
     case 119:
-      if (lookahead == 'd') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
+      if (lookahead == 'e') ADVANCE(272);
       END_STATE();
     case 120:
-      if (lookahead == 'p') ADVANCE(271);
-      if (lookahead == 'r') ADVANCE(272);
+      if (lookahead == 'd') ADVANCE(273);
+      if (lookahead == 's') ADVANCE(274);
       END_STATE();
     case 121:
-      if (lookahead == 'a') ADVANCE(273);
+      if (lookahead == 'p') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 122:
-      if (lookahead == 'e') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(277);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(275);
+      if (lookahead == 'e') ADVANCE(278);
       END_STATE();
     case 124:
-      if (lookahead == 'r') ADVANCE(276);
-      if (lookahead == 's') ADVANCE(277);
-      if (lookahead == 'w') ADVANCE(278);
+      if (lookahead == 'a') ADVANCE(279);
       END_STATE();
     case 125:
-      if (lookahead == 'e') ADVANCE(279);
-      if (lookahead == 'o') ADVANCE(280);
+      if (lookahead == 'r') ADVANCE(280);
+      if (lookahead == 's') ADVANCE(281);
+      if (lookahead == 'w') ADVANCE(282);
       END_STATE();
     case 126:
-      if (lookahead == 't') ADVANCE(281);
+      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'o') ADVANCE(284);
       END_STATE();
     case 127:
-      if (lookahead == 'd') ADVANCE(282);
-      if (lookahead == 't') ADVANCE(283);
+      if (lookahead == 't') ADVANCE(285);
       END_STATE();
     case 128:
-      ADVANCE_MAP(
-        'a', 284,
-        'c', 285,
-        'f', 286,
-        'j', 287,
-        'p', 288,
-        's', 289,
-        't', 290,
-        'v', 291,
-      );
+      if (lookahead == 'd') ADVANCE(286);
+      if (lookahead == 't') ADVANCE(287);
       END_STATE();
     case 129:
-      if (lookahead == 'l') ADVANCE(292);
-      if (lookahead == 'n') ADVANCE(293);
+      ADVANCE_MAP(
+        'a', 288,
+        'c', 289,
+        'f', 290,
+        'j', 291,
+        'p', 292,
+        's', 293,
+        't', 294,
+        'v', 295,
+      );
       END_STATE();
     case 130:
-      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'l') ADVANCE(296);
+      if (lookahead == 'n') ADVANCE(297);
       END_STATE();
     case 131:
-      if (lookahead == 'n') ADVANCE(295);
-      if (lookahead == 'r') ADVANCE(296);
-      if (lookahead == 's') ADVANCE(297);
+      if (lookahead == 'a') ADVANCE(298);
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(298);
-      if (lookahead == 'e') ADVANCE(299);
-      if (lookahead == 'o') ADVANCE(300);
-      if (lookahead == 'u') ADVANCE(301);
+      if (lookahead == 'n') ADVANCE(299);
+      if (lookahead == 'r') ADVANCE(300);
+      if (lookahead == 's') ADVANCE(301);
       END_STATE();
     case 133:
-      if (lookahead == 'n') ADVANCE(302);
-      if (lookahead == 'z') ADVANCE(303);
+      if (lookahead == 'a') ADVANCE(302);
+      if (lookahead == 'e') ADVANCE(303);
+      if (lookahead == 'o') ADVANCE(304);
+      if (lookahead == 'u') ADVANCE(305);
       END_STATE();
     case 134:
-      if (lookahead == 'u') ADVANCE(304);
+      if (lookahead == 'n') ADVANCE(306);
+      if (lookahead == 'z') ADVANCE(307);
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(305);
-      if (lookahead == 'l') ADVANCE(306);
+      if (lookahead == 'u') ADVANCE(308);
       END_STATE();
     case 136:
-      if (lookahead == 'b') ADVANCE(307);
+      if (lookahead == 'a') ADVANCE(309);
+      if (lookahead == 'l') ADVANCE(310);
       END_STATE();
     case 137:
-      if (lookahead == 'a') ADVANCE(308);
-      if (lookahead == 'r') ADVANCE(309);
+      if (lookahead == 'b') ADVANCE(311);
       END_STATE();
     case 138:
-      if (lookahead == 'i') ADVANCE(310);
-      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 'a') ADVANCE(312);
+      if (lookahead == 'r') ADVANCE(313);
       END_STATE();
     case 139:
-      if (lookahead == 'i') ADVANCE(312);
-      if (lookahead == 'k') ADVANCE(313);
+      if (lookahead == 'i') ADVANCE(314);
+      if (lookahead == 'r') ADVANCE(315);
       END_STATE();
     case 140:
-      if (lookahead == 'e') ADVANCE(314);
-      if (lookahead == 'm') ADVANCE(315);
+      if (lookahead == 'i') ADVANCE(316);
+      if (lookahead == 'k') ADVANCE(317);
       END_STATE();
     case 141:
-      if (lookahead == 'e') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 'e') ADVANCE(318);
+      if (lookahead == 'm') ADVANCE(319);
       END_STATE();
     case 142:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(318);
+      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'r') ADVANCE(321);
       END_STATE();
     case 143:
-      if (lookahead == 'a') ADVANCE(319);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(322);
       END_STATE();
     case 144:
-      if (lookahead == 'n') ADVANCE(320);
+      if (lookahead == 'a') ADVANCE(323);
       END_STATE();
     case 145:
-      if (lookahead == 'p') ADVANCE(321);
+      if (lookahead == 'n') ADVANCE(324);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(325);
       END_STATE();
     case 147:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 148:
-      if (lookahead == 'd') ADVANCE(322);
-      if (lookahead == 't') ADVANCE(323);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 149:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(324);
+      if (lookahead == 'd') ADVANCE(326);
+      if (lookahead == 't') ADVANCE(327);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(325);
-      if (lookahead == 'r') ADVANCE(326);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(328);
       END_STATE();
     case 151:
-      if (lookahead == 'l') ADVANCE(327);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'r') ADVANCE(330);
       END_STATE();
     case 152:
-      if (lookahead == 'l') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(331);
       END_STATE();
     case 153:
-      if (lookahead == 'v') ADVANCE(329);
-      if (lookahead == 'y') ADVANCE(330);
+      if (lookahead == 'l') ADVANCE(332);
       END_STATE();
     case 154:
-      if (lookahead == 't') ADVANCE(331);
+      if (lookahead == 'v') ADVANCE(333);
+      if (lookahead == 'y') ADVANCE(334);
       END_STATE();
     case 155:
-      if (lookahead == 's') ADVANCE(332);
+      if (lookahead == 't') ADVANCE(335);
       END_STATE();
     case 156:
-      if (lookahead == 'r') ADVANCE(333);
-      if (lookahead == 't') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(336);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(337);
+      if (lookahead == 't') ADVANCE(338);
       END_STATE();
     case 158:
-      if (lookahead == 's') ADVANCE(335);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(339);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 161:
-      if (lookahead == 'v') ADVANCE(336);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 162:
-      if (lookahead == 'u') ADVANCE(337);
+      if (lookahead == 'v') ADVANCE(340);
       END_STATE();
     case 163:
-      if (lookahead == 'p') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(341);
       END_STATE();
     case 164:
-      if (lookahead == 'e') ADVANCE(339);
+      if (lookahead == 'p') ADVANCE(342);
       END_STATE();
     case 165:
-      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 'e') ADVANCE(343);
       END_STATE();
     case 166:
-      if (lookahead == 'i') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(344);
       END_STATE();
     case 167:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'i') ADVANCE(345);
       END_STATE();
     case 168:
-      if (lookahead == 'i') ADVANCE(342);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 169:
-      if (lookahead == 'l') ADVANCE(343);
+      if (lookahead == 'o') ADVANCE(346);
       END_STATE();
     case 170:
-      if (lookahead == 'l') ADVANCE(344);
+      if (lookahead == 'n') ADVANCE(347);
       END_STATE();
     case 171:
-      if (lookahead == 'e') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(348);
       END_STATE();
     case 172:
-      if (lookahead == 'r') ADVANCE(346);
+      if (lookahead == 'l') ADVANCE(349);
       END_STATE();
     case 173:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'l') ADVANCE(350);
       END_STATE();
     case 174:
-      if (lookahead == 'h') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(351);
       END_STATE();
     case 175:
-      if (lookahead == 'u') ADVANCE(348);
+      if (lookahead == 'r') ADVANCE(352);
       END_STATE();
     case 176:
-      if (lookahead == 'd') ADVANCE(349);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'h') ADVANCE(353);
       END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(351);
+      if (lookahead == 'u') ADVANCE(354);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'd') ADVANCE(355);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(352);
-      if (lookahead == 'n') ADVANCE(353);
+      if (lookahead == 'e') ADVANCE(356);
       END_STATE();
     case 181:
-      if (lookahead == 'p') ADVANCE(354);
+      if (lookahead == 'o') ADVANCE(357);
       END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(355);
-      END_STATE();
-    case 183:
-      if (lookahead == 'i') ADVANCE(356);
-      END_STATE();
-    case 184:
-      if (lookahead == 'r') ADVANCE(357);
-      END_STATE();
-    case 185:
       if (lookahead == 'i') ADVANCE(358);
       END_STATE();
+    case 183:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
+    case 184:
+      if (lookahead == 'i') ADVANCE(359);
+      if (lookahead == 'n') ADVANCE(360);
+      END_STATE();
+    case 185:
+      if (lookahead == 'p') ADVANCE(361);
+      END_STATE();
     case 186:
-      if (lookahead == 'c') ADVANCE(359);
+      if (lookahead == 'l') ADVANCE(362);
       END_STATE();
     case 187:
-      if (lookahead == 'd') ADVANCE(360);
-      if (lookahead == 's') ADVANCE(361);
+      if (lookahead == 'i') ADVANCE(363);
       END_STATE();
     case 188:
-      if (lookahead == 'b') ADVANCE(362);
+      if (lookahead == 'r') ADVANCE(364);
       END_STATE();
     case 189:
-      if (lookahead == 'd') ADVANCE(363);
-      if (lookahead == 'f') ADVANCE(364);
-      if (lookahead == 'n') ADVANCE(365);
-      if (lookahead == 's') ADVANCE(366);
+      if (lookahead == 'i') ADVANCE(365);
       END_STATE();
     case 190:
-      if (lookahead == 'r') ADVANCE(367);
+      if (lookahead == 'c') ADVANCE(366);
       END_STATE();
     case 191:
-      if (lookahead == 'p') ADVANCE(368);
+      if (lookahead == 'd') ADVANCE(367);
+      if (lookahead == 's') ADVANCE(368);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'b') ADVANCE(369);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'd') ADVANCE(370);
+      if (lookahead == 'f') ADVANCE(371);
+      if (lookahead == 'n') ADVANCE(372);
+      if (lookahead == 's') ADVANCE(373);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'r') ADVANCE(374);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      if (lookahead == 'p') ADVANCE(375);
       END_STATE();
     case 196:
-      if (lookahead == 'a') ADVANCE(369);
-      if (lookahead == 'e') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 197:
-      if (lookahead == 'i') ADVANCE(371);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 198:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(372);
-      if (lookahead == 'F') ADVANCE(373);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 199:
-      if (lookahead == 'a') ADVANCE(374);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 200:
-      if (lookahead == 'i') ADVANCE(375);
+      if (lookahead == 'a') ADVANCE(376);
+      if (lookahead == 'e') ADVANCE(377);
       END_STATE();
     case 201:
-      if (lookahead == 'm') ADVANCE(376);
+      if (lookahead == 'i') ADVANCE(378);
       END_STATE();
     case 202:
-      if (lookahead == 'l') ADVANCE(377);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(379);
+      if (lookahead == 'F') ADVANCE(380);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(378);
+      if (lookahead == 'a') ADVANCE(381);
       END_STATE();
     case 204:
-      if (lookahead == 'p') ADVANCE(379);
-      if (lookahead == 't') ADVANCE(380);
+      if (lookahead == 'i') ADVANCE(382);
       END_STATE();
     case 205:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'm') ADVANCE(383);
       END_STATE();
     case 206:
-      if (lookahead == 'f') ADVANCE(382);
+      if (lookahead == 'l') ADVANCE(384);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 208:
-      if (lookahead == 'l') ADVANCE(383);
+      if (lookahead == 'p') ADVANCE(386);
+      if (lookahead == 't') ADVANCE(387);
       END_STATE();
     case 209:
-      if (lookahead == 'y') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(388);
       END_STATE();
     case 210:
-      if (lookahead == 't') ADVANCE(385);
+      if (lookahead == 'f') ADVANCE(389);
       END_STATE();
     case 211:
-      if (lookahead == 'i') ADVANCE(386);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 212:
-      if (lookahead == 'p') ADVANCE(387);
+      if (lookahead == 'l') ADVANCE(390);
       END_STATE();
     case 213:
-      if (lookahead == 's') ADVANCE(388);
+      if (lookahead == 'y') ADVANCE(391);
       END_STATE();
     case 214:
-      if (lookahead == 'a') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(392);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'i') ADVANCE(393);
       END_STATE();
     case 216:
-      if (lookahead == 's') ADVANCE(390);
+      if (lookahead == 'p') ADVANCE(394);
       END_STATE();
     case 217:
-      if (lookahead == 'e') ADVANCE(391);
+      if (lookahead == 's') ADVANCE(395);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'a') ADVANCE(396);
       END_STATE();
     case 219:
-      if (lookahead == 'l') ADVANCE(393);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 220:
-      if (lookahead == 'i') ADVANCE(394);
+      if (lookahead == 's') ADVANCE(397);
       END_STATE();
     case 221:
-      if (lookahead == 'u') ADVANCE(395);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 222:
-      if (lookahead == 't') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 223:
-      if (lookahead == 'e') ADVANCE(397);
+      if (lookahead == 'l') ADVANCE(400);
       END_STATE();
     case 224:
-      if (lookahead == 'd') ADVANCE(398);
+      if (lookahead == 'i') ADVANCE(401);
       END_STATE();
     case 225:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(399);
+      if (lookahead == 'u') ADVANCE(402);
       END_STATE();
     case 226:
-      if (lookahead == 'q') ADVANCE(400);
+      if (lookahead == 't') ADVANCE(403);
       END_STATE();
     case 227:
-      if (lookahead == 'm') ADVANCE(401);
-      END_STATE();
-    case 228:
-      if (lookahead == 'l') ADVANCE(402);
-      END_STATE();
-    case 229:
-      if (lookahead == 'n') ADVANCE(403);
-      END_STATE();
-    case 230:
       if (lookahead == 'e') ADVANCE(404);
       END_STATE();
+    case 228:
+      if (lookahead == 'd') ADVANCE(405);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(406);
+      END_STATE();
+    case 230:
+      if (lookahead == 'q') ADVANCE(407);
+      END_STATE();
     case 231:
-      if (lookahead == 'u') ADVANCE(405);
+      if (lookahead == 'm') ADVANCE(408);
       END_STATE();
     case 232:
-      if (lookahead == 's') ADVANCE(406);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 233:
-      if (lookahead == 't') ADVANCE(407);
+      if (lookahead == 'n') ADVANCE(410);
       END_STATE();
     case 234:
-      if (lookahead == 'g') ADVANCE(408);
-      END_STATE();
-    case 235:
-      if (lookahead == 'h') ADVANCE(409);
-      END_STATE();
-    case 236:
-      if (lookahead == 'd') ADVANCE(410);
-      END_STATE();
-    case 237:
       if (lookahead == 'e') ADVANCE(411);
       END_STATE();
-    case 238:
-      if (lookahead == 'e') ADVANCE(412);
+    case 235:
+      if (lookahead == 'u') ADVANCE(412);
       END_STATE();
-    case 239:
-      if (lookahead == 'u') ADVANCE(413);
+    case 236:
+      if (lookahead == 's') ADVANCE(413);
       END_STATE();
-    case 240:
+    case 237:
       if (lookahead == 't') ADVANCE(414);
       END_STATE();
+    case 238:
+      if (lookahead == 'g') ADVANCE(415);
+      END_STATE();
+    case 239:
+      if (lookahead == 'h') ADVANCE(416);
+      END_STATE();
+    case 240:
+      if (lookahead == 'd') ADVANCE(417);
+      END_STATE();
     case 241:
-      if (lookahead == 'l') ADVANCE(415);
+      if (lookahead == 'e') ADVANCE(418);
       END_STATE();
     case 242:
-      if (lookahead == 'n') ADVANCE(416);
-      END_STATE();
-    case 243:
-      if (lookahead == 'p') ADVANCE(417);
-      END_STATE();
-    case 244:
-      if (lookahead == 'i') ADVANCE(418);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 246:
       if (lookahead == 'e') ADVANCE(419);
       END_STATE();
+    case 243:
+      if (lookahead == 'u') ADVANCE(420);
+      END_STATE();
+    case 244:
+      if (lookahead == 't') ADVANCE(421);
+      END_STATE();
+    case 245:
+      if (lookahead == 'l') ADVANCE(422);
+      END_STATE();
+    case 246:
+      if (lookahead == 'n') ADVANCE(423);
+      END_STATE();
     case 247:
-      if (lookahead == 'd') ADVANCE(420);
+      if (lookahead == 'p') ADVANCE(424);
       END_STATE();
     case 248:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'i') ADVANCE(425);
       END_STATE();
     case 249:
-      if (lookahead == 'e') ADVANCE(421);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 250:
-      if (lookahead == 'i') ADVANCE(422);
+      if (lookahead == 'e') ADVANCE(426);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(423);
+      if (lookahead == 'd') ADVANCE(427);
       END_STATE();
     case 252:
-      if (lookahead == 'd') ADVANCE(424);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 253:
-      if (lookahead == 's') ADVANCE(425);
+      if (lookahead == 'e') ADVANCE(428);
       END_STATE();
     case 254:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 255:
-      if (lookahead == 'i') ADVANCE(426);
-      END_STATE();
-    case 256:
-      if (lookahead == 'n') ADVANCE(427);
-      END_STATE();
-    case 257:
-      if (lookahead == 'i') ADVANCE(428);
-      END_STATE();
-    case 258:
-      if (lookahead == 'e') ADVANCE(429);
-      END_STATE();
-    case 259:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 260:
       if (lookahead == 'e') ADVANCE(430);
       END_STATE();
+    case 256:
+      if (lookahead == 'd') ADVANCE(431);
+      END_STATE();
+    case 257:
+      if (lookahead == 's') ADVANCE(432);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 259:
+      if (lookahead == 'i') ADVANCE(433);
+      END_STATE();
+    case 260:
+      if (lookahead == 'n') ADVANCE(434);
+      END_STATE();
     case 261:
-      if (lookahead == '2') ADVANCE(431);
-      if (lookahead == '8') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(435);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(436);
       END_STATE();
     case 263:
-      if (lookahead == 's') ADVANCE(433);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 264:
-      if (lookahead == 'i') ADVANCE(434);
+      if (lookahead == 'e') ADVANCE(437);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(435);
-      if (lookahead == 's') ADVANCE(436);
+      if (lookahead == '2') ADVANCE(438);
+      if (lookahead == '8') ADVANCE(439);
       END_STATE();
     case 266:
-      if (lookahead == 'n') ADVANCE(437);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 267:
-      if (lookahead == 'e') ADVANCE(438);
-      if (lookahead == 'p') ADVANCE(439);
+      if (lookahead == 's') ADVANCE(440);
       END_STATE();
     case 268:
-      if (lookahead == 'r') ADVANCE(440);
+      if (lookahead == 'i') ADVANCE(441);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 270:
-      if (lookahead == 's') ADVANCE(441);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(442);
-      END_STATE();
-    case 273:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(442);
       if (lookahead == 's') ADVANCE(443);
       END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(444);
+      END_STATE();
+    case 271:
+      if (lookahead == 'e') ADVANCE(445);
+      if (lookahead == 'p') ADVANCE(446);
+      END_STATE();
+    case 272:
+      if (lookahead == 'r') ADVANCE(447);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
     case 274:
-      if (lookahead == 'c') ADVANCE(444);
+      if (lookahead == 's') ADVANCE(448);
       END_STATE();
     case 275:
-      if (lookahead == 'c') ADVANCE(445);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 276:
-      if (lookahead == 't') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(449);
       END_STATE();
     case 277:
-      if (lookahead == 'i') ADVANCE(447);
+      if (lookahead == 's') ADVANCE(450);
       END_STATE();
     case 278:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'c') ADVANCE(451);
       END_STATE();
     case 279:
-      if (lookahead == 'a') ADVANCE(449);
+      if (lookahead == 'c') ADVANCE(452);
       END_STATE();
     case 280:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(453);
       END_STATE();
     case 281:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'i') ADVANCE(454);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(455);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(452);
-      if (lookahead == 'i') ADVANCE(453);
+      if (lookahead == 'a') ADVANCE(456);
       END_STATE();
     case 284:
-      if (lookahead == 'c') ADVANCE(454);
-      if (lookahead == 'd') ADVANCE(455);
-      if (lookahead == 'l') ADVANCE(456);
+      if (lookahead == 't') ADVANCE(457);
       END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(457);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 286:
-      if (lookahead == 'e') ADVANCE(458);
-      if (lookahead == 'l') ADVANCE(459);
+      if (lookahead == 'i') ADVANCE(458);
       END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 'i') ADVANCE(460);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(461);
+      if (lookahead == 'c') ADVANCE(461);
+      if (lookahead == 'd') ADVANCE(462);
+      if (lookahead == 'l') ADVANCE(463);
       END_STATE();
     case 289:
-      if (lookahead == 'i') ADVANCE(462);
-      if (lookahead == 'o') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(464);
       END_STATE();
     case 290:
-      if (lookahead == 'u') ADVANCE(464);
+      if (lookahead == 'e') ADVANCE(465);
+      if (lookahead == 'l') ADVANCE(466);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(465);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 292:
-      if (lookahead == 'e') ADVANCE(466);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 293:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'i') ADVANCE(469);
+      if (lookahead == 'o') ADVANCE(470);
       END_STATE();
     case 294:
-      if (lookahead == 'l') ADVANCE(467);
+      if (lookahead == 'u') ADVANCE(471);
       END_STATE();
     case 295:
-      if (lookahead == 's') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(472);
       END_STATE();
     case 296:
-      if (lookahead == 'i') ADVANCE(469);
-      if (lookahead == 'v') ADVANCE(470);
-      END_STATE();
-    case 297:
-      if (lookahead == 's') ADVANCE(471);
-      END_STATE();
-    case 298:
-      if (lookahead == 'r') ADVANCE(472);
-      END_STATE();
-    case 299:
       if (lookahead == 'e') ADVANCE(473);
       END_STATE();
+    case 297:
+      ACCEPT_TOKEN(anon_sym_run);
+      END_STATE();
+    case 298:
+      if (lookahead == 'l') ADVANCE(474);
+      END_STATE();
+    case 299:
+      if (lookahead == 's') ADVANCE(475);
+      END_STATE();
     case 300:
-      if (lookahead == 'r') ADVANCE(474);
+      if (lookahead == 'i') ADVANCE(476);
+      if (lookahead == 'v') ADVANCE(477);
       END_STATE();
     case 301:
-      if (lookahead == 'n') ADVANCE(475);
+      if (lookahead == 's') ADVANCE(478);
       END_STATE();
     case 302:
-      if (lookahead == 'a') ADVANCE(476);
-      if (lookahead == 'c') ADVANCE(477);
-      END_STATE();
-    case 303:
-      if (lookahead == 'e') ADVANCE(478);
-      END_STATE();
-    case 304:
       if (lookahead == 'r') ADVANCE(479);
       END_STATE();
+    case 303:
+      if (lookahead == 'e') ADVANCE(480);
+      END_STATE();
+    case 304:
+      if (lookahead == 'r') ADVANCE(481);
+      END_STATE();
     case 305:
-      if (lookahead == 'c') ADVANCE(480);
+      if (lookahead == 'n') ADVANCE(482);
       END_STATE();
     case 306:
-      if (lookahead == 'i') ADVANCE(481);
+      if (lookahead == 'a') ADVANCE(483);
+      if (lookahead == 'c') ADVANCE(484);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 308:
-      if (lookahead == 't') ADVANCE(483);
+      if (lookahead == 'r') ADVANCE(486);
       END_STATE();
     case 309:
-      if (lookahead == 'a') ADVANCE(484);
+      if (lookahead == 'c') ADVANCE(487);
       END_STATE();
     case 310:
-      if (lookahead == 't') ADVANCE(485);
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
     case 311:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(489);
       END_STATE();
     case 312:
-      if (lookahead == 'l') ADVANCE(486);
+      if (lookahead == 't') ADVANCE(490);
       END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(487);
+      if (lookahead == 'a') ADVANCE(491);
       END_STATE();
     case 314:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 't') ADVANCE(492);
       END_STATE();
     case 315:
-      if (lookahead == 'p') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 316:
-      if (lookahead == 'n') ADVANCE(489);
+      if (lookahead == 'l') ADVANCE(493);
       END_STATE();
     case 317:
-      if (lookahead == 'e') ADVANCE(490);
-      if (lookahead == 'o') ADVANCE(491);
-      END_STATE();
-    case 318:
-      if (lookahead == 'a') ADVANCE(492);
-      END_STATE();
-    case 319:
-      if (lookahead == 'n') ADVANCE(493);
-      END_STATE();
-    case 320:
       if (lookahead == 'e') ADVANCE(494);
       END_STATE();
+    case 318:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 319:
+      if (lookahead == 'p') ADVANCE(495);
+      END_STATE();
+    case 320:
+      if (lookahead == 'n') ADVANCE(496);
+      END_STATE();
     case 321:
-      if (lookahead == 'i') ADVANCE(495);
+      if (lookahead == 'e') ADVANCE(497);
+      if (lookahead == 'o') ADVANCE(498);
       END_STATE();
     case 322:
-      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'a') ADVANCE(499);
       END_STATE();
     case 323:
-      if (lookahead == 'i') ADVANCE(497);
+      if (lookahead == 'n') ADVANCE(500);
       END_STATE();
     case 324:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(501);
       END_STATE();
     case 325:
-      if (lookahead == 'i') ADVANCE(498);
+      if (lookahead == 'i') ADVANCE(502);
       END_STATE();
     case 326:
-      if (lookahead == 'i') ADVANCE(499);
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
     case 327:
-      if (lookahead == 'o') ADVANCE(500);
+      if (lookahead == 'i') ADVANCE(504);
       END_STATE();
     case 328:
-      if (lookahead == 't') ADVANCE(501);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 329:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 330:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(503);
+      if (lookahead == 'i') ADVANCE(506);
       END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'o') ADVANCE(507);
       END_STATE();
     case 332:
-      if (lookahead == '8') ADVANCE(504);
+      if (lookahead == 't') ADVANCE(508);
       END_STATE();
     case 333:
-      if (lookahead == 'e') ADVANCE(505);
+      if (lookahead == 'e') ADVANCE(509);
       END_STATE();
     case 334:
-      if (lookahead == 'h') ADVANCE(506);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(510);
       END_STATE();
     case 335:
-      ACCEPT_TOKEN(anon_sym_yes);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 336:
-      if (lookahead == 'e') ADVANCE(507);
+      if (lookahead == '8') ADVANCE(511);
       END_STATE();
     case 337:
-      if (lookahead == 'r') ADVANCE(508);
+      if (lookahead == 'e') ADVANCE(512);
       END_STATE();
     case 338:
-      if (lookahead == 't') ADVANCE(509);
+      if (lookahead == 'h') ADVANCE(513);
       END_STATE();
     case 339:
-      if (lookahead == 'd') ADVANCE(510);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(511);
+      if (lookahead == 'e') ADVANCE(514);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(512);
+      if (lookahead == 'r') ADVANCE(515);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(513);
-      END_STATE();
-    case 343:
-      if (lookahead == 'i') ADVANCE(514);
-      END_STATE();
-    case 344:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 345:
-      if (lookahead == 'n') ADVANCE(515);
-      END_STATE();
-    case 346:
       if (lookahead == 't') ADVANCE(516);
       END_STATE();
+    case 343:
+      if (lookahead == 'd') ADVANCE(517);
+      END_STATE();
+    case 344:
+      if (lookahead == 'r') ADVANCE(518);
+      END_STATE();
+    case 345:
+      if (lookahead == 'n') ADVANCE(519);
+      END_STATE();
+    case 346:
+      if (lookahead == 'c') ADVANCE(520);
+      END_STATE();
     case 347:
-      if (lookahead == 'o') ADVANCE(517);
+      if (lookahead == 'e') ADVANCE(521);
       END_STATE();
     case 348:
-      if (lookahead == 'n') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(522);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(519);
+      if (lookahead == 'i') ADVANCE(523);
       END_STATE();
     case 350:
-      if (lookahead == 'l') ADVANCE(520);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 351:
-      if (lookahead == 'w') ADVANCE(521);
+      if (lookahead == 'n') ADVANCE(524);
       END_STATE();
     case 352:
-      if (lookahead == 'd') ADVANCE(522);
+      if (lookahead == 't') ADVANCE(525);
       END_STATE();
     case 353:
-      if (lookahead == 'c') ADVANCE(523);
+      if (lookahead == 'o') ADVANCE(526);
       END_STATE();
     case 354:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 355:
-      if (lookahead == 'e') ADVANCE(524);
-      END_STATE();
-    case 356:
-      if (lookahead == 'b') ADVANCE(525);
-      END_STATE();
-    case 357:
-      if (lookahead == 'i') ADVANCE(526);
-      END_STATE();
-    case 358:
       if (lookahead == 'n') ADVANCE(527);
       END_STATE();
+    case 355:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(528);
+      END_STATE();
+    case 356:
+      if (lookahead == 'l') ADVANCE(529);
+      END_STATE();
+    case 357:
+      if (lookahead == 'w') ADVANCE(530);
+      END_STATE();
+    case 358:
+      if (lookahead == 'd') ADVANCE(531);
+      END_STATE();
     case 359:
-      if (lookahead == 'u') ADVANCE(528);
+      if (lookahead == 'd') ADVANCE(532);
       END_STATE();
     case 360:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'c') ADVANCE(533);
       END_STATE();
     case 361:
-      if (lookahead == 's') ADVANCE(529);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 362:
-      if (lookahead == 'i') ADVANCE(530);
-      END_STATE();
-    case 363:
-      if (lookahead == 'i') ADVANCE(531);
-      if (lookahead == 'u') ADVANCE(532);
-      END_STATE();
-    case 364:
-      if (lookahead == 'i') ADVANCE(533);
-      END_STATE();
-    case 365:
       if (lookahead == 'e') ADVANCE(534);
       END_STATE();
+    case 363:
+      if (lookahead == 'b') ADVANCE(535);
+      END_STATE();
+    case 364:
+      if (lookahead == 'i') ADVANCE(536);
+      END_STATE();
+    case 365:
+      if (lookahead == 'n') ADVANCE(537);
+      END_STATE();
     case 366:
-      if (lookahead == 't') ADVANCE(535);
+      if (lookahead == 'u') ADVANCE(538);
       END_STATE();
     case 367:
-      if (lookahead == 'e') ADVANCE(536);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 368:
-      if (lookahead == 'l') ADVANCE(537);
+      if (lookahead == 's') ADVANCE(539);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'i') ADVANCE(540);
       END_STATE();
     case 370:
-      if (lookahead == 'd') ADVANCE(538);
+      if (lookahead == 'i') ADVANCE(541);
+      if (lookahead == 'u') ADVANCE(542);
       END_STATE();
     case 371:
-      if (lookahead == 'n') ADVANCE(539);
+      if (lookahead == 'i') ADVANCE(543);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'e') ADVANCE(544);
       END_STATE();
     case 373:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 't') ADVANCE(545);
       END_STATE();
     case 374:
-      if (lookahead == 'y') ADVANCE(540);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 375:
-      if (lookahead == 'c') ADVANCE(541);
+      if (lookahead == 'l') ADVANCE(547);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(542);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 377:
-      if (lookahead == 'e') ADVANCE(543);
+      if (lookahead == 'd') ADVANCE(548);
       END_STATE();
     case 378:
-      if (lookahead == 'c') ADVANCE(544);
+      if (lookahead == 'n') ADVANCE(549);
       END_STATE();
     case 379:
-      if (lookahead == 'l') ADVANCE(545);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 380:
-      if (lookahead == 'a') ADVANCE(546);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 381:
-      if (lookahead == 'd') ADVANCE(547);
+      if (lookahead == 'y') ADVANCE(550);
       END_STATE();
     case 382:
-      if (lookahead == 't') ADVANCE(548);
-      END_STATE();
-    case 383:
-      if (lookahead == 'e') ADVANCE(549);
-      END_STATE();
-    case 384:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 385:
-      if (lookahead == 'i') ADVANCE(550);
-      END_STATE();
-    case 386:
       if (lookahead == 'c') ADVANCE(551);
       END_STATE();
+    case 383:
+      if (lookahead == 'e') ADVANCE(552);
+      END_STATE();
+    case 384:
+      if (lookahead == 'e') ADVANCE(553);
+      END_STATE();
+    case 385:
+      if (lookahead == 'c') ADVANCE(554);
+      END_STATE();
+    case 386:
+      if (lookahead == 'l') ADVANCE(555);
+      END_STATE();
     case 387:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'a') ADVANCE(556);
       END_STATE();
     case 388:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'd') ADVANCE(557);
       END_STATE();
     case 389:
-      if (lookahead == 'l') ADVANCE(552);
+      if (lookahead == 't') ADVANCE(558);
       END_STATE();
     case 390:
-      if (lookahead == '8') ADVANCE(553);
-      END_STATE();
-    case 391:
-      if (lookahead == 's') ADVANCE(554);
-      END_STATE();
-    case 392:
-      if (lookahead == 'c') ADVANCE(555);
-      END_STATE();
-    case 393:
-      if (lookahead == 's') ADVANCE(556);
-      END_STATE();
-    case 394:
-      if (lookahead == 'l') ADVANCE(557);
-      END_STATE();
-    case 395:
-      if (lookahead == 'r') ADVANCE(558);
-      END_STATE();
-    case 396:
       if (lookahead == 'e') ADVANCE(559);
       END_STATE();
+    case 391:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 392:
+      if (lookahead == 'i') ADVANCE(560);
+      END_STATE();
+    case 393:
+      if (lookahead == 'c') ADVANCE(561);
+      END_STATE();
+    case 394:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 395:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 396:
+      if (lookahead == 'l') ADVANCE(562);
+      END_STATE();
     case 397:
-      if (lookahead == 'd') ADVANCE(560);
+      if (lookahead == '8') ADVANCE(563);
       END_STATE();
     case 398:
-      if (lookahead == 'b') ADVANCE(561);
+      if (lookahead == 's') ADVANCE(564);
       END_STATE();
     case 399:
-      if (lookahead == 'a') ADVANCE(562);
+      if (lookahead == 'c') ADVANCE(565);
       END_STATE();
     case 400:
-      if (lookahead == 'u') ADVANCE(563);
-      END_STATE();
-    case 401:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 402:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 403:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 404:
-      if (lookahead == 'r') ADVANCE(564);
-      END_STATE();
-    case 405:
-      if (lookahead == 'n') ADVANCE(565);
-      END_STATE();
-    case 406:
       if (lookahead == 's') ADVANCE(566);
       END_STATE();
+    case 401:
+      if (lookahead == 'l') ADVANCE(567);
+      END_STATE();
+    case 402:
+      if (lookahead == 'r') ADVANCE(568);
+      END_STATE();
+    case 403:
+      if (lookahead == 'e') ADVANCE(569);
+      END_STATE();
+    case 404:
+      if (lookahead == 'd') ADVANCE(570);
+      END_STATE();
+    case 405:
+      if (lookahead == 'b') ADVANCE(571);
+      END_STATE();
+    case 406:
+      if (lookahead == 'a') ADVANCE(572);
+      END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 'u') ADVANCE(573);
       END_STATE();
     case 408:
-      if (lookahead == 'h') ADVANCE(567);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 409:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(568);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 411:
-      if (lookahead == 'd') ADVANCE(569);
+      if (lookahead == 'r') ADVANCE(574);
       END_STATE();
     case 412:
-      if (lookahead == 'r') ADVANCE(570);
+      if (lookahead == 'n') ADVANCE(575);
       END_STATE();
     case 413:
-      if (lookahead == 't') ADVANCE(571);
+      if (lookahead == 's') ADVANCE(576);
       END_STATE();
     case 414:
-      if (lookahead == 'e') ADVANCE(572);
-      if (lookahead == 'r') ADVANCE(573);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 415:
-      if (lookahead == 'a') ADVANCE(574);
+      if (lookahead == 'h') ADVANCE(577);
       END_STATE();
     case 416:
-      if (lookahead == 's') ADVANCE(575);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 417:
-      if (lookahead == 'e') ADVANCE(576);
+      if (lookahead == 'e') ADVANCE(578);
       END_STATE();
     case 418:
-      if (lookahead == 's') ADVANCE(577);
+      if (lookahead == 'd') ADVANCE(579);
       END_STATE();
     case 419:
-      if (lookahead == 'd') ADVANCE(578);
+      if (lookahead == 'r') ADVANCE(580);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 't') ADVANCE(581);
       END_STATE();
     case 421:
-      if (lookahead == 'n') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(582);
+      if (lookahead == 'r') ADVANCE(583);
       END_STATE();
     case 422:
-      if (lookahead == 't') ADVANCE(580);
+      if (lookahead == 'a') ADVANCE(584);
       END_STATE();
     case 423:
-      if (lookahead == 'a') ADVANCE(581);
+      if (lookahead == 's') ADVANCE(585);
       END_STATE();
     case 424:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'e') ADVANCE(586);
       END_STATE();
     case 425:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(582);
+      if (lookahead == 's') ADVANCE(587);
       END_STATE();
     case 426:
-      if (lookahead == 'm') ADVANCE(583);
+      if (lookahead == 'd') ADVANCE(588);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 428:
-      if (lookahead == 'u') ADVANCE(584);
-      END_STATE();
-    case 429:
-      if (lookahead == 'r') ADVANCE(585);
-      END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_mode);
-      END_STATE();
-    case 431:
-      if (lookahead == '7') ADVANCE(586);
-      END_STATE();
-    case 432:
-      if (lookahead == '3') ADVANCE(587);
-      END_STATE();
-    case 433:
-      if (lookahead == 'e') ADVANCE(588);
-      END_STATE();
-    case 434:
       if (lookahead == 'n') ADVANCE(589);
       END_STATE();
+    case 429:
+      if (lookahead == 't') ADVANCE(590);
+      END_STATE();
+    case 430:
+      if (lookahead == 'a') ADVANCE(591);
+      END_STATE();
+    case 431:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 432:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(592);
+      END_STATE();
+    case 433:
+      if (lookahead == 'm') ADVANCE(593);
+      END_STATE();
+    case 434:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
     case 435:
-      if (lookahead == 'm') ADVANCE(590);
+      if (lookahead == 'u') ADVANCE(594);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'r') ADVANCE(595);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_open);
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
     case 438:
-      if (lookahead == 'r') ADVANCE(591);
+      if (lookahead == '7') ADVANCE(596);
       END_STATE();
     case 439:
-      if (lookahead == 'u') ADVANCE(592);
+      if (lookahead == '3') ADVANCE(597);
       END_STATE();
     case 440:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'e') ADVANCE(598);
       END_STATE();
     case 441:
-      if (lookahead == 'e') ADVANCE(593);
+      if (lookahead == 'n') ADVANCE(599);
       END_STATE();
     case 442:
-      if (lookahead == 'i') ADVANCE(594);
-      END_STATE();
-    case 443:
-      if (lookahead == 'e') ADVANCE(595);
-      END_STATE();
-    case 444:
-      if (lookahead == 'e') ADVANCE(596);
-      END_STATE();
-    case 445:
-      if (lookahead == 'e') ADVANCE(597);
-      END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_port);
-      END_STATE();
-    case 447:
-      if (lookahead == 't') ADVANCE(598);
-      END_STATE();
-    case 448:
-      if (lookahead == 'r') ADVANCE(599);
-      END_STATE();
-    case 449:
       if (lookahead == 'm') ADVANCE(600);
       END_STATE();
-    case 450:
-      if (lookahead == 'e') ADVANCE(601);
+    case 443:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 451:
+    case 444:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 445:
+      if (lookahead == 'r') ADVANCE(601);
+      END_STATE();
+    case 446:
       if (lookahead == 'u') ADVANCE(602);
       END_STATE();
+    case 447:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 448:
+      if (lookahead == 'e') ADVANCE(603);
+      END_STATE();
+    case 449:
+      if (lookahead == 'i') ADVANCE(604);
+      END_STATE();
+    case 450:
+      if (lookahead == 'e') ADVANCE(605);
+      END_STATE();
+    case 451:
+      if (lookahead == 'e') ADVANCE(606);
+      END_STATE();
     case 452:
-      if (lookahead == 'd') ADVANCE(603);
+      if (lookahead == 'e') ADVANCE(607);
       END_STATE();
     case 453:
-      if (lookahead == 'n') ADVANCE(604);
-      if (lookahead == 'o') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 454:
-      if (lookahead == 't') ADVANCE(606);
+      if (lookahead == 't') ADVANCE(608);
       END_STATE();
     case 455:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(607);
+      if (lookahead == 'r') ADVANCE(609);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(608);
+      if (lookahead == 'm') ADVANCE(610);
       END_STATE();
     case 457:
-      if (lookahead == 'i') ADVANCE(609);
-      END_STATE();
-    case 458:
-      if (lookahead == 'r') ADVANCE(610);
-      END_STATE();
-    case 459:
       if (lookahead == 'e') ADVANCE(611);
       END_STATE();
+    case 458:
+      if (lookahead == 'u') ADVANCE(612);
+      END_STATE();
+    case 459:
+      if (lookahead == 'd') ADVANCE(613);
+      END_STATE();
     case 460:
-      if (lookahead == 'c') ADVANCE(612);
+      if (lookahead == 'n') ADVANCE(614);
+      if (lookahead == 'o') ADVANCE(615);
       END_STATE();
     case 461:
-      if (lookahead == 'a') ADVANCE(613);
+      if (lookahead == 't') ADVANCE(616);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(614);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(617);
       END_STATE();
     case 463:
-      if (lookahead == 'l') ADVANCE(615);
-      if (lookahead == 'n') ADVANCE(616);
+      if (lookahead == 'i') ADVANCE(618);
       END_STATE();
     case 464:
-      if (lookahead == 'r') ADVANCE(617);
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
     case 465:
-      if (lookahead == 'r') ADVANCE(618);
+      if (lookahead == 'r') ADVANCE(620);
       END_STATE();
     case 466:
-      if (lookahead == 's') ADVANCE(619);
+      if (lookahead == 'e') ADVANCE(621);
       END_STATE();
     case 467:
-      if (lookahead == 'e') ADVANCE(620);
+      if (lookahead == 'c') ADVANCE(622);
       END_STATE();
     case 468:
-      if (lookahead == 'i') ADVANCE(621);
+      if (lookahead == 'a') ADVANCE(623);
       END_STATE();
     case 469:
-      if (lookahead == 'e') ADVANCE(622);
+      if (lookahead == 's') ADVANCE(624);
       END_STATE();
     case 470:
-      if (lookahead == 'i') ADVANCE(623);
+      if (lookahead == 'l') ADVANCE(625);
+      if (lookahead == 'n') ADVANCE(626);
       END_STATE();
     case 471:
-      if (lookahead == 'i') ADVANCE(624);
+      if (lookahead == 'r') ADVANCE(627);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(625);
+      if (lookahead == 'r') ADVANCE(628);
       END_STATE();
     case 473:
-      if (lookahead == 't') ADVANCE(626);
+      if (lookahead == 's') ADVANCE(629);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(627);
-      END_STATE();
-    case 475:
-      if (lookahead == 't') ADVANCE(628);
-      END_STATE();
-    case 476:
-      if (lookahead == 'd') ADVANCE(629);
-      END_STATE();
-    case 477:
       if (lookahead == 'e') ADVANCE(630);
       END_STATE();
+    case 475:
+      if (lookahead == 'i') ADVANCE(631);
+      END_STATE();
+    case 476:
+      if (lookahead == 'e') ADVANCE(632);
+      END_STATE();
+    case 477:
+      if (lookahead == 'i') ADVANCE(633);
+      END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'i') ADVANCE(634);
       END_STATE();
     case 479:
-      if (lookahead == 'c') ADVANCE(631);
+      if (lookahead == 'e') ADVANCE(635);
       END_STATE();
     case 480:
-      if (lookahead == 'i') ADVANCE(632);
+      if (lookahead == 't') ADVANCE(636);
       END_STATE();
     case 481:
-      if (lookahead == 't') ADVANCE(633);
+      if (lookahead == 't') ADVANCE(637);
       END_STATE();
     case 482:
-      if (lookahead == 'p') ADVANCE(634);
+      if (lookahead == 't') ADVANCE(638);
       END_STATE();
     case 483:
-      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'd') ADVANCE(639);
       END_STATE();
     case 484:
-      if (lookahead == 'n') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 485:
-      if (lookahead == 'c') ADVANCE(637);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(641);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'i') ADVANCE(642);
       END_STATE();
     case 488:
-      if (lookahead == 'e') ADVANCE(638);
+      if (lookahead == 't') ADVANCE(643);
       END_STATE();
     case 489:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'p') ADVANCE(644);
       END_STATE();
     case 490:
-      if (lookahead == 's') ADVANCE(639);
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
     case 491:
-      if (lookahead == 'u') ADVANCE(640);
+      if (lookahead == 'n') ADVANCE(646);
       END_STATE();
     case 492:
-      if (lookahead == 'l') ADVANCE(641);
+      if (lookahead == 'c') ADVANCE(647);
       END_STATE();
     case 493:
-      if (lookahead == 's') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 494:
-      if (lookahead == 'r') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 495:
-      if (lookahead == 'c') ADVANCE(644);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 496:
-      if (lookahead == 'r') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 497:
-      if (lookahead == 'l') ADVANCE(646);
+      if (lookahead == 's') ADVANCE(649);
       END_STATE();
     case 498:
-      if (lookahead == 'd') ADVANCE(647);
+      if (lookahead == 'u') ADVANCE(650);
       END_STATE();
     case 499:
-      if (lookahead == 'a') ADVANCE(648);
-      END_STATE();
-    case 500:
-      if (lookahead == 'c') ADVANCE(649);
-      END_STATE();
-    case 501:
-      if (lookahead == 'a') ADVANCE(650);
-      END_STATE();
-    case 502:
       if (lookahead == 'l') ADVANCE(651);
       END_STATE();
+    case 500:
+      if (lookahead == 's') ADVANCE(652);
+      END_STATE();
+    case 501:
+      if (lookahead == 'r') ADVANCE(653);
+      END_STATE();
+    case 502:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'r') ADVANCE(655);
       END_STATE();
     case 504:
-      if (lookahead == '4') ADVANCE(652);
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
     case 505:
-      if (lookahead == 's') ADVANCE(653);
+      if (lookahead == 'd') ADVANCE(657);
       END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 'a') ADVANCE(658);
       END_STATE();
     case 507:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'c') ADVANCE(659);
       END_STATE();
     case 508:
-      if (lookahead == 'a') ADVANCE(655);
+      if (lookahead == 'a') ADVANCE(660);
       END_STATE();
     case 509:
-      if (lookahead == 'e') ADVANCE(656);
+      if (lookahead == 'l') ADVANCE(661);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_after);
+      if (lookahead == '4') ADVANCE(662);
       END_STATE();
     case 512:
-      if (lookahead == 's') ADVANCE(657);
+      if (lookahead == 's') ADVANCE(663);
       END_STATE();
     case 513:
-      if (lookahead == 'n') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(664);
       END_STATE();
     case 514:
-      if (lookahead == 'f') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 515:
-      if (lookahead == 'n') ADVANCE(660);
+      if (lookahead == 'a') ADVANCE(665);
       END_STATE();
     case 516:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 517:
-      if (lookahead == 'r') ADVANCE(661);
-      END_STATE();
-    case 518:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 519:
-      if (lookahead == 'i') ADVANCE(662);
-      END_STATE();
-    case 520:
-      if (lookahead == 'i') ADVANCE(663);
-      END_STATE();
-    case 521:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 522:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 523:
-      if (lookahead == 'h') ADVANCE(664);
-      END_STATE();
-    case 524:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 525:
-      if (lookahead == 'r') ADVANCE(665);
-      END_STATE();
-    case 526:
       if (lookahead == 'e') ADVANCE(666);
       END_STATE();
+    case 517:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 519:
+      if (lookahead == 's') ADVANCE(667);
+      END_STATE();
+    case 520:
+      if (lookahead == 'a') ADVANCE(668);
+      END_STATE();
+    case 521:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 522:
+      if (lookahead == 'n') ADVANCE(669);
+      END_STATE();
+    case 523:
+      if (lookahead == 'f') ADVANCE(670);
+      END_STATE();
+    case 524:
+      if (lookahead == 'n') ADVANCE(671);
+      END_STATE();
+    case 525:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 526:
+      if (lookahead == 'r') ADVANCE(672);
+      END_STATE();
     case 527:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 528:
-      if (lookahead == 'l') ADVANCE(667);
+      if (lookahead == 'i') ADVANCE(673);
       END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'i') ADVANCE(674);
       END_STATE();
     case 530:
-      if (lookahead == 'n') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(669);
-      END_STATE();
-    case 532:
-      if (lookahead == 'c') ADVANCE(670);
-      END_STATE();
-    case 533:
-      if (lookahead == 'd') ADVANCE(671);
-      END_STATE();
-    case 534:
-      if (lookahead == 'c') ADVANCE(672);
-      END_STATE();
-    case 535:
-      if (lookahead == 'r') ADVANCE(673);
-      END_STATE();
-    case 536:
-      if (lookahead == 'c') ADVANCE(674);
-      END_STATE();
-    case 537:
       if (lookahead == 'e') ADVANCE(675);
       END_STATE();
+    case 532:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 533:
+      if (lookahead == 'h') ADVANCE(676);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 535:
+      if (lookahead == 'r') ADVANCE(677);
+      END_STATE();
+    case 536:
+      if (lookahead == 'e') ADVANCE(678);
+      END_STATE();
+    case 537:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'l') ADVANCE(679);
       END_STATE();
     case 539:
-      if (lookahead == 'p') ADVANCE(676);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 540:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'n') ADVANCE(680);
       END_STATE();
     case 541:
-      if (lookahead == 'e') ADVANCE(677);
+      if (lookahead == 't') ADVANCE(681);
       END_STATE();
     case 542:
-      if (lookahead == 't') ADVANCE(678);
+      if (lookahead == 'c') ADVANCE(682);
       END_STATE();
     case 543:
-      if (lookahead == 'x') ADVANCE(679);
+      if (lookahead == 'd') ADVANCE(683);
       END_STATE();
     case 544:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'c') ADVANCE(684);
       END_STATE();
     case 545:
-      if (lookahead == 'a') ADVANCE(681);
+      if (lookahead == 'r') ADVANCE(685);
       END_STATE();
     case 546:
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'c') ADVANCE(686);
       END_STATE();
     case 547:
-      if (lookahead == 'e') ADVANCE(683);
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
     case 548:
-      ACCEPT_TOKEN(anon_sym_drift);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 549:
-      if (lookahead == 'x') ADVANCE(684);
+      if (lookahead == 'p') ADVANCE(688);
       END_STATE();
     case 550:
-      if (lookahead == 'o') ADVANCE(685);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 551:
-      if (lookahead == 'i') ADVANCE(686);
+      if (lookahead == 'e') ADVANCE(689);
       END_STATE();
     case 552:
-      if (lookahead == 'i') ADVANCE(687);
-      END_STATE();
-    case 553:
-      if (lookahead == '9') ADVANCE(688);
-      END_STATE();
-    case 554:
-      if (lookahead == 's') ADVANCE(689);
-      END_STATE();
-    case 555:
       if (lookahead == 't') ADVANCE(690);
       END_STATE();
+    case 553:
+      if (lookahead == 'x') ADVANCE(691);
+      END_STATE();
+    case 554:
+      if (lookahead == 't') ADVANCE(692);
+      END_STATE();
+    case 555:
+      if (lookahead == 'a') ADVANCE(693);
+      END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'n') ADVANCE(694);
       END_STATE();
     case 557:
-      if (lookahead == 'y') ADVANCE(691);
+      if (lookahead == 'e') ADVANCE(695);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 559:
-      if (lookahead == 'r') ADVANCE(693);
+      if (lookahead == 'x') ADVANCE(696);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'o') ADVANCE(697);
       END_STATE();
     case 561:
-      if (lookahead == 'a') ADVANCE(694);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 562:
-      if (lookahead == 'r') ADVANCE(695);
+      if (lookahead == 'i') ADVANCE(699);
       END_STATE();
     case 563:
-      if (lookahead == 'e') ADVANCE(696);
+      if (lookahead == '9') ADVANCE(700);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(697);
+      if (lookahead == 's') ADVANCE(701);
       END_STATE();
     case 565:
-      if (lookahead == 'd') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(702);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_guess);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 567:
-      if (lookahead == 't') ADVANCE(699);
+      if (lookahead == 'y') ADVANCE(703);
       END_STATE();
     case 568:
-      if (lookahead == 'r') ADVANCE(700);
+      if (lookahead == 'e') ADVANCE(704);
       END_STATE();
     case 569:
-      if (lookahead == 'a') ADVANCE(701);
+      if (lookahead == 'r') ADVANCE(705);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(706);
       END_STATE();
     case 572:
-      if (lookahead == 'a') ADVANCE(703);
+      if (lookahead == 'r') ADVANCE(707);
       END_STATE();
     case 573:
-      if (lookahead == 'u') ADVANCE(704);
+      if (lookahead == 'e') ADVANCE(708);
       END_STATE();
     case 574:
-      if (lookahead == 't') ADVANCE(705);
+      if (lookahead == 'a') ADVANCE(709);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'd') ADVANCE(710);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(706);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 577:
-      if (lookahead == 'd') ADVANCE(707);
+      if (lookahead == 't') ADVANCE(711);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'r') ADVANCE(712);
       END_STATE();
     case 579:
-      if (lookahead == 'c') ADVANCE(708);
-      END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 581:
-      if (lookahead == 'r') ADVANCE(709);
-      END_STATE();
-    case 582:
-      if (lookahead == 't') ADVANCE(710);
-      END_STATE();
-    case 583:
-      if (lookahead == 'u') ADVANCE(711);
-      END_STATE();
-    case 584:
-      if (lookahead == 'm') ADVANCE(712);
-      END_STATE();
-    case 585:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 586:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 587:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 588:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 589:
       if (lookahead == 'a') ADVANCE(713);
       END_STATE();
-    case 590:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 591:
-      ACCEPT_TOKEN(anon_sym_outer);
+    case 580:
+      ACCEPT_TOKEN(anon_sym_inner);
       if (lookahead == '-') ADVANCE(714);
       END_STATE();
-    case 592:
-      if (lookahead == 't') ADVANCE(715);
+    case 581:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 593:
-      if (lookahead == 's') ADVANCE(716);
+    case 582:
+      if (lookahead == 'a') ADVANCE(715);
       END_STATE();
-    case 594:
+    case 583:
+      if (lookahead == 'u') ADVANCE(716);
+      END_STATE();
+    case 584:
       if (lookahead == 't') ADVANCE(717);
       END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_phase);
+    case 585:
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
-    case 596:
-      ACCEPT_TOKEN(anon_sym_piece);
+    case 586:
+      if (lookahead == 'r') ADVANCE(718);
       END_STATE();
-    case 597:
-      ACCEPT_TOKEN(anon_sym_place);
+    case 587:
+      if (lookahead == 'd') ADVANCE(719);
       END_STATE();
-    case 598:
-      if (lookahead == 'i') ADVANCE(718);
+    case 588:
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
-    case 599:
-      ACCEPT_TOKEN(anon_sym_power);
-      END_STATE();
-    case 600:
-      if (lookahead == 'p') ADVANCE(719);
-      END_STATE();
-    case 601:
+    case 589:
       if (lookahead == 'c') ADVANCE(720);
       END_STATE();
+    case 590:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 591:
+      if (lookahead == 'r') ADVANCE(721);
+      END_STATE();
+    case 592:
+      if (lookahead == 't') ADVANCE(722);
+      END_STATE();
+    case 593:
+      if (lookahead == 'u') ADVANCE(723);
+      END_STATE();
+    case 594:
+      if (lookahead == 'm') ADVANCE(724);
+      END_STATE();
+    case 595:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 597:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 598:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 599:
+      if (lookahead == 'a') ADVANCE(725);
+      END_STATE();
+    case 600:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 601:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(726);
+      END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(721);
+      if (lookahead == 't') ADVANCE(727);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 's') ADVANCE(728);
       END_STATE();
     case 604:
-      if (lookahead == 'g') ADVANCE(722);
-      END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(723);
-      END_STATE();
-    case 607:
-      if (lookahead == 'n') ADVANCE(724);
-      END_STATE();
-    case 608:
-      if (lookahead == 'z') ADVANCE(725);
-      END_STATE();
-    case 609:
-      if (lookahead == 'v') ADVANCE(726);
-      END_STATE();
-    case 610:
-      if (lookahead == 'e') ADVANCE(727);
-      END_STATE();
-    case 611:
-      if (lookahead == 'c') ADVANCE(728);
-      END_STATE();
-    case 612:
       if (lookahead == 't') ADVANCE(729);
       END_STATE();
+    case 605:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 606:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 607:
+      ACCEPT_TOKEN(anon_sym_place);
+      END_STATE();
+    case 608:
+      if (lookahead == 'i') ADVANCE(730);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 610:
+      if (lookahead == 'p') ADVANCE(731);
+      END_STATE();
+    case 611:
+      if (lookahead == 'c') ADVANCE(732);
+      END_STATE();
+    case 612:
+      if (lookahead == 's') ADVANCE(733);
+      END_STATE();
     case 613:
-      if (lookahead == 't') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(731);
+      if (lookahead == 'g') ADVANCE(734);
       END_STATE();
     case 615:
-      if (lookahead == 'u') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 616:
-      if (lookahead == 'a') ADVANCE(733);
+      if (lookahead == 'a') ADVANCE(735);
       END_STATE();
     case 617:
-      if (lookahead == 'n') ADVANCE(734);
+      if (lookahead == 'n') ADVANCE(736);
       END_STATE();
     case 618:
-      if (lookahead == 's') ADVANCE(735);
+      if (lookahead == 'z') ADVANCE(737);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'v') ADVANCE(738);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'e') ADVANCE(739);
       END_STATE();
     case 621:
-      if (lookahead == 't') ADVANCE(736);
+      if (lookahead == 'c') ADVANCE(740);
       END_STATE();
     case 622:
-      if (lookahead == 's') ADVANCE(737);
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
     case 623:
-      if (lookahead == 'c') ADVANCE(738);
+      if (lookahead == 't') ADVANCE(742);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(739);
+      if (lookahead == 't') ADVANCE(743);
       END_STATE();
     case 625:
-      if (lookahead == 'd') ADVANCE(740);
+      if (lookahead == 'u') ADVANCE(744);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'a') ADVANCE(745);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'n') ADVANCE(746);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(747);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 631:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 't') ADVANCE(748);
       END_STATE();
     case 632:
-      if (lookahead == 'n') ADVANCE(742);
+      if (lookahead == 's') ADVANCE(749);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'c') ADVANCE(750);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(743);
+      if (lookahead == 'o') ADVANCE(751);
       END_STATE();
     case 635:
-      if (lookahead == 'o') ADVANCE(744);
+      if (lookahead == 'd') ADVANCE(752);
       END_STATE();
     case 636:
-      if (lookahead == 'd') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 637:
-      if (lookahead == 'h') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 638:
-      if (lookahead == 'r') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 639:
-      if (lookahead == 'h') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 640:
-      if (lookahead == 'g') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
     case 642:
-      if (lookahead == 'm') ADVANCE(750);
+      if (lookahead == 'n') ADVANCE(754);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 644:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'r') ADVANCE(755);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'o') ADVANCE(756);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'd') ADVANCE(757);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'h') ADVANCE(758);
       END_STATE();
     case 648:
-      if (lookahead == 'n') ADVANCE(752);
+      if (lookahead == 'r') ADVANCE(759);
       END_STATE();
     case 649:
-      if (lookahead == 'i') ADVANCE(753);
+      if (lookahead == 'h') ADVANCE(760);
       END_STATE();
     case 650:
-      if (lookahead == 'g') ADVANCE(754);
+      if (lookahead == 'g') ADVANCE(761);
       END_STATE();
     case 651:
-      if (lookahead == 'e') ADVANCE(755);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'm') ADVANCE(762);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 654:
-      if (lookahead == 'n') ADVANCE(756);
+      if (lookahead == 'a') ADVANCE(763);
       END_STATE();
     case 655:
-      if (lookahead == 'c') ADVANCE(757);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 656:
-      if (lookahead == 'r') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 657:
-      if (lookahead == 't') ADVANCE(759);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(760);
+      if (lookahead == 'n') ADVANCE(764);
       END_STATE();
     case 659:
-      if (lookahead == 'i') ADVANCE(761);
+      if (lookahead == 'i') ADVANCE(765);
       END_STATE();
     case 660:
-      if (lookahead == 'a') ADVANCE(762);
+      if (lookahead == 'g') ADVANCE(766);
       END_STATE();
     case 661:
-      if (lookahead == 'i') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(767);
       END_STATE();
     case 662:
-      if (lookahead == 'd') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 663:
-      if (lookahead == 'n') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 664:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(766);
+      if (lookahead == 'n') ADVANCE(768);
       END_STATE();
     case 665:
-      if (lookahead == 'a') ADVANCE(767);
+      if (lookahead == 'c') ADVANCE(769);
       END_STATE();
     case 666:
-      if (lookahead == 'r') ADVANCE(768);
+      if (lookahead == 'r') ADVANCE(770);
       END_STATE();
     case 667:
-      if (lookahead == 'a') ADVANCE(769);
+      if (lookahead == 't') ADVANCE(771);
       END_STATE();
     case 668:
-      if (lookahead == 'e') ADVANCE(770);
-      END_STATE();
-    case 669:
-      if (lookahead == 'i') ADVANCE(771);
-      END_STATE();
-    case 670:
       if (lookahead == 't') ADVANCE(772);
       END_STATE();
+    case 669:
+      if (lookahead == 't') ADVANCE(773);
+      END_STATE();
+    case 670:
+      if (lookahead == 'i') ADVANCE(774);
+      END_STATE();
     case 671:
-      if (lookahead == 'e') ADVANCE(773);
+      if (lookahead == 'a') ADVANCE(775);
       END_STATE();
     case 672:
-      if (lookahead == 't') ADVANCE(774);
+      if (lookahead == 'i') ADVANCE(776);
       END_STATE();
     case 673:
-      if (lookahead == 'u') ADVANCE(775);
+      if (lookahead == 'd') ADVANCE(777);
       END_STATE();
     case 674:
-      if (lookahead == 't') ADVANCE(776);
+      if (lookahead == 'n') ADVANCE(778);
       END_STATE();
     case 675:
-      if (lookahead == 'd') ADVANCE(777);
-      if (lookahead == 'r') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 676:
-      if (lookahead == 'u') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(779);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'a') ADVANCE(780);
       END_STATE();
     case 678:
-      if (lookahead == 'e') ADVANCE(780);
+      if (lookahead == 'r') ADVANCE(781);
       END_STATE();
     case 679:
-      if (lookahead == 'e') ADVANCE(781);
+      if (lookahead == 'a') ADVANCE(782);
       END_STATE();
     case 680:
-      if (lookahead == 'i') ADVANCE(782);
+      if (lookahead == 'e') ADVANCE(783);
       END_STATE();
     case 681:
-      if (lookahead == 'y') ADVANCE(783);
+      if (lookahead == 'i') ADVANCE(784);
       END_STATE();
     case 682:
-      if (lookahead == 'c') ADVANCE(784);
+      if (lookahead == 't') ADVANCE(785);
       END_STATE();
     case 683:
-      if (lookahead == 'r') ADVANCE(785);
-      END_STATE();
-    case 684:
       if (lookahead == 'e') ADVANCE(786);
       END_STATE();
+    case 684:
+      if (lookahead == 't') ADVANCE(787);
+      END_STATE();
     case 685:
-      if (lookahead == 'n') ADVANCE(787);
+      if (lookahead == 'u') ADVANCE(788);
       END_STATE();
     case 686:
-      if (lookahead == 'e') ADVANCE(788);
+      if (lookahead == 't') ADVANCE(789);
       END_STATE();
     case 687:
-      if (lookahead == 's') ADVANCE(789);
+      if (lookahead == 'd') ADVANCE(790);
+      if (lookahead == 'r') ADVANCE(791);
       END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'u') ADVANCE(792);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_excess);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(793);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(794);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'i') ADVANCE(795);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'y') ADVANCE(796);
       END_STATE();
     case 694:
-      if (lookahead == 'c') ADVANCE(790);
+      if (lookahead == 'c') ADVANCE(797);
       END_STATE();
     case 695:
-      if (lookahead == 'd') ADVANCE(791);
+      if (lookahead == 'r') ADVANCE(798);
       END_STATE();
     case 696:
-      if (lookahead == 'n') ADVANCE(792);
+      if (lookahead == 'e') ADVANCE(799);
       END_STATE();
     case 697:
-      if (lookahead == 't') ADVANCE(793);
+      if (lookahead == 'n') ADVANCE(800);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 701:
-      if (lookahead == 'n') ADVANCE(794);
-      END_STATE();
-    case 702:
-      if (lookahead == 'r') ADVANCE(795);
-      END_STATE();
-    case 703:
-      if (lookahead == 'd') ADVANCE(796);
-      END_STATE();
-    case 704:
-      if (lookahead == 'm') ADVANCE(797);
-      END_STATE();
-    case 705:
-      if (lookahead == 'i') ADVANCE(798);
-      if (lookahead == 'o') ADVANCE(799);
-      END_STATE();
-    case 706:
-      ACCEPT_TOKEN(anon_sym_jumper);
-      END_STATE();
-    case 707:
-      if (lookahead == 'i') ADVANCE(800);
-      END_STATE();
-    case 708:
       if (lookahead == 'e') ADVANCE(801);
       END_STATE();
+    case 699:
+      if (lookahead == 's') ADVANCE(802);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 706:
+      if (lookahead == 'c') ADVANCE(803);
+      END_STATE();
+    case 707:
+      if (lookahead == 'd') ADVANCE(804);
+      END_STATE();
+    case 708:
+      if (lookahead == 'n') ADVANCE(805);
+      END_STATE();
     case 709:
-      if (lookahead == 'i') ADVANCE(802);
+      if (lookahead == 't') ADVANCE(806);
       END_STATE();
     case 710:
-      if (lookahead == 'a') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 711:
-      if (lookahead == 'm') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_medium);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 713:
-      if (lookahead == 'l') ADVANCE(805);
+      if (lookahead == 'n') ADVANCE(807);
       END_STATE();
     case 714:
-      if (lookahead == 'r') ADVANCE(806);
+      if (lookahead == 'r') ADVANCE(808);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'd') ADVANCE(809);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(810);
       END_STATE();
     case 717:
-      if (lookahead == 't') ADVANCE(807);
+      if (lookahead == 'i') ADVANCE(811);
+      if (lookahead == 'o') ADVANCE(812);
       END_STATE();
     case 718:
-      if (lookahead == 'o') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 719:
-      if (lookahead == 'l') ADVANCE(809);
+      if (lookahead == 'i') ADVANCE(813);
       END_STATE();
     case 720:
-      if (lookahead == 't') ADVANCE(810);
-      END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 723:
-      if (lookahead == 'n') ADVANCE(811);
-      END_STATE();
-    case 724:
-      if (lookahead == 'g') ADVANCE(812);
-      END_STATE();
-    case 725:
-      if (lookahead == 'e') ADVANCE(813);
-      END_STATE();
-    case 726:
       if (lookahead == 'e') ADVANCE(814);
       END_STATE();
+    case 721:
+      if (lookahead == 'i') ADVANCE(815);
+      END_STATE();
+    case 722:
+      if (lookahead == 'a') ADVANCE(816);
+      END_STATE();
+    case 723:
+      if (lookahead == 'm') ADVANCE(817);
+      END_STATE();
+    case 724:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 725:
+      if (lookahead == 'l') ADVANCE(818);
+      END_STATE();
+    case 726:
+      if (lookahead == 'r') ADVANCE(819);
+      END_STATE();
     case 727:
-      if (lookahead == 'n') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(816);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 729:
-      if (lookahead == 's') ADVANCE(817);
-      END_STATE();
-    case 730:
-      if (lookahead == 'a') ADVANCE(818);
-      END_STATE();
-    case 731:
-      if (lookahead == 'i') ADVANCE(819);
-      END_STATE();
-    case 732:
       if (lookahead == 't') ADVANCE(820);
       END_STATE();
+    case 730:
+      if (lookahead == 'o') ADVANCE(821);
+      END_STATE();
+    case 731:
+      if (lookahead == 'l') ADVANCE(822);
+      END_STATE();
+    case 732:
+      if (lookahead == 't') ADVANCE(823);
+      END_STATE();
     case 733:
-      if (lookahead == 'n') ADVANCE(821);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 734:
-      if (lookahead == '-') ADVANCE(822);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 735:
-      if (lookahead == 'e') ADVANCE(823);
+      if (lookahead == 'n') ADVANCE(824);
       END_STATE();
     case 736:
-      if (lookahead == 'i') ADVANCE(824);
+      if (lookahead == 'g') ADVANCE(825);
       END_STATE();
     case 737:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'e') ADVANCE(826);
       END_STATE();
     case 738:
-      if (lookahead == 'e') ADVANCE(825);
+      if (lookahead == 'e') ADVANCE(827);
       END_STATE();
     case 739:
-      if (lookahead == 'n') ADVANCE(826);
+      if (lookahead == 'n') ADVANCE(828);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 't') ADVANCE(829);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 's') ADVANCE(830);
       END_STATE();
     case 742:
-      if (lookahead == 'g') ADVANCE(827);
-      END_STATE();
-    case 743:
-      if (lookahead == 'o') ADVANCE(828);
-      END_STATE();
-    case 744:
-      if (lookahead == 'n') ADVANCE(829);
-      END_STATE();
-    case 745:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(830);
-      END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 747:
       if (lookahead == 'a') ADVANCE(831);
       END_STATE();
+    case 743:
+      if (lookahead == 'i') ADVANCE(832);
+      END_STATE();
+    case 744:
+      if (lookahead == 't') ADVANCE(833);
+      END_STATE();
+    case 745:
+      if (lookahead == 'n') ADVANCE(834);
+      END_STATE();
+    case 746:
+      if (lookahead == '-') ADVANCE(835);
+      END_STATE();
+    case 747:
+      if (lookahead == 'e') ADVANCE(836);
+      END_STATE();
     case 748:
-      if (lookahead == 'o') ADVANCE(832);
+      if (lookahead == 'i') ADVANCE(837);
       END_STATE();
     case 749:
-      if (lookahead == 'h') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 750:
-      if (lookahead == 'i') ADVANCE(834);
-      END_STATE();
-    case 751:
-      if (lookahead == 'l') ADVANCE(835);
-      END_STATE();
-    case 752:
-      if (lookahead == 't') ADVANCE(836);
-      END_STATE();
-    case 753:
-      if (lookahead == 't') ADVANCE(837);
-      END_STATE();
-    case 754:
       if (lookahead == 'e') ADVANCE(838);
       END_STATE();
-    case 755:
+    case 751:
       if (lookahead == 'n') ADVANCE(839);
       END_STATE();
+    case 752:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 753:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 754:
+      if (lookahead == 'g') ADVANCE(840);
+      END_STATE();
+    case 755:
+      if (lookahead == 'o') ADVANCE(841);
+      END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'n') ADVANCE(842);
       END_STATE();
     case 757:
-      if (lookahead == 'y') ADVANCE(840);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(843);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'a') ADVANCE(844);
       END_STATE();
     case 760:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'o') ADVANCE(845);
       END_STATE();
     case 761:
-      if (lookahead == 'e') ADVANCE(841);
+      if (lookahead == 'h') ADVANCE(846);
       END_STATE();
     case 762:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'i') ADVANCE(847);
       END_STATE();
     case 763:
-      if (lookahead == 't') ADVANCE(842);
+      if (lookahead == 'l') ADVANCE(848);
       END_STATE();
     case 764:
-      if (lookahead == 't') ADVANCE(843);
+      if (lookahead == 't') ADVANCE(849);
       END_STATE();
     case 765:
-      if (lookahead == 'e') ADVANCE(844);
+      if (lookahead == 't') ADVANCE(850);
       END_STATE();
     case 766:
-      if (lookahead == 's') ADVANCE(845);
+      if (lookahead == 'e') ADVANCE(851);
       END_STATE();
     case 767:
-      if (lookahead == 't') ADVANCE(846);
+      if (lookahead == 'n') ADVANCE(852);
       END_STATE();
     case 768:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 769:
-      if (lookahead == 't') ADVANCE(847);
+      if (lookahead == 'y') ADVANCE(853);
       END_STATE();
     case 770:
-      if (lookahead == 'r') ADVANCE(848);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 771:
-      if (lookahead == 'o') ADVANCE(849);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 772:
-      if (lookahead == 'o') ADVANCE(850);
-      END_STATE();
-    case 773:
-      if (lookahead == 'n') ADVANCE(851);
-      END_STATE();
-    case 774:
-      if (lookahead == 'o') ADVANCE(852);
-      END_STATE();
-    case 775:
-      if (lookahead == 'c') ADVANCE(853);
-      END_STATE();
-    case 776:
       if (lookahead == 'e') ADVANCE(854);
       END_STATE();
+    case 773:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 774:
+      if (lookahead == 'e') ADVANCE(855);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 776:
+      if (lookahead == 't') ADVANCE(856);
+      END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 't') ADVANCE(857);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'e') ADVANCE(858);
       END_STATE();
     case 779:
-      if (lookahead == 't') ADVANCE(855);
+      if (lookahead == 's') ADVANCE(859);
       END_STATE();
     case 780:
-      if (lookahead == 'r') ADVANCE(856);
+      if (lookahead == 't') ADVANCE(860);
       END_STATE();
     case 781:
-      if (lookahead == 'r') ADVANCE(857);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 782:
-      if (lookahead == 'v') ADVANCE(858);
+      if (lookahead == 't') ADVANCE(861);
       END_STATE();
     case 783:
-      if (lookahead == 'e') ADVANCE(859);
+      if (lookahead == 'r') ADVANCE(862);
       END_STATE();
     case 784:
-      if (lookahead == 'e') ADVANCE(860);
+      if (lookahead == 'o') ADVANCE(863);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'o') ADVANCE(864);
       END_STATE();
     case 786:
-      if (lookahead == 'r') ADVANCE(861);
+      if (lookahead == 'n') ADVANCE(865);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 788:
-      if (lookahead == 'n') ADVANCE(862);
-      END_STATE();
-    case 789:
-      if (lookahead == 'e') ADVANCE(863);
-      END_STATE();
-    case 790:
-      if (lookahead == 'k') ADVANCE(864);
-      END_STATE();
-    case 791:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 792:
-      if (lookahead == 'c') ADVANCE(865);
-      END_STATE();
-    case 793:
       if (lookahead == 'o') ADVANCE(866);
       END_STATE();
-    case 794:
+    case 788:
       if (lookahead == 'c') ADVANCE(867);
       END_STATE();
-    case 795:
+    case 789:
       if (lookahead == 'e') ADVANCE(868);
       END_STATE();
-    case 796:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 790:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 797:
-      if (lookahead == 'e') ADVANCE(869);
+    case 791:
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
-    case 798:
-      if (lookahead == 'o') ADVANCE(870);
+    case 792:
+      if (lookahead == 't') ADVANCE(869);
       END_STATE();
-    case 799:
+    case 793:
+      if (lookahead == 'r') ADVANCE(870);
+      END_STATE();
+    case 794:
       if (lookahead == 'r') ADVANCE(871);
       END_STATE();
+    case 795:
+      if (lookahead == 'v') ADVANCE(872);
+      END_STATE();
+    case 796:
+      if (lookahead == 'e') ADVANCE(873);
+      END_STATE();
+    case 797:
+      if (lookahead == 'e') ADVANCE(874);
+      END_STATE();
+    case 798:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 799:
+      if (lookahead == 'r') ADVANCE(875);
+      END_STATE();
     case 800:
-      if (lookahead == 'c') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'n') ADVANCE(876);
       END_STATE();
     case 802:
-      if (lookahead == 't') ADVANCE(873);
+      if (lookahead == 'e') ADVANCE(877);
       END_STATE();
     case 803:
-      if (lookahead == 'n') ADVANCE(874);
+      if (lookahead == 'k') ADVANCE(878);
       END_STATE();
     case 804:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 805:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'c') ADVANCE(879);
       END_STATE();
     case 806:
-      if (lookahead == 'e') ADVANCE(875);
+      if (lookahead == 'o') ADVANCE(880);
       END_STATE();
     case 807:
-      if (lookahead == 'i') ADVANCE(876);
+      if (lookahead == 'c') ADVANCE(881);
       END_STATE();
     case 808:
-      if (lookahead == 'n') ADVANCE(877);
+      if (lookahead == 'e') ADVANCE(882);
       END_STATE();
     case 809:
-      if (lookahead == 'i') ADVANCE(878);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 810:
-      if (lookahead == 'o') ADVANCE(879);
+      if (lookahead == 'e') ADVANCE(883);
       END_STATE();
     case 811:
-      if (lookahead == 'c') ADVANCE(880);
+      if (lookahead == 'o') ADVANCE(884);
       END_STATE();
     case 812:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(881);
+      if (lookahead == 'r') ADVANCE(885);
       END_STATE();
     case 813:
-      if (lookahead == 'd') ADVANCE(882);
+      if (lookahead == 'c') ADVANCE(886);
       END_STATE();
     case 814:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(883);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 815:
-      if (lookahead == 'c') ADVANCE(884);
+      if (lookahead == 't') ADVANCE(887);
       END_STATE();
     case 816:
-      if (lookahead == 'e') ADVANCE(885);
+      if (lookahead == 'n') ADVANCE(888);
       END_STATE();
     case 817:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 818:
-      if (lookahead == 'b') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 819:
-      if (lookahead == 'v') ADVANCE(887);
+      if (lookahead == 'e') ADVANCE(889);
       END_STATE();
     case 820:
-      if (lookahead == 'i') ADVANCE(888);
+      if (lookahead == 'i') ADVANCE(890);
       END_STATE();
     case 821:
-      if (lookahead == 'c') ADVANCE(889);
+      if (lookahead == 'n') ADVANCE(891);
       END_STATE();
     case 822:
-      if (lookahead == 'l') ADVANCE(890);
+      if (lookahead == 'i') ADVANCE(892);
       END_STATE();
     case 823:
-      if (lookahead == 'd') ADVANCE(891);
+      if (lookahead == 'o') ADVANCE(893);
       END_STATE();
     case 824:
-      if (lookahead == 'v') ADVANCE(892);
+      if (lookahead == 'c') ADVANCE(894);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_service);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(895);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'd') ADVANCE(896);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(897);
       END_STATE();
     case 828:
-      if (lookahead == 'c') ADVANCE(893);
+      if (lookahead == 'c') ADVANCE(898);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'e') ADVANCE(899);
       END_STATE();
     case 830:
-      if (lookahead == 'd') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 831:
-      if (lookahead == 't') ADVANCE(895);
+      if (lookahead == 'b') ADVANCE(900);
       END_STATE();
     case 832:
-      if (lookahead == 'l') ADVANCE(896);
+      if (lookahead == 'v') ADVANCE(901);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'i') ADVANCE(902);
       END_STATE();
     case 834:
-      if (lookahead == 't') ADVANCE(897);
+      if (lookahead == 'c') ADVANCE(903);
       END_STATE();
     case 835:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'l') ADVANCE(904);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 'd') ADVANCE(905);
       END_STATE();
     case 837:
-      if (lookahead == 'y') ADVANCE(898);
+      if (lookahead == 'v') ADVANCE(906);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 839:
-      if (lookahead == 'g') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 840:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 841:
-      if (lookahead == 'r') ADVANCE(900);
-      END_STATE();
-    case 842:
-      if (lookahead == 'y') ADVANCE(901);
-      END_STATE();
-    case 843:
-      if (lookahead == 'h') ADVANCE(902);
-      END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 845:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 846:
-      if (lookahead == 'e') ADVANCE(903);
-      END_STATE();
-    case 847:
-      if (lookahead == 'o') ADVANCE(904);
-      END_STATE();
-    case 848:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 849:
-      if (lookahead == 'n') ADVANCE(905);
-      END_STATE();
-    case 850:
-      if (lookahead == 'r') ADVANCE(906);
-      END_STATE();
-    case 851:
       if (lookahead == 'c') ADVANCE(907);
       END_STATE();
-    case 852:
-      if (lookahead == 'r') ADVANCE(908);
+    case 842:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 853:
+    case 843:
+      if (lookahead == 'd') ADVANCE(908);
+      END_STATE();
+    case 844:
       if (lookahead == 't') ADVANCE(909);
       END_STATE();
+    case 845:
+      if (lookahead == 'l') ADVANCE(910);
+      END_STATE();
+    case 846:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 847:
+      if (lookahead == 't') ADVANCE(911);
+      END_STATE();
+    case 848:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 849:
+      ACCEPT_TOKEN(anon_sym_variant);
+      END_STATE();
+    case 850:
+      if (lookahead == 'y') ADVANCE(912);
+      END_STATE();
+    case 851:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 852:
+      if (lookahead == 'g') ADVANCE(913);
+      END_STATE();
+    case 853:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
     case 854:
-      if (lookahead == 'd') ADVANCE(910);
+      if (lookahead == 'd') ADVANCE(914);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
-      END_STATE();
-    case 856:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 857:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 858:
-      if (lookahead == 'i') ADVANCE(911);
-      END_STATE();
-    case 859:
-      if (lookahead == 'd') ADVANCE(912);
-      END_STATE();
-    case 860:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 861:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 862:
-      if (lookahead == 'c') ADVANCE(913);
-      END_STATE();
-    case 863:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 865:
-      if (lookahead == 'y') ADVANCE(914);
-      END_STATE();
-    case 866:
       if (lookahead == 'r') ADVANCE(915);
       END_STATE();
+    case 856:
+      if (lookahead == 'y') ADVANCE(916);
+      END_STATE();
+    case 857:
+      if (lookahead == 'h') ADVANCE(917);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 859:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 860:
+      if (lookahead == 'e') ADVANCE(918);
+      END_STATE();
+    case 861:
+      if (lookahead == 'o') ADVANCE(919);
+      END_STATE();
+    case 862:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 863:
+      if (lookahead == 'n') ADVANCE(920);
+      END_STATE();
+    case 864:
+      if (lookahead == 'r') ADVANCE(921);
+      END_STATE();
+    case 865:
+      if (lookahead == 'c') ADVANCE(922);
+      END_STATE();
+    case 866:
+      if (lookahead == 'r') ADVANCE(923);
+      END_STATE();
     case 867:
-      if (lookahead == 'e') ADVANCE(916);
+      if (lookahead == 't') ADVANCE(924);
       END_STATE();
     case 868:
-      if (lookahead == 's') ADVANCE(917);
+      if (lookahead == 'd') ADVANCE(925);
       END_STATE();
     case 869:
-      if (lookahead == 'n') ADVANCE(918);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 870:
-      if (lookahead == 'n') ADVANCE(919);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 871:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 872:
-      if (lookahead == 't') ADVANCE(920);
+      if (lookahead == 'i') ADVANCE(926);
       END_STATE();
     case 873:
-      if (lookahead == 'y') ADVANCE(921);
+      if (lookahead == 'd') ADVANCE(927);
       END_STATE();
     case 874:
-      if (lookahead == 'g') ADVANCE(922);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 875:
-      if (lookahead == 's') ADVANCE(923);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 876:
-      if (lookahead == 'v') ADVANCE(924);
+      if (lookahead == 'c') ADVANCE(928);
       END_STATE();
     case 877:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 878:
-      if (lookahead == 'f') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 879:
-      if (lookahead == 'r') ADVANCE(926);
+      if (lookahead == 'y') ADVANCE(929);
       END_STATE();
     case 880:
-      if (lookahead == 'e') ADVANCE(927);
+      if (lookahead == 'r') ADVANCE(930);
       END_STATE();
     case 881:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'e') ADVANCE(931);
       END_STATE();
     case 882:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 's') ADVANCE(932);
       END_STATE();
     case 883:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'n') ADVANCE(933);
       END_STATE();
     case 884:
-      if (lookahead == 'e') ADVANCE(928);
+      if (lookahead == 'n') ADVANCE(934);
       END_STATE();
     case 885:
-      if (lookahead == 'd') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 886:
-      if (lookahead == 'i') ADVANCE(930);
+      if (lookahead == 't') ADVANCE(935);
       END_STATE();
     case 887:
-      if (lookahead == 'i') ADVANCE(931);
+      if (lookahead == 'y') ADVANCE(936);
       END_STATE();
     case 888:
-      if (lookahead == 'o') ADVANCE(932);
+      if (lookahead == 'g') ADVANCE(937);
       END_STATE();
     case 889:
-      if (lookahead == 'e') ADVANCE(933);
+      if (lookahead == 's') ADVANCE(938);
       END_STATE();
     case 890:
-      if (lookahead == 'o') ADVANCE(934);
+      if (lookahead == 'v') ADVANCE(939);
       END_STATE();
     case 891:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 892:
-      if (lookahead == 'i') ADVANCE(935);
+      if (lookahead == 'f') ADVANCE(940);
       END_STATE();
     case 893:
-      if (lookahead == 'e') ADVANCE(936);
+      if (lookahead == 'r') ADVANCE(941);
       END_STATE();
     case 894:
-      if (lookahead == 'i') ADVANCE(937);
+      if (lookahead == 'e') ADVANCE(942);
       END_STATE();
     case 895:
-      if (lookahead == 'u') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 896:
-      if (lookahead == 'd') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 898:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'e') ADVANCE(943);
       END_STATE();
     case 899:
-      if (lookahead == 't') ADVANCE(941);
+      if (lookahead == 'd') ADVANCE(944);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 901:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 902:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 903:
-      if (lookahead == 'd') ADVANCE(942);
-      END_STATE();
-    case 904:
-      if (lookahead == 'r') ADVANCE(943);
-      END_STATE();
-    case 905:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 906:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 907:
-      if (lookahead == 'e') ADVANCE(944);
-      END_STATE();
-    case 908:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 909:
       if (lookahead == 'i') ADVANCE(945);
       END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 901:
+      if (lookahead == 'i') ADVANCE(946);
       END_STATE();
-    case 911:
-      if (lookahead == 't') ADVANCE(946);
+    case 902:
+      if (lookahead == 'o') ADVANCE(947);
       END_STATE();
-    case 912:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 903:
+      if (lookahead == 'e') ADVANCE(948);
       END_STATE();
-    case 913:
-      if (lookahead == 'y') ADVANCE(947);
+    case 904:
+      if (lookahead == 'o') ADVANCE(949);
       END_STATE();
-    case 914:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 905:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 917:
-      if (lookahead == 'i') ADVANCE(948);
-      END_STATE();
-    case 918:
-      if (lookahead == 't') ADVANCE(949);
-      END_STATE();
-    case 919:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 920:
+    case 906:
       if (lookahead == 'i') ADVANCE(950);
       END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 922:
+    case 907:
       if (lookahead == 'e') ADVANCE(951);
       END_STATE();
-    case 923:
+    case 908:
       if (lookahead == 'i') ADVANCE(952);
       END_STATE();
-    case 924:
-      if (lookahead == 'i') ADVANCE(953);
+    case 909:
+      if (lookahead == 'u') ADVANCE(953);
       END_STATE();
-    case 925:
-      if (lookahead == 'i') ADVANCE(954);
+    case 910:
+      if (lookahead == 'd') ADVANCE(954);
       END_STATE();
-    case 926:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 911:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(955);
       END_STATE();
-    case 927:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 912:
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
-    case 928:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 929:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 930:
-      if (lookahead == 'l') ADVANCE(955);
-      END_STATE();
-    case 931:
+    case 913:
       if (lookahead == 't') ADVANCE(956);
       END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 918:
+      if (lookahead == 'd') ADVANCE(957);
+      END_STATE();
+    case 919:
+      if (lookahead == 'r') ADVANCE(958);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 922:
+      if (lookahead == 'e') ADVANCE(959);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 924:
+      if (lookahead == 'i') ADVANCE(960);
+      END_STATE();
+    case 925:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 926:
+      if (lookahead == 't') ADVANCE(961);
+      END_STATE();
+    case 927:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 928:
+      if (lookahead == 'y') ADVANCE(962);
+      END_STATE();
+    case 929:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 931:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
     case 932:
-      if (lookahead == 'n') ADVANCE(957);
+      if (lookahead == 'i') ADVANCE(963);
       END_STATE();
     case 933:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 't') ADVANCE(964);
       END_STATE();
     case 934:
-      if (lookahead == 's') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 935:
-      if (lookahead == 't') ADVANCE(959);
+      if (lookahead == 'i') ADVANCE(965);
       END_STATE();
     case 936:
-      if (lookahead == 's') ADVANCE(960);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 937:
-      if (lookahead == 'a') ADVANCE(961);
+      if (lookahead == 'e') ADVANCE(966);
       END_STATE();
     case 938:
-      if (lookahead == 'r') ADVANCE(962);
+      if (lookahead == 'i') ADVANCE(967);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 'i') ADVANCE(968);
       END_STATE();
     case 940:
-      if (lookahead == 'e') ADVANCE(963);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 941:
-      if (lookahead == 'h') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 945:
-      if (lookahead == 'o') ADVANCE(965);
+      if (lookahead == 'l') ADVANCE(970);
       END_STATE();
     case 946:
-      if (lookahead == 'y') ADVANCE(966);
-      END_STATE();
-    case 947:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 948:
-      if (lookahead == 's') ADVANCE(967);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 950:
-      if (lookahead == 'o') ADVANCE(968);
-      END_STATE();
-    case 951:
-      if (lookahead == 'n') ADVANCE(969);
-      END_STATE();
-    case 952:
-      if (lookahead == 's') ADVANCE(970);
-      END_STATE();
-    case 953:
       if (lookahead == 't') ADVANCE(971);
       END_STATE();
-    case 954:
-      if (lookahead == 'e') ADVANCE(972);
+    case 947:
+      if (lookahead == 'n') ADVANCE(972);
       END_STATE();
-    case 955:
-      if (lookahead == 'i') ADVANCE(973);
+    case 948:
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
-    case 956:
-      if (lookahead == 'y') ADVANCE(974);
+    case 949:
+      if (lookahead == 's') ADVANCE(973);
       END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 950:
+      if (lookahead == 't') ADVANCE(974);
       END_STATE();
-    case 958:
+    case 951:
       if (lookahead == 's') ADVANCE(975);
       END_STATE();
+    case 952:
+      if (lookahead == 'a') ADVANCE(976);
+      END_STATE();
+    case 953:
+      if (lookahead == 'r') ADVANCE(977);
+      END_STATE();
+    case 954:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 955:
+      if (lookahead == 'e') ADVANCE(978);
+      END_STATE();
+    case 956:
+      if (lookahead == 'h') ADVANCE(979);
+      END_STATE();
+    case 957:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 958:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
     case 959:
-      if (lookahead == 'y') ADVANCE(976);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 960:
-      if (lookahead == 's') ADVANCE(977);
+      if (lookahead == 'o') ADVANCE(980);
       END_STATE();
     case 961:
-      if (lookahead == 'm') ADVANCE(978);
+      if (lookahead == 'y') ADVANCE(981);
       END_STATE();
     case 962:
-      if (lookahead == 'e') ADVANCE(979);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 963:
-      if (lookahead == 'r') ADVANCE(980);
+      if (lookahead == 's') ADVANCE(982);
       END_STATE();
     case 964:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(981);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 965:
-      if (lookahead == 'n') ADVANCE(982);
+      if (lookahead == 'o') ADVANCE(983);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_directivity);
-      END_STATE();
-    case 967:
-      if (lookahead == 't') ADVANCE(983);
-      END_STATE();
-    case 968:
       if (lookahead == 'n') ADVANCE(984);
       END_STATE();
-    case 969:
-      if (lookahead == 't') ADVANCE(985);
+    case 967:
+      if (lookahead == 's') ADVANCE(985);
       END_STATE();
-    case 970:
+    case 968:
       if (lookahead == 't') ADVANCE(986);
       END_STATE();
+    case 969:
+      if (lookahead == 'e') ADVANCE(987);
+      END_STATE();
+    case 970:
+      if (lookahead == 'i') ADVANCE(988);
+      END_STATE();
     case 971:
-      if (lookahead == 'y') ADVANCE(987);
+      if (lookahead == 'y') ADVANCE(989);
       END_STATE();
     case 972:
-      if (lookahead == 'r') ADVANCE(988);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 973:
-      if (lookahead == 't') ADVANCE(989);
+      if (lookahead == 's') ADVANCE(990);
       END_STATE();
     case 974:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'y') ADVANCE(991);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 's') ADVANCE(992);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'm') ADVANCE(993);
       END_STATE();
     case 977:
-      if (lookahead == 'e') ADVANCE(990);
+      if (lookahead == 'e') ADVANCE(994);
       END_STATE();
     case 978:
-      if (lookahead == 'e') ADVANCE(991);
+      if (lookahead == 'r') ADVANCE(995);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(996);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'n') ADVANCE(997);
       END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 't') ADVANCE(998);
       END_STATE();
     case 983:
-      if (lookahead == 'i') ADVANCE(992);
+      if (lookahead == 'n') ADVANCE(999);
       END_STATE();
     case 984:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 't') ADVANCE(1000);
       END_STATE();
     case 985:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 't') ADVANCE(1001);
       END_STATE();
     case 986:
-      if (lookahead == 'i') ADVANCE(993);
+      if (lookahead == 'y') ADVANCE(1002);
       END_STATE();
     case 987:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'r') ADVANCE(1003);
       END_STATE();
     case 988:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 989:
-      if (lookahead == 'y') ADVANCE(994);
-      END_STATE();
-    case 990:
-      if (lookahead == 'd') ADVANCE(995);
-      END_STATE();
-    case 991:
-      if (lookahead == 't') ADVANCE(996);
-      END_STATE();
-    case 992:
-      if (lookahead == 'v') ADVANCE(997);
-      END_STATE();
-    case 993:
-      if (lookahead == 'v') ADVANCE(998);
-      END_STATE();
-    case 994:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 995:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 996:
-      if (lookahead == 'e') ADVANCE(999);
-      END_STATE();
-    case 997:
-      if (lookahead == 'i') ADVANCE(1000);
-      END_STATE();
-    case 998:
-      if (lookahead == 'i') ADVANCE(1001);
-      END_STATE();
-    case 999:
-      if (lookahead == 'r') ADVANCE(1002);
-      END_STATE();
-    case 1000:
-      if (lookahead == 't') ADVANCE(1003);
-      END_STATE();
-    case 1001:
       if (lookahead == 't') ADVANCE(1004);
       END_STATE();
+    case 989:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 990:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 991:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 992:
+      if (lookahead == 'e') ADVANCE(1005);
+      END_STATE();
+    case 993:
+      if (lookahead == 'e') ADVANCE(1006);
+      END_STATE();
+    case 994:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 995:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 996:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 997:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 998:
+      if (lookahead == 'i') ADVANCE(1007);
+      END_STATE();
+    case 999:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1000:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1001:
+      if (lookahead == 'i') ADVANCE(1008);
+      END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1003:
-      if (lookahead == 'y') ADVANCE(1005);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1004:
-      if (lookahead == 'y') ADVANCE(1006);
+      if (lookahead == 'y') ADVANCE(1009);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'd') ADVANCE(1010);
       END_STATE();
     case 1006:
+      if (lookahead == 't') ADVANCE(1011);
+      END_STATE();
+    case 1007:
+      if (lookahead == 'v') ADVANCE(1012);
+      END_STATE();
+    case 1008:
+      if (lookahead == 'v') ADVANCE(1013);
+      END_STATE();
+    case 1009:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1010:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1011:
+      if (lookahead == 'e') ADVANCE(1014);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'i') ADVANCE(1015);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1016);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'r') ADVANCE(1017);
+      END_STATE();
+    case 1015:
+      if (lookahead == 't') ADVANCE(1018);
+      END_STATE();
+    case 1016:
+      if (lookahead == 't') ADVANCE(1019);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'y') ADVANCE(1020);
+      END_STATE();
+    case 1019:
+      if (lookahead == 'y') ADVANCE(1021);
+      END_STATE();
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1021:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7709,6 +7778,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(1),
     [anon_sym_place] = ACTIONS(1),
     [anon_sym_under] = ACTIONS(1),
+    [anon_sym_beside] = ACTIONS(1),
+    [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
@@ -7783,6 +7854,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
+    [anon_sym_allocated] = ACTIONS(1),
     [anon_sym_am] = ACTIONS(1),
     [anon_sym_ambient] = ACTIONS(1),
     [anon_sym_amsl] = ACTIONS(1),
@@ -8034,6 +8106,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -8108,6 +8182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
@@ -8267,6 +8342,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -8341,6 +8418,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
@@ -8577,6 +8655,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -8651,6 +8731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
@@ -8894,6 +8975,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -8968,6 +9051,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_allocated] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
     [anon_sym_amsl] = ACTIONS(41),
@@ -9141,6 +9225,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
@@ -9215,6 +9301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_allocated] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
     [anon_sym_amsl] = ACTIONS(41),
@@ -9388,6 +9475,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(58),
     [anon_sym_place] = ACTIONS(58),
     [anon_sym_under] = ACTIONS(58),
+    [anon_sym_beside] = ACTIONS(58),
+    [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
@@ -9462,6 +9551,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
+    [anon_sym_allocated] = ACTIONS(58),
     [anon_sym_am] = ACTIONS(58),
     [anon_sym_ambient] = ACTIONS(58),
     [anon_sym_amsl] = ACTIONS(58),
@@ -9640,6 +9730,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(87),
     [anon_sym_place] = ACTIONS(87),
     [anon_sym_under] = ACTIONS(87),
+    [anon_sym_beside] = ACTIONS(87),
+    [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
@@ -9714,6 +9806,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
+    [anon_sym_allocated] = ACTIONS(90),
     [anon_sym_am] = ACTIONS(90),
     [anon_sym_ambient] = ACTIONS(90),
     [anon_sym_amsl] = ACTIONS(90),
@@ -9886,6 +9979,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -9960,6 +10055,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
@@ -10132,6 +10228,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -10206,6 +10304,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
@@ -10378,6 +10477,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
@@ -10452,6 +10553,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
@@ -10611,6 +10713,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(117),
     [anon_sym_place] = ACTIONS(117),
     [anon_sym_under] = ACTIONS(117),
+    [anon_sym_beside] = ACTIONS(117),
+    [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
@@ -10685,6 +10789,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
+    [anon_sym_allocated] = ACTIONS(117),
     [anon_sym_am] = ACTIONS(117),
     [anon_sym_ambient] = ACTIONS(117),
     [anon_sym_amsl] = ACTIONS(117),
@@ -10854,6 +10959,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -10928,6 +11035,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_allocated] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
     [anon_sym_amsl] = ACTIONS(131),
@@ -11097,6 +11205,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -11171,6 +11281,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
@@ -11340,6 +11451,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -11414,6 +11527,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_allocated] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
     [anon_sym_amsl] = ACTIONS(135),
@@ -11583,6 +11697,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -11657,6 +11773,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_allocated] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
     [anon_sym_amsl] = ACTIONS(139),
@@ -11826,6 +11943,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -11900,6 +12019,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_allocated] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
     [anon_sym_amsl] = ACTIONS(143),
@@ -12069,6 +12189,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -12143,6 +12265,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_allocated] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
     [anon_sym_amsl] = ACTIONS(149),
@@ -12312,6 +12435,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -12386,6 +12511,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_allocated] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
     [anon_sym_amsl] = ACTIONS(153),
@@ -12555,6 +12681,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -12629,6 +12757,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_allocated] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
     [anon_sym_amsl] = ACTIONS(157),
@@ -12798,6 +12927,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -12872,6 +13003,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_allocated] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
     [anon_sym_amsl] = ACTIONS(161),
@@ -13042,6 +13174,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(165),
     [anon_sym_place] = ACTIONS(165),
     [anon_sym_under] = ACTIONS(165),
+    [anon_sym_beside] = ACTIONS(165),
+    [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
@@ -13116,6 +13250,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
+    [anon_sym_allocated] = ACTIONS(165),
     [anon_sym_am] = ACTIONS(165),
     [anon_sym_ambient] = ACTIONS(165),
     [anon_sym_amsl] = ACTIONS(165),
@@ -13283,6 +13418,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(173),
     [anon_sym_place] = ACTIONS(173),
     [anon_sym_under] = ACTIONS(173),
+    [anon_sym_beside] = ACTIONS(173),
+    [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
@@ -13357,6 +13494,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
+    [anon_sym_allocated] = ACTIONS(173),
     [anon_sym_am] = ACTIONS(173),
     [anon_sym_ambient] = ACTIONS(173),
     [anon_sym_amsl] = ACTIONS(173),
@@ -13524,6 +13662,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
@@ -13598,6 +13738,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_allocated] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
     [anon_sym_amsl] = ACTIONS(157),
@@ -13765,6 +13906,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
@@ -13839,6 +13982,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_allocated] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
     [anon_sym_amsl] = ACTIONS(153),
@@ -14006,6 +14150,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
@@ -14080,6 +14226,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_allocated] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
     [anon_sym_amsl] = ACTIONS(131),
@@ -14247,6 +14394,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
@@ -14321,6 +14470,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_allocated] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
     [anon_sym_amsl] = ACTIONS(135),
@@ -14488,6 +14638,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
@@ -14562,6 +14714,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_allocated] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
     [anon_sym_amsl] = ACTIONS(149),
@@ -14729,6 +14882,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
@@ -14803,6 +14958,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
@@ -14970,6 +15126,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
@@ -15044,6 +15202,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_allocated] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
     [anon_sym_amsl] = ACTIONS(143),
@@ -15211,6 +15370,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
@@ -15285,6 +15446,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_allocated] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
     [anon_sym_amsl] = ACTIONS(139),
@@ -15452,6 +15614,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
@@ -15526,6 +15690,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_allocated] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
     [anon_sym_amsl] = ACTIONS(161),
@@ -15693,6 +15858,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(179),
     [anon_sym_place] = ACTIONS(179),
     [anon_sym_under] = ACTIONS(179),
+    [anon_sym_beside] = ACTIONS(179),
+    [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
@@ -15767,6 +15934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
+    [anon_sym_allocated] = ACTIONS(179),
     [anon_sym_am] = ACTIONS(179),
     [anon_sym_ambient] = ACTIONS(179),
     [anon_sym_amsl] = ACTIONS(179),
@@ -15930,6 +16098,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(183),
     [anon_sym_place] = ACTIONS(183),
     [anon_sym_under] = ACTIONS(183),
+    [anon_sym_beside] = ACTIONS(183),
+    [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
@@ -16004,6 +16174,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
+    [anon_sym_allocated] = ACTIONS(183),
     [anon_sym_am] = ACTIONS(183),
     [anon_sym_ambient] = ACTIONS(183),
     [anon_sym_amsl] = ACTIONS(183),
@@ -16167,6 +16338,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(187),
     [anon_sym_place] = ACTIONS(187),
     [anon_sym_under] = ACTIONS(187),
+    [anon_sym_beside] = ACTIONS(187),
+    [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
@@ -16241,6 +16414,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
+    [anon_sym_allocated] = ACTIONS(187),
     [anon_sym_am] = ACTIONS(187),
     [anon_sym_ambient] = ACTIONS(187),
     [anon_sym_amsl] = ACTIONS(187),
@@ -16404,6 +16578,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(191),
     [anon_sym_place] = ACTIONS(191),
     [anon_sym_under] = ACTIONS(191),
+    [anon_sym_beside] = ACTIONS(191),
+    [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
@@ -16478,6 +16654,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
+    [anon_sym_allocated] = ACTIONS(191),
     [anon_sym_am] = ACTIONS(191),
     [anon_sym_ambient] = ACTIONS(191),
     [anon_sym_amsl] = ACTIONS(191),
@@ -16641,6 +16818,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(195),
     [anon_sym_place] = ACTIONS(195),
     [anon_sym_under] = ACTIONS(195),
+    [anon_sym_beside] = ACTIONS(195),
+    [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
@@ -16715,6 +16894,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
+    [anon_sym_allocated] = ACTIONS(195),
     [anon_sym_am] = ACTIONS(195),
     [anon_sym_ambient] = ACTIONS(195),
     [anon_sym_amsl] = ACTIONS(195),
@@ -16878,6 +17058,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(199),
     [anon_sym_place] = ACTIONS(199),
     [anon_sym_under] = ACTIONS(199),
+    [anon_sym_beside] = ACTIONS(199),
+    [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
@@ -16952,6 +17134,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
+    [anon_sym_allocated] = ACTIONS(199),
     [anon_sym_am] = ACTIONS(199),
     [anon_sym_ambient] = ACTIONS(199),
     [anon_sym_amsl] = ACTIONS(199),
@@ -17114,6 +17297,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(203),
     [anon_sym_place] = ACTIONS(203),
     [anon_sym_under] = ACTIONS(203),
+    [anon_sym_beside] = ACTIONS(203),
+    [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
@@ -17188,6 +17373,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
+    [anon_sym_allocated] = ACTIONS(203),
     [anon_sym_am] = ACTIONS(203),
     [anon_sym_ambient] = ACTIONS(203),
     [anon_sym_amsl] = ACTIONS(203),
@@ -17345,6 +17531,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(207),
     [anon_sym_place] = ACTIONS(207),
     [anon_sym_under] = ACTIONS(207),
+    [anon_sym_beside] = ACTIONS(207),
+    [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
@@ -17419,6 +17607,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
+    [anon_sym_allocated] = ACTIONS(207),
     [anon_sym_am] = ACTIONS(207),
     [anon_sym_ambient] = ACTIONS(207),
     [anon_sym_amsl] = ACTIONS(207),
@@ -17576,6 +17765,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(211),
     [anon_sym_place] = ACTIONS(211),
     [anon_sym_under] = ACTIONS(211),
+    [anon_sym_beside] = ACTIONS(211),
+    [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
@@ -17650,6 +17841,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
+    [anon_sym_allocated] = ACTIONS(211),
     [anon_sym_am] = ACTIONS(211),
     [anon_sym_ambient] = ACTIONS(211),
     [anon_sym_amsl] = ACTIONS(211),
@@ -17807,6 +17999,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(215),
     [anon_sym_place] = ACTIONS(215),
     [anon_sym_under] = ACTIONS(215),
+    [anon_sym_beside] = ACTIONS(215),
+    [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
@@ -17881,6 +18075,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
+    [anon_sym_allocated] = ACTIONS(215),
     [anon_sym_am] = ACTIONS(215),
     [anon_sym_ambient] = ACTIONS(215),
     [anon_sym_amsl] = ACTIONS(215),
@@ -18038,6 +18233,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(219),
     [anon_sym_place] = ACTIONS(219),
     [anon_sym_under] = ACTIONS(219),
+    [anon_sym_beside] = ACTIONS(219),
+    [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),
@@ -18112,6 +18309,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_after] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
+    [anon_sym_allocated] = ACTIONS(219),
     [anon_sym_am] = ACTIONS(219),
     [anon_sym_ambient] = ACTIONS(219),
     [anon_sym_amsl] = ACTIONS(219),

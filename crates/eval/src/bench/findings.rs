@@ -155,7 +155,7 @@ pub(super) fn no_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic
             .finding(
                 &codes::NO_BASELINE,
                 format!(
-                    "On {}, there is no reading without the piece; power behind it alone is no loss.",
+                    "On {}, there is no reading without the piece; power after it alone is no loss.",
                     with_frequency(point)
                 ),
                 "compared with what?",

@@ -18,7 +18,7 @@ pub mod result;
 mod slips;
 mod summary;
 
-pub use explain::{source_words, verdict_word};
+pub use explain::verdict_word;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
@@ -74,6 +74,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         .band(group, &promised, &mut cells, &mut rows, &mut kept);
         bands.push(BenchBand {
             band: group.band.clone(),
+            named: group.named,
             hz: group.hz,
             baselines,
             drift,

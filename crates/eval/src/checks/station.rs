@@ -241,7 +241,7 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
                 )
                 .at("a second path")
                 .also(o.2.name.loc, "the first path")
-                .help("Say which is in use; a spare path belongs into another file or behind a `switch`."),
+                .help("Say which is in use; a spare path belongs into another file or after a `switch`."),
             );
         }
         seen.push((&t.text, &a.text, c));

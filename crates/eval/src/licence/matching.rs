@@ -125,7 +125,12 @@ pub(super) fn now<'m>(newest: Option<&'m str>, set: &'m RuleSet) -> &'m str {
 
 /// Whether a clause holds at a frequency by its range and the station's classes.
 pub(super) fn in_range(c: &Clause, point: &Point, env: &Env) -> bool {
-    match &c.on {
+    covers(&c.on, point, env)
+}
+
+/// Whether a frequency lies in what is said of frequencies.
+pub(super) fn covers(on: &Frequencies, point: &Point, env: &Env) -> bool {
+    match on {
         Frequencies::All => true,
         // a carrier at the edge of a range is in it
         Frequencies::Range(low, high) => {

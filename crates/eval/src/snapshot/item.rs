@@ -20,16 +20,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
-            let mut rows = MOST_ROWS;
-            for c in &st.chains {
-                r.chains.push(chain_of(
-                    Some(st),
-                    c,
-                    env,
-                    (stage, &mut rows),
-                    &mut r.diagnostics,
-                ));
-            }
+            r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
@@ -106,6 +97,20 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     r
 }
 
+/// The chains of a station, in the order of its text.
+pub(crate) fn chains_of(
+    st: &Station,
+    env: &Env,
+    stage: Stage,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<ChainResult> {
+    let mut rows = MOST_ROWS;
+    st.chains
+        .iter()
+        .map(|c| chain_of(Some(st), c, env, (stage, &mut rows), out))
+        .collect()
+}
+
 /// Parts at frequencies that are computed for one station or chain at most: each takes room and time,
 /// and bands times chains times parts grow quickly.
 const MOST_ROWS: usize = 50_000;
@@ -145,7 +150,8 @@ fn chain_of(
         direction,
         stage,
     };
-    let mut points = points(c, direction, env, out);
+    let points = points(c, direction, env, out);
+    let mut points = crate::licence::with_edges(points, station, direction, env);
     let asked = points.len() * stops.len();
     match rows.checked_sub(asked) {
         Some(left) => *rows = left,

@@ -13,6 +13,7 @@ mod parallel;
 mod recorded;
 mod variant;
 
+pub(crate) use item::chains_of;
 use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, Span};

@@ -77,7 +77,7 @@ impl Snapshot {
     fn text_of_base(&self, file: usize, name: &str) -> Option<String> {
         let scope = self.scopes.iter().find(|s| s.file == file)?;
         let (item, v) = self.variants(file).into_iter().find(|x| &*x.1.name.text == name)?;
-        let (base, _) = scope.env.station(&v.of.text)?;
+        let (base, _) = scope.env.base(&v.of.text)?;
         Some(self.replaced(file, item, v, base.text()))
     }
 
@@ -86,7 +86,7 @@ impl Snapshot {
         let Some(scope) = self.scopes.iter().find(|s| s.file == file) else {
             return String::new();
         };
-        let base = scope.env.station(&v.of.text).map(|s| s.0.id);
+        let base = scope.env.base(&v.of.text).map(|s| s.0.id);
         let items = self.files[file].tree.items();
         let own = items.iter().any(|p| Some(p.item.id) == base);
         let mut out = String::new();

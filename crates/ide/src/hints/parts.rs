@@ -263,10 +263,7 @@ impl Hints<'_, '_> {
                     let key = (n.def.span.start, n.def.span.end);
                     let mine = &mut rows.entry(key).or_insert((n, Vec::new())).1;
                     // a pair's two frequencies are one band here
-                    if !mine
-                        .iter()
-                        .any(|r| r.0.band == b.band && r.0.point == b.point)
-                    {
+                    if !mine.iter().any(|r| r.0.place() == b.place()) {
                         mine.push((b, n.matched_db));
                     }
                 }

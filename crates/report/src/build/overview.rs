@@ -133,6 +133,7 @@ fn of_band(
         // a clause that is met says nothing of one that could not be judged
         _ if is(RuleVerdict::CannotJudge) => Standing::NotJudged,
         _ if is(RuleVerdict::NoRule) => Standing::NoRule,
+        _ if is(RuleVerdict::MetIfAllocated) => Standing::IfAllocated,
         Some(Verdict::Yes) => Standing::Met,
         None if !b.complete => Standing::Error,
         None => Standing::NoLimit,

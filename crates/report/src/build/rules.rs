@@ -19,7 +19,7 @@ pub(super) fn rule(places: &Places<'_>, r: &RuleResult) -> RuleReport {
         cite: r.clause.map(|_| r.cite.to_string()),
         quantity: r.counted.map(|c| c.word().to_owned()),
         kind: r.kind.map(|k| k.word().to_owned()),
-        confidence: r.confidence.word().to_owned(),
+        confidence: r.confidence.map(|c| c.word().to_owned()),
         verdict: Word(r.verdict),
         missing: r.why.iter().map(ToString::to_string).collect(),
         limit_w: finite(j.map(|j| j.limit_w)),

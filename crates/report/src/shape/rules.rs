@@ -20,9 +20,11 @@ pub struct RuleReport {
     /// `carrier`, `pep` or `mean`, where the clause says it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub kind: Option<String>,
-    /// How sure the text of the clause is: `high`, `medium` or `low`.
-    pub confidence: String,
-    /// `met`, `not-met`, `cannot-tell`, `at-the-limit`, `cannot-judge` or `no-rule`. `no-rule` is not `met`.
+    /// How sure the text of the clause is: `high`, `medium` or `low`; absent where no clause bears on the frequency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub confidence: Option<String>,
+    /// `met`, `met-if-allocated`, `not-met`, `cannot-tell`, `at-the-limit`, `cannot-judge` or `no-rule`. `no-rule` is not
+    /// `met`, and `met-if-allocated` is met only where the service is allocated, which nothing says.
     pub verdict: Word<RuleVerdict>,
     /// What is missing, or why it cannot be told.
     #[serde(skip_serializing_if = "Vec::is_empty")]

@@ -16,6 +16,7 @@ mod quantity;
 mod reader;
 pub(crate) mod rules;
 mod session;
+mod site;
 mod text;
 mod top;
 mod types;
@@ -60,6 +61,8 @@ static STATION_LINES: &[&Form] = &[
     &top::PLACE,
     &top::JOINS,
     &rules::UNDER,
+    &site::BESIDE,
+    &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
     &parts::RUN,

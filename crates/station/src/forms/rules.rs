@@ -163,10 +163,10 @@ static FIXED: Form = Form {
 
 slots! { enum ClauseSlot {
     Value, Counted, Kind, Total, On, Class, Above, Below, If, Since, Until, Instead, Cite,
-    Confidence, Then
+    Confidence, Then, Allocated
 } }
 
-const OF_CLAUSE: [Slot; 13] = [
+const OF_CLAUSE: [Slot; 14] = [
     Slot::value(ClauseSlot::Value.id(), &q::POWER)
         .first()
         .says("the power; a law may follow it", "30 W"),
@@ -206,6 +206,10 @@ const OF_CLAUSE: [Slot; 13] = [
         &[OneOf(CONFIDENCE)],
     )
     .says("how sure this text is", "confidence high"),
+    Slot::word(ClauseSlot::Allocated.id(), "allocated", &[]).says(
+        "holds where the service is allocated, which these rules do not list",
+        "allocated",
+    ),
 ];
 
 static LIMIT: Form = Form {
@@ -375,11 +379,15 @@ pub(crate) static RULES: Form = Form {
 };
 
 slots! { enum UnderSlot { Class, More } }
-slots! { enum AnswerSlot { Answer, Radius, Distance, Bandwidth, By } }
+slots! { enum AnswerSlot { Answer, Radius, Distance, Bandwidth, Allocated, By } }
 static ANSWER: Form = Form {
     noun: "an answer",
     doc: "The answer to a question of the rules, or a figure they go by.",
-    examples: &["islands no, \"chart 4, QY4TRA 2026-05-02\"", "radius 16 km"],
+    examples: &[
+        "islands no, \"chart 4, QY4TRA 2026-05-02\"",
+        "radius 16 km",
+        "allocated 144 MHz to 148 MHz, \"table of allocations, QY4TRA 2026-05-02\"",
+    ],
     slots: &[&[
         Slot::bare(AnswerSlot::Answer.id(), &Name(NameKind::Question))
             .first()
@@ -398,10 +406,16 @@ static ANSWER: Form = Form {
         )
         .first()
         .says("the bandwidth of the emission", "bandwidth 11 kHz"),
+        Slot::word(AnswerSlot::Allocated.id(), "allocated", &[Bands])
+            .first()
+            .says(
+                "where the table of allocations lets the station's service and class send",
+                "allocated 144 MHz to 148 MHz",
+            ),
         Slot::text(AnswerSlot::By.id())
             .says("who says so, and when, in quotes", "\"QY4TRA 2026-05-02\""),
     ]],
-    needs: &[need(0b1111, "a question and its answer follow")],
+    needs: &[need(0b1_1111, "a question and its answer follow")],
     ..Form::EMPTY
 };
 

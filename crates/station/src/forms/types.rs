@@ -125,7 +125,14 @@ impl NameKind {
         use NameKind as N;
         matches!(
             self,
-            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument | N::Rules
+            N::Band
+                | N::Let
+                | N::Cable
+                | N::Connector
+                | N::Device
+                | N::Instrument
+                | N::Rules
+                | N::Station
         )
     }
 

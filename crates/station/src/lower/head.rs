@@ -105,7 +105,7 @@ pub(super) fn declared<'a>(
         k.contexts
             .iter()
             .all(|c| matches!(c, Context::Rules | Context::Clause))
-            || matches!(k.word, "licence" | "rules" | "under")
+            || matches!(k.word, "licence" | "rules" | "under" | "beside" | "alone")
             || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS

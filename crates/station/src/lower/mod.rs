@@ -2,6 +2,7 @@
 
 mod band;
 mod cable;
+mod cable_loss;
 mod chain;
 pub(crate) mod check;
 mod connector;
@@ -14,12 +15,14 @@ mod instrument;
 mod kinds;
 mod law;
 mod leg;
+mod line;
 mod network;
 mod off_band;
 mod part;
 mod rating;
 mod rules;
 mod session;
+mod site;
 mod station;
 mod unused;
 mod variant;
@@ -85,7 +88,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             let loc = cx.loc(s.head_span());
             cx.push(
                 Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, format!("`{word}` begins something new and stands at the left margin, on a line of its own."))
-                    .at("indented, or behind something else"),
+                    .at("indented, or after something else"),
             );
         } else {
             unknown_statement(&mut cx, s, word, Context::Top);

@@ -400,6 +400,7 @@ fn clause<'a>(
         on,
         classes,
         bound,
+        allocated: at(ClauseSlot::Allocated).is_some(),
         asks,
         since,
         until,
@@ -678,7 +679,7 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
             Some(name_of(cx, a))
         })
         .collect();
-    let (mut answers, mut known) = (Vec::new(), Vec::new());
+    let (mut answers, mut known, mut allocated) = (Vec::new(), Vec::new(), Vec::new());
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let Some(f) = form.block.form(row.keyword()) else {
             continue;
@@ -694,6 +695,9 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
                 by,
             });
             continue;
+        }
+        if let Some((_, args)) = slot(&read, AnswerSlot::Allocated.id()) {
+            allocated.extend(frequencies(cx, row, args));
         }
         for (id, v) in [
             (AnswerSlot::Radius, Variable::Radius),
@@ -713,6 +717,7 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
         classes,
         answers: answers.into(),
         known: known.into(),
+        allocated: allocated.into(),
         loc: cx.loc(s.head_span()),
     })
 }

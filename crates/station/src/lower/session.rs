@@ -304,7 +304,7 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
     };
     let mut connectors = Vec::new();
     // a piece whose line cannot be understood is still one: its readings are not strangers
-    if let Some(line) = part::line(
+    if let Some(line) = super::line::line(
         cx,
         st,
         cur.i,

@@ -145,6 +145,8 @@ pub struct Station {
     pub ground_amsl: Option<f64>,
     /// Licences and rules it is under.
     pub under: Box<[super::rules::Under]>,
+    /// The site it shares with other stations.
+    pub site: super::Site,
     /// The newest date in its text: there is no clock.
     pub newest: Option<Box<str>>,
 }

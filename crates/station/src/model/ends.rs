@@ -44,6 +44,21 @@ pub enum Mode {
     Am,
 }
 
+impl Mode {
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Mode::Fm => "fm",
+            Mode::Data => "data",
+            Mode::Cw => "cw",
+            Mode::Ssb => "ssb",
+            Mode::SsbProcessed => "ssb-processed",
+            Mode::Am => "am",
+        }
+    }
+}
+
 /// Transmitter.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Transmitter {

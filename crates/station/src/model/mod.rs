@@ -13,6 +13,7 @@ mod list;
 mod node;
 mod part;
 mod rules;
+mod site;
 mod variant;
 
 use downlead_base::Loc;
@@ -30,6 +31,7 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
+pub use site::{Alone, Beside, Site};
 pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
