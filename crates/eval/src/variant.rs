@@ -24,7 +24,11 @@ pub(crate) fn check(item: &Item, v: &Variant, env: &Env, out: &mut Vec<Diagnosti
     let wrong = !a.diagnostics.is_empty();
     out.extend(a.diagnostics.iter().cloned());
     let file = File::parse(a.text.clone());
-    let Some(changed) = file.items().iter().map(|p| &p.item).find(|i| i.statement().is_some())
+    let Some(changed) = file
+        .items()
+        .iter()
+        .map(|p| &p.item)
+        .find(|i| i.statement().is_some())
     else {
         return;
     };
@@ -62,9 +66,14 @@ fn chains(v: &Variant, (now, env): (&Meaning, &Env), pieces: &[Piece], out: &mut
         }
         out
     };
-    let was = env.base(&v.of.text).map_or_else(Vec::new, |s| found(&s.1.meaning));
+    let was = env
+        .base(&v.of.text)
+        .map_or_else(Vec::new, |s| found(&s.1.meaning));
     for d in found(now) {
-        if was.iter().any(|w| w.code == d.code && w.message == d.message) {
+        if was
+            .iter()
+            .any(|w| w.code == d.code && w.message == d.message)
+        {
             continue;
         }
         let loc = piece(d.primary.loc, pieces).map_or(v.name.loc, |p| p.from);

@@ -42,12 +42,18 @@ fn applied(variant: &str) -> Applied {
 /// The lines of the changed text that differ from the station's, without blanks around them.
 fn lines(lines_of: &str) -> Vec<String> {
     let a = applied(&format!("variant x of hill {{ {lines_of} }}\n"));
-    let codes: Vec<_> = a.diagnostics.iter().map(|d| (d.code.id, &d.message)).collect();
+    let codes: Vec<_> = a
+        .diagnostics
+        .iter()
+        .map(|d| (d.code.id, &d.message))
+        .collect();
     assert!(codes.is_empty(), "{codes:?}");
     let was: Vec<&str> = HILL.lines().map(str::trim).collect();
     let read = |l: &&str| l.starts_with("read ");
     let is = a.text.lines().map(str::trim);
-    is.filter(|l| !was.contains(l) && !l.is_empty() && !read(l)).map(str::to_owned).collect()
+    is.filter(|l| !was.contains(l) && !l.is_empty() && !read(l))
+        .map(str::to_owned)
+        .collect()
 }
 
 fn codes(lines: &str) -> Vec<&'static str> {
@@ -95,11 +101,15 @@ fn a_line_of_a_block_is_replaced_with_what_it_says_besides() {
 fn a_figure_on_a_band_replaces_that_of_the_band_only() {
     assert_eq!(
         lines("A1 gain 8 dBi ± 1 dB on 70cm, sheet \"AN-9\""),
-        ["antenna A1 { gain 5.2 dBi ± 0.5 dB on 2m 4m, sheet \"AN-7\"; gain 8 dBi ± 1 dB on 70cm, sheet \"AN-9\"; height 26 m agl }"]
+        [
+            "antenna A1 { gain 5.2 dBi ± 0.5 dB on 2m 4m, sheet \"AN-7\"; gain 8 dBi ± 1 dB on 70cm, sheet \"AN-9\"; height 26 m agl }"
+        ]
     );
     assert_eq!(
         lines("A1 gain 8 dBi ± 1 dB on 2m"),
-        ["antenna A1 { gain 5.2 dBi ± 0.5 dB on 4m, sheet \"AN-7\"; gain 8 dBi ± 1 dB on 2m; gain 7.6 dBi ± 0.5 dB on 70cm; height 26 m agl }"]
+        [
+            "antenna A1 { gain 5.2 dBi ± 0.5 dB on 4m, sheet \"AN-7\"; gain 8 dBi ± 1 dB on 2m; gain 7.6 dBi ± 0.5 dB on 70cm; height 26 m agl }"
+        ]
     );
     // without a band it holds on all
     assert_eq!(
@@ -134,9 +144,18 @@ fn parts_go_and_come() {
     let a = applied("variant x of hill { take IS1 }\n");
     assert!(!a.text.contains("IS1"), "{}", a.text);
     assert_eq!(a.text.lines().count(), HILL.lines().count());
-    let a = applied("variant x of hill { filter F9 0.6 dB ± 0.1 dB; put F9 after DU1.high in out }\n");
-    assert!(a.text.contains("DU1.high; F9 // the transmit leg"), "{}", a.text);
-    assert!(a.text.ends_with("    filter F9 0.6 dB ± 0.1 dB\n}\n"), "{}", a.text);
+    let a =
+        applied("variant x of hill { filter F9 0.6 dB ± 0.1 dB; put F9 after DU1.high in out }\n");
+    assert!(
+        a.text.contains("DU1.high; F9 // the transmit leg"),
+        "{}",
+        a.text
+    );
+    assert!(
+        a.text.ends_with("    filter F9 0.6 dB ± 0.1 dB\n}\n"),
+        "{}",
+        a.text
+    );
     assert!(!a.text.contains("read 12 W"));
 }
 
@@ -145,16 +164,25 @@ fn what_is_wrong_is_said() {
     assert_eq!(codes("TX1 25 W"), ["variant-drops-uncertainty"]);
     assert_eq!(codes("TX1 25 W ± 5 %; TX1 20 W ± 5 %"), ["variant-twice"]);
     assert_eq!(codes("take IS1; IS1 0.4 dB ± 0.1 dB"), ["variant-twice"]);
-    assert_eq!(codes("TX1 32 W ± 5 % carrier, fm, keyed 100 %, read 2026-07-04 with W1 by QY2TEC"), ["variant-changes-nothing"]);
+    assert_eq!(
+        codes("TX1 32 W ± 5 % carrier, fm, keyed 100 %, read 2026-07-04 with W1 by QY2TEC"),
+        ["variant-changes-nothing"]
+    );
     assert_eq!(codes(""), ["variant-changes-nothing"]);
-    assert_eq!(codes("limit 3 W erp"), ["variant-not-a-figure", "variant-changes-nothing"]);
+    assert_eq!(
+        codes("limit 3 W erp"),
+        ["variant-not-a-figure", "variant-changes-nothing"]
+    );
     assert_eq!(codes("TX1 blue"), ["variant-not-a-figure"]);
     assert_eq!(codes("TX1 sheet \"x\""), ["variant-not-a-figure"]);
     assert_eq!(codes("TX9 3 W"), ["unknown-part"]);
     assert_eq!(codes("put IS1 after TX2 in out"), ["unknown-part"]);
     assert_eq!(codes("put IS1 after M1 in nowhere"), ["unknown-part"]);
     // a figure on one band beside one on others is no second one
-    assert_eq!(codes("A1 gain 8 dBi ± 1 dB on 2m; A1 gain 9 dBi ± 1 dB on 70cm"), Vec::<&str>::new());
+    assert_eq!(
+        codes("A1 gain 8 dBi ± 1 dB on 2m; A1 gain 9 dBi ± 1 dB on 70cm"),
+        Vec::<&str>::new()
+    );
 }
 
 #[test]
@@ -165,10 +193,14 @@ fn figures_of_the_head_on_bands_are_replaced_on_them() {
     );
     assert_eq!(
         lines("M1 added 1 dB on 70cm"),
-        ["run M1 46 m ± 0.5 m of half-inch-foam, mast, added 1.3 dB on 2m, since 2014-05, added 1 dB on 70cm"]
+        [
+            "run M1 46 m ± 0.5 m of half-inch-foam, mast, added 1.3 dB on 2m, since 2014-05, added 1 dB on 70cm"
+        ]
     );
     assert_eq!(
         lines("A1 height 20 m agl"),
-        ["antenna A1 { gain 5.2 dBi ± 0.5 dB on 2m 4m, sheet \"AN-7\"; gain 7.6 dBi ± 0.5 dB on 70cm; height 20 m agl }"]
+        [
+            "antenna A1 { gain 5.2 dBi ± 0.5 dB on 2m 4m, sheet \"AN-7\"; gain 7.6 dBi ± 0.5 dB on 70cm; height 20 m agl }"
+        ]
     );
 }

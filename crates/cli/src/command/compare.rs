@@ -64,7 +64,11 @@ fn compared(args: &CompareArgs) -> Result<Variants, Vec<String>> {
     if let Some(e) = s.files().first().and_then(|f| f.error.as_ref()) {
         return Err(vec![format!("{}: {}", file.display(), in_words(e))]);
     }
-    let known: Vec<String> = s.variants(0).iter().map(|v| v.1.name.text.to_string()).collect();
+    let known: Vec<String> = s
+        .variants(0)
+        .iter()
+        .map(|v| v.1.name.text.to_string())
+        .collect();
     if known.is_empty() {
         return Err(vec![format!(
             "{}: it has no variants; one is written `variant NAME of STATION {{ TX1 28 W ± 5 % }}`",
@@ -80,6 +84,9 @@ fn compared(args: &CompareArgs) -> Result<Variants, Vec<String>> {
             )]);
         }
     }
-    let shown = group.files.first().map_or_else(String::new, |f| group.shown(f));
+    let shown = group
+        .files
+        .first()
+        .map_or_else(String::new, |f| group.shown(f));
     Ok(variants(&s, 0, &shown, &args.variant))
 }

@@ -19,7 +19,10 @@ impl Loader for Texts<'_> {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
         let file = self.0.files.iter().find(|f| f.path == path);
         match file {
-            Some(f) => f.error.clone().map_or_else(|| Ok(f.tree.shared_text()), Err),
+            Some(f) => f
+                .error
+                .clone()
+                .map_or_else(|| Ok(f.tree.shared_text()), Err),
             None => Err(LoadError::NotFound),
         }
     }
@@ -69,14 +72,20 @@ impl Snapshot {
     #[must_use]
     pub fn text_with(&self, file: usize, name: Option<&str>) -> Option<String> {
         let scope = self.scopes.iter().find(|s| s.file == file)?;
-        let (item, v) = self.variants(file).into_iter().find(|x| Some(&*x.1.name.text) == name)?;
+        let (item, v) = self
+            .variants(file)
+            .into_iter()
+            .find(|x| Some(&*x.1.name.text) == name)?;
         let changed = applied(item, v, &scope.env)?.text;
         Some(self.replaced(file, item, v, &changed))
     }
 
     fn text_of_base(&self, file: usize, name: &str) -> Option<String> {
         let scope = self.scopes.iter().find(|s| s.file == file)?;
-        let (item, v) = self.variants(file).into_iter().find(|x| &*x.1.name.text == name)?;
+        let (item, v) = self
+            .variants(file)
+            .into_iter()
+            .find(|x| &*x.1.name.text == name)?;
         let (base, _) = scope.env.base(&v.of.text)?;
         Some(self.replaced(file, item, v, base.text()))
     }

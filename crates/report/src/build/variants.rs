@@ -24,6 +24,8 @@ pub fn variants(s: &Snapshot, file: usize, shown: &str, names: &[String]) -> Var
             list.push(one(s, file, (item, v), &places));
         }
     }
+    list.extend(unread(s, file, names, &places));
+    list.sort_by_key(|v| v.line);
     let chains = || list.iter().flat_map(|v: &VariantReport| &v.chains);
     let not_met = |c: &VariantChain| {
         c.variant.as_ref().is_some_and(|x| {
@@ -38,6 +40,31 @@ pub fn variants(s: &Snapshot, file: usize, shown: &str, names: &[String]) -> Var
         worse: chains().any(|c| c.worse) || list.iter().any(|v| v.refused.is_some()),
         variants: list,
     }
+}
+
+/// Variants that could not be read: they are not left out silently.
+fn unread(s: &Snapshot, file: usize, names: &[String], places: &Places<'_>) -> Vec<VariantReport> {
+    let scope = s.scopes().iter().find(|x| x.file() == file);
+    let items = scope.into_iter().flat_map(Scope::items);
+    let broken = items.filter(|(item, low, _)| {
+        let word = item.statement().and_then(|s| s.keyword());
+        word == Some("variant") && low.meaning == Meaning::Nothing
+    });
+    broken
+        .filter_map(|(item, ..)| {
+            let stmt = item.statement()?;
+            let name = stmt.atoms().get(1).map_or("", |a| stmt.text(*a));
+            let asked = names.is_empty() || names.iter().any(|n| n == name);
+            asked.then(|| VariantReport {
+                name: name.to_owned(),
+                title: None,
+                of: String::new(),
+                line: places.line(downlead_base::Loc::new(item.id, stmt.head_span())),
+                refused: Some("it cannot be read; `downlead check` says why".to_owned()),
+                chains: Vec::new(),
+            })
+        })
+        .collect()
 }
 
 fn one(
@@ -57,11 +84,18 @@ fn one(
     let scope = s.scopes().iter().find(|x| x.file() == file);
     let evaluated = scope.and_then(|x| x.items().iter().find(|i| i.0.id == item.id));
     let errors = evaluated.map_or(0, |(item, low, r)| {
-        let all = item.diagnostics().iter().chain(&low.diagnostics).chain(&r.diagnostics);
-        all.filter(|d| d.severity == downlead_base::Severity::Error).count()
+        let all = item
+            .diagnostics()
+            .iter()
+            .chain(&low.diagnostics)
+            .chain(&r.diagnostics);
+        all.filter(|d| d.severity == downlead_base::Severity::Error)
+            .count()
     });
     if errors > 0 {
-        out.refused = Some("it has errors, which `downlead check` lists; nothing of it is computed".to_owned());
+        out.refused = Some(
+            "it has errors, which `downlead check` lists; nothing of it is computed".to_owned(),
+        );
         return out;
     }
     let Some(t) = s.try_variant(file, &v.name.text) else {
@@ -71,7 +105,10 @@ fn one(
     let c: Comparison = compare((&t.base, 0), (&t.variant, 0));
     let (p, q) = (Places::new(&t.base), Places::new(&t.variant));
     for chain in c.chains.iter().filter(|x| *x.station == *v.of.text) {
-        let name = chain.name.rsplit_once('/').map_or(chain.name.as_str(), |n| n.1);
+        let name = chain
+            .name
+            .rsplit_once('/')
+            .map_or(chain.name.as_str(), |n| n.1);
         for b in &chain.bands {
             let base = state(&t.base, &p, (&v.of.text, name), b);
             let variant = state(&t.variant, &q, (&v.of.text, name), b);
@@ -112,7 +149,11 @@ fn state(
         if *st.name.text != *station {
             continue;
         }
-        let found = item.2.chains.iter().find(|c| places.text(c.name) == chain)?;
+        let found = item
+            .2
+            .chains
+            .iter()
+            .find(|c| places.text(c.name) == chain)?;
         let name = |b: &BandResult| match b.point {
             Some(p) => format!("{} {p}", b.band),
             None => b.band.to_string(),

@@ -25,7 +25,10 @@ static ROWS: &[Column<Row>] = &[
     Column::right("ERP", |r: &Row| {
         shown(r, |s| s.erp_w).map(power).unwrap_or_default().into()
     }),
-    Column::left("limit", |r: &Row| r.clause.as_ref().map(limit).unwrap_or_default().into()).shrink(16),
+    Column::left("limit", |r: &Row| {
+        r.clause.as_ref().map(limit).unwrap_or_default().into()
+    })
+    .shrink(16),
     Column::left("verdict", |r: &Row| verdict(r)),
     Column::right("margin", |r: &Row| {
         let margin = r.clause.as_ref().and_then(|c| c.margin_db);
@@ -81,7 +84,10 @@ fn against(r: &Row) -> String {
         match s.speaks {
             true => format!("{change} ± {}{what}", db(s.uncertainty_db)),
             false if s.change_db.abs() < crate::shape::compare::SAME_DB => "same".to_owned(),
-            false => format!("{change} ± {}{what}, within the uncertainty", db(s.uncertainty_db)),
+            false => format!(
+                "{change} ± {}{what}, within the uncertainty",
+                db(s.uncertainty_db)
+            ),
         }
     };
     match (c.radiated, c.loss) {
@@ -102,7 +108,7 @@ pub fn page(v: &Variants) -> Document {
     doc.heading(1, "Variants", None);
     conclusion(v, &mut doc);
     let mut stations: Vec<&str> = Vec::new();
-    for x in &v.variants {
+    for x in v.variants.iter().filter(|x| !x.chains.is_empty()) {
         if !stations.contains(&x.of.as_str()) {
             stations.push(&x.of);
         }
@@ -142,7 +148,10 @@ fn conclusion(v: &Variants, doc: &mut Document) {
         .map(|x| x.name.as_str())
         .collect();
     let words = match over.is_empty() {
-        true => format!("{}; none exceeds a limit beyond the uncertainty.", counted(v.variants.len(), "variant")),
+        true => format!(
+            "{}; none exceeds a limit beyond the uncertainty.",
+            counted(v.variants.len(), "variant")
+        ),
         false => format!(
             "{}; over a limit beyond the uncertainty: {}.",
             counted(v.variants.len(), "variant"),
@@ -171,7 +180,12 @@ fn chains(of: &[&VariantReport], v: &Variants, doc: &mut Document) {
         rows("as it is", base, None, &mut list);
         for x in of {
             if let Some(i) = at(x) {
-                rows(&x.name, x.chains[i].variant.as_ref(), Some(&x.chains[i]), &mut list);
+                rows(
+                    &x.name,
+                    x.chains[i].variant.as_ref(),
+                    Some(&x.chains[i]),
+                    &mut list,
+                );
             }
         }
         doc.heading(3, format!("{name} on {band}"), None);
@@ -184,12 +198,7 @@ fn chains(of: &[&VariantReport], v: &Variants, doc: &mut Document) {
     }
 }
 
-fn rows(
-    name: &str,
-    state: Option<&StateReport>,
-    chain: Option<&VariantChain>,
-    out: &mut Vec<Row>,
-) {
+fn rows(name: &str, state: Option<&StateReport>, chain: Option<&VariantChain>, out: &mut Vec<Row>) {
     let limits = state.map_or(&[][..], |s| &s.limits);
     let first = limits.first();
     out.push(Row {

@@ -67,5 +67,8 @@ pub fn variants(v: &Variants) -> Result<String, csv::Error> {
 
 /// Change of the radiated power, or of the loss where nothing radiates; none of the station itself.
 fn change(r: &Row<'_>) -> Option<crate::shape::diff::StepDiff> {
-    r.chain.radiated.or(r.chain.loss).filter(|_| !r.variant.is_empty())
+    r.chain
+        .radiated
+        .or(r.chain.loss)
+        .filter(|_| !r.variant.is_empty())
 }

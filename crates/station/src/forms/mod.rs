@@ -33,9 +33,7 @@ pub use types::{
     Slot, Stands, Subject, Takes, Word,
 };
 
-pub(crate) use bundle::{
-    ABOUT, ABOUT_FIGURE, AT as AT_SLOT, ON as ON_SLOT, ONE_ORIGIN,
-};
+pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, AT as AT_SLOT, ON as ON_SLOT, ONE_ORIGIN};
 pub(crate) use words::{DATUMS, MODES, SETS};
 
 use cable::CABLE;

@@ -22,7 +22,10 @@ pub(crate) static VARIANT: Form = Form {
         Slot::word(Head::Of.id(), "of", &[Name(NameKind::Station)])
             .stands(Stands::Head)
             .says("the station it changes", "of hill"),
-        Slot { id: Head::Title.id(), ..TITLE },
+        Slot {
+            id: Head::Title.id(),
+            ..TITLE
+        },
     ]],
     needs: &[
         need(Head::Of.bit(), "`of` and the station follow"),
@@ -94,7 +97,10 @@ static PUT: Form = Form {
             .says("a further chain, after a comma", "talk-out-2m"),
     ]],
     needs: &[
-        need(PutSlot::After.bit(), "`after` and the part before it follow"),
+        need(
+            PutSlot::After.bit(),
+            "`after` and the part before it follow",
+        ),
         need(PutSlot::In.bit(), "`in` and the chains follow"),
     ],
     ..Form::EMPTY

@@ -7,11 +7,11 @@ use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_syntax::{Atom, AtomKind, Block as Lines, Item, Stmt};
 
 use crate::cx::{Cx, capital};
-use crate::keywords::Context;
 use crate::forms::{
     self, Begins, Block, Form, Known, Met, NameKind, Problem, Reader, Role, Slot, Stands, Subject,
     meant_word,
 };
+use crate::keywords::Context;
 use crate::quals::exclusive;
 
 /// The name of a definition, where it is used.

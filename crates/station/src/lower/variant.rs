@@ -67,7 +67,9 @@ fn change<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Change> {
         "put" => put(cx, s, &mut cur),
         w if PartKind::from_word(w).is_some() => {
             files(cx, s);
-            let Some(tag) = cur.name(cx).filter(|_| cur.peek().is_some() || s.block().is_some())
+            let Some(tag) = cur
+                .name(cx)
+                .filter(|_| cur.peek().is_some() || s.block().is_some())
             else {
                 let example = format!("{w} {}9 …", PartKind::from_word(w)?.tag());
                 missing(cx, &cur, "a new part has a tag and its figures", &example);
@@ -109,7 +111,9 @@ fn not_a_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &str) {
             "Write a second variant of the station at the left margin.",
         ),
         "limit" | "licence" | "rules" | "under" => (
-            format!("A variant cannot change `{word}`: what is proposed is judged by the same paper as the station."),
+            format!(
+                "A variant cannot change `{word}`: what is proposed is judged by the same paper as the station."
+            ),
             "To try another paper, copy the station.",
         ),
         "read" | "readings" | "expect" => (
@@ -117,7 +121,9 @@ fn not_a_figure<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, word: &str) {
             "Readings and expectations of the station are left out of its variants.",
         ),
         _ => (
-            format!("A variant cannot change `{word}`, only figures of parts and which parts a chain has."),
+            format!(
+                "A variant cannot change `{word}`, only figures of parts and which parts a chain has."
+            ),
             "What can stand here: the tag of a part with its new figures, `take TAG`, `put TAG after PART in CHAIN`, or a new part.",
         ),
     };

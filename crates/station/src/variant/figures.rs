@@ -95,7 +95,10 @@ fn one(
         let own = s
             .value(*a)
             .is_some_and(|v| v.tolerance().is_some() || v.upper().is_some());
-        (half || own).then(|| text.find('±').map_or(String::new(), |i| text[i..].to_owned()))
+        (half || own).then(|| {
+            text.find('±')
+                .map_or(String::new(), |i| text[i..].to_owned())
+        })
     });
     let is_on = slot.id == forms::ON_SLOT;
     Said {

@@ -75,7 +75,11 @@ impl<'a> Parts<'a> {
     /// Writes what is added at the ends of heads and blocks.
     pub(super) fn finish(self, cx: &mut Cx<'a>) {
         for p in self.0 {
-            let head = p.stmt.atoms().last().map_or(p.stmt.head_span().end, |a| a.span.end);
+            let head = p
+                .stmt
+                .atoms()
+                .last()
+                .map_or(p.stmt.head_span().end, |a| a.span.end);
             let at = Span::new(head, head);
             for (text, from) in p.groups {
                 cx.edit(at, format!(", {text}"), from);
@@ -90,7 +94,11 @@ impl<'a> Parts<'a> {
                 Some(b) => {
                     let end = b.span().end as usize - usize::from(b.is_closed());
                     let before = cx.base_text()[..end].trim_end_matches([' ', '\t']);
-                    let gap = if before.ends_with(['\n', '{', ';']) { "" } else { "; " };
+                    let gap = if before.ends_with(['\n', '{', ';']) {
+                        ""
+                    } else {
+                        "; "
+                    };
                     cx.edit(span(end, end), format!("{gap}{lines} "), from);
                 }
             }
@@ -107,12 +115,16 @@ struct Found<'a> {
 fn find<'a>(cx: &Cx<'a>, s: Stmt<'a>, kind: PartKind, wanted: &str) -> Found<'a> {
     let form = forms::of_part(kind);
     let head = read(form, s, cx.lets, &cx.places).said;
-    let head = head.into_iter().filter(|x| !x.is_about() && role(x.slot, kind) == wanted);
+    let head = head
+        .into_iter()
+        .filter(|x| !x.is_about() && role(x.slot, kind) == wanted);
     let lines = s.block().into_iter().flat_map(Block::iter);
-    let lines = lines.filter(|l| role_of_line(*l) == wanted).filter_map(|l| {
-        let f: &'static Form = form.block.form(l.keyword())?;
-        Some((l, read(f, l, cx.lets, &cx.places)))
-    });
+    let lines = lines
+        .filter(|l| role_of_line(*l) == wanted)
+        .filter_map(|l| {
+            let f: &'static Form = form.block.form(l.keyword())?;
+            Some((l, read(f, l, cx.lets, &cx.places)))
+        });
     Found {
         head: head.collect(),
         lines: lines.collect(),
@@ -143,10 +155,16 @@ pub(super) fn put<'a>(
             true => String::new(),
             false => format!(" on {}", new.bands.join(", ")),
         };
-        let d = twice(new.at, first.2, format!("The same figure (`{}`){on} is replaced twice.", new.role));
+        let d = twice(
+            new.at,
+            first.2,
+            format!("The same figure (`{}`){on} is replaced twice.", new.role),
+        );
         return cx.say(d);
     }
-    pending.seen.push((new.role.clone(), new.bands.clone(), new.at));
+    pending
+        .seen
+        .push((new.role.clone(), new.bands.clone(), new.at));
     let mut found = find(cx, s, kind, &new.role);
     drops_uncertainty(cx, &found, &new);
     let nothing = found.head.is_empty() && found.lines.is_empty();
@@ -160,7 +178,9 @@ pub(super) fn put<'a>(
             }
             let spans: Vec<Span> = head.iter().map(|x| x.span).collect();
             remove_slots(cx, s, &spans, new.from);
-            f.lines.into_iter().for_each(|(l, _)| cx.remove(l, Some(new.from)));
+            f.lines
+                .into_iter()
+                .for_each(|(l, _)| cx.remove(l, Some(new.from)));
         }
     }
     if new.bands.is_empty() {
@@ -186,9 +206,8 @@ fn everywhere<'a>(
         let mut gone: Vec<Span> = about.iter().filter(mine).map(|x| x.span).collect();
         // `pep` in place of `carrier`
         let all = read(forms::of_part(kind), s, cx.lets, &cx.places).said;
-        let beside = |x: &&Said| {
-            !x.is_about() && x.slot.id != old.slot.id && new.slots.contains(&x.slot.id)
-        };
+        let beside =
+            |x: &&Said| !x.is_about() && x.slot.id != old.slot.id && new.slots.contains(&x.slot.id);
         gone.extend(all.iter().filter(beside).map(|x| x.span));
         remove_slots(cx, s, &gone, new.from);
         match old.slot.figure {
@@ -199,9 +218,14 @@ fn everywhere<'a>(
                     cx.edit(at, format!(" {about}"), new.from);
                 }
             }
-            false => pending.groups.extend(new.about.iter().map(|a| (a.clone(), new.from))),
+            false => pending
+                .groups
+                .extend(new.about.iter().map(|a| (a.clone(), new.from))),
         }
-        found.lines.into_iter().for_each(|(l, _)| cx.remove(l, Some(new.from)));
+        found
+            .lines
+            .into_iter()
+            .for_each(|(l, _)| cx.remove(l, Some(new.from)));
         return;
     }
     let mut lines = found.lines.into_iter();
@@ -237,7 +261,11 @@ fn on_bands_of_head<'a>(
     for old in &found.head {
         let about = abouts_of(cx, s, kind, old);
         let had: Vec<String> = about.iter().flat_map(|x| x.bands.clone()).collect();
-        let left: Vec<String> = had.iter().filter(|b| !new.bands.contains(b)).cloned().collect();
+        let left: Vec<String> = had
+            .iter()
+            .filter(|b| !new.bands.contains(b))
+            .cloned()
+            .collect();
         if left.len() == had.len() {
             continue;
         }
@@ -264,7 +292,11 @@ fn on_bands<'a>(
     let mut put = on_bands_of_head(cx, (pending.stmt, kind), &found, &new);
     for (l, r) in &found.lines {
         let had = bands(r);
-        let left: Vec<String> = had.iter().filter(|b| !new.bands.contains(b)).cloned().collect();
+        let left: Vec<String> = had
+            .iter()
+            .filter(|b| !new.bands.contains(b))
+            .cloned()
+            .collect();
         if left.len() == had.len() {
             continue;
         }
@@ -301,9 +333,11 @@ fn add(pending: &mut Pending<'_>, new: &New) {
 
 /// The new line, with what the old one says besides its figure and source.
 fn with_rest(new: &New, old: &Read) -> String {
-    let kept = old.said.iter().enumerate().filter(|(i, x)| {
-        *i > 0 && !x.is_about() && !new.slots.contains(&x.slot.id)
-    });
+    let kept = old
+        .said
+        .iter()
+        .enumerate()
+        .filter(|(i, x)| *i > 0 && !x.is_about() && !new.slots.contains(&x.slot.id));
     let (mut beside, mut after) = (String::new(), String::new());
     for (_, x) in kept {
         match x.begins_group {
@@ -334,7 +368,10 @@ fn remove_slots<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, slots: &[Span], from: Loc) {
         };
         let within = |x: &&Span| first.span.start <= x.start && x.end <= last.span.end;
         let here: Vec<&Span> = slots.iter().filter(within).collect();
-        let gone = |a: &Atom| here.iter().any(|x| x.start <= a.span.start && a.span.end <= x.end);
+        let gone = |a: &Atom| {
+            here.iter()
+                .any(|x| x.start <= a.span.start && a.span.end <= x.end)
+        };
         let before = text[..first.span.start as usize].trim_end();
         if !here.is_empty() && before.ends_with(',') && g.iter().all(gone) {
             cx.edit(span(before.len() - 1, last.span.end as usize), "", from);

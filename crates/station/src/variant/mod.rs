@@ -134,7 +134,10 @@ impl<'a> Cx<'a> {
         });
         let at = Loc::new(
             p.loc.item,
-            span(p.loc.span.start as usize, p.loc.span.start as usize + p.tag.len()),
+            span(
+                p.loc.span.start as usize,
+                p.loc.span.start as usize + p.tag.len(),
+            ),
         );
         self.unknown("part", &p.tag, at, &tags);
     }
@@ -212,19 +215,24 @@ fn same_words(text: &str, cx: &Cx<'_>) -> bool {
 }
 
 fn change<'a>(cx: &mut Cx<'a>, c: &Change, v: &Variant, parts: &mut Parts<'a>) {
-    let line = cx.variant.statement().and_then(Stmt::block).and_then(|b| {
-        b.iter().find(|s| s.head_span() == c.loc().span)
-    });
+    let line = cx
+        .variant
+        .statement()
+        .and_then(Stmt::block)
+        .and_then(|b| b.iter().find(|s| s.head_span() == c.loc().span));
     let Some(line) = line else { return };
     match c {
         Change::Figures { part, loc } => {
-            let taken = v.changes.iter().find(
-                |o| matches!(o, Change::Take { tag, .. } if tag.text == part.tag),
-            );
+            let taken = v
+                .changes
+                .iter()
+                .find(|o| matches!(o, Change::Take { tag, .. } if tag.text == part.tag));
             if let Some(t) = taken {
-                return cx.say(twice(*loc, t.loc(), format!(
-                    "`{}` is taken out, and gets new figures here.", part.tag
-                )));
+                return cx.say(twice(
+                    *loc,
+                    t.loc(),
+                    format!("`{}` is taken out, and gets new figures here.", part.tag),
+                ));
             }
             match cx.part(&part.tag) {
                 Some((s, kind)) => part::change(cx, parts, (s, kind), (line, part, *loc)),
@@ -232,18 +240,29 @@ fn change<'a>(cx: &mut Cx<'a>, c: &Change, v: &Variant, parts: &mut Parts<'a>) {
             }
         }
         Change::Take { tag, loc } => {
-            let first = v.changes.iter().find(
-                |o| matches!(o, Change::Take { tag: t, .. } if t.text == tag.text),
-            );
+            let first = v
+                .changes
+                .iter()
+                .find(|o| matches!(o, Change::Take { tag: t, .. } if t.text == tag.text));
             if let Some(f) = first.filter(|f| f.loc() != *loc) {
-                return cx.say(twice(*loc, f.loc(), format!("`{}` is taken out twice.", tag.text)));
+                return cx.say(twice(
+                    *loc,
+                    f.loc(),
+                    format!("`{}` is taken out twice.", tag.text),
+                ));
             }
             steps::take(cx, tag, *loc);
         }
-        Change::Put { part, after, chains, loc } => {
-            let new = v.changes.iter().any(
-                |o| matches!(o, Change::New { tag, .. } if tag.text == part.tag),
-            );
+        Change::Put {
+            part,
+            after,
+            chains,
+            loc,
+        } => {
+            let new = v
+                .changes
+                .iter()
+                .any(|o| matches!(o, Change::New { tag, .. } if tag.text == part.tag));
             if !new && cx.part(&part.tag).is_none() {
                 return cx.unknown_part(part);
             }

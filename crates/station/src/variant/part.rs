@@ -7,7 +7,7 @@ use super::Cx;
 use super::figures::{Alone, Said, read, role, role_of_line};
 use super::merge::{New, Parts, put};
 use crate::forms::{self, Begins};
-use crate::model::{Passed, PartKind};
+use crate::model::{PartKind, Passed};
 
 /// `A1 gain 8.15 dBi ± 0.5 dB on 2m`, `DU1.high 1.3 dB`, `TX1 { power 28 W; keyed 50 % }`.
 pub(super) fn change<'a>(
@@ -24,7 +24,11 @@ pub(super) fn change<'a>(
         .collect();
     let port = passed.port.as_deref().map(|p| {
         let plain = forms::of_part(kind).block.form(Some(p)).is_some();
-        if plain { p.to_owned() } else { format!("port {p}") }
+        if plain {
+            p.to_owned()
+        } else {
+            format!("port {p}")
+        }
     });
     pieces(cx, parts, (s, kind), line, &groups, port.as_deref(), from);
     for row in line.block().into_iter().flat_map(Block::iter) {
@@ -42,7 +46,10 @@ fn text_of(line: Stmt<'_>, groups: &[&[Atom]]) -> (String, Span) {
             let span = Span::new(a.span.start, b.span.end);
             (line.slice(span).to_owned(), span)
         }
-        _ => (String::new(), Span::new(line.span().start, line.span().start)),
+        _ => (
+            String::new(),
+            Span::new(line.span().start, line.span().start),
+        ),
     }
 }
 
@@ -164,7 +171,10 @@ fn figure_at(at: Loc, text: &str, figure: &Said, start: u32) -> Loc {
     let typed = at.span.end - at.span.start;
     let lead = u32::try_from(text.len()).unwrap_or(0).saturating_sub(typed);
     let place = |x: u32| at.span.start + (x - start).saturating_sub(lead);
-    Loc::new(at.item, Span::new(place(figure.span.start), place(figure.span.end)))
+    Loc::new(
+        at.item,
+        Span::new(place(figure.span.start), place(figure.span.end)),
+    )
 }
 
 /// What is said of where a figure is from, group by group.
@@ -297,7 +307,10 @@ fn not_of_part<'a>(cx: &mut Cx<'a>, (s, kind): (Stmt<'a>, PartKind), at: Loc, te
     let d = Diagnostic::new(
         &codes::VARIANT_NOT_A_FIGURE,
         at,
-        format!("`{text}` is no figure of `{tag}`, which is {}.", kind.with_article()),
+        format!(
+            "`{text}` is no figure of `{tag}`, which is {}.",
+            kind.with_article()
+        ),
     )
     .at("not understood")
     .help(format!(

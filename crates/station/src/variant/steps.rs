@@ -76,7 +76,10 @@ pub(super) fn take(cx: &mut Cx<'_>, tag: &Name, loc: Loc) {
             Diagnostic::new(
                 &codes::VARIANT_NOT_A_FIGURE,
                 loc,
-                format!("`take` cannot remove `{}`: its branches begin nowhere else.", tag.text),
+                format!(
+                    "`take` cannot remove `{}`: its branches begin nowhere else.",
+                    tag.text
+                ),
             )
             .at("a divider with branches")
             .help("Copy the station and write its chains without the divider."),
