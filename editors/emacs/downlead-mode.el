@@ -47,7 +47,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--definition-keywords
   '(
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules"
-    "session" "station" "use")
+    "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -71,16 +71,17 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "ground" "haat" "height" "high" "holder" "impedance" "inner" "inner-resistivity"
     "isolation" "joins" "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent"
     "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes" "permittivity"
-    "phase" "piece" "place" "port" "position" "power" "radius" "rating" "ratio" "receive"
-    "reflection" "repeatability" "resistivity" "resolution" "resonance" "return-loss"
-    "reversed" "scale" "sensitivity" "service" "short" "size" "source" "spacing" "split"
-    "spot" "strand" "strand-diameter" "swr" "tee" "temperature" "threshold" "through"
-    "transmit" "under" "until" "valid" "velocity" "voltage" "ways" "wires")
+    "phase" "piece" "place" "port" "position" "power" "put" "radius" "rating" "ratio"
+    "receive" "reflection" "repeatability" "resistivity" "resolution" "resonance"
+    "return-loss" "reversed" "scale" "sensitivity" "service" "short" "size" "source"
+    "spacing" "split" "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature"
+    "threshold" "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways"
+    "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "against" "agl" "allocated" "alone" "am"
+    "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
     "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
     "balun" "band" "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch"
     "branches" "bump" "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad"
@@ -96,15 +97,16 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "maximum" "mean" "medium" "meter" "mode" "nad27" "nad83" "net" "no" "noise" "nominal"
     "occupational" "of" "on" "open" "out" "outer" "outer-resistivity" "output" "over"
     "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "preamplifier" "protector" "public" "radius" "rated" "rating" "ratio"
+    "power" "preamplifier" "protector" "public" "put" "radius" "rated" "rating" "ratio"
     "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
     "reflected" "reflection" "rejects" "repeatability" "resistivity" "resolution"
     "resonance" "return-loss" "reversed" "rules" "run" "scale" "sensitivity" "series"
     "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source"
     "spacing" "split" "spot" "ssb" "ssb-processed" "station" "strand" "strand-diameter"
-    "switch" "swr" "tail" "tee" "temperature" "then" "threshold" "through" "to" "total"
-    "transceiver" "transmit" "transmitter" "tuner" "typical" "under" "until" "use" "valid"
-    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
+    "switch" "swr" "tail" "take" "tee" "temperature" "then" "threshold" "through" "to"
+    "total" "transceiver" "transmit" "transmitter" "tuner" "typical" "under" "until" "use"
+    "valid" "variant" "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with"
+    "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

@@ -185,6 +185,12 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        // variants
+        VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
+        VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";
+        VARIANT_NOT_A_FIGURE Error "variant-not-a-figure" "A variant changes something that is no figure of a part";
+        VARIANT_CHANGES_NOTHING Warning "variant-changes-nothing" "A variant is the same as its station";
+        VARIANT_DROPS_UNCERTAINTY Warning "variant-drops-uncertainty" "A new figure of a variant has no uncertainty and the old one has";
         // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";

@@ -31,6 +31,7 @@ mod snapshot;
 mod stage;
 mod table;
 mod unknown;
+pub mod variant;
 pub mod vary;
 mod verdict;
 pub mod verify;
@@ -44,5 +45,5 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
-pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot};
+pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot, Tried};
 pub use stage::Stage;

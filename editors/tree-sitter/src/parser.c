@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 341
+#define SYMBOL_COUNT 345
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 319
+#define TOKEN_COUNT 323
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -33,329 +33,333 @@ enum ts_symbol_identifiers {
   anon_sym_chain = 15,
   anon_sym_licence = 16,
   anon_sym_rules = 17,
-  anon_sym_transmit = 18,
-  anon_sym_receive = 19,
-  anon_sym_impedance = 20,
-  anon_sym_velocity = 21,
-  anon_sym_loss = 22,
-  anon_sym_construction = 23,
-  anon_sym_wires = 24,
-  anon_sym_valid = 25,
-  anon_sym_accuracy = 26,
-  anon_sym_rating = 27,
-  anon_sym_voltage = 28,
-  anon_sym_size = 29,
-  anon_sym_conductor = 30,
-  anon_sym_source = 31,
-  anon_sym_joins = 32,
-  anon_sym_limit = 33,
-  anon_sym_family = 34,
-  anon_sym_bump = 35,
-  anon_sym_return_DASHloss = 36,
-  anon_sym_swr = 37,
-  anon_sym_kind = 38,
-  anon_sym_high = 39,
-  anon_sym_low = 40,
-  anon_sym_port = 41,
-  anon_sym_from = 42,
-  anon_sym_isolation = 43,
-  anon_sym_ratio = 44,
-  anon_sym_split = 45,
-  anon_sym_tee = 46,
-  anon_sym_reversed = 47,
-  anon_sym_passes = 48,
-  anon_sym_gain = 49,
-  anon_sym_noise = 50,
-  anon_sym_excess = 51,
-  anon_sym_ways = 52,
-  anon_sym_coupled = 53,
-  anon_sym_calibrated = 54,
-  anon_sym_scale = 55,
-  anon_sym_resolution = 56,
-  anon_sym_due = 57,
-  anon_sym_linearity = 58,
-  anon_sym_repeatability = 59,
-  anon_sym_directivity = 60,
-  anon_sym_load = 61,
-  anon_sym_read = 62,
-  anon_sym_temperature = 63,
-  anon_sym_generator = 64,
-  anon_sym_drift = 65,
-  anon_sym_piece = 66,
-  anon_sym_readings = 67,
-  anon_sym_resonance = 68,
-  anon_sym_delay = 69,
-  anon_sym_phase = 70,
-  anon_sym_adapter = 71,
-  anon_sym_position = 72,
-  anon_sym_ground = 73,
-  anon_sym_place = 74,
-  anon_sym_under = 75,
-  anon_sym_beside = 76,
-  anon_sym_spot = 77,
-  anon_sym_alone = 78,
-  anon_sym_transmitter = 79,
-  anon_sym_receiver = 80,
-  anon_sym_transceiver = 81,
-  anon_sym_run = 82,
-  anon_sym_jumper = 83,
-  anon_sym_tail = 84,
-  anon_sym_pad = 85,
-  anon_sym_filter = 86,
-  anon_sym_isolator = 87,
-  anon_sym_circulator = 88,
-  anon_sym_protector = 89,
-  anon_sym_switch = 90,
-  anon_sym_coupler = 91,
-  anon_sym_meter = 92,
-  anon_sym_balun = 93,
-  anon_sym_tuner = 94,
-  anon_sym_duplexer = 95,
-  anon_sym_diplexer = 96,
-  anon_sym_combiner = 97,
-  anon_sym_divider = 98,
-  anon_sym_amplifier = 99,
-  anon_sym_preamplifier = 100,
-  anon_sym_antenna = 101,
-  anon_sym_branches = 102,
-  anon_sym_expect = 103,
-  anon_sym_authority = 104,
-  anon_sym_jurisdiction = 105,
-  anon_sym_service = 106,
-  anon_sym_edition = 107,
-  anon_sym_dated = 108,
-  anon_sym_until = 109,
-  anon_sym_holder = 110,
-  anon_sym_class = 111,
-  anon_sym_ask = 112,
-  anon_sym_threshold = 113,
-  anon_sym_fixed = 114,
-  anon_sym_condition = 115,
-  anon_sym_reflection = 116,
-  anon_sym_branch = 117,
-  anon_sym_inner = 118,
-  anon_sym_outer = 119,
-  anon_sym_permittivity = 120,
-  anon_sym_loss_DASHtangent = 121,
-  anon_sym_strand = 122,
-  anon_sym_strand_DASHdiameter = 123,
-  anon_sym_braid = 124,
-  anon_sym_resistivity = 125,
-  anon_sym_inner_DASHresistivity = 126,
-  anon_sym_outer_DASHresistivity = 127,
-  anon_sym_diameter = 128,
-  anon_sym_spacing = 129,
-  anon_sym_baseline = 130,
-  anon_sym_through = 131,
-  anon_sym_open = 132,
-  anon_sym_short = 133,
-  anon_sym_equalise = 134,
-  anon_sym_power = 135,
-  anon_sym_mode = 136,
-  anon_sym_duty = 137,
-  anon_sym_keyed = 138,
-  anon_sym_foldback = 139,
-  anon_sym_sensitivity = 140,
-  anon_sym_efficiency = 141,
-  anon_sym_height = 142,
-  anon_sym_haat = 143,
-  anon_sym_bandwidth = 144,
-  anon_sym_distance = 145,
-  anon_sym_radius = 146,
-  anon_sym_fails = 147,
-  anon_sym_above = 148,
-  anon_sym_added = 149,
-  anon_sym_against = 150,
-  anon_sym_agl = 151,
-  anon_sym_allocated = 152,
-  anon_sym_am = 153,
-  anon_sym_ambient = 154,
-  anon_sym_amsl = 155,
-  anon_sym_apart = 156,
-  anon_sym_at = 157,
-  anon_sym_averaging = 158,
-  anon_sym_below = 159,
-  anon_sym_bow = 160,
-  anon_sym_by = 161,
-  anon_sym_carrier = 162,
-  anon_sym_clad = 163,
-  anon_sym_confidence = 164,
-  anon_sym_corrected = 165,
-  anon_sym_cw = 166,
-  anon_sym_data = 167,
-  anon_sym_dc_DASHinput = 168,
-  anon_sym_displayed = 169,
-  anon_sym_eirp = 170,
-  anon_sym_ends = 171,
-  anon_sym_erp = 172,
-  anon_sym_etrs89 = 173,
-  anon_sym_figure = 174,
-  anon_sym_fm = 175,
-  anon_sym_for = 176,
-  anon_sym_forward = 177,
-  anon_sym_frequency = 178,
-  anon_sym_full = 179,
-  anon_sym_guess = 180,
-  anon_sym_if = 181,
-  anon_sym_in = 182,
-  anon_sym_input = 183,
-  anon_sym_instead = 184,
-  anon_sym_k = 185,
-  anon_sym_maximum = 186,
-  anon_sym_mean = 187,
-  anon_sym_medium = 188,
-  anon_sym_nad27 = 189,
-  anon_sym_nad83 = 190,
-  anon_sym_net = 191,
-  anon_sym_no = 192,
-  anon_sym_nominal = 193,
-  anon_sym_occupational = 194,
-  anon_sym_of = 195,
-  anon_sym_on = 196,
-  anon_sym_out = 197,
-  anon_sym_output = 198,
-  anon_sym_over = 199,
-  anon_sym_pep = 200,
-  anon_sym_per = 201,
-  anon_sym_public = 202,
-  anon_sym_rated = 203,
-  anon_sym_reactance = 204,
-  anon_sym_reading = 205,
-  anon_sym_realized = 206,
-  anon_sym_reference = 207,
-  anon_sym_reflected = 208,
-  anon_sym_rejects = 209,
-  anon_sym_series = 210,
-  anon_sym_shared = 211,
-  anon_sym_sheet = 212,
-  anon_sym_shunt = 213,
-  anon_sym_sinad = 214,
-  anon_sym_since = 215,
-  anon_sym_ssb = 216,
-  anon_sym_ssb_DASHprocessed = 217,
-  anon_sym_then = 218,
-  anon_sym_to = 219,
-  anon_sym_total = 220,
-  anon_sym_typical = 221,
-  anon_sym_way = 222,
-  anon_sym_wet = 223,
-  anon_sym_wgs84 = 224,
-  anon_sym_with = 225,
-  anon_sym_within = 226,
-  anon_sym_yes = 227,
-  anon_sym_COMMA = 228,
-  anon_sym_EQ = 229,
-  anon_sym_u00b1 = 230,
-  anon_sym_PLUS_SLASH_DASH = 231,
-  anon_sym_LPAREN = 232,
-  anon_sym_RPAREN = 233,
-  anon_sym_DASH = 234,
-  anon_sym_u2212 = 235,
-  anon_sym_u2013 = 236,
-  anon_sym_PLUS = 237,
-  anon_sym_STAR = 238,
-  anon_sym_SLASH = 239,
-  anon_sym_CARET = 240,
-  sym__glued = 241,
-  sym_date = 242,
-  sym_dms = 243,
-  sym_number = 244,
-  aux_sym_unit_token1 = 245,
-  aux_sym_unit_token2 = 246,
-  aux_sym_unit_token3 = 247,
-  aux_sym_unit_token4 = 248,
-  aux_sym_unit_token5 = 249,
-  aux_sym_unit_token6 = 250,
-  anon_sym_wavelengths = 251,
-  anon_sym_wavelength = 252,
-  aux_sym_unit_token7 = 253,
-  aux_sym_unit_token8 = 254,
-  aux_sym_unit_token9 = 255,
-  aux_sym_unit_token10 = 256,
-  aux_sym_unit_token11 = 257,
-  anon_sym_ohm_DASHm = 258,
-  aux_sym_unit_token12 = 259,
-  aux_sym_unit_token13 = 260,
-  aux_sym_unit_token14 = 261,
-  anon_sym_degC = 262,
-  anon_sym_degF = 263,
-  anon_sym_ohms = 264,
-  aux_sym_unit_token15 = 265,
-  aux_sym_unit_token16 = 266,
-  anon_sym_GHz = 267,
-  anon_sym_MHz = 268,
-  aux_sym_unit_token17 = 269,
-  anon_sym_dBW = 270,
-  anon_sym_dBd = 271,
-  anon_sym_dBi = 272,
-  anon_sym_dBm = 273,
-  anon_sym_deg = 274,
-  anon_sym_kHz = 275,
-  anon_sym_min = 276,
-  anon_sym_ohm = 277,
-  anon_sym_Hz = 278,
-  anon_sym_cm = 279,
-  anon_sym_dB = 280,
-  anon_sym_ft = 281,
-  anon_sym_kV = 282,
-  anon_sym_kW = 283,
-  anon_sym_km = 284,
-  anon_sym_mW = 285,
-  anon_sym_mi = 286,
-  anon_sym_mm = 287,
-  anon_sym_ms = 288,
-  anon_sym_ns = 289,
-  anon_sym_uV = 290,
-  anon_sym_uW = 291,
-  anon_sym_us = 292,
-  anon_sym_yd = 293,
-  anon_sym_u00b0C = 294,
-  anon_sym_u00b0F = 295,
-  anon_sym_u00b5V = 296,
-  anon_sym_u00b5W = 297,
-  anon_sym_u00b5s = 298,
-  anon_sym_u03a9m = 299,
-  anon_sym_u03bcV = 300,
-  anon_sym_u03bcW = 301,
-  anon_sym_u03bcs = 302,
-  anon_sym_u2126m = 303,
-  anon_sym_PERCENT = 304,
-  anon_sym_A = 305,
-  anon_sym_V = 306,
-  anon_sym_W = 307,
-  anon_sym_h = 308,
-  anon_sym_m = 309,
-  anon_sym_s = 310,
-  anon_sym_u00b0 = 311,
-  anon_sym_u03a9 = 312,
-  anon_sym_u03bb = 313,
-  anon_sym_u2126 = 314,
-  sym_root = 315,
-  sym_digit_name = 316,
-  sym_string = 317,
-  sym_comment = 318,
-  sym_source_file = 319,
-  sym__line = 320,
-  sym__end = 321,
-  sym_statement = 322,
-  sym_block_statement = 323,
-  sym_block = 324,
-  sym__head = 325,
-  sym_keyword = 326,
-  sym_only_word = 327,
-  sym_word = 328,
-  sym__value = 329,
-  sym_range = 330,
-  sym_tolerance = 331,
-  sym_coverage = 332,
-  sym__expression = 333,
-  sym_parenthesized_expression = 334,
-  sym_negation = 335,
-  sym_binary_expression = 336,
-  sym_quantity = 337,
-  sym_unit = 338,
-  aux_sym_source_file_repeat1 = 339,
-  aux_sym__head_repeat1 = 340,
+  anon_sym_variant = 18,
+  anon_sym_transmit = 19,
+  anon_sym_receive = 20,
+  anon_sym_impedance = 21,
+  anon_sym_velocity = 22,
+  anon_sym_loss = 23,
+  anon_sym_construction = 24,
+  anon_sym_wires = 25,
+  anon_sym_valid = 26,
+  anon_sym_accuracy = 27,
+  anon_sym_rating = 28,
+  anon_sym_voltage = 29,
+  anon_sym_size = 30,
+  anon_sym_conductor = 31,
+  anon_sym_source = 32,
+  anon_sym_joins = 33,
+  anon_sym_limit = 34,
+  anon_sym_family = 35,
+  anon_sym_bump = 36,
+  anon_sym_return_DASHloss = 37,
+  anon_sym_swr = 38,
+  anon_sym_kind = 39,
+  anon_sym_high = 40,
+  anon_sym_low = 41,
+  anon_sym_port = 42,
+  anon_sym_from = 43,
+  anon_sym_isolation = 44,
+  anon_sym_ratio = 45,
+  anon_sym_split = 46,
+  anon_sym_tee = 47,
+  anon_sym_reversed = 48,
+  anon_sym_passes = 49,
+  anon_sym_gain = 50,
+  anon_sym_noise = 51,
+  anon_sym_excess = 52,
+  anon_sym_ways = 53,
+  anon_sym_coupled = 54,
+  anon_sym_calibrated = 55,
+  anon_sym_scale = 56,
+  anon_sym_resolution = 57,
+  anon_sym_due = 58,
+  anon_sym_linearity = 59,
+  anon_sym_repeatability = 60,
+  anon_sym_directivity = 61,
+  anon_sym_load = 62,
+  anon_sym_read = 63,
+  anon_sym_temperature = 64,
+  anon_sym_generator = 65,
+  anon_sym_drift = 66,
+  anon_sym_piece = 67,
+  anon_sym_readings = 68,
+  anon_sym_resonance = 69,
+  anon_sym_delay = 70,
+  anon_sym_phase = 71,
+  anon_sym_adapter = 72,
+  anon_sym_position = 73,
+  anon_sym_ground = 74,
+  anon_sym_place = 75,
+  anon_sym_under = 76,
+  anon_sym_beside = 77,
+  anon_sym_spot = 78,
+  anon_sym_alone = 79,
+  anon_sym_transmitter = 80,
+  anon_sym_receiver = 81,
+  anon_sym_transceiver = 82,
+  anon_sym_run = 83,
+  anon_sym_jumper = 84,
+  anon_sym_tail = 85,
+  anon_sym_pad = 86,
+  anon_sym_filter = 87,
+  anon_sym_isolator = 88,
+  anon_sym_circulator = 89,
+  anon_sym_protector = 90,
+  anon_sym_switch = 91,
+  anon_sym_coupler = 92,
+  anon_sym_meter = 93,
+  anon_sym_balun = 94,
+  anon_sym_tuner = 95,
+  anon_sym_duplexer = 96,
+  anon_sym_diplexer = 97,
+  anon_sym_combiner = 98,
+  anon_sym_divider = 99,
+  anon_sym_amplifier = 100,
+  anon_sym_preamplifier = 101,
+  anon_sym_antenna = 102,
+  anon_sym_branches = 103,
+  anon_sym_expect = 104,
+  anon_sym_authority = 105,
+  anon_sym_jurisdiction = 106,
+  anon_sym_service = 107,
+  anon_sym_edition = 108,
+  anon_sym_dated = 109,
+  anon_sym_until = 110,
+  anon_sym_holder = 111,
+  anon_sym_class = 112,
+  anon_sym_ask = 113,
+  anon_sym_threshold = 114,
+  anon_sym_fixed = 115,
+  anon_sym_condition = 116,
+  anon_sym_reflection = 117,
+  anon_sym_take = 118,
+  anon_sym_put = 119,
+  anon_sym_branch = 120,
+  anon_sym_inner = 121,
+  anon_sym_outer = 122,
+  anon_sym_permittivity = 123,
+  anon_sym_loss_DASHtangent = 124,
+  anon_sym_strand = 125,
+  anon_sym_strand_DASHdiameter = 126,
+  anon_sym_braid = 127,
+  anon_sym_resistivity = 128,
+  anon_sym_inner_DASHresistivity = 129,
+  anon_sym_outer_DASHresistivity = 130,
+  anon_sym_diameter = 131,
+  anon_sym_spacing = 132,
+  anon_sym_baseline = 133,
+  anon_sym_through = 134,
+  anon_sym_open = 135,
+  anon_sym_short = 136,
+  anon_sym_equalise = 137,
+  anon_sym_power = 138,
+  anon_sym_mode = 139,
+  anon_sym_duty = 140,
+  anon_sym_keyed = 141,
+  anon_sym_foldback = 142,
+  anon_sym_sensitivity = 143,
+  anon_sym_efficiency = 144,
+  anon_sym_height = 145,
+  anon_sym_haat = 146,
+  anon_sym_bandwidth = 147,
+  anon_sym_distance = 148,
+  anon_sym_radius = 149,
+  anon_sym_fails = 150,
+  anon_sym_above = 151,
+  anon_sym_added = 152,
+  anon_sym_after = 153,
+  anon_sym_against = 154,
+  anon_sym_agl = 155,
+  anon_sym_allocated = 156,
+  anon_sym_am = 157,
+  anon_sym_ambient = 158,
+  anon_sym_amsl = 159,
+  anon_sym_apart = 160,
+  anon_sym_at = 161,
+  anon_sym_averaging = 162,
+  anon_sym_below = 163,
+  anon_sym_bow = 164,
+  anon_sym_by = 165,
+  anon_sym_carrier = 166,
+  anon_sym_clad = 167,
+  anon_sym_confidence = 168,
+  anon_sym_corrected = 169,
+  anon_sym_cw = 170,
+  anon_sym_data = 171,
+  anon_sym_dc_DASHinput = 172,
+  anon_sym_displayed = 173,
+  anon_sym_eirp = 174,
+  anon_sym_ends = 175,
+  anon_sym_erp = 176,
+  anon_sym_etrs89 = 177,
+  anon_sym_figure = 178,
+  anon_sym_fm = 179,
+  anon_sym_for = 180,
+  anon_sym_forward = 181,
+  anon_sym_frequency = 182,
+  anon_sym_full = 183,
+  anon_sym_guess = 184,
+  anon_sym_if = 185,
+  anon_sym_in = 186,
+  anon_sym_input = 187,
+  anon_sym_instead = 188,
+  anon_sym_k = 189,
+  anon_sym_maximum = 190,
+  anon_sym_mean = 191,
+  anon_sym_medium = 192,
+  anon_sym_nad27 = 193,
+  anon_sym_nad83 = 194,
+  anon_sym_net = 195,
+  anon_sym_no = 196,
+  anon_sym_nominal = 197,
+  anon_sym_occupational = 198,
+  anon_sym_of = 199,
+  anon_sym_on = 200,
+  anon_sym_out = 201,
+  anon_sym_output = 202,
+  anon_sym_over = 203,
+  anon_sym_pep = 204,
+  anon_sym_per = 205,
+  anon_sym_public = 206,
+  anon_sym_rated = 207,
+  anon_sym_reactance = 208,
+  anon_sym_reading = 209,
+  anon_sym_realized = 210,
+  anon_sym_reference = 211,
+  anon_sym_reflected = 212,
+  anon_sym_rejects = 213,
+  anon_sym_series = 214,
+  anon_sym_shared = 215,
+  anon_sym_sheet = 216,
+  anon_sym_shunt = 217,
+  anon_sym_sinad = 218,
+  anon_sym_since = 219,
+  anon_sym_ssb = 220,
+  anon_sym_ssb_DASHprocessed = 221,
+  anon_sym_then = 222,
+  anon_sym_to = 223,
+  anon_sym_total = 224,
+  anon_sym_typical = 225,
+  anon_sym_way = 226,
+  anon_sym_wet = 227,
+  anon_sym_wgs84 = 228,
+  anon_sym_with = 229,
+  anon_sym_within = 230,
+  anon_sym_yes = 231,
+  anon_sym_COMMA = 232,
+  anon_sym_EQ = 233,
+  anon_sym_u00b1 = 234,
+  anon_sym_PLUS_SLASH_DASH = 235,
+  anon_sym_LPAREN = 236,
+  anon_sym_RPAREN = 237,
+  anon_sym_DASH = 238,
+  anon_sym_u2212 = 239,
+  anon_sym_u2013 = 240,
+  anon_sym_PLUS = 241,
+  anon_sym_STAR = 242,
+  anon_sym_SLASH = 243,
+  anon_sym_CARET = 244,
+  sym__glued = 245,
+  sym_date = 246,
+  sym_dms = 247,
+  sym_number = 248,
+  aux_sym_unit_token1 = 249,
+  aux_sym_unit_token2 = 250,
+  aux_sym_unit_token3 = 251,
+  aux_sym_unit_token4 = 252,
+  aux_sym_unit_token5 = 253,
+  aux_sym_unit_token6 = 254,
+  anon_sym_wavelengths = 255,
+  anon_sym_wavelength = 256,
+  aux_sym_unit_token7 = 257,
+  aux_sym_unit_token8 = 258,
+  aux_sym_unit_token9 = 259,
+  aux_sym_unit_token10 = 260,
+  aux_sym_unit_token11 = 261,
+  anon_sym_ohm_DASHm = 262,
+  aux_sym_unit_token12 = 263,
+  aux_sym_unit_token13 = 264,
+  aux_sym_unit_token14 = 265,
+  anon_sym_degC = 266,
+  anon_sym_degF = 267,
+  anon_sym_ohms = 268,
+  aux_sym_unit_token15 = 269,
+  aux_sym_unit_token16 = 270,
+  anon_sym_GHz = 271,
+  anon_sym_MHz = 272,
+  aux_sym_unit_token17 = 273,
+  anon_sym_dBW = 274,
+  anon_sym_dBd = 275,
+  anon_sym_dBi = 276,
+  anon_sym_dBm = 277,
+  anon_sym_deg = 278,
+  anon_sym_kHz = 279,
+  anon_sym_min = 280,
+  anon_sym_ohm = 281,
+  anon_sym_Hz = 282,
+  anon_sym_cm = 283,
+  anon_sym_dB = 284,
+  anon_sym_ft = 285,
+  anon_sym_kV = 286,
+  anon_sym_kW = 287,
+  anon_sym_km = 288,
+  anon_sym_mW = 289,
+  anon_sym_mi = 290,
+  anon_sym_mm = 291,
+  anon_sym_ms = 292,
+  anon_sym_ns = 293,
+  anon_sym_uV = 294,
+  anon_sym_uW = 295,
+  anon_sym_us = 296,
+  anon_sym_yd = 297,
+  anon_sym_u00b0C = 298,
+  anon_sym_u00b0F = 299,
+  anon_sym_u00b5V = 300,
+  anon_sym_u00b5W = 301,
+  anon_sym_u00b5s = 302,
+  anon_sym_u03a9m = 303,
+  anon_sym_u03bcV = 304,
+  anon_sym_u03bcW = 305,
+  anon_sym_u03bcs = 306,
+  anon_sym_u2126m = 307,
+  anon_sym_PERCENT = 308,
+  anon_sym_A = 309,
+  anon_sym_V = 310,
+  anon_sym_W = 311,
+  anon_sym_h = 312,
+  anon_sym_m = 313,
+  anon_sym_s = 314,
+  anon_sym_u00b0 = 315,
+  anon_sym_u03a9 = 316,
+  anon_sym_u03bb = 317,
+  anon_sym_u2126 = 318,
+  sym_root = 319,
+  sym_digit_name = 320,
+  sym_string = 321,
+  sym_comment = 322,
+  sym_source_file = 323,
+  sym__line = 324,
+  sym__end = 325,
+  sym_statement = 326,
+  sym_block_statement = 327,
+  sym_block = 328,
+  sym__head = 329,
+  sym_keyword = 330,
+  sym_only_word = 331,
+  sym_word = 332,
+  sym__value = 333,
+  sym_range = 334,
+  sym_tolerance = 335,
+  sym_coverage = 336,
+  sym__expression = 337,
+  sym_parenthesized_expression = 338,
+  sym_negation = 339,
+  sym_binary_expression = 340,
+  sym_quantity = 341,
+  sym_unit = 342,
+  aux_sym_source_file_repeat1 = 343,
+  aux_sym__head_repeat1 = 344,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -377,6 +381,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_chain] = "chain",
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
+  [anon_sym_variant] = "variant",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -476,6 +481,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_take] = "take",
+  [anon_sym_put] = "put",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -509,6 +516,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
+  [anon_sym_after] = "after",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
   [anon_sym_allocated] = "allocated",
@@ -721,6 +729,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
+  [anon_sym_variant] = anon_sym_variant,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -820,6 +829,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_take] = anon_sym_take,
+  [anon_sym_put] = anon_sym_put,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -853,6 +864,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
+  [anon_sym_after] = anon_sym_after,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
   [anon_sym_allocated] = anon_sym_allocated,
@@ -1116,6 +1128,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_rules] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_variant] = {
     .visible = true,
     .named = false,
   },
@@ -1515,6 +1531,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_take] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_put] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_branch] = {
     .visible = true,
     .named = false,
@@ -1644,6 +1668,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_added] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_after] = {
     .visible = true,
     .named = false,
   },
@@ -4591,3345 +4619,3385 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'b', 30,
         'c', 31,
         'd', 32,
-        'g', 33,
-        'l', 34,
-        'm', 35,
-        'n', 36,
-        'p', 37,
-        's', 38,
-        't', 39,
-        'u', 40,
-        'v', 41,
+        'f', 33,
+        'g', 34,
+        'l', 35,
+        'm', 36,
+        'n', 37,
+        'p', 38,
+        's', 39,
+        't', 40,
+        'u', 41,
+        'v', 42,
       );
       END_STATE();
     case 5:
-      if (lookahead == 'a') ADVANCE(42);
-      if (lookahead == 'e') ADVANCE(43);
-      if (lookahead == 'o') ADVANCE(44);
-      if (lookahead == 'r') ADVANCE(45);
-      if (lookahead == 'u') ADVANCE(46);
-      if (lookahead == 'y') ADVANCE(47);
+      if (lookahead == 'a') ADVANCE(43);
+      if (lookahead == 'e') ADVANCE(44);
+      if (lookahead == 'o') ADVANCE(45);
+      if (lookahead == 'r') ADVANCE(46);
+      if (lookahead == 'u') ADVANCE(47);
+      if (lookahead == 'y') ADVANCE(48);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(48);
-      if (lookahead == 'h') ADVANCE(49);
-      if (lookahead == 'i') ADVANCE(50);
-      if (lookahead == 'l') ADVANCE(51);
-      if (lookahead == 'm') ADVANCE(52);
-      if (lookahead == 'o') ADVANCE(53);
-      if (lookahead == 'w') ADVANCE(54);
+      if (lookahead == 'a') ADVANCE(49);
+      if (lookahead == 'h') ADVANCE(50);
+      if (lookahead == 'i') ADVANCE(51);
+      if (lookahead == 'l') ADVANCE(52);
+      if (lookahead == 'm') ADVANCE(53);
+      if (lookahead == 'o') ADVANCE(54);
+      if (lookahead == 'w') ADVANCE(55);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(55);
-      if (lookahead == 'a') ADVANCE(56);
-      if (lookahead == 'c') ADVANCE(57);
-      if (lookahead == 'e') ADVANCE(58);
-      if (lookahead == 'i') ADVANCE(59);
-      if (lookahead == 'r') ADVANCE(60);
-      if (lookahead == 'u') ADVANCE(61);
+      if (lookahead == 'B') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(57);
+      if (lookahead == 'c') ADVANCE(58);
+      if (lookahead == 'e') ADVANCE(59);
+      if (lookahead == 'i') ADVANCE(60);
+      if (lookahead == 'r') ADVANCE(61);
+      if (lookahead == 'u') ADVANCE(62);
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 62,
-        'f', 63,
-        'i', 64,
-        'n', 65,
-        'q', 66,
-        'r', 67,
-        't', 68,
-        'x', 69,
+        'd', 63,
+        'f', 64,
+        'i', 65,
+        'n', 66,
+        'q', 67,
+        'r', 68,
+        't', 69,
+        'x', 70,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(70);
-      if (lookahead == 'i') ADVANCE(71);
-      if (lookahead == 'm') ADVANCE(72);
-      if (lookahead == 'o') ADVANCE(73);
-      if (lookahead == 'r') ADVANCE(74);
-      if (lookahead == 't') ADVANCE(75);
-      if (lookahead == 'u') ADVANCE(76);
+      if (lookahead == 'a') ADVANCE(71);
+      if (lookahead == 'i') ADVANCE(72);
+      if (lookahead == 'm') ADVANCE(73);
+      if (lookahead == 'o') ADVANCE(74);
+      if (lookahead == 'r') ADVANCE(75);
+      if (lookahead == 't') ADVANCE(76);
+      if (lookahead == 'u') ADVANCE(77);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(77);
-      if (lookahead == 'e') ADVANCE(78);
-      if (lookahead == 'r') ADVANCE(79);
-      if (lookahead == 'u') ADVANCE(80);
+      if (lookahead == 'a') ADVANCE(78);
+      if (lookahead == 'e') ADVANCE(79);
+      if (lookahead == 'r') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(81);
-      if (lookahead == 'e') ADVANCE(82);
-      if (lookahead == 'i') ADVANCE(83);
-      if (lookahead == 'o') ADVANCE(84);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'i') ADVANCE(84);
+      if (lookahead == 'o') ADVANCE(85);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(85);
-      if (lookahead == 'm') ADVANCE(86);
-      if (lookahead == 'n') ADVANCE(87);
-      if (lookahead == 's') ADVANCE(88);
+      if (lookahead == 'f') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(87);
+      if (lookahead == 'n') ADVANCE(88);
+      if (lookahead == 's') ADVANCE(89);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(89);
-      if (lookahead == 'u') ADVANCE(90);
+      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'u') ADVANCE(91);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(91);
-      if (lookahead == 'V') ADVANCE(92);
-      if (lookahead == 'W') ADVANCE(93);
-      if (lookahead == 'e') ADVANCE(94);
-      if (lookahead == 'i') ADVANCE(95);
-      if (lookahead == 'm') ADVANCE(96);
+      if (lookahead == 'H') ADVANCE(92);
+      if (lookahead == 'V') ADVANCE(93);
+      if (lookahead == 'W') ADVANCE(94);
+      if (lookahead == 'e') ADVANCE(95);
+      if (lookahead == 'i') ADVANCE(96);
+      if (lookahead == 'm') ADVANCE(97);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(97);
-      if (lookahead == 'i') ADVANCE(98);
-      if (lookahead == 'o') ADVANCE(99);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'o') ADVANCE(100);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(100);
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'm') ADVANCE(103);
-      if (lookahead == 'o') ADVANCE(104);
-      if (lookahead == 's') ADVANCE(105);
+      if (lookahead == 'a') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'i') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(104);
+      if (lookahead == 'o') ADVANCE(105);
+      if (lookahead == 's') ADVANCE(106);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(106);
-      if (lookahead == 'e') ADVANCE(107);
-      if (lookahead == 'o') ADVANCE(108);
-      if (lookahead == 's') ADVANCE(109);
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'o') ADVANCE(109);
+      if (lookahead == 's') ADVANCE(110);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(110);
-      if (lookahead == 'f') ADVANCE(111);
-      if (lookahead == 'h') ADVANCE(112);
-      if (lookahead == 'n') ADVANCE(113);
-      if (lookahead == 'p') ADVANCE(114);
-      if (lookahead == 'u') ADVANCE(115);
-      if (lookahead == 'v') ADVANCE(116);
+      if (lookahead == 'c') ADVANCE(111);
+      if (lookahead == 'f') ADVANCE(112);
+      if (lookahead == 'h') ADVANCE(113);
+      if (lookahead == 'n') ADVANCE(114);
+      if (lookahead == 'p') ADVANCE(115);
+      if (lookahead == 'u') ADVANCE(116);
+      if (lookahead == 'v') ADVANCE(117);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 117,
-        'e', 118,
-        'h', 119,
-        'i', 120,
-        'l', 121,
-        'o', 122,
-        'r', 123,
-        'u', 124,
+        'a', 118,
+        'e', 119,
+        'h', 120,
+        'i', 121,
+        'l', 122,
+        'o', 123,
+        'r', 124,
+        'u', 125,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(125);
-      if (lookahead == 'e') ADVANCE(126);
-      if (lookahead == 'u') ADVANCE(127);
+      if (lookahead == 'a') ADVANCE(126);
+      if (lookahead == 'e') ADVANCE(127);
+      if (lookahead == 'u') ADVANCE(128);
       END_STATE();
     case 21:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 128,
-        'e', 129,
-        'h', 130,
-        'i', 131,
-        'o', 132,
-        'p', 133,
-        's', 134,
-        't', 135,
-        'w', 136,
+        'c', 129,
+        'e', 130,
+        'h', 131,
+        'i', 132,
+        'o', 133,
+        'p', 134,
+        's', 135,
+        't', 136,
+        'w', 137,
       );
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(137);
-      if (lookahead == 'e') ADVANCE(138);
-      if (lookahead == 'h') ADVANCE(139);
-      if (lookahead == 'o') ADVANCE(140);
-      if (lookahead == 'r') ADVANCE(141);
-      if (lookahead == 'u') ADVANCE(142);
-      if (lookahead == 'y') ADVANCE(143);
+      if (lookahead == 'a') ADVANCE(138);
+      if (lookahead == 'e') ADVANCE(139);
+      if (lookahead == 'h') ADVANCE(140);
+      if (lookahead == 'o') ADVANCE(141);
+      if (lookahead == 'r') ADVANCE(142);
+      if (lookahead == 'u') ADVANCE(143);
+      if (lookahead == 'y') ADVANCE(144);
       END_STATE();
     case 23:
-      if (lookahead == 'V') ADVANCE(144);
-      if (lookahead == 'W') ADVANCE(145);
-      if (lookahead == 'n') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(147);
+      if (lookahead == 'V') ADVANCE(145);
+      if (lookahead == 'W') ADVANCE(146);
+      if (lookahead == 'n') ADVANCE(147);
+      if (lookahead == 's') ADVANCE(148);
       END_STATE();
     case 24:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'e') ADVANCE(149);
-      if (lookahead == 'o') ADVANCE(150);
+      if (lookahead == 'a') ADVANCE(149);
+      if (lookahead == 'e') ADVANCE(150);
+      if (lookahead == 'o') ADVANCE(151);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(151);
-      if (lookahead == 'e') ADVANCE(152);
-      if (lookahead == 'g') ADVANCE(153);
-      if (lookahead == 'i') ADVANCE(154);
+      if (lookahead == 'a') ADVANCE(152);
+      if (lookahead == 'e') ADVANCE(153);
+      if (lookahead == 'g') ADVANCE(154);
+      if (lookahead == 'i') ADVANCE(155);
       END_STATE();
     case 26:
-      if (lookahead == 'd') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
+      if (lookahead == 'd') ADVANCE(156);
+      if (lookahead == 'e') ADVANCE(157);
       END_STATE();
     case 27:
-      if (lookahead == 'z') ADVANCE(157);
+      if (lookahead == 'z') ADVANCE(158);
       END_STATE();
     case 28:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 29:
-      if (lookahead == 'z') ADVANCE(158);
+      if (lookahead == 'z') ADVANCE(159);
       END_STATE();
     case 30:
-      if (lookahead == 'o') ADVANCE(159);
+      if (lookahead == 'o') ADVANCE(160);
       END_STATE();
     case 31:
-      if (lookahead == 'c') ADVANCE(160);
+      if (lookahead == 'c') ADVANCE(161);
       END_STATE();
     case 32:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'a') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(163);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'l') ADVANCE(164);
+      if (lookahead == 't') ADVANCE(164);
       END_STATE();
     case 34:
-      if (lookahead == 'l') ADVANCE(165);
-      if (lookahead == 'o') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'l') ADVANCE(166);
       END_STATE();
     case 35:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(167);
-      if (lookahead == 'p') ADVANCE(168);
-      if (lookahead == 's') ADVANCE(169);
+      if (lookahead == 'l') ADVANCE(167);
+      if (lookahead == 'o') ADVANCE(168);
       END_STATE();
     case 36:
-      if (lookahead == 't') ADVANCE(170);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(169);
+      if (lookahead == 'p') ADVANCE(170);
+      if (lookahead == 's') ADVANCE(171);
       END_STATE();
     case 37:
-      if (lookahead == 'a') ADVANCE(171);
+      if (lookahead == 't') ADVANCE(172);
       END_STATE();
     case 38:
-      if (lookahead == 'k') ADVANCE(172);
+      if (lookahead == 'a') ADVANCE(173);
       END_STATE();
     case 39:
-      ACCEPT_TOKEN(anon_sym_at);
+      if (lookahead == 'k') ADVANCE(174);
       END_STATE();
     case 40:
-      if (lookahead == 't') ADVANCE(173);
+      ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 41:
-      if (lookahead == 'e') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(175);
       END_STATE();
     case 42:
-      if (lookahead == 'l') ADVANCE(175);
-      if (lookahead == 'n') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
+      if (lookahead == 'e') ADVANCE(176);
       END_STATE();
     case 43:
-      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'n') ADVANCE(178);
       if (lookahead == 's') ADVANCE(179);
       END_STATE();
     case 44:
-      if (lookahead == 'w') ADVANCE(180);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 's') ADVANCE(181);
       END_STATE();
     case 45:
-      if (lookahead == 'a') ADVANCE(181);
+      if (lookahead == 'w') ADVANCE(182);
       END_STATE();
     case 46:
-      if (lookahead == 'm') ADVANCE(182);
+      if (lookahead == 'a') ADVANCE(183);
       END_STATE();
     case 47:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'm') ADVANCE(184);
       END_STATE();
     case 48:
-      if (lookahead == 'b') ADVANCE(183);
-      if (lookahead == 'l') ADVANCE(184);
-      if (lookahead == 'r') ADVANCE(185);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 49:
-      if (lookahead == 'a') ADVANCE(186);
-      END_STATE();
-    case 50:
+      if (lookahead == 'b') ADVANCE(185);
+      if (lookahead == 'l') ADVANCE(186);
       if (lookahead == 'r') ADVANCE(187);
       END_STATE();
-    case 51:
+    case 50:
       if (lookahead == 'a') ADVANCE(188);
       END_STATE();
+    case 51:
+      if (lookahead == 'r') ADVANCE(189);
+      END_STATE();
     case 52:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(190);
       END_STATE();
     case 53:
-      if (lookahead == 'm') ADVANCE(189);
-      if (lookahead == 'n') ADVANCE(190);
-      if (lookahead == 'r') ADVANCE(191);
-      if (lookahead == 'u') ADVANCE(192);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == 'n') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(193);
+      if (lookahead == 'u') ADVANCE(194);
       END_STATE();
     case 55:
-      if (lookahead == 'W') ADVANCE(193);
-      if (lookahead == 'd') ADVANCE(194);
-      if (lookahead == 'i') ADVANCE(195);
-      if (lookahead == 'm') ADVANCE(196);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 56:
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'd') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(197);
+      if (lookahead == 'm') ADVANCE(198);
       END_STATE();
     case 57:
-      if (lookahead == '-') ADVANCE(198);
+      if (lookahead == 't') ADVANCE(199);
       END_STATE();
     case 58:
-      if (lookahead == 'g') ADVANCE(199);
-      if (lookahead == 'l') ADVANCE(200);
-      if (lookahead == 'v') ADVANCE(201);
+      if (lookahead == '-') ADVANCE(200);
       END_STATE();
     case 59:
-      if (lookahead == 'a') ADVANCE(202);
-      if (lookahead == 'p') ADVANCE(203);
-      if (lookahead == 'r') ADVANCE(204);
-      if (lookahead == 's') ADVANCE(205);
-      if (lookahead == 'v') ADVANCE(206);
+      if (lookahead == 'g') ADVANCE(201);
+      if (lookahead == 'l') ADVANCE(202);
+      if (lookahead == 'v') ADVANCE(203);
       END_STATE();
     case 60:
-      if (lookahead == 'i') ADVANCE(207);
+      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 'p') ADVANCE(205);
+      if (lookahead == 'r') ADVANCE(206);
+      if (lookahead == 's') ADVANCE(207);
+      if (lookahead == 'v') ADVANCE(208);
       END_STATE();
     case 61:
-      if (lookahead == 'e') ADVANCE(208);
-      if (lookahead == 'p') ADVANCE(209);
-      if (lookahead == 't') ADVANCE(210);
+      if (lookahead == 'i') ADVANCE(209);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(211);
+      if (lookahead == 'e') ADVANCE(210);
+      if (lookahead == 'p') ADVANCE(211);
+      if (lookahead == 't') ADVANCE(212);
       END_STATE();
     case 63:
-      if (lookahead == 'f') ADVANCE(212);
+      if (lookahead == 'i') ADVANCE(213);
       END_STATE();
     case 64:
-      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 'f') ADVANCE(214);
       END_STATE();
     case 65:
-      if (lookahead == 'd') ADVANCE(214);
+      if (lookahead == 'r') ADVANCE(215);
       END_STATE();
     case 66:
-      if (lookahead == 'u') ADVANCE(215);
+      if (lookahead == 'd') ADVANCE(216);
       END_STATE();
     case 67:
-      if (lookahead == 'p') ADVANCE(216);
+      if (lookahead == 'u') ADVANCE(217);
       END_STATE();
     case 68:
-      if (lookahead == 'r') ADVANCE(217);
+      if (lookahead == 'p') ADVANCE(218);
       END_STATE();
     case 69:
-      if (lookahead == 'c') ADVANCE(218);
-      if (lookahead == 'p') ADVANCE(219);
+      if (lookahead == 'r') ADVANCE(219);
       END_STATE();
     case 70:
-      if (lookahead == 'i') ADVANCE(220);
-      if (lookahead == 'm') ADVANCE(221);
+      if (lookahead == 'c') ADVANCE(220);
+      if (lookahead == 'p') ADVANCE(221);
       END_STATE();
     case 71:
-      if (lookahead == 'g') ADVANCE(222);
-      if (lookahead == 'l') ADVANCE(223);
-      if (lookahead == 'x') ADVANCE(224);
+      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 'm') ADVANCE(223);
       END_STATE();
     case 72:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(224);
+      if (lookahead == 'l') ADVANCE(225);
+      if (lookahead == 'x') ADVANCE(226);
       END_STATE();
     case 73:
-      if (lookahead == 'l') ADVANCE(225);
-      if (lookahead == 'r') ADVANCE(226);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 74:
-      if (lookahead == 'e') ADVANCE(227);
-      if (lookahead == 'o') ADVANCE(228);
+      if (lookahead == 'l') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(228);
       END_STATE();
     case 75:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(229);
+      if (lookahead == 'o') ADVANCE(230);
       END_STATE();
     case 76:
-      if (lookahead == 'l') ADVANCE(229);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 77:
-      if (lookahead == 'i') ADVANCE(230);
+      if (lookahead == 'l') ADVANCE(231);
       END_STATE();
     case 78:
-      if (lookahead == 'n') ADVANCE(231);
+      if (lookahead == 'i') ADVANCE(232);
       END_STATE();
     case 79:
-      if (lookahead == 'o') ADVANCE(232);
+      if (lookahead == 'n') ADVANCE(233);
       END_STATE();
     case 80:
-      if (lookahead == 'e') ADVANCE(233);
+      if (lookahead == 'o') ADVANCE(234);
       END_STATE();
     case 81:
-      if (lookahead == 'a') ADVANCE(234);
+      if (lookahead == 'e') ADVANCE(235);
       END_STATE();
     case 82:
-      if (lookahead == 'i') ADVANCE(235);
+      if (lookahead == 'a') ADVANCE(236);
       END_STATE();
     case 83:
-      if (lookahead == 'g') ADVANCE(236);
+      if (lookahead == 'i') ADVANCE(237);
       END_STATE();
     case 84:
-      if (lookahead == 'l') ADVANCE(237);
+      if (lookahead == 'g') ADVANCE(238);
       END_STATE();
     case 85:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(239);
       END_STATE();
     case 86:
-      if (lookahead == 'p') ADVANCE(238);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(239);
       if (lookahead == 'p') ADVANCE(240);
-      if (lookahead == 's') ADVANCE(241);
       END_STATE();
     case 88:
-      if (lookahead == 'o') ADVANCE(242);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
+      if (lookahead == 's') ADVANCE(243);
       END_STATE();
     case 89:
-      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'o') ADVANCE(244);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(244);
-      if (lookahead == 'r') ADVANCE(245);
+      if (lookahead == 'i') ADVANCE(245);
       END_STATE();
     case 91:
-      if (lookahead == 'z') ADVANCE(246);
+      if (lookahead == 'm') ADVANCE(246);
+      if (lookahead == 'r') ADVANCE(247);
       END_STATE();
     case 92:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(248);
       END_STATE();
     case 93:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 94:
-      if (lookahead == 'y') ADVANCE(247);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 95:
-      if (lookahead == 'n') ADVANCE(248);
+      if (lookahead == 'y') ADVANCE(249);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(250);
       END_STATE();
     case 97:
-      if (lookahead == 't') ADVANCE(249);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 98:
-      if (lookahead == 'c') ADVANCE(250);
-      if (lookahead == 'm') ADVANCE(251);
-      if (lookahead == 'n') ADVANCE(252);
+      if (lookahead == 't') ADVANCE(251);
       END_STATE();
     case 99:
-      if (lookahead == 'a') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
-      if (lookahead == 'w') ADVANCE(255);
+      if (lookahead == 'c') ADVANCE(252);
+      if (lookahead == 'm') ADVANCE(253);
+      if (lookahead == 'n') ADVANCE(254);
       END_STATE();
     case 100:
-      if (lookahead == 'x') ADVANCE(256);
+      if (lookahead == 'a') ADVANCE(255);
+      if (lookahead == 's') ADVANCE(256);
+      if (lookahead == 'w') ADVANCE(257);
       END_STATE();
     case 101:
-      if (lookahead == 'a') ADVANCE(257);
-      if (lookahead == 'd') ADVANCE(258);
-      if (lookahead == 't') ADVANCE(259);
+      if (lookahead == 'x') ADVANCE(258);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(260);
+      if (lookahead == 'a') ADVANCE(259);
+      if (lookahead == 'd') ADVANCE(260);
+      if (lookahead == 't') ADVANCE(261);
       END_STATE();
     case 103:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(262);
       END_STATE();
     case 104:
-      if (lookahead == 'd') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(263);
       END_STATE();
     case 106:
-      if (lookahead == 'd') ADVANCE(262);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(263);
+      if (lookahead == 'd') ADVANCE(264);
       END_STATE();
     case 108:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
+      if (lookahead == 't') ADVANCE(265);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 110:
-      if (lookahead == 'c') ADVANCE(266);
-      END_STATE();
-    case 111:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 112:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(266);
       if (lookahead == 'm') ADVANCE(267);
       END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 111:
+      if (lookahead == 'c') ADVANCE(268);
+      END_STATE();
+    case 112:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'm') ADVANCE(269);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(268);
+      ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 115:
-      if (lookahead == 't') ADVANCE(269);
-      END_STATE();
-    case 116:
       if (lookahead == 'e') ADVANCE(270);
       END_STATE();
+    case 116:
+      if (lookahead == 't') ADVANCE(271);
+      END_STATE();
     case 117:
-      if (lookahead == 'd') ADVANCE(271);
-      if (lookahead == 's') ADVANCE(272);
+      if (lookahead == 'e') ADVANCE(272);
       END_STATE();
     case 118:
-      if (lookahead == 'p') ADVANCE(273);
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'd') ADVANCE(273);
+      if (lookahead == 's') ADVANCE(274);
       END_STATE();
     case 119:
-      if (lookahead == 'a') ADVANCE(275);
+      if (lookahead == 'p') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 120:
-      if (lookahead == 'e') ADVANCE(276);
-      END_STATE();
-    case 121:
       if (lookahead == 'a') ADVANCE(277);
       END_STATE();
+    case 121:
+      if (lookahead == 'e') ADVANCE(278);
+      END_STATE();
     case 122:
-      if (lookahead == 'r') ADVANCE(278);
-      if (lookahead == 's') ADVANCE(279);
-      if (lookahead == 'w') ADVANCE(280);
+      if (lookahead == 'a') ADVANCE(279);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(281);
-      if (lookahead == 'o') ADVANCE(282);
+      if (lookahead == 'r') ADVANCE(280);
+      if (lookahead == 's') ADVANCE(281);
+      if (lookahead == 'w') ADVANCE(282);
       END_STATE();
     case 124:
-      if (lookahead == 'b') ADVANCE(283);
+      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'o') ADVANCE(284);
       END_STATE();
     case 125:
-      if (lookahead == 'd') ADVANCE(284);
-      if (lookahead == 't') ADVANCE(285);
+      if (lookahead == 'b') ADVANCE(285);
+      if (lookahead == 't') ADVANCE(286);
       END_STATE();
     case 126:
-      ADVANCE_MAP(
-        'a', 286,
-        'c', 287,
-        'f', 288,
-        'j', 289,
-        'p', 290,
-        's', 291,
-        't', 292,
-        'v', 293,
-      );
+      if (lookahead == 'd') ADVANCE(287);
+      if (lookahead == 't') ADVANCE(288);
       END_STATE();
     case 127:
-      if (lookahead == 'l') ADVANCE(294);
-      if (lookahead == 'n') ADVANCE(295);
+      ADVANCE_MAP(
+        'a', 289,
+        'c', 290,
+        'f', 291,
+        'j', 292,
+        'p', 293,
+        's', 294,
+        't', 295,
+        'v', 296,
+      );
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(296);
+      if (lookahead == 'l') ADVANCE(297);
+      if (lookahead == 'n') ADVANCE(298);
       END_STATE();
     case 129:
-      if (lookahead == 'n') ADVANCE(297);
-      if (lookahead == 'r') ADVANCE(298);
-      if (lookahead == 's') ADVANCE(299);
+      if (lookahead == 'a') ADVANCE(299);
       END_STATE();
     case 130:
-      if (lookahead == 'a') ADVANCE(300);
-      if (lookahead == 'e') ADVANCE(301);
-      if (lookahead == 'o') ADVANCE(302);
-      if (lookahead == 'u') ADVANCE(303);
+      if (lookahead == 'n') ADVANCE(300);
+      if (lookahead == 'r') ADVANCE(301);
+      if (lookahead == 's') ADVANCE(302);
       END_STATE();
     case 131:
-      if (lookahead == 'n') ADVANCE(304);
-      if (lookahead == 'z') ADVANCE(305);
-      END_STATE();
-    case 132:
+      if (lookahead == 'a') ADVANCE(303);
+      if (lookahead == 'e') ADVANCE(304);
+      if (lookahead == 'o') ADVANCE(305);
       if (lookahead == 'u') ADVANCE(306);
       END_STATE();
+    case 132:
+      if (lookahead == 'n') ADVANCE(307);
+      if (lookahead == 'z') ADVANCE(308);
+      END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(307);
-      if (lookahead == 'l') ADVANCE(308);
-      if (lookahead == 'o') ADVANCE(309);
+      if (lookahead == 'u') ADVANCE(309);
       END_STATE();
     case 134:
-      if (lookahead == 'b') ADVANCE(310);
+      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'l') ADVANCE(311);
+      if (lookahead == 'o') ADVANCE(312);
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(311);
-      if (lookahead == 'r') ADVANCE(312);
+      if (lookahead == 'b') ADVANCE(313);
       END_STATE();
     case 136:
-      if (lookahead == 'i') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      if (lookahead == 'a') ADVANCE(314);
+      if (lookahead == 'r') ADVANCE(315);
       END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(315);
+      if (lookahead == 'i') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
       END_STATE();
     case 138:
-      if (lookahead == 'e') ADVANCE(316);
-      if (lookahead == 'm') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(318);
+      if (lookahead == 'k') ADVANCE(319);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(318);
-      if (lookahead == 'r') ADVANCE(319);
+      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'm') ADVANCE(321);
       END_STATE();
     case 140:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(320);
+      if (lookahead == 'e') ADVANCE(322);
+      if (lookahead == 'r') ADVANCE(323);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(321);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(324);
       END_STATE();
     case 142:
-      if (lookahead == 'n') ADVANCE(322);
+      if (lookahead == 'a') ADVANCE(325);
       END_STATE();
     case 143:
-      if (lookahead == 'p') ADVANCE(323);
+      if (lookahead == 'n') ADVANCE(326);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(327);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 146:
-      if (lookahead == 'd') ADVANCE(324);
-      if (lookahead == 't') ADVANCE(325);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 147:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(326);
+      if (lookahead == 'd') ADVANCE(328);
+      if (lookahead == 't') ADVANCE(329);
       END_STATE();
     case 148:
-      if (lookahead == 'l') ADVANCE(327);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(330);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(331);
+      if (lookahead == 'r') ADVANCE(332);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'l') ADVANCE(333);
       END_STATE();
     case 151:
-      if (lookahead == 'v') ADVANCE(330);
-      if (lookahead == 'y') ADVANCE(331);
+      if (lookahead == 'l') ADVANCE(334);
       END_STATE();
     case 152:
-      if (lookahead == 't') ADVANCE(332);
+      if (lookahead == 'v') ADVANCE(335);
+      if (lookahead == 'y') ADVANCE(336);
       END_STATE();
     case 153:
-      if (lookahead == 's') ADVANCE(333);
+      if (lookahead == 't') ADVANCE(337);
       END_STATE();
     case 154:
-      if (lookahead == 'r') ADVANCE(334);
-      if (lookahead == 't') ADVANCE(335);
+      if (lookahead == 's') ADVANCE(338);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 't') ADVANCE(340);
       END_STATE();
     case 156:
-      if (lookahead == 's') ADVANCE(336);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(341);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 159:
-      if (lookahead == 'v') ADVANCE(337);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 160:
-      if (lookahead == 'u') ADVANCE(338);
+      if (lookahead == 'v') ADVANCE(342);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(339);
+      if (lookahead == 'u') ADVANCE(343);
       END_STATE();
     case 162:
-      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 'p') ADVANCE(344);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(345);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(346);
       END_STATE();
     case 165:
-      if (lookahead == 'o') ADVANCE(342);
+      if (lookahead == 'i') ADVANCE(347);
       END_STATE();
     case 166:
-      if (lookahead == 'n') ADVANCE(343);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 167:
-      if (lookahead == 'i') ADVANCE(344);
+      if (lookahead == 'o') ADVANCE(348);
       END_STATE();
     case 168:
-      if (lookahead == 'l') ADVANCE(345);
+      if (lookahead == 'n') ADVANCE(349);
       END_STATE();
     case 169:
-      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(350);
       END_STATE();
     case 170:
-      if (lookahead == 'e') ADVANCE(347);
+      if (lookahead == 'l') ADVANCE(351);
       END_STATE();
     case 171:
-      if (lookahead == 'r') ADVANCE(348);
+      if (lookahead == 'l') ADVANCE(352);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 173:
-      if (lookahead == 'h') ADVANCE(349);
-      END_STATE();
-    case 174:
-      if (lookahead == 'r') ADVANCE(350);
-      END_STATE();
-    case 175:
-      if (lookahead == 'u') ADVANCE(351);
-      END_STATE();
-    case 176:
-      if (lookahead == 'd') ADVANCE(352);
-      END_STATE();
-    case 177:
       if (lookahead == 'e') ADVANCE(353);
       END_STATE();
+    case 173:
+      if (lookahead == 'r') ADVANCE(354);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 175:
+      if (lookahead == 'h') ADVANCE(355);
+      END_STATE();
+    case 176:
+      if (lookahead == 'r') ADVANCE(356);
+      END_STATE();
+    case 177:
+      if (lookahead == 'u') ADVANCE(357);
+      END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(354);
+      if (lookahead == 'd') ADVANCE(358);
       END_STATE();
     case 179:
-      if (lookahead == 'i') ADVANCE(355);
+      if (lookahead == 'e') ADVANCE(359);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'o') ADVANCE(360);
       END_STATE();
     case 181:
-      if (lookahead == 'i') ADVANCE(356);
-      if (lookahead == 'n') ADVANCE(357);
+      if (lookahead == 'i') ADVANCE(361);
       END_STATE();
     case 182:
-      if (lookahead == 'p') ADVANCE(358);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(362);
+      if (lookahead == 'n') ADVANCE(363);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(360);
+      if (lookahead == 'p') ADVANCE(364);
       END_STATE();
     case 185:
-      if (lookahead == 'r') ADVANCE(361);
+      if (lookahead == 'l') ADVANCE(365);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(362);
+      if (lookahead == 'i') ADVANCE(366);
       END_STATE();
     case 187:
-      if (lookahead == 'c') ADVANCE(363);
+      if (lookahead == 'r') ADVANCE(367);
       END_STATE();
     case 188:
-      if (lookahead == 'd') ADVANCE(364);
-      if (lookahead == 's') ADVANCE(365);
+      if (lookahead == 'i') ADVANCE(368);
       END_STATE();
     case 189:
-      if (lookahead == 'b') ADVANCE(366);
+      if (lookahead == 'c') ADVANCE(369);
       END_STATE();
     case 190:
-      if (lookahead == 'd') ADVANCE(367);
-      if (lookahead == 'f') ADVANCE(368);
-      if (lookahead == 'n') ADVANCE(369);
-      if (lookahead == 's') ADVANCE(370);
+      if (lookahead == 'd') ADVANCE(370);
+      if (lookahead == 's') ADVANCE(371);
       END_STATE();
     case 191:
-      if (lookahead == 'r') ADVANCE(371);
+      if (lookahead == 'b') ADVANCE(372);
       END_STATE();
     case 192:
-      if (lookahead == 'p') ADVANCE(372);
+      if (lookahead == 'd') ADVANCE(373);
+      if (lookahead == 'f') ADVANCE(374);
+      if (lookahead == 'n') ADVANCE(375);
+      if (lookahead == 's') ADVANCE(376);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'p') ADVANCE(378);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 197:
-      if (lookahead == 'a') ADVANCE(373);
-      if (lookahead == 'e') ADVANCE(374);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 198:
-      if (lookahead == 'i') ADVANCE(375);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(376);
-      if (lookahead == 'F') ADVANCE(377);
+      if (lookahead == 'a') ADVANCE(379);
+      if (lookahead == 'e') ADVANCE(380);
       END_STATE();
     case 200:
-      if (lookahead == 'a') ADVANCE(378);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 201:
-      if (lookahead == 'i') ADVANCE(379);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(382);
+      if (lookahead == 'F') ADVANCE(383);
       END_STATE();
     case 202:
-      if (lookahead == 'm') ADVANCE(380);
+      if (lookahead == 'a') ADVANCE(384);
       END_STATE();
     case 203:
-      if (lookahead == 'l') ADVANCE(381);
-      END_STATE();
-    case 204:
-      if (lookahead == 'e') ADVANCE(382);
-      END_STATE();
-    case 205:
-      if (lookahead == 'p') ADVANCE(383);
-      if (lookahead == 't') ADVANCE(384);
-      END_STATE();
-    case 206:
       if (lookahead == 'i') ADVANCE(385);
       END_STATE();
-    case 207:
-      if (lookahead == 'f') ADVANCE(386);
+    case 204:
+      if (lookahead == 'm') ADVANCE(386);
       END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 209:
+    case 205:
       if (lookahead == 'l') ADVANCE(387);
       END_STATE();
+    case 206:
+      if (lookahead == 'e') ADVANCE(388);
+      END_STATE();
+    case 207:
+      if (lookahead == 'p') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(390);
+      END_STATE();
+    case 208:
+      if (lookahead == 'i') ADVANCE(391);
+      END_STATE();
+    case 209:
+      if (lookahead == 'f') ADVANCE(392);
+      END_STATE();
     case 210:
-      if (lookahead == 'y') ADVANCE(388);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 211:
-      if (lookahead == 't') ADVANCE(389);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'y') ADVANCE(394);
       END_STATE();
     case 213:
-      if (lookahead == 'p') ADVANCE(391);
+      if (lookahead == 't') ADVANCE(395);
       END_STATE();
     case 214:
-      if (lookahead == 's') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(396);
       END_STATE();
     case 215:
-      if (lookahead == 'a') ADVANCE(393);
+      if (lookahead == 'p') ADVANCE(397);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(398);
       END_STATE();
     case 217:
-      if (lookahead == 's') ADVANCE(394);
+      if (lookahead == 'a') ADVANCE(399);
       END_STATE();
     case 218:
-      if (lookahead == 'e') ADVANCE(395);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(396);
+      if (lookahead == 's') ADVANCE(400);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(397);
-      END_STATE();
-    case 221:
-      if (lookahead == 'i') ADVANCE(398);
-      END_STATE();
-    case 222:
-      if (lookahead == 'u') ADVANCE(399);
-      END_STATE();
-    case 223:
-      if (lookahead == 't') ADVANCE(400);
-      END_STATE();
-    case 224:
       if (lookahead == 'e') ADVANCE(401);
       END_STATE();
+    case 221:
+      if (lookahead == 'e') ADVANCE(402);
+      END_STATE();
+    case 222:
+      if (lookahead == 'l') ADVANCE(403);
+      END_STATE();
+    case 223:
+      if (lookahead == 'i') ADVANCE(404);
+      END_STATE();
+    case 224:
+      if (lookahead == 'u') ADVANCE(405);
+      END_STATE();
     case 225:
-      if (lookahead == 'd') ADVANCE(402);
+      if (lookahead == 't') ADVANCE(406);
       END_STATE();
     case 226:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(403);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 227:
-      if (lookahead == 'q') ADVANCE(404);
+      if (lookahead == 'd') ADVANCE(408);
       END_STATE();
     case 228:
-      if (lookahead == 'm') ADVANCE(405);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(409);
       END_STATE();
     case 229:
-      if (lookahead == 'l') ADVANCE(406);
+      if (lookahead == 'q') ADVANCE(410);
       END_STATE();
     case 230:
-      if (lookahead == 'n') ADVANCE(407);
+      if (lookahead == 'm') ADVANCE(411);
       END_STATE();
     case 231:
-      if (lookahead == 'e') ADVANCE(408);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 232:
-      if (lookahead == 'u') ADVANCE(409);
+      if (lookahead == 'n') ADVANCE(413);
       END_STATE();
     case 233:
-      if (lookahead == 's') ADVANCE(410);
+      if (lookahead == 'e') ADVANCE(414);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(411);
+      if (lookahead == 'u') ADVANCE(415);
       END_STATE();
     case 235:
-      if (lookahead == 'g') ADVANCE(412);
+      if (lookahead == 's') ADVANCE(416);
       END_STATE();
     case 236:
-      if (lookahead == 'h') ADVANCE(413);
+      if (lookahead == 't') ADVANCE(417);
       END_STATE();
     case 237:
-      if (lookahead == 'd') ADVANCE(414);
+      if (lookahead == 'g') ADVANCE(418);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(415);
+      if (lookahead == 'h') ADVANCE(419);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(416);
+      if (lookahead == 'd') ADVANCE(420);
       END_STATE();
     case 240:
-      if (lookahead == 'u') ADVANCE(417);
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
     case 241:
-      if (lookahead == 't') ADVANCE(418);
+      if (lookahead == 'e') ADVANCE(422);
       END_STATE();
     case 242:
-      if (lookahead == 'l') ADVANCE(419);
+      if (lookahead == 'u') ADVANCE(423);
       END_STATE();
     case 243:
-      if (lookahead == 'n') ADVANCE(420);
+      if (lookahead == 't') ADVANCE(424);
       END_STATE();
     case 244:
-      if (lookahead == 'p') ADVANCE(421);
+      if (lookahead == 'l') ADVANCE(425);
       END_STATE();
     case 245:
-      if (lookahead == 'i') ADVANCE(422);
+      if (lookahead == 'n') ADVANCE(426);
       END_STATE();
     case 246:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'p') ADVANCE(427);
       END_STATE();
     case 247:
-      if (lookahead == 'e') ADVANCE(423);
+      if (lookahead == 'i') ADVANCE(428);
       END_STATE();
     case 248:
-      if (lookahead == 'd') ADVANCE(424);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 249:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'e') ADVANCE(429);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 'd') ADVANCE(430);
       END_STATE();
     case 251:
-      if (lookahead == 'i') ADVANCE(426);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 253:
-      if (lookahead == 'd') ADVANCE(428);
-      END_STATE();
-    case 254:
-      if (lookahead == 's') ADVANCE(429);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 256:
-      if (lookahead == 'i') ADVANCE(430);
-      END_STATE();
-    case 257:
-      if (lookahead == 'n') ADVANCE(431);
-      END_STATE();
-    case 258:
       if (lookahead == 'i') ADVANCE(432);
       END_STATE();
-    case 259:
+    case 254:
       if (lookahead == 'e') ADVANCE(433);
       END_STATE();
+    case 255:
+      if (lookahead == 'd') ADVANCE(434);
+      END_STATE();
+    case 256:
+      if (lookahead == 's') ADVANCE(435);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 258:
+      if (lookahead == 'i') ADVANCE(436);
+      END_STATE();
+    case 259:
+      if (lookahead == 'n') ADVANCE(437);
+      END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 261:
-      if (lookahead == 'e') ADVANCE(434);
-      END_STATE();
-    case 262:
-      if (lookahead == '2') ADVANCE(435);
-      if (lookahead == '8') ADVANCE(436);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 264:
-      if (lookahead == 's') ADVANCE(437);
-      END_STATE();
-    case 265:
       if (lookahead == 'i') ADVANCE(438);
       END_STATE();
+    case 261:
+      if (lookahead == 'e') ADVANCE(439);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 263:
+      if (lookahead == 'e') ADVANCE(440);
+      END_STATE();
+    case 264:
+      if (lookahead == '2') ADVANCE(441);
+      if (lookahead == '8') ADVANCE(442);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
     case 266:
-      if (lookahead == 'u') ADVANCE(439);
+      if (lookahead == 's') ADVANCE(443);
       END_STATE();
     case 267:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(440);
-      if (lookahead == 's') ADVANCE(441);
+      if (lookahead == 'i') ADVANCE(444);
       END_STATE();
     case 268:
-      if (lookahead == 'n') ADVANCE(442);
+      if (lookahead == 'u') ADVANCE(445);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(443);
-      if (lookahead == 'p') ADVANCE(444);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(446);
+      if (lookahead == 's') ADVANCE(447);
       END_STATE();
     case 270:
-      if (lookahead == 'r') ADVANCE(445);
+      if (lookahead == 'n') ADVANCE(448);
       END_STATE();
     case 271:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'p') ADVANCE(450);
       END_STATE();
     case 272:
-      if (lookahead == 's') ADVANCE(446);
+      if (lookahead == 'r') ADVANCE(451);
       END_STATE();
     case 273:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(447);
+      if (lookahead == 's') ADVANCE(452);
       END_STATE();
     case 275:
-      if (lookahead == 's') ADVANCE(448);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 276:
-      if (lookahead == 'c') ADVANCE(449);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(453);
       END_STATE();
     case 277:
-      if (lookahead == 'c') ADVANCE(450);
+      if (lookahead == 's') ADVANCE(454);
       END_STATE();
     case 278:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 'c') ADVANCE(455);
       END_STATE();
     case 279:
-      if (lookahead == 'i') ADVANCE(452);
+      if (lookahead == 'c') ADVANCE(456);
       END_STATE();
     case 280:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 't') ADVANCE(457);
       END_STATE();
     case 281:
-      if (lookahead == 'a') ADVANCE(454);
+      if (lookahead == 'i') ADVANCE(458);
       END_STATE();
     case 282:
-      if (lookahead == 't') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(459);
       END_STATE();
     case 283:
-      if (lookahead == 'l') ADVANCE(456);
+      if (lookahead == 'a') ADVANCE(460);
       END_STATE();
     case 284:
-      if (lookahead == 'i') ADVANCE(457);
+      if (lookahead == 't') ADVANCE(461);
       END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(458);
-      if (lookahead == 'i') ADVANCE(459);
-      END_STATE();
-    case 286:
-      if (lookahead == 'c') ADVANCE(460);
-      if (lookahead == 'd') ADVANCE(461);
       if (lookahead == 'l') ADVANCE(462);
       END_STATE();
+    case 286:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'i') ADVANCE(463);
       END_STATE();
     case 288:
       if (lookahead == 'e') ADVANCE(464);
-      if (lookahead == 'l') ADVANCE(465);
+      if (lookahead == 'i') ADVANCE(465);
       END_STATE();
     case 289:
-      if (lookahead == 'e') ADVANCE(466);
+      if (lookahead == 'c') ADVANCE(466);
+      if (lookahead == 'd') ADVANCE(467);
+      if (lookahead == 'l') ADVANCE(468);
       END_STATE();
     case 290:
-      if (lookahead == 'e') ADVANCE(467);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 291:
-      if (lookahead == 'i') ADVANCE(468);
-      if (lookahead == 'o') ADVANCE(469);
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(471);
       END_STATE();
     case 292:
-      if (lookahead == 'u') ADVANCE(470);
-      END_STATE();
-    case 293:
-      if (lookahead == 'e') ADVANCE(471);
-      END_STATE();
-    case 294:
       if (lookahead == 'e') ADVANCE(472);
       END_STATE();
+    case 293:
+      if (lookahead == 'e') ADVANCE(473);
+      END_STATE();
+    case 294:
+      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'o') ADVANCE(475);
+      END_STATE();
     case 295:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'u') ADVANCE(476);
       END_STATE();
     case 296:
-      if (lookahead == 'l') ADVANCE(473);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 297:
-      if (lookahead == 's') ADVANCE(474);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 298:
-      if (lookahead == 'i') ADVANCE(475);
-      if (lookahead == 'v') ADVANCE(476);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 299:
-      if (lookahead == 's') ADVANCE(477);
+      if (lookahead == 'l') ADVANCE(479);
       END_STATE();
     case 300:
-      if (lookahead == 'r') ADVANCE(478);
+      if (lookahead == 's') ADVANCE(480);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(479);
+      if (lookahead == 'i') ADVANCE(481);
+      if (lookahead == 'v') ADVANCE(482);
       END_STATE();
     case 302:
-      if (lookahead == 'r') ADVANCE(480);
+      if (lookahead == 's') ADVANCE(483);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(481);
+      if (lookahead == 'r') ADVANCE(484);
       END_STATE();
     case 304:
-      if (lookahead == 'a') ADVANCE(482);
-      if (lookahead == 'c') ADVANCE(483);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(484);
+      if (lookahead == 'r') ADVANCE(486);
       END_STATE();
     case 306:
-      if (lookahead == 'r') ADVANCE(485);
+      if (lookahead == 'n') ADVANCE(487);
       END_STATE();
     case 307:
-      if (lookahead == 'c') ADVANCE(486);
+      if (lookahead == 'a') ADVANCE(488);
+      if (lookahead == 'c') ADVANCE(489);
       END_STATE();
     case 308:
-      if (lookahead == 'i') ADVANCE(487);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 309:
-      if (lookahead == 't') ADVANCE(488);
+      if (lookahead == 'r') ADVANCE(491);
       END_STATE();
     case 310:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(489);
+      if (lookahead == 'c') ADVANCE(492);
       END_STATE();
     case 311:
-      if (lookahead == 't') ADVANCE(490);
+      if (lookahead == 'i') ADVANCE(493);
       END_STATE();
     case 312:
-      if (lookahead == 'a') ADVANCE(491);
+      if (lookahead == 't') ADVANCE(494);
       END_STATE();
     case 313:
-      if (lookahead == 't') ADVANCE(492);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(495);
       END_STATE();
     case 314:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(496);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(493);
+      if (lookahead == 'a') ADVANCE(497);
       END_STATE();
     case 316:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 't') ADVANCE(498);
       END_STATE();
     case 317:
-      if (lookahead == 'p') ADVANCE(494);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 318:
-      if (lookahead == 'n') ADVANCE(495);
+      if (lookahead == 'l') ADVANCE(499);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(496);
-      if (lookahead == 'o') ADVANCE(497);
-      END_STATE();
-    case 320:
-      if (lookahead == 'a') ADVANCE(498);
-      END_STATE();
-    case 321:
-      if (lookahead == 'n') ADVANCE(499);
-      END_STATE();
-    case 322:
       if (lookahead == 'e') ADVANCE(500);
       END_STATE();
+    case 320:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 321:
+      if (lookahead == 'p') ADVANCE(501);
+      END_STATE();
+    case 322:
+      if (lookahead == 'n') ADVANCE(502);
+      END_STATE();
     case 323:
-      if (lookahead == 'i') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'o') ADVANCE(504);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'a') ADVANCE(505);
       END_STATE();
     case 325:
-      if (lookahead == 'i') ADVANCE(503);
+      if (lookahead == 'n') ADVANCE(506);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 327:
-      if (lookahead == 'i') ADVANCE(504);
-      END_STATE();
-    case 328:
-      if (lookahead == 'o') ADVANCE(505);
-      END_STATE();
-    case 329:
-      if (lookahead == 't') ADVANCE(506);
-      END_STATE();
-    case 330:
       if (lookahead == 'e') ADVANCE(507);
       END_STATE();
+    case 327:
+      if (lookahead == 'i') ADVANCE(508);
+      END_STATE();
+    case 328:
+      if (lookahead == 'e') ADVANCE(509);
+      END_STATE();
+    case 329:
+      if (lookahead == 'i') ADVANCE(510);
+      END_STATE();
+    case 330:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(508);
+      if (lookahead == 'i') ADVANCE(511);
       END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'i') ADVANCE(512);
       END_STATE();
     case 333:
-      if (lookahead == '8') ADVANCE(509);
+      if (lookahead == 'o') ADVANCE(513);
       END_STATE();
     case 334:
-      if (lookahead == 'e') ADVANCE(510);
-      END_STATE();
-    case 335:
-      if (lookahead == 'h') ADVANCE(511);
-      END_STATE();
-    case 336:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 337:
-      if (lookahead == 'e') ADVANCE(512);
-      END_STATE();
-    case 338:
-      if (lookahead == 'r') ADVANCE(513);
-      END_STATE();
-    case 339:
       if (lookahead == 't') ADVANCE(514);
       END_STATE();
-    case 340:
-      if (lookahead == 'd') ADVANCE(515);
+    case 335:
+      if (lookahead == 'e') ADVANCE(515);
       END_STATE();
-    case 341:
-      if (lookahead == 'n') ADVANCE(516);
+    case 336:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
-    case 342:
-      if (lookahead == 'c') ADVANCE(517);
+    case 337:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 343:
+    case 338:
+      if (lookahead == '8') ADVANCE(517);
+      END_STATE();
+    case 339:
       if (lookahead == 'e') ADVANCE(518);
       END_STATE();
+    case 340:
+      if (lookahead == 'h') ADVANCE(519);
+      END_STATE();
+    case 341:
+      ACCEPT_TOKEN(anon_sym_yes);
+      END_STATE();
+    case 342:
+      if (lookahead == 'e') ADVANCE(520);
+      END_STATE();
+    case 343:
+      if (lookahead == 'r') ADVANCE(521);
+      END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(519);
-      END_STATE();
-    case 345:
-      if (lookahead == 'i') ADVANCE(520);
-      END_STATE();
-    case 346:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 347:
-      if (lookahead == 'n') ADVANCE(521);
-      END_STATE();
-    case 348:
       if (lookahead == 't') ADVANCE(522);
       END_STATE();
-    case 349:
-      if (lookahead == 'o') ADVANCE(523);
+    case 345:
+      if (lookahead == 'd') ADVANCE(523);
       END_STATE();
-    case 350:
-      if (lookahead == 'a') ADVANCE(524);
+    case 346:
+      if (lookahead == 'r') ADVANCE(524);
       END_STATE();
-    case 351:
+    case 347:
       if (lookahead == 'n') ADVANCE(525);
       END_STATE();
+    case 348:
+      if (lookahead == 'c') ADVANCE(526);
+      END_STATE();
+    case 349:
+      if (lookahead == 'e') ADVANCE(527);
+      END_STATE();
+    case 350:
+      if (lookahead == 'e') ADVANCE(528);
+      END_STATE();
+    case 351:
+      if (lookahead == 'i') ADVANCE(529);
+      END_STATE();
     case 352:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(526);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 353:
-      if (lookahead == 'l') ADVANCE(527);
+      if (lookahead == 'n') ADVANCE(530);
       END_STATE();
     case 354:
-      if (lookahead == 'w') ADVANCE(528);
+      if (lookahead == 't') ADVANCE(531);
       END_STATE();
     case 355:
-      if (lookahead == 'd') ADVANCE(529);
+      if (lookahead == 'o') ADVANCE(532);
       END_STATE();
     case 356:
-      if (lookahead == 'd') ADVANCE(530);
+      if (lookahead == 'a') ADVANCE(533);
       END_STATE();
     case 357:
-      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'n') ADVANCE(534);
       END_STATE();
     case 358:
-      ACCEPT_TOKEN(anon_sym_bump);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(535);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
     case 360:
-      if (lookahead == 'b') ADVANCE(533);
+      if (lookahead == 'w') ADVANCE(537);
       END_STATE();
     case 361:
-      if (lookahead == 'i') ADVANCE(534);
+      if (lookahead == 'd') ADVANCE(538);
       END_STATE();
     case 362:
-      if (lookahead == 'n') ADVANCE(535);
+      if (lookahead == 'd') ADVANCE(539);
       END_STATE();
     case 363:
-      if (lookahead == 'u') ADVANCE(536);
+      if (lookahead == 'c') ADVANCE(540);
       END_STATE();
     case 364:
-      ACCEPT_TOKEN(anon_sym_clad);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 365:
-      if (lookahead == 's') ADVANCE(537);
+      if (lookahead == 'e') ADVANCE(541);
       END_STATE();
     case 366:
-      if (lookahead == 'i') ADVANCE(538);
+      if (lookahead == 'b') ADVANCE(542);
       END_STATE();
     case 367:
-      if (lookahead == 'i') ADVANCE(539);
-      if (lookahead == 'u') ADVANCE(540);
+      if (lookahead == 'i') ADVANCE(543);
       END_STATE();
     case 368:
-      if (lookahead == 'i') ADVANCE(541);
+      if (lookahead == 'n') ADVANCE(544);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(542);
+      if (lookahead == 'u') ADVANCE(545);
       END_STATE();
     case 370:
-      if (lookahead == 't') ADVANCE(543);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 371:
-      if (lookahead == 'e') ADVANCE(544);
+      if (lookahead == 's') ADVANCE(546);
       END_STATE();
     case 372:
-      if (lookahead == 'l') ADVANCE(545);
+      if (lookahead == 'i') ADVANCE(547);
       END_STATE();
     case 373:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'u') ADVANCE(549);
       END_STATE();
     case 374:
-      if (lookahead == 'd') ADVANCE(546);
+      if (lookahead == 'i') ADVANCE(550);
       END_STATE();
     case 375:
-      if (lookahead == 'n') ADVANCE(547);
-      END_STATE();
-    case 376:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 377:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 378:
-      if (lookahead == 'y') ADVANCE(548);
-      END_STATE();
-    case 379:
-      if (lookahead == 'c') ADVANCE(549);
-      END_STATE();
-    case 380:
-      if (lookahead == 'e') ADVANCE(550);
-      END_STATE();
-    case 381:
       if (lookahead == 'e') ADVANCE(551);
       END_STATE();
-    case 382:
-      if (lookahead == 'c') ADVANCE(552);
+    case 376:
+      if (lookahead == 't') ADVANCE(552);
       END_STATE();
-    case 383:
-      if (lookahead == 'l') ADVANCE(553);
+    case 377:
+      if (lookahead == 'e') ADVANCE(553);
       END_STATE();
-    case 384:
-      if (lookahead == 'a') ADVANCE(554);
+    case 378:
+      if (lookahead == 'l') ADVANCE(554);
       END_STATE();
-    case 385:
+    case 379:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 380:
       if (lookahead == 'd') ADVANCE(555);
       END_STATE();
+    case 381:
+      if (lookahead == 'n') ADVANCE(556);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 383:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 384:
+      if (lookahead == 'y') ADVANCE(557);
+      END_STATE();
+    case 385:
+      if (lookahead == 'c') ADVANCE(558);
+      END_STATE();
     case 386:
-      if (lookahead == 't') ADVANCE(556);
+      if (lookahead == 'e') ADVANCE(559);
       END_STATE();
     case 387:
-      if (lookahead == 'e') ADVANCE(557);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 388:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'c') ADVANCE(561);
       END_STATE();
     case 389:
-      if (lookahead == 'i') ADVANCE(558);
+      if (lookahead == 'l') ADVANCE(562);
       END_STATE();
     case 390:
-      if (lookahead == 'c') ADVANCE(559);
+      if (lookahead == 'a') ADVANCE(563);
       END_STATE();
     case 391:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'd') ADVANCE(564);
       END_STATE();
     case 392:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 't') ADVANCE(565);
       END_STATE();
     case 393:
-      if (lookahead == 'l') ADVANCE(560);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 394:
-      if (lookahead == '8') ADVANCE(561);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 395:
-      if (lookahead == 's') ADVANCE(562);
+      if (lookahead == 'i') ADVANCE(567);
       END_STATE();
     case 396:
-      if (lookahead == 'c') ADVANCE(563);
+      if (lookahead == 'c') ADVANCE(568);
       END_STATE();
     case 397:
-      if (lookahead == 's') ADVANCE(564);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 398:
-      if (lookahead == 'l') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 399:
-      if (lookahead == 'r') ADVANCE(566);
+      if (lookahead == 'l') ADVANCE(569);
       END_STATE();
     case 400:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == '8') ADVANCE(570);
       END_STATE();
     case 401:
-      if (lookahead == 'd') ADVANCE(568);
+      if (lookahead == 's') ADVANCE(571);
       END_STATE();
     case 402:
-      if (lookahead == 'b') ADVANCE(569);
+      if (lookahead == 'c') ADVANCE(572);
       END_STATE();
     case 403:
-      if (lookahead == 'a') ADVANCE(570);
+      if (lookahead == 's') ADVANCE(573);
       END_STATE();
     case 404:
-      if (lookahead == 'u') ADVANCE(571);
+      if (lookahead == 'l') ADVANCE(574);
       END_STATE();
     case 405:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'r') ADVANCE(575);
       END_STATE();
     case 406:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 407:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 408:
-      if (lookahead == 'r') ADVANCE(572);
-      END_STATE();
-    case 409:
-      if (lookahead == 'n') ADVANCE(573);
-      END_STATE();
-    case 410:
-      if (lookahead == 's') ADVANCE(574);
-      END_STATE();
-    case 411:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 412:
-      if (lookahead == 'h') ADVANCE(575);
-      END_STATE();
-    case 413:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 414:
       if (lookahead == 'e') ADVANCE(576);
       END_STATE();
-    case 415:
+    case 407:
       if (lookahead == 'd') ADVANCE(577);
       END_STATE();
-    case 416:
-      if (lookahead == 'r') ADVANCE(578);
+    case 408:
+      if (lookahead == 'b') ADVANCE(578);
       END_STATE();
-    case 417:
-      if (lookahead == 't') ADVANCE(579);
+    case 409:
+      if (lookahead == 'a') ADVANCE(579);
       END_STATE();
-    case 418:
-      if (lookahead == 'e') ADVANCE(580);
+    case 410:
+      if (lookahead == 'u') ADVANCE(580);
+      END_STATE();
+    case 411:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 412:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 413:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 414:
       if (lookahead == 'r') ADVANCE(581);
       END_STATE();
-    case 419:
-      if (lookahead == 'a') ADVANCE(582);
+    case 415:
+      if (lookahead == 'n') ADVANCE(582);
       END_STATE();
-    case 420:
+    case 416:
       if (lookahead == 's') ADVANCE(583);
       END_STATE();
+    case 417:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 418:
+      if (lookahead == 'h') ADVANCE(584);
+      END_STATE();
+    case 419:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 420:
+      if (lookahead == 'e') ADVANCE(585);
+      END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(584);
-      END_STATE();
-    case 422:
-      if (lookahead == 's') ADVANCE(585);
-      END_STATE();
-    case 423:
       if (lookahead == 'd') ADVANCE(586);
       END_STATE();
-    case 424:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 422:
+      if (lookahead == 'r') ADVANCE(587);
       END_STATE();
-    case 425:
-      if (lookahead == 'n') ADVANCE(587);
-      END_STATE();
-    case 426:
+    case 423:
       if (lookahead == 't') ADVANCE(588);
       END_STATE();
+    case 424:
+      if (lookahead == 'e') ADVANCE(589);
+      if (lookahead == 'r') ADVANCE(590);
+      END_STATE();
+    case 425:
+      if (lookahead == 'a') ADVANCE(591);
+      END_STATE();
+    case 426:
+      if (lookahead == 's') ADVANCE(592);
+      END_STATE();
     case 427:
-      if (lookahead == 'a') ADVANCE(589);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 428:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 's') ADVANCE(594);
       END_STATE();
     case 429:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(590);
+      if (lookahead == 'd') ADVANCE(595);
       END_STATE();
     case 430:
-      if (lookahead == 'm') ADVANCE(591);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'n') ADVANCE(596);
       END_STATE();
     case 432:
-      if (lookahead == 'u') ADVANCE(592);
+      if (lookahead == 't') ADVANCE(597);
       END_STATE();
     case 433:
-      if (lookahead == 'r') ADVANCE(593);
+      if (lookahead == 'a') ADVANCE(598);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_mode);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 435:
-      if (lookahead == '7') ADVANCE(594);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(599);
       END_STATE();
     case 436:
-      if (lookahead == '3') ADVANCE(595);
+      if (lookahead == 'm') ADVANCE(600);
       END_STATE();
     case 437:
-      if (lookahead == 'e') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 438:
-      if (lookahead == 'n') ADVANCE(597);
-      END_STATE();
-    case 439:
-      if (lookahead == 'p') ADVANCE(598);
-      END_STATE();
-    case 440:
-      if (lookahead == 'm') ADVANCE(599);
-      END_STATE();
-    case 441:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 442:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 443:
-      if (lookahead == 'r') ADVANCE(600);
-      END_STATE();
-    case 444:
       if (lookahead == 'u') ADVANCE(601);
       END_STATE();
-    case 445:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 439:
+      if (lookahead == 'r') ADVANCE(602);
       END_STATE();
-    case 446:
-      if (lookahead == 'e') ADVANCE(602);
+    case 440:
+      ACCEPT_TOKEN(anon_sym_mode);
       END_STATE();
-    case 447:
-      if (lookahead == 'i') ADVANCE(603);
+    case 441:
+      if (lookahead == '7') ADVANCE(603);
       END_STATE();
-    case 448:
-      if (lookahead == 'e') ADVANCE(604);
+    case 442:
+      if (lookahead == '3') ADVANCE(604);
       END_STATE();
-    case 449:
+    case 443:
       if (lookahead == 'e') ADVANCE(605);
       END_STATE();
+    case 444:
+      if (lookahead == 'n') ADVANCE(606);
+      END_STATE();
+    case 445:
+      if (lookahead == 'p') ADVANCE(607);
+      END_STATE();
+    case 446:
+      if (lookahead == 'm') ADVANCE(608);
+      END_STATE();
+    case 447:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 448:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 449:
+      if (lookahead == 'r') ADVANCE(609);
+      END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(606);
+      if (lookahead == 'u') ADVANCE(610);
       END_STATE();
     case 451:
-      ACCEPT_TOKEN(anon_sym_port);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 452:
-      if (lookahead == 't') ADVANCE(607);
+      if (lookahead == 'e') ADVANCE(611);
       END_STATE();
     case 453:
-      if (lookahead == 'r') ADVANCE(608);
+      if (lookahead == 'i') ADVANCE(612);
       END_STATE();
     case 454:
-      if (lookahead == 'm') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(613);
       END_STATE();
     case 455:
-      if (lookahead == 'e') ADVANCE(610);
+      if (lookahead == 'e') ADVANCE(614);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(611);
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
     case 457:
-      if (lookahead == 'u') ADVANCE(612);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 458:
-      if (lookahead == 'd') ADVANCE(613);
-      END_STATE();
-    case 459:
-      if (lookahead == 'n') ADVANCE(614);
-      if (lookahead == 'o') ADVANCE(615);
-      END_STATE();
-    case 460:
       if (lookahead == 't') ADVANCE(616);
       END_STATE();
+    case 459:
+      if (lookahead == 'r') ADVANCE(617);
+      END_STATE();
+    case 460:
+      if (lookahead == 'm') ADVANCE(618);
+      END_STATE();
     case 461:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(617);
+      if (lookahead == 'e') ADVANCE(619);
       END_STATE();
     case 462:
-      if (lookahead == 'i') ADVANCE(618);
+      if (lookahead == 'i') ADVANCE(620);
       END_STATE();
     case 463:
-      if (lookahead == 'i') ADVANCE(619);
+      if (lookahead == 'u') ADVANCE(621);
       END_STATE();
     case 464:
-      if (lookahead == 'r') ADVANCE(620);
+      if (lookahead == 'd') ADVANCE(622);
       END_STATE();
     case 465:
-      if (lookahead == 'e') ADVANCE(621);
+      if (lookahead == 'n') ADVANCE(623);
+      if (lookahead == 'o') ADVANCE(624);
       END_STATE();
     case 466:
-      if (lookahead == 'c') ADVANCE(622);
+      if (lookahead == 't') ADVANCE(625);
       END_STATE();
     case 467:
-      if (lookahead == 'a') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(626);
       END_STATE();
     case 468:
-      if (lookahead == 's') ADVANCE(624);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 469:
-      if (lookahead == 'l') ADVANCE(625);
-      if (lookahead == 'n') ADVANCE(626);
+      if (lookahead == 'i') ADVANCE(628);
       END_STATE();
     case 470:
-      if (lookahead == 'r') ADVANCE(627);
+      if (lookahead == 'r') ADVANCE(629);
       END_STATE();
     case 471:
-      if (lookahead == 'r') ADVANCE(628);
-      END_STATE();
-    case 472:
-      if (lookahead == 's') ADVANCE(629);
-      END_STATE();
-    case 473:
       if (lookahead == 'e') ADVANCE(630);
       END_STATE();
+    case 472:
+      if (lookahead == 'c') ADVANCE(631);
+      END_STATE();
+    case 473:
+      if (lookahead == 'a') ADVANCE(632);
+      END_STATE();
     case 474:
-      if (lookahead == 'i') ADVANCE(631);
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
     case 475:
-      if (lookahead == 'e') ADVANCE(632);
+      if (lookahead == 'l') ADVANCE(634);
+      if (lookahead == 'n') ADVANCE(635);
       END_STATE();
     case 476:
-      if (lookahead == 'i') ADVANCE(633);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 477:
-      if (lookahead == 'i') ADVANCE(634);
+      if (lookahead == 'r') ADVANCE(637);
       END_STATE();
     case 478:
-      if (lookahead == 'e') ADVANCE(635);
+      if (lookahead == 's') ADVANCE(638);
       END_STATE();
     case 479:
-      if (lookahead == 't') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
     case 480:
-      if (lookahead == 't') ADVANCE(637);
+      if (lookahead == 'i') ADVANCE(640);
       END_STATE();
     case 481:
-      if (lookahead == 't') ADVANCE(638);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 482:
-      if (lookahead == 'd') ADVANCE(639);
-      END_STATE();
-    case 483:
-      if (lookahead == 'e') ADVANCE(640);
-      END_STATE();
-    case 484:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 485:
-      if (lookahead == 'c') ADVANCE(641);
-      END_STATE();
-    case 486:
       if (lookahead == 'i') ADVANCE(642);
       END_STATE();
+    case 483:
+      if (lookahead == 'i') ADVANCE(643);
+      END_STATE();
+    case 484:
+      if (lookahead == 'e') ADVANCE(644);
+      END_STATE();
+    case 485:
+      if (lookahead == 't') ADVANCE(645);
+      END_STATE();
+    case 486:
+      if (lookahead == 't') ADVANCE(646);
+      END_STATE();
     case 487:
-      if (lookahead == 't') ADVANCE(643);
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 'd') ADVANCE(648);
       END_STATE();
     case 489:
-      if (lookahead == 'p') ADVANCE(644);
+      if (lookahead == 'e') ADVANCE(649);
       END_STATE();
     case 490:
-      if (lookahead == 'i') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 491:
-      if (lookahead == 'n') ADVANCE(646);
+      if (lookahead == 'c') ADVANCE(650);
       END_STATE();
     case 492:
-      if (lookahead == 'c') ADVANCE(647);
+      if (lookahead == 'i') ADVANCE(651);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
     case 494:
-      if (lookahead == 'e') ADVANCE(648);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 495:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'p') ADVANCE(653);
       END_STATE();
     case 496:
-      if (lookahead == 's') ADVANCE(649);
+      if (lookahead == 'i') ADVANCE(654);
       END_STATE();
     case 497:
-      if (lookahead == 'u') ADVANCE(650);
+      if (lookahead == 'n') ADVANCE(655);
       END_STATE();
     case 498:
-      if (lookahead == 'l') ADVANCE(651);
+      if (lookahead == 'c') ADVANCE(656);
       END_STATE();
     case 499:
-      if (lookahead == 's') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 500:
-      if (lookahead == 'r') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 501:
-      if (lookahead == 'c') ADVANCE(654);
+      if (lookahead == 'e') ADVANCE(657);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 503:
-      if (lookahead == 'l') ADVANCE(656);
+      if (lookahead == 's') ADVANCE(658);
       END_STATE();
     case 504:
-      if (lookahead == 'd') ADVANCE(657);
+      if (lookahead == 'u') ADVANCE(659);
       END_STATE();
     case 505:
-      if (lookahead == 'c') ADVANCE(658);
-      END_STATE();
-    case 506:
-      if (lookahead == 'a') ADVANCE(659);
-      END_STATE();
-    case 507:
       if (lookahead == 'l') ADVANCE(660);
       END_STATE();
+    case 506:
+      if (lookahead == 's') ADVANCE(661);
+      END_STATE();
+    case 507:
+      if (lookahead == 'r') ADVANCE(662);
+      END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'c') ADVANCE(663);
       END_STATE();
     case 509:
-      if (lookahead == '4') ADVANCE(661);
+      if (lookahead == 'r') ADVANCE(664);
       END_STATE();
     case 510:
-      if (lookahead == 's') ADVANCE(662);
+      if (lookahead == 'l') ADVANCE(665);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(663);
+      if (lookahead == 'd') ADVANCE(666);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_above);
-      END_STATE();
-    case 513:
-      if (lookahead == 'a') ADVANCE(664);
-      END_STATE();
-    case 514:
-      if (lookahead == 'e') ADVANCE(665);
-      END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 516:
-      if (lookahead == 's') ADVANCE(666);
-      END_STATE();
-    case 517:
       if (lookahead == 'a') ADVANCE(667);
       END_STATE();
+    case 513:
+      if (lookahead == 'c') ADVANCE(668);
+      END_STATE();
+    case 514:
+      if (lookahead == 'a') ADVANCE(669);
+      END_STATE();
+    case 515:
+      if (lookahead == 'l') ADVANCE(670);
+      END_STATE();
+    case 516:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 517:
+      if (lookahead == '4') ADVANCE(671);
+      END_STATE();
     case 518:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 's') ADVANCE(672);
       END_STATE();
     case 519:
-      if (lookahead == 'n') ADVANCE(668);
-      END_STATE();
-    case 520:
-      if (lookahead == 'f') ADVANCE(669);
-      END_STATE();
-    case 521:
-      if (lookahead == 'n') ADVANCE(670);
-      END_STATE();
-    case 522:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 523:
-      if (lookahead == 'r') ADVANCE(671);
-      END_STATE();
-    case 524:
-      if (lookahead == 'g') ADVANCE(672);
-      END_STATE();
-    case 525:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 526:
+      ACCEPT_TOKEN(anon_sym_with);
       if (lookahead == 'i') ADVANCE(673);
       END_STATE();
-    case 527:
-      if (lookahead == 'i') ADVANCE(674);
+    case 520:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 528:
-      ACCEPT_TOKEN(anon_sym_below);
+    case 521:
+      if (lookahead == 'a') ADVANCE(674);
       END_STATE();
-    case 529:
+    case 522:
       if (lookahead == 'e') ADVANCE(675);
       END_STATE();
+    case 523:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 524:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 525:
+      if (lookahead == 's') ADVANCE(676);
+      END_STATE();
+    case 526:
+      if (lookahead == 'a') ADVANCE(677);
+      END_STATE();
+    case 527:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 528:
+      if (lookahead == 'n') ADVANCE(678);
+      END_STATE();
+    case 529:
+      if (lookahead == 'f') ADVANCE(679);
+      END_STATE();
     case 530:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 531:
-      if (lookahead == 'h') ADVANCE(676);
-      END_STATE();
-    case 532:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 533:
-      if (lookahead == 'r') ADVANCE(677);
-      END_STATE();
-    case 534:
-      if (lookahead == 'e') ADVANCE(678);
-      END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 536:
-      if (lookahead == 'l') ADVANCE(679);
-      END_STATE();
-    case 537:
-      ACCEPT_TOKEN(anon_sym_class);
-      END_STATE();
-    case 538:
       if (lookahead == 'n') ADVANCE(680);
       END_STATE();
+    case 531:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 532:
+      if (lookahead == 'r') ADVANCE(681);
+      END_STATE();
+    case 533:
+      if (lookahead == 'g') ADVANCE(682);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 535:
+      if (lookahead == 'i') ADVANCE(683);
+      END_STATE();
+    case 536:
+      if (lookahead == 'i') ADVANCE(684);
+      END_STATE();
+    case 537:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 538:
+      if (lookahead == 'e') ADVANCE(685);
+      END_STATE();
     case 539:
-      if (lookahead == 't') ADVANCE(681);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 540:
-      if (lookahead == 'c') ADVANCE(682);
+      if (lookahead == 'h') ADVANCE(686);
       END_STATE();
     case 541:
-      if (lookahead == 'd') ADVANCE(683);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 542:
-      if (lookahead == 'c') ADVANCE(684);
+      if (lookahead == 'r') ADVANCE(687);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(688);
       END_STATE();
     case 544:
-      if (lookahead == 'c') ADVANCE(686);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 545:
-      if (lookahead == 'e') ADVANCE(687);
+      if (lookahead == 'l') ADVANCE(689);
       END_STATE();
     case 546:
-      ACCEPT_TOKEN(anon_sym_dated);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 547:
-      if (lookahead == 'p') ADVANCE(688);
+      if (lookahead == 'n') ADVANCE(690);
       END_STATE();
     case 548:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 't') ADVANCE(691);
       END_STATE();
     case 549:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 550:
-      if (lookahead == 't') ADVANCE(690);
+      if (lookahead == 'd') ADVANCE(693);
       END_STATE();
     case 551:
-      if (lookahead == 'x') ADVANCE(691);
+      if (lookahead == 'c') ADVANCE(694);
       END_STATE();
     case 552:
-      if (lookahead == 't') ADVANCE(692);
+      if (lookahead == 'r') ADVANCE(695);
       END_STATE();
     case 553:
-      if (lookahead == 'a') ADVANCE(693);
+      if (lookahead == 'c') ADVANCE(696);
       END_STATE();
     case 554:
-      if (lookahead == 'n') ADVANCE(694);
+      if (lookahead == 'e') ADVANCE(697);
       END_STATE();
     case 555:
-      if (lookahead == 'e') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'p') ADVANCE(698);
       END_STATE();
     case 557:
-      if (lookahead == 'x') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 558:
-      if (lookahead == 'o') ADVANCE(697);
+      if (lookahead == 'e') ADVANCE(699);
       END_STATE();
     case 559:
-      if (lookahead == 'i') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(700);
       END_STATE();
     case 560:
-      if (lookahead == 'i') ADVANCE(699);
+      if (lookahead == 'x') ADVANCE(701);
       END_STATE();
     case 561:
-      if (lookahead == '9') ADVANCE(700);
-      END_STATE();
-    case 562:
-      if (lookahead == 's') ADVANCE(701);
-      END_STATE();
-    case 563:
       if (lookahead == 't') ADVANCE(702);
       END_STATE();
+    case 562:
+      if (lookahead == 'a') ADVANCE(703);
+      END_STATE();
+    case 563:
+      if (lookahead == 'n') ADVANCE(704);
+      END_STATE();
     case 564:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'e') ADVANCE(705);
       END_STATE();
     case 565:
-      if (lookahead == 'y') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 566:
-      if (lookahead == 'e') ADVANCE(704);
+      if (lookahead == 'x') ADVANCE(706);
       END_STATE();
     case 567:
-      if (lookahead == 'r') ADVANCE(705);
+      if (lookahead == 'o') ADVANCE(707);
       END_STATE();
     case 568:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 569:
-      if (lookahead == 'a') ADVANCE(706);
+      if (lookahead == 'i') ADVANCE(709);
       END_STATE();
     case 570:
-      if (lookahead == 'r') ADVANCE(707);
+      if (lookahead == '9') ADVANCE(710);
       END_STATE();
     case 571:
-      if (lookahead == 'e') ADVANCE(708);
+      if (lookahead == 's') ADVANCE(711);
       END_STATE();
     case 572:
-      if (lookahead == 'a') ADVANCE(709);
+      if (lookahead == 't') ADVANCE(712);
       END_STATE();
     case 573:
-      if (lookahead == 'd') ADVANCE(710);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'y') ADVANCE(713);
       END_STATE();
     case 575:
-      if (lookahead == 't') ADVANCE(711);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(712);
+      if (lookahead == 'r') ADVANCE(715);
       END_STATE();
     case 577:
-      if (lookahead == 'a') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(714);
+      if (lookahead == 'a') ADVANCE(716);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'r') ADVANCE(717);
       END_STATE();
     case 580:
-      if (lookahead == 'a') ADVANCE(715);
+      if (lookahead == 'e') ADVANCE(718);
       END_STATE();
     case 581:
-      if (lookahead == 'u') ADVANCE(716);
+      if (lookahead == 'a') ADVANCE(719);
       END_STATE();
     case 582:
-      if (lookahead == 't') ADVANCE(717);
+      if (lookahead == 'd') ADVANCE(720);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_joins);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 584:
-      if (lookahead == 'r') ADVANCE(718);
+      if (lookahead == 't') ADVANCE(721);
       END_STATE();
     case 585:
-      if (lookahead == 'd') ADVANCE(719);
+      if (lookahead == 'r') ADVANCE(722);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'a') ADVANCE(723);
       END_STATE();
     case 587:
-      if (lookahead == 'c') ADVANCE(720);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(724);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_limit);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 589:
-      if (lookahead == 'r') ADVANCE(721);
-      END_STATE();
-    case 590:
-      if (lookahead == 't') ADVANCE(722);
-      END_STATE();
-    case 591:
-      if (lookahead == 'u') ADVANCE(723);
-      END_STATE();
-    case 592:
-      if (lookahead == 'm') ADVANCE(724);
-      END_STATE();
-    case 593:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 594:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 596:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 597:
       if (lookahead == 'a') ADVANCE(725);
       END_STATE();
+    case 590:
+      if (lookahead == 'u') ADVANCE(726);
+      END_STATE();
+    case 591:
+      if (lookahead == 't') ADVANCE(727);
+      END_STATE();
+    case 592:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 593:
+      if (lookahead == 'r') ADVANCE(728);
+      END_STATE();
+    case 594:
+      if (lookahead == 'd') ADVANCE(729);
+      END_STATE();
+    case 595:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 596:
+      if (lookahead == 'c') ADVANCE(730);
+      END_STATE();
+    case 597:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 598:
-      if (lookahead == 'a') ADVANCE(726);
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 't') ADVANCE(732);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(727);
+      if (lookahead == 'u') ADVANCE(733);
       END_STATE();
     case 601:
-      if (lookahead == 't') ADVANCE(728);
+      if (lookahead == 'm') ADVANCE(734);
       END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 603:
-      if (lookahead == 't') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 'a') ADVANCE(735);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(731);
+      if (lookahead == 'a') ADVANCE(736);
       END_STATE();
     case 608:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 609:
-      if (lookahead == 'p') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(737);
       END_STATE();
     case 610:
-      if (lookahead == 'c') ADVANCE(733);
+      if (lookahead == 't') ADVANCE(738);
       END_STATE();
     case 611:
-      if (lookahead == 'c') ADVANCE(734);
+      if (lookahead == 's') ADVANCE(739);
       END_STATE();
     case 612:
-      if (lookahead == 's') ADVANCE(735);
+      if (lookahead == 't') ADVANCE(740);
       END_STATE();
     case 613:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 614:
-      if (lookahead == 'g') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 615:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_place);
       END_STATE();
     case 616:
-      if (lookahead == 'a') ADVANCE(737);
+      if (lookahead == 'i') ADVANCE(741);
       END_STATE();
     case 617:
-      if (lookahead == 'n') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 618:
-      if (lookahead == 'z') ADVANCE(739);
+      if (lookahead == 'p') ADVANCE(742);
       END_STATE();
     case 619:
-      if (lookahead == 'v') ADVANCE(740);
+      if (lookahead == 'c') ADVANCE(743);
       END_STATE();
     case 620:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 'c') ADVANCE(744);
       END_STATE();
     case 621:
-      if (lookahead == 'c') ADVANCE(742);
+      if (lookahead == 's') ADVANCE(745);
       END_STATE();
     case 622:
-      if (lookahead == 't') ADVANCE(743);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 623:
-      if (lookahead == 't') ADVANCE(744);
+      if (lookahead == 'g') ADVANCE(746);
       END_STATE();
     case 624:
-      if (lookahead == 't') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 625:
-      if (lookahead == 'u') ADVANCE(746);
-      END_STATE();
-    case 626:
       if (lookahead == 'a') ADVANCE(747);
       END_STATE();
-    case 627:
+    case 626:
       if (lookahead == 'n') ADVANCE(748);
       END_STATE();
+    case 627:
+      if (lookahead == 'z') ADVANCE(749);
+      END_STATE();
     case 628:
-      if (lookahead == 's') ADVANCE(749);
+      if (lookahead == 'v') ADVANCE(750);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'e') ADVANCE(751);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 631:
-      if (lookahead == 't') ADVANCE(750);
-      END_STATE();
-    case 632:
-      if (lookahead == 's') ADVANCE(751);
-      END_STATE();
-    case 633:
       if (lookahead == 'c') ADVANCE(752);
       END_STATE();
+    case 631:
+      if (lookahead == 't') ADVANCE(753);
+      END_STATE();
+    case 632:
+      if (lookahead == 't') ADVANCE(754);
+      END_STATE();
+    case 633:
+      if (lookahead == 't') ADVANCE(755);
+      END_STATE();
     case 634:
-      if (lookahead == 'o') ADVANCE(753);
+      if (lookahead == 'u') ADVANCE(756);
       END_STATE();
     case 635:
-      if (lookahead == 'd') ADVANCE(754);
+      if (lookahead == 'a') ADVANCE(757);
       END_STATE();
     case 636:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'n') ADVANCE(758);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 's') ADVANCE(759);
       END_STATE();
     case 638:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
     case 641:
-      if (lookahead == 'e') ADVANCE(755);
+      if (lookahead == 's') ADVANCE(761);
       END_STATE();
     case 642:
-      if (lookahead == 'n') ADVANCE(756);
+      if (lookahead == 'c') ADVANCE(762);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'o') ADVANCE(763);
       END_STATE();
     case 644:
-      if (lookahead == 'r') ADVANCE(757);
+      if (lookahead == 'd') ADVANCE(764);
       END_STATE();
     case 645:
-      if (lookahead == 'o') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 646:
-      if (lookahead == 'd') ADVANCE(759);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 647:
-      if (lookahead == 'h') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 648:
-      if (lookahead == 'r') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 649:
-      if (lookahead == 'h') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 650:
-      if (lookahead == 'g') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(765);
       END_STATE();
     case 651:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 652:
-      if (lookahead == 'c') ADVANCE(764);
-      if (lookahead == 'm') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'r') ADVANCE(767);
       END_STATE();
     case 654:
-      if (lookahead == 'a') ADVANCE(766);
+      if (lookahead == 'o') ADVANCE(768);
       END_STATE();
     case 655:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'd') ADVANCE(769);
       END_STATE();
     case 656:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'h') ADVANCE(770);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'r') ADVANCE(771);
       END_STATE();
     case 658:
-      if (lookahead == 'i') ADVANCE(767);
+      if (lookahead == 'h') ADVANCE(772);
       END_STATE();
     case 659:
-      if (lookahead == 'g') ADVANCE(768);
+      if (lookahead == 'g') ADVANCE(773);
       END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(769);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'c') ADVANCE(774);
+      if (lookahead == 'm') ADVANCE(775);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 663:
-      if (lookahead == 'n') ADVANCE(770);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 665:
-      if (lookahead == 'r') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 666:
-      if (lookahead == 't') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 667:
-      if (lookahead == 't') ADVANCE(774);
+      if (lookahead == 'n') ADVANCE(777);
       END_STATE();
     case 668:
-      if (lookahead == 't') ADVANCE(775);
-      END_STATE();
-    case 669:
-      if (lookahead == 'i') ADVANCE(776);
-      END_STATE();
-    case 670:
-      if (lookahead == 'a') ADVANCE(777);
-      END_STATE();
-    case 671:
       if (lookahead == 'i') ADVANCE(778);
       END_STATE();
+    case 669:
+      if (lookahead == 'g') ADVANCE(779);
+      END_STATE();
+    case 670:
+      if (lookahead == 'e') ADVANCE(780);
+      END_STATE();
+    case 671:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
     case 672:
-      if (lookahead == 'i') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 673:
-      if (lookahead == 'd') ADVANCE(780);
-      END_STATE();
-    case 674:
       if (lookahead == 'n') ADVANCE(781);
       END_STATE();
+    case 674:
+      if (lookahead == 'c') ADVANCE(782);
+      END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(782);
+      if (lookahead == 't') ADVANCE(784);
       END_STATE();
     case 677:
-      if (lookahead == 'a') ADVANCE(783);
+      if (lookahead == 't') ADVANCE(785);
       END_STATE();
     case 678:
-      if (lookahead == 'r') ADVANCE(784);
+      if (lookahead == 't') ADVANCE(786);
       END_STATE();
     case 679:
-      if (lookahead == 'a') ADVANCE(785);
-      END_STATE();
-    case 680:
-      if (lookahead == 'e') ADVANCE(786);
-      END_STATE();
-    case 681:
       if (lookahead == 'i') ADVANCE(787);
       END_STATE();
+    case 680:
+      if (lookahead == 'a') ADVANCE(788);
+      END_STATE();
+    case 681:
+      if (lookahead == 'i') ADVANCE(789);
+      END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(788);
+      if (lookahead == 'i') ADVANCE(790);
       END_STATE();
     case 683:
-      if (lookahead == 'e') ADVANCE(789);
+      if (lookahead == 'd') ADVANCE(791);
       END_STATE();
     case 684:
-      if (lookahead == 't') ADVANCE(790);
+      if (lookahead == 'n') ADVANCE(792);
       END_STATE();
     case 685:
-      if (lookahead == 'u') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(793);
       END_STATE();
     case 687:
-      if (lookahead == 'd') ADVANCE(793);
-      if (lookahead == 'r') ADVANCE(794);
+      if (lookahead == 'a') ADVANCE(794);
       END_STATE();
     case 688:
-      if (lookahead == 'u') ADVANCE(795);
+      if (lookahead == 'r') ADVANCE(795);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'a') ADVANCE(796);
       END_STATE();
     case 690:
-      if (lookahead == 'e') ADVANCE(796);
-      END_STATE();
-    case 691:
       if (lookahead == 'e') ADVANCE(797);
       END_STATE();
-    case 692:
+    case 691:
       if (lookahead == 'i') ADVANCE(798);
       END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(799);
+      END_STATE();
     case 693:
-      if (lookahead == 'y') ADVANCE(799);
+      if (lookahead == 'e') ADVANCE(800);
       END_STATE();
     case 694:
-      if (lookahead == 'c') ADVANCE(800);
+      if (lookahead == 't') ADVANCE(801);
       END_STATE();
     case 695:
-      if (lookahead == 'r') ADVANCE(801);
+      if (lookahead == 'u') ADVANCE(802);
       END_STATE();
     case 696:
-      if (lookahead == 'e') ADVANCE(802);
+      if (lookahead == 't') ADVANCE(803);
       END_STATE();
     case 697:
-      if (lookahead == 'n') ADVANCE(803);
+      if (lookahead == 'd') ADVANCE(804);
+      if (lookahead == 'r') ADVANCE(805);
       END_STATE();
     case 698:
-      if (lookahead == 'e') ADVANCE(804);
+      if (lookahead == 'u') ADVANCE(806);
       END_STATE();
     case 699:
-      if (lookahead == 's') ADVANCE(805);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(807);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(808);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'i') ADVANCE(809);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'y') ADVANCE(810);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'c') ADVANCE(811);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'r') ADVANCE(812);
       END_STATE();
     case 706:
-      if (lookahead == 'c') ADVANCE(806);
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
     case 707:
-      if (lookahead == 'd') ADVANCE(807);
+      if (lookahead == 'n') ADVANCE(814);
       END_STATE();
     case 708:
-      if (lookahead == 'n') ADVANCE(808);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(809);
+      if (lookahead == 's') ADVANCE(816);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_height);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_holder);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 713:
-      if (lookahead == 'n') ADVANCE(810);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 714:
-      if (lookahead == 'r') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 715:
-      if (lookahead == 'd') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 716:
-      if (lookahead == 'm') ADVANCE(813);
+      if (lookahead == 'c') ADVANCE(817);
       END_STATE();
     case 717:
-      if (lookahead == 'i') ADVANCE(814);
-      if (lookahead == 'o') ADVANCE(815);
+      if (lookahead == 'd') ADVANCE(818);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'n') ADVANCE(819);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(816);
+      if (lookahead == 't') ADVANCE(820);
       END_STATE();
     case 720:
-      if (lookahead == 'e') ADVANCE(817);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 721:
-      if (lookahead == 'i') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 722:
-      if (lookahead == 'a') ADVANCE(819);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 723:
-      if (lookahead == 'm') ADVANCE(820);
+      if (lookahead == 'n') ADVANCE(821);
       END_STATE();
     case 724:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'r') ADVANCE(822);
       END_STATE();
     case 725:
-      if (lookahead == 'l') ADVANCE(821);
+      if (lookahead == 'd') ADVANCE(823);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(822);
+      if (lookahead == 'm') ADVANCE(824);
       END_STATE();
     case 727:
-      if (lookahead == 'r') ADVANCE(823);
+      if (lookahead == 'i') ADVANCE(825);
+      if (lookahead == 'o') ADVANCE(826);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_output);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'i') ADVANCE(827);
       END_STATE();
     case 730:
-      if (lookahead == 't') ADVANCE(824);
+      if (lookahead == 'e') ADVANCE(828);
       END_STATE();
     case 731:
-      if (lookahead == 'o') ADVANCE(825);
+      if (lookahead == 'i') ADVANCE(829);
       END_STATE();
     case 732:
-      if (lookahead == 'l') ADVANCE(826);
+      if (lookahead == 'a') ADVANCE(830);
       END_STATE();
     case 733:
-      if (lookahead == 't') ADVANCE(827);
+      if (lookahead == 'm') ADVANCE(831);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_public);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'l') ADVANCE(832);
       END_STATE();
     case 736:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 737:
-      if (lookahead == 'n') ADVANCE(828);
-      END_STATE();
-    case 738:
-      if (lookahead == 'g') ADVANCE(829);
-      END_STATE();
-    case 739:
-      if (lookahead == 'e') ADVANCE(830);
-      END_STATE();
-    case 740:
-      if (lookahead == 'e') ADVANCE(831);
-      END_STATE();
-    case 741:
-      if (lookahead == 'n') ADVANCE(832);
-      END_STATE();
-    case 742:
       if (lookahead == 't') ADVANCE(833);
       END_STATE();
+    case 737:
+      if (lookahead == 'r') ADVANCE(834);
+      END_STATE();
+    case 738:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 740:
+      if (lookahead == 't') ADVANCE(835);
+      END_STATE();
+    case 741:
+      if (lookahead == 'o') ADVANCE(836);
+      END_STATE();
+    case 742:
+      if (lookahead == 'l') ADVANCE(837);
+      END_STATE();
     case 743:
-      if (lookahead == 's') ADVANCE(834);
+      if (lookahead == 't') ADVANCE(838);
       END_STATE();
     case 744:
-      if (lookahead == 'a') ADVANCE(835);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 745:
-      if (lookahead == 'i') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 746:
-      if (lookahead == 't') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 747:
-      if (lookahead == 'n') ADVANCE(838);
+      if (lookahead == 'n') ADVANCE(839);
       END_STATE();
     case 748:
-      if (lookahead == '-') ADVANCE(839);
+      if (lookahead == 'g') ADVANCE(840);
       END_STATE();
     case 749:
-      if (lookahead == 'e') ADVANCE(840);
+      if (lookahead == 'e') ADVANCE(841);
       END_STATE();
     case 750:
-      if (lookahead == 'i') ADVANCE(841);
-      END_STATE();
-    case 751:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 752:
       if (lookahead == 'e') ADVANCE(842);
       END_STATE();
-    case 753:
+    case 751:
       if (lookahead == 'n') ADVANCE(843);
       END_STATE();
+    case 752:
+      if (lookahead == 't') ADVANCE(844);
+      END_STATE();
+    case 753:
+      if (lookahead == 's') ADVANCE(845);
+      END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'a') ADVANCE(846);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'i') ADVANCE(847);
       END_STATE();
     case 756:
-      if (lookahead == 'g') ADVANCE(844);
+      if (lookahead == 't') ADVANCE(848);
       END_STATE();
     case 757:
-      if (lookahead == 'o') ADVANCE(845);
+      if (lookahead == 'n') ADVANCE(849);
       END_STATE();
     case 758:
-      if (lookahead == 'n') ADVANCE(846);
+      if (lookahead == '-') ADVANCE(850);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(847);
-      END_STATE();
-    case 760:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 761:
-      if (lookahead == 'a') ADVANCE(848);
-      END_STATE();
-    case 762:
-      if (lookahead == 'o') ADVANCE(849);
-      END_STATE();
-    case 763:
-      if (lookahead == 'h') ADVANCE(850);
-      END_STATE();
-    case 764:
       if (lookahead == 'e') ADVANCE(851);
       END_STATE();
-    case 765:
+    case 760:
       if (lookahead == 'i') ADVANCE(852);
       END_STATE();
+    case 761:
+      ACCEPT_TOKEN(anon_sym_series);
+      END_STATE();
+    case 762:
+      if (lookahead == 'e') ADVANCE(853);
+      END_STATE();
+    case 763:
+      if (lookahead == 'n') ADVANCE(854);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
     case 766:
-      if (lookahead == 'l') ADVANCE(853);
+      if (lookahead == 'g') ADVANCE(855);
       END_STATE();
     case 767:
-      if (lookahead == 't') ADVANCE(854);
+      if (lookahead == 'o') ADVANCE(856);
       END_STATE();
     case 768:
-      if (lookahead == 'e') ADVANCE(855);
+      if (lookahead == 'n') ADVANCE(857);
       END_STATE();
     case 769:
-      if (lookahead == 'n') ADVANCE(856);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(858);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_within);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 771:
-      if (lookahead == 'y') ADVANCE(857);
+      if (lookahead == 'a') ADVANCE(859);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'o') ADVANCE(860);
       END_STATE();
     case 773:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'h') ADVANCE(861);
       END_STATE();
     case 774:
-      if (lookahead == 'e') ADVANCE(858);
+      if (lookahead == 'e') ADVANCE(862);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'i') ADVANCE(863);
       END_STATE();
     case 776:
-      if (lookahead == 'e') ADVANCE(859);
+      if (lookahead == 'l') ADVANCE(864);
       END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 778:
-      if (lookahead == 't') ADVANCE(860);
-      END_STATE();
-    case 779:
-      if (lookahead == 'n') ADVANCE(861);
-      END_STATE();
-    case 780:
-      if (lookahead == 't') ADVANCE(862);
-      END_STATE();
-    case 781:
-      if (lookahead == 'e') ADVANCE(863);
-      END_STATE();
-    case 782:
-      if (lookahead == 's') ADVANCE(864);
-      END_STATE();
-    case 783:
       if (lookahead == 't') ADVANCE(865);
       END_STATE();
-    case 784:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 785:
+    case 778:
       if (lookahead == 't') ADVANCE(866);
       END_STATE();
+    case 779:
+      if (lookahead == 'e') ADVANCE(867);
+      END_STATE();
+    case 780:
+      if (lookahead == 'n') ADVANCE(868);
+      END_STATE();
+    case 781:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 782:
+      if (lookahead == 'y') ADVANCE(869);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 784:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 785:
+      if (lookahead == 'e') ADVANCE(870);
+      END_STATE();
     case 786:
-      if (lookahead == 'r') ADVANCE(867);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 787:
-      if (lookahead == 'o') ADVANCE(868);
+      if (lookahead == 'e') ADVANCE(871);
       END_STATE();
     case 788:
-      if (lookahead == 'o') ADVANCE(869);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 789:
-      if (lookahead == 'n') ADVANCE(870);
+      if (lookahead == 't') ADVANCE(872);
       END_STATE();
     case 790:
-      if (lookahead == 'o') ADVANCE(871);
+      if (lookahead == 'n') ADVANCE(873);
       END_STATE();
     case 791:
-      if (lookahead == 'c') ADVANCE(872);
-      END_STATE();
-    case 792:
-      if (lookahead == 'e') ADVANCE(873);
-      END_STATE();
-    case 793:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 794:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 795:
       if (lookahead == 't') ADVANCE(874);
       END_STATE();
+    case 792:
+      if (lookahead == 'e') ADVANCE(875);
+      END_STATE();
+    case 793:
+      if (lookahead == 's') ADVANCE(876);
+      END_STATE();
+    case 794:
+      if (lookahead == 't') ADVANCE(877);
+      END_STATE();
+    case 795:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
     case 796:
-      if (lookahead == 'r') ADVANCE(875);
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
     case 797:
-      if (lookahead == 'r') ADVANCE(876);
+      if (lookahead == 'r') ADVANCE(879);
       END_STATE();
     case 798:
-      if (lookahead == 'v') ADVANCE(877);
+      if (lookahead == 'o') ADVANCE(880);
       END_STATE();
     case 799:
-      if (lookahead == 'e') ADVANCE(878);
+      if (lookahead == 'o') ADVANCE(881);
       END_STATE();
     case 800:
-      if (lookahead == 'e') ADVANCE(879);
+      if (lookahead == 'n') ADVANCE(882);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'o') ADVANCE(883);
       END_STATE();
     case 802:
-      if (lookahead == 'r') ADVANCE(880);
-      END_STATE();
-    case 803:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 804:
-      if (lookahead == 'n') ADVANCE(881);
-      END_STATE();
-    case 805:
-      if (lookahead == 'e') ADVANCE(882);
-      END_STATE();
-    case 806:
-      if (lookahead == 'k') ADVANCE(883);
-      END_STATE();
-    case 807:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 808:
       if (lookahead == 'c') ADVANCE(884);
       END_STATE();
+    case 803:
+      if (lookahead == 'e') ADVANCE(885);
+      END_STATE();
+    case 804:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 805:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 806:
+      if (lookahead == 't') ADVANCE(886);
+      END_STATE();
+    case 807:
+      if (lookahead == 'r') ADVANCE(887);
+      END_STATE();
+    case 808:
+      if (lookahead == 'r') ADVANCE(888);
+      END_STATE();
     case 809:
-      if (lookahead == 'o') ADVANCE(885);
+      if (lookahead == 'v') ADVANCE(889);
       END_STATE();
     case 810:
-      if (lookahead == 'c') ADVANCE(886);
+      if (lookahead == 'e') ADVANCE(890);
       END_STATE();
     case 811:
-      if (lookahead == 'e') ADVANCE(887);
+      if (lookahead == 'e') ADVANCE(891);
       END_STATE();
     case 812:
-      ACCEPT_TOKEN(anon_sym_instead);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 813:
-      if (lookahead == 'e') ADVANCE(888);
+      if (lookahead == 'r') ADVANCE(892);
       END_STATE();
     case 814:
-      if (lookahead == 'o') ADVANCE(889);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 815:
-      if (lookahead == 'r') ADVANCE(890);
-      END_STATE();
-    case 816:
-      if (lookahead == 'c') ADVANCE(891);
-      END_STATE();
-    case 817:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 818:
-      if (lookahead == 't') ADVANCE(892);
-      END_STATE();
-    case 819:
       if (lookahead == 'n') ADVANCE(893);
       END_STATE();
+    case 816:
+      if (lookahead == 'e') ADVANCE(894);
+      END_STATE();
+    case 817:
+      if (lookahead == 'k') ADVANCE(895);
+      END_STATE();
+    case 818:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 819:
+      if (lookahead == 'c') ADVANCE(896);
+      END_STATE();
     case 820:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'o') ADVANCE(897);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'c') ADVANCE(898);
       END_STATE();
     case 822:
-      if (lookahead == 'i') ADVANCE(894);
+      if (lookahead == 'e') ADVANCE(899);
       END_STATE();
     case 823:
-      if (lookahead == 'e') ADVANCE(895);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 824:
-      if (lookahead == 'i') ADVANCE(896);
+      if (lookahead == 'e') ADVANCE(900);
       END_STATE();
     case 825:
-      if (lookahead == 'n') ADVANCE(897);
+      if (lookahead == 'o') ADVANCE(901);
       END_STATE();
     case 826:
-      if (lookahead == 'i') ADVANCE(898);
+      if (lookahead == 'r') ADVANCE(902);
       END_STATE();
     case 827:
-      if (lookahead == 'o') ADVANCE(899);
+      if (lookahead == 'c') ADVANCE(903);
       END_STATE();
     case 828:
-      if (lookahead == 'c') ADVANCE(900);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(901);
+      if (lookahead == 't') ADVANCE(904);
       END_STATE();
     case 830:
-      if (lookahead == 'd') ADVANCE(902);
+      if (lookahead == 'n') ADVANCE(905);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 832:
-      if (lookahead == 'c') ADVANCE(904);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 833:
-      if (lookahead == 'e') ADVANCE(905);
       if (lookahead == 'i') ADVANCE(906);
       END_STATE();
     case 834:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'e') ADVANCE(907);
       END_STATE();
     case 835:
-      if (lookahead == 'b') ADVANCE(907);
+      if (lookahead == 'i') ADVANCE(908);
       END_STATE();
     case 836:
-      if (lookahead == 'v') ADVANCE(908);
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
     case 837:
-      if (lookahead == 'i') ADVANCE(909);
+      if (lookahead == 'i') ADVANCE(910);
       END_STATE();
     case 838:
-      if (lookahead == 'c') ADVANCE(910);
+      if (lookahead == 'o') ADVANCE(911);
       END_STATE();
     case 839:
-      if (lookahead == 'l') ADVANCE(911);
+      if (lookahead == 'c') ADVANCE(912);
       END_STATE();
     case 840:
-      if (lookahead == 'd') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(913);
       END_STATE();
     case 841:
-      if (lookahead == 'v') ADVANCE(913);
+      if (lookahead == 'd') ADVANCE(914);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_service);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'c') ADVANCE(916);
       END_STATE();
     case 844:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 845:
-      if (lookahead == 'c') ADVANCE(914);
-      END_STATE();
-    case 846:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 847:
-      if (lookahead == 'd') ADVANCE(915);
-      END_STATE();
-    case 848:
-      if (lookahead == 't') ADVANCE(916);
-      END_STATE();
-    case 849:
-      if (lookahead == 'l') ADVANCE(917);
-      END_STATE();
-    case 850:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 851:
+      if (lookahead == 'e') ADVANCE(917);
       if (lookahead == 'i') ADVANCE(918);
       END_STATE();
+    case 845:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 846:
+      if (lookahead == 'b') ADVANCE(919);
+      END_STATE();
+    case 847:
+      if (lookahead == 'v') ADVANCE(920);
+      END_STATE();
+    case 848:
+      if (lookahead == 'i') ADVANCE(921);
+      END_STATE();
+    case 849:
+      if (lookahead == 'c') ADVANCE(922);
+      END_STATE();
+    case 850:
+      if (lookahead == 'l') ADVANCE(923);
+      END_STATE();
+    case 851:
+      if (lookahead == 'd') ADVANCE(924);
+      END_STATE();
     case 852:
-      if (lookahead == 't') ADVANCE(919);
+      if (lookahead == 'v') ADVANCE(925);
       END_STATE();
     case 853:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 854:
-      if (lookahead == 'y') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 856:
-      if (lookahead == 'g') ADVANCE(921);
+      if (lookahead == 'c') ADVANCE(926);
       END_STATE();
     case 857:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 858:
-      if (lookahead == 'd') ADVANCE(922);
+      if (lookahead == 'd') ADVANCE(927);
       END_STATE();
     case 859:
-      if (lookahead == 'r') ADVANCE(923);
+      if (lookahead == 't') ADVANCE(928);
       END_STATE();
     case 860:
-      if (lookahead == 'y') ADVANCE(924);
+      if (lookahead == 'l') ADVANCE(929);
       END_STATE();
     case 861:
-      if (lookahead == 'g') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 862:
-      if (lookahead == 'h') ADVANCE(926);
+      if (lookahead == 'i') ADVANCE(930);
       END_STATE();
     case 863:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 't') ADVANCE(931);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 865:
-      if (lookahead == 'e') ADVANCE(927);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 866:
-      if (lookahead == 'o') ADVANCE(928);
+      if (lookahead == 'y') ADVANCE(932);
       END_STATE();
     case 867:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 868:
-      if (lookahead == 'n') ADVANCE(929);
+      if (lookahead == 'g') ADVANCE(933);
       END_STATE();
     case 869:
-      if (lookahead == 'r') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 870:
-      if (lookahead == 'c') ADVANCE(931);
-      END_STATE();
-    case 871:
-      if (lookahead == 'r') ADVANCE(932);
-      END_STATE();
-    case 872:
-      if (lookahead == 't') ADVANCE(933);
-      END_STATE();
-    case 873:
       if (lookahead == 'd') ADVANCE(934);
       END_STATE();
+    case 871:
+      if (lookahead == 'r') ADVANCE(935);
+      END_STATE();
+    case 872:
+      if (lookahead == 'y') ADVANCE(936);
+      END_STATE();
+    case 873:
+      if (lookahead == 'g') ADVANCE(937);
+      END_STATE();
     case 874:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'h') ADVANCE(938);
       END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 876:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 877:
-      if (lookahead == 'i') ADVANCE(935);
+      if (lookahead == 'e') ADVANCE(939);
       END_STATE();
     case 878:
-      if (lookahead == 'd') ADVANCE(936);
+      if (lookahead == 'o') ADVANCE(940);
       END_STATE();
     case 879:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 880:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'n') ADVANCE(941);
       END_STATE();
     case 881:
-      if (lookahead == 'c') ADVANCE(937);
+      if (lookahead == 'r') ADVANCE(942);
       END_STATE();
     case 882:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'c') ADVANCE(943);
       END_STATE();
     case 883:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'r') ADVANCE(944);
       END_STATE();
     case 884:
-      if (lookahead == 'y') ADVANCE(938);
+      if (lookahead == 't') ADVANCE(945);
       END_STATE();
     case 885:
-      if (lookahead == 'r') ADVANCE(939);
+      if (lookahead == 'd') ADVANCE(946);
       END_STATE();
     case 886:
-      if (lookahead == 'e') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 887:
-      if (lookahead == 's') ADVANCE(941);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 888:
-      if (lookahead == 'n') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 889:
-      if (lookahead == 'n') ADVANCE(943);
+      if (lookahead == 'i') ADVANCE(947);
       END_STATE();
     case 890:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'd') ADVANCE(948);
       END_STATE();
     case 891:
-      if (lookahead == 't') ADVANCE(944);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 892:
-      if (lookahead == 'y') ADVANCE(945);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 893:
-      if (lookahead == 'g') ADVANCE(946);
+      if (lookahead == 'c') ADVANCE(949);
       END_STATE();
     case 894:
-      if (lookahead == 'o') ADVANCE(947);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 895:
-      if (lookahead == 's') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 896:
-      if (lookahead == 'v') ADVANCE(949);
+      if (lookahead == 'y') ADVANCE(950);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 898:
-      if (lookahead == 'f') ADVANCE(950);
-      END_STATE();
-    case 899:
       if (lookahead == 'r') ADVANCE(951);
       END_STATE();
-    case 900:
+    case 898:
       if (lookahead == 'e') ADVANCE(952);
       END_STATE();
+    case 899:
+      if (lookahead == 's') ADVANCE(953);
+      END_STATE();
+    case 900:
+      if (lookahead == 'n') ADVANCE(954);
+      END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'n') ADVANCE(955);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 903:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 't') ADVANCE(956);
       END_STATE();
     case 904:
-      if (lookahead == 'e') ADVANCE(953);
+      if (lookahead == 'y') ADVANCE(957);
       END_STATE();
     case 905:
-      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 'g') ADVANCE(958);
       END_STATE();
     case 906:
-      if (lookahead == 'o') ADVANCE(955);
+      if (lookahead == 'o') ADVANCE(959);
       END_STATE();
     case 907:
-      if (lookahead == 'i') ADVANCE(956);
+      if (lookahead == 's') ADVANCE(960);
       END_STATE();
     case 908:
-      if (lookahead == 'i') ADVANCE(957);
+      if (lookahead == 'v') ADVANCE(961);
       END_STATE();
     case 909:
-      if (lookahead == 'o') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 910:
-      if (lookahead == 'e') ADVANCE(959);
+      if (lookahead == 'f') ADVANCE(962);
       END_STATE();
     case 911:
-      if (lookahead == 'o') ADVANCE(960);
+      if (lookahead == 'r') ADVANCE(963);
       END_STATE();
     case 912:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'e') ADVANCE(964);
       END_STATE();
     case 913:
-      if (lookahead == 'i') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 914:
-      if (lookahead == 'e') ADVANCE(962);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 915:
-      if (lookahead == 'i') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 916:
-      if (lookahead == 'u') ADVANCE(964);
+      if (lookahead == 'e') ADVANCE(965);
       END_STATE();
     case 917:
-      if (lookahead == 'd') ADVANCE(965);
+      if (lookahead == 'd') ADVANCE(966);
       END_STATE();
     case 918:
-      if (lookahead == 'v') ADVANCE(966);
+      if (lookahead == 'o') ADVANCE(967);
       END_STATE();
     case 919:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(967);
+      if (lookahead == 'i') ADVANCE(968);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 921:
-      if (lookahead == 't') ADVANCE(968);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 922:
-      ACCEPT_TOKEN(anon_sym_allocated);
-      END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 924:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 925:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 926:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 927:
-      if (lookahead == 'd') ADVANCE(969);
-      END_STATE();
-    case 928:
-      if (lookahead == 'r') ADVANCE(970);
-      END_STATE();
-    case 929:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 930:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 931:
       if (lookahead == 'e') ADVANCE(971);
       END_STATE();
-    case 932:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 923:
+      if (lookahead == 'o') ADVANCE(972);
       END_STATE();
-    case 933:
-      if (lookahead == 'i') ADVANCE(972);
+    case 924:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 934:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 925:
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
-    case 935:
-      if (lookahead == 't') ADVANCE(973);
+    case 926:
+      if (lookahead == 'e') ADVANCE(974);
       END_STATE();
-    case 936:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 937:
-      if (lookahead == 'y') ADVANCE(974);
-      END_STATE();
-    case 938:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 939:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 940:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 941:
+    case 927:
       if (lookahead == 'i') ADVANCE(975);
       END_STATE();
+    case 928:
+      if (lookahead == 'u') ADVANCE(976);
+      END_STATE();
+    case 929:
+      if (lookahead == 'd') ADVANCE(977);
+      END_STATE();
+    case 930:
+      if (lookahead == 'v') ADVANCE(978);
+      END_STATE();
+    case 931:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(979);
+      END_STATE();
+    case 932:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 933:
+      if (lookahead == 't') ADVANCE(980);
+      END_STATE();
+    case 934:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 935:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 936:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 937:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 938:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 939:
+      if (lookahead == 'd') ADVANCE(981);
+      END_STATE();
+    case 940:
+      if (lookahead == 'r') ADVANCE(982);
+      END_STATE();
+    case 941:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
     case 942:
-      if (lookahead == 't') ADVANCE(976);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      if (lookahead == 'e') ADVANCE(983);
       END_STATE();
     case 944:
-      if (lookahead == 'i') ADVANCE(977);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 945:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 'i') ADVANCE(984);
       END_STATE();
     case 946:
-      if (lookahead == 'e') ADVANCE(978);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 947:
-      if (lookahead == 'n') ADVANCE(979);
-      END_STATE();
-    case 948:
-      if (lookahead == 'i') ADVANCE(980);
-      END_STATE();
-    case 949:
-      if (lookahead == 'i') ADVANCE(981);
-      END_STATE();
-    case 950:
-      if (lookahead == 'i') ADVANCE(982);
-      END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 952:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 953:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 954:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 955:
-      if (lookahead == 'n') ADVANCE(983);
-      END_STATE();
-    case 956:
-      if (lookahead == 'l') ADVANCE(984);
-      END_STATE();
-    case 957:
       if (lookahead == 't') ADVANCE(985);
       END_STATE();
-    case 958:
-      if (lookahead == 'n') ADVANCE(986);
+    case 948:
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
-    case 959:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 949:
+      if (lookahead == 'y') ADVANCE(986);
       END_STATE();
-    case 960:
-      if (lookahead == 's') ADVANCE(987);
+    case 950:
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
-    case 961:
+    case 951:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 952:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 953:
+      if (lookahead == 'i') ADVANCE(987);
+      END_STATE();
+    case 954:
       if (lookahead == 't') ADVANCE(988);
       END_STATE();
+    case 955:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 956:
+      if (lookahead == 'i') ADVANCE(989);
+      END_STATE();
+    case 957:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 958:
+      if (lookahead == 'e') ADVANCE(990);
+      END_STATE();
+    case 959:
+      if (lookahead == 'n') ADVANCE(991);
+      END_STATE();
+    case 960:
+      if (lookahead == 'i') ADVANCE(992);
+      END_STATE();
+    case 961:
+      if (lookahead == 'i') ADVANCE(993);
+      END_STATE();
     case 962:
-      if (lookahead == 's') ADVANCE(989);
+      if (lookahead == 'i') ADVANCE(994);
       END_STATE();
     case 963:
-      if (lookahead == 'a') ADVANCE(990);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 964:
-      if (lookahead == 'r') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 965:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 966:
-      if (lookahead == 'e') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 967:
-      if (lookahead == 'e') ADVANCE(993);
+      if (lookahead == 'n') ADVANCE(995);
       END_STATE();
     case 968:
-      if (lookahead == 'h') ADVANCE(994);
+      if (lookahead == 'l') ADVANCE(996);
       END_STATE();
     case 969:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 't') ADVANCE(997);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'n') ADVANCE(998);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 972:
-      if (lookahead == 'o') ADVANCE(995);
+      if (lookahead == 's') ADVANCE(999);
       END_STATE();
     case 973:
-      if (lookahead == 'y') ADVANCE(996);
+      if (lookahead == 't') ADVANCE(1000);
       END_STATE();
     case 974:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 975:
-      if (lookahead == 's') ADVANCE(997);
-      END_STATE();
-    case 976:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 977:
-      if (lookahead == 'o') ADVANCE(998);
-      END_STATE();
-    case 978:
-      if (lookahead == 'n') ADVANCE(999);
-      END_STATE();
-    case 979:
-      if (lookahead == 'a') ADVANCE(1000);
-      END_STATE();
-    case 980:
       if (lookahead == 's') ADVANCE(1001);
       END_STATE();
+    case 975:
+      if (lookahead == 'a') ADVANCE(1002);
+      END_STATE();
+    case 976:
+      if (lookahead == 'r') ADVANCE(1003);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 978:
+      if (lookahead == 'e') ADVANCE(1004);
+      END_STATE();
+    case 979:
+      if (lookahead == 'e') ADVANCE(1005);
+      END_STATE();
+    case 980:
+      if (lookahead == 'h') ADVANCE(1006);
+      END_STATE();
     case 981:
-      if (lookahead == 't') ADVANCE(1002);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 982:
-      if (lookahead == 'e') ADVANCE(1003);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 984:
-      if (lookahead == 'i') ADVANCE(1004);
+      if (lookahead == 'o') ADVANCE(1007);
       END_STATE();
     case 985:
-      if (lookahead == 'y') ADVANCE(1005);
+      if (lookahead == 'y') ADVANCE(1008);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 987:
-      if (lookahead == 's') ADVANCE(1006);
+      if (lookahead == 's') ADVANCE(1009);
       END_STATE();
     case 988:
-      if (lookahead == 'y') ADVANCE(1007);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 989:
-      if (lookahead == 's') ADVANCE(1008);
+      if (lookahead == 'o') ADVANCE(1010);
       END_STATE();
     case 990:
-      if (lookahead == 'm') ADVANCE(1009);
+      if (lookahead == 'n') ADVANCE(1011);
       END_STATE();
     case 991:
-      if (lookahead == 'e') ADVANCE(1010);
+      if (lookahead == 'a') ADVANCE(1012);
       END_STATE();
     case 992:
-      if (lookahead == 'r') ADVANCE(1011);
-      END_STATE();
-    case 993:
-      if (lookahead == 'r') ADVANCE(1012);
-      END_STATE();
-    case 994:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(1013);
       END_STATE();
+    case 993:
+      if (lookahead == 't') ADVANCE(1014);
+      END_STATE();
+    case 994:
+      if (lookahead == 'e') ADVANCE(1015);
+      END_STATE();
     case 995:
-      if (lookahead == 'n') ADVANCE(1014);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'i') ADVANCE(1016);
       END_STATE();
     case 997:
-      if (lookahead == 't') ADVANCE(1015);
+      if (lookahead == 'y') ADVANCE(1017);
       END_STATE();
     case 998:
-      if (lookahead == 'n') ADVANCE(1016);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 999:
-      if (lookahead == 't') ADVANCE(1017);
+      if (lookahead == 's') ADVANCE(1018);
       END_STATE();
     case 1000:
-      if (lookahead == 'l') ADVANCE(1018);
+      if (lookahead == 'y') ADVANCE(1019);
       END_STATE();
     case 1001:
-      if (lookahead == 't') ADVANCE(1019);
+      if (lookahead == 's') ADVANCE(1020);
       END_STATE();
     case 1002:
-      if (lookahead == 'y') ADVANCE(1020);
+      if (lookahead == 'm') ADVANCE(1021);
       END_STATE();
     case 1003:
-      if (lookahead == 'r') ADVANCE(1021);
+      if (lookahead == 'e') ADVANCE(1022);
       END_STATE();
     case 1004:
-      if (lookahead == 't') ADVANCE(1022);
+      if (lookahead == 'r') ADVANCE(1023);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'r') ADVANCE(1024);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1025);
       END_STATE();
     case 1007:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'n') ADVANCE(1026);
       END_STATE();
     case 1008:
-      if (lookahead == 'e') ADVANCE(1023);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1009:
-      if (lookahead == 'e') ADVANCE(1024);
+      if (lookahead == 't') ADVANCE(1027);
       END_STATE();
     case 1010:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'n') ADVANCE(1028);
       END_STATE();
     case 1011:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1012:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1013:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1014:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1015:
-      if (lookahead == 'i') ADVANCE(1025);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1018:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1019:
-      if (lookahead == 'i') ADVANCE(1026);
-      END_STATE();
-    case 1020:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1021:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1022:
-      if (lookahead == 'y') ADVANCE(1027);
-      END_STATE();
-    case 1023:
-      if (lookahead == 'd') ADVANCE(1028);
-      END_STATE();
-    case 1024:
       if (lookahead == 't') ADVANCE(1029);
       END_STATE();
+    case 1012:
+      if (lookahead == 'l') ADVANCE(1030);
+      END_STATE();
+    case 1013:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'y') ADVANCE(1032);
+      END_STATE();
+    case 1015:
+      if (lookahead == 'r') ADVANCE(1033);
+      END_STATE();
+    case 1016:
+      if (lookahead == 't') ADVANCE(1034);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1019:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1020:
+      if (lookahead == 'e') ADVANCE(1035);
+      END_STATE();
+    case 1021:
+      if (lookahead == 'e') ADVANCE(1036);
+      END_STATE();
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1023:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
     case 1025:
-      if (lookahead == 'v') ADVANCE(1030);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1026:
-      if (lookahead == 'v') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1027:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'i') ADVANCE(1037);
       END_STATE();
     case 1028:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1029:
-      if (lookahead == 'e') ADVANCE(1032);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1030:
-      if (lookahead == 'i') ADVANCE(1033);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1031:
-      if (lookahead == 'i') ADVANCE(1034);
+      if (lookahead == 'i') ADVANCE(1038);
       END_STATE();
     case 1032:
-      if (lookahead == 'r') ADVANCE(1035);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1033:
-      if (lookahead == 't') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1034:
-      if (lookahead == 't') ADVANCE(1037);
-      END_STATE();
-    case 1035:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
-      END_STATE();
-    case 1036:
-      if (lookahead == 'y') ADVANCE(1038);
-      END_STATE();
-    case 1037:
       if (lookahead == 'y') ADVANCE(1039);
       END_STATE();
+    case 1035:
+      if (lookahead == 'd') ADVANCE(1040);
+      END_STATE();
+    case 1036:
+      if (lookahead == 't') ADVANCE(1041);
+      END_STATE();
+    case 1037:
+      if (lookahead == 'v') ADVANCE(1042);
+      END_STATE();
     case 1038:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'v') ADVANCE(1043);
       END_STATE();
     case 1039:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1040:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1041:
+      if (lookahead == 'e') ADVANCE(1044);
+      END_STATE();
+    case 1042:
+      if (lookahead == 'i') ADVANCE(1045);
+      END_STATE();
+    case 1043:
+      if (lookahead == 'i') ADVANCE(1046);
+      END_STATE();
+    case 1044:
+      if (lookahead == 'r') ADVANCE(1047);
+      END_STATE();
+    case 1045:
+      if (lookahead == 't') ADVANCE(1048);
+      END_STATE();
+    case 1046:
+      if (lookahead == 't') ADVANCE(1049);
+      END_STATE();
+    case 1047:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1048:
+      if (lookahead == 'y') ADVANCE(1050);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'y') ADVANCE(1051);
+      END_STATE();
+    case 1050:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1051:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8041,6 +8109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
+    [anon_sym_variant] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -8140,6 +8209,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_take] = ACTIONS(1),
+    [anon_sym_put] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -8173,6 +8244,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
+    [anon_sym_after] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
     [anon_sym_allocated] = ACTIONS(1),
@@ -8376,6 +8448,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -8475,6 +8548,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8508,6 +8583,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -8615,6 +8691,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8714,6 +8791,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8747,6 +8826,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -8935,6 +9015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9034,6 +9115,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -9067,6 +9150,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -9262,6 +9346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9361,6 +9446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9394,6 +9481,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_allocated] = ACTIONS(41),
@@ -9515,6 +9603,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9614,6 +9703,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9647,6 +9738,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_allocated] = ACTIONS(41),
@@ -9768,6 +9860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
+    [anon_sym_variant] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -9867,6 +9960,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_take] = ACTIONS(58),
+    [anon_sym_put] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -9900,6 +9995,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
+    [anon_sym_after] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
     [anon_sym_allocated] = ACTIONS(58),
@@ -10026,6 +10122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
+    [anon_sym_variant] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -10125,6 +10222,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_take] = ACTIONS(87),
+    [anon_sym_put] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -10158,6 +10257,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
+    [anon_sym_after] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
     [anon_sym_allocated] = ACTIONS(90),
@@ -10278,6 +10378,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10377,6 +10478,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10410,6 +10513,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -10530,6 +10634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10629,6 +10734,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10662,6 +10769,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -10782,6 +10890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10881,6 +10990,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10914,6 +11025,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -11021,6 +11133,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
+    [anon_sym_variant] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -11120,6 +11233,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_take] = ACTIONS(117),
+    [anon_sym_put] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -11153,6 +11268,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
+    [anon_sym_after] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
     [anon_sym_allocated] = ACTIONS(117),
@@ -11270,6 +11386,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -11369,6 +11486,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -11402,6 +11521,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_allocated] = ACTIONS(131),
@@ -11519,6 +11639,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -11618,6 +11739,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -11651,6 +11774,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -11768,6 +11892,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -11867,6 +11992,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -11900,6 +12027,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_allocated] = ACTIONS(135),
@@ -12017,6 +12145,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -12116,6 +12245,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -12149,6 +12280,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_allocated] = ACTIONS(139),
@@ -12266,6 +12398,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -12365,6 +12498,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -12398,6 +12533,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_allocated] = ACTIONS(143),
@@ -12515,6 +12651,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -12614,6 +12751,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -12647,6 +12786,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_allocated] = ACTIONS(149),
@@ -12764,6 +12904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12863,6 +13004,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12896,6 +13039,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_allocated] = ACTIONS(153),
@@ -13013,6 +13157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -13112,6 +13257,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13145,6 +13292,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_allocated] = ACTIONS(157),
@@ -13262,6 +13410,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -13361,6 +13510,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -13394,6 +13545,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_allocated] = ACTIONS(161),
@@ -13512,6 +13664,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
+    [anon_sym_variant] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -13611,6 +13764,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_take] = ACTIONS(165),
+    [anon_sym_put] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -13644,6 +13799,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
+    [anon_sym_after] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
     [anon_sym_allocated] = ACTIONS(165),
@@ -13759,6 +13915,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
+    [anon_sym_variant] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -13858,6 +14015,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_take] = ACTIONS(173),
+    [anon_sym_put] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -13891,6 +14050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
+    [anon_sym_after] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
     [anon_sym_allocated] = ACTIONS(173),
@@ -14006,6 +14166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -14105,6 +14266,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -14138,6 +14301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_allocated] = ACTIONS(157),
@@ -14253,6 +14417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -14352,6 +14517,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -14385,6 +14552,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_allocated] = ACTIONS(153),
@@ -14500,6 +14668,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -14599,6 +14768,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -14632,6 +14803,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_allocated] = ACTIONS(131),
@@ -14747,6 +14919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -14846,6 +15019,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -14879,6 +15054,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_allocated] = ACTIONS(135),
@@ -14994,6 +15170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -15093,6 +15270,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -15126,6 +15305,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_allocated] = ACTIONS(149),
@@ -15241,6 +15421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -15340,6 +15521,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -15373,6 +15556,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -15488,6 +15672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -15587,6 +15772,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -15620,6 +15807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_allocated] = ACTIONS(143),
@@ -15735,6 +15923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -15834,6 +16023,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -15867,6 +16058,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_allocated] = ACTIONS(139),
@@ -15982,6 +16174,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -16081,6 +16274,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -16114,6 +16309,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_allocated] = ACTIONS(161),
@@ -16229,6 +16425,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
+    [anon_sym_variant] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -16328,6 +16525,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_take] = ACTIONS(179),
+    [anon_sym_put] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -16361,6 +16560,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
+    [anon_sym_after] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
     [anon_sym_allocated] = ACTIONS(179),
@@ -16472,6 +16672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
+    [anon_sym_variant] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -16571,6 +16772,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_take] = ACTIONS(183),
+    [anon_sym_put] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -16604,6 +16807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
+    [anon_sym_after] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
     [anon_sym_allocated] = ACTIONS(183),
@@ -16715,6 +16919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
+    [anon_sym_variant] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -16814,6 +17019,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_take] = ACTIONS(187),
+    [anon_sym_put] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -16847,6 +17054,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
+    [anon_sym_after] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
     [anon_sym_allocated] = ACTIONS(187),
@@ -16958,6 +17166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
+    [anon_sym_variant] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -17057,6 +17266,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_take] = ACTIONS(191),
+    [anon_sym_put] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -17090,6 +17301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
+    [anon_sym_after] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
     [anon_sym_allocated] = ACTIONS(191),
@@ -17201,6 +17413,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
+    [anon_sym_variant] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -17300,6 +17513,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_take] = ACTIONS(195),
+    [anon_sym_put] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -17333,6 +17548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
+    [anon_sym_after] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
     [anon_sym_allocated] = ACTIONS(195),
@@ -17444,6 +17660,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
+    [anon_sym_variant] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -17543,6 +17760,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_take] = ACTIONS(199),
+    [anon_sym_put] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -17576,6 +17795,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
+    [anon_sym_after] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
     [anon_sym_allocated] = ACTIONS(199),
@@ -17686,6 +17906,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
+    [anon_sym_variant] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -17785,6 +18006,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_take] = ACTIONS(203),
+    [anon_sym_put] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -17818,6 +18041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
+    [anon_sym_after] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
     [anon_sym_allocated] = ACTIONS(203),
@@ -17923,6 +18147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
+    [anon_sym_variant] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -18022,6 +18247,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_take] = ACTIONS(207),
+    [anon_sym_put] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -18055,6 +18282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
+    [anon_sym_after] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
     [anon_sym_allocated] = ACTIONS(207),
@@ -18160,6 +18388,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
+    [anon_sym_variant] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -18259,6 +18488,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_take] = ACTIONS(211),
+    [anon_sym_put] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -18292,6 +18523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
+    [anon_sym_after] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
     [anon_sym_allocated] = ACTIONS(211),
@@ -18397,6 +18629,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
+    [anon_sym_variant] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -18496,6 +18729,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_take] = ACTIONS(215),
+    [anon_sym_put] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -18529,6 +18764,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
+    [anon_sym_after] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
     [anon_sym_allocated] = ACTIONS(215),
@@ -18634,6 +18870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
+    [anon_sym_variant] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -18733,6 +18970,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_take] = ACTIONS(219),
+    [anon_sym_put] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -18766,6 +19005,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
+    [anon_sym_after] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
     [anon_sym_allocated] = ACTIONS(219),

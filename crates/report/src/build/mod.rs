@@ -9,6 +9,7 @@ pub mod overview;
 pub mod remarks;
 pub mod trends;
 mod unjudged;
+pub mod variants;
 pub mod verify;
 
 mod rules;

@@ -41,6 +41,8 @@ pub enum Context {
     Rules,
     /// In a clause of them.
     Clause,
+    /// In a variant of a station.
+    Variant,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -68,6 +70,7 @@ impl Context {
             Context::Readings => "among readings",
             Context::Rules => "in a licence or rules",
             Context::Clause => "in a clause of rules",
+            Context::Variant => "in a variant",
             Context::Table => "in a table",
         }
     }
@@ -116,6 +119,8 @@ pub enum NameKind {
     Question,
     /// A place where people can be.
     Spot,
+    /// A variant of a station.
+    Variant,
 }
 
 impl NameKind {
@@ -166,6 +171,7 @@ impl NameKind {
             NameKind::Class => "class",
             NameKind::Question => "question",
             NameKind::Spot => "spot",
+            NameKind::Variant => "variant",
         }
     }
 

@@ -109,6 +109,7 @@ pub(super) fn declared<'a>(
                 k.word,
                 "licence" | "rules" | "under" | "beside" | "alone" | "spot"
             )
+            || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS
         .iter()

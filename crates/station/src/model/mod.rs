@@ -15,6 +15,7 @@ mod node;
 mod part;
 mod rules;
 mod site;
+mod variant;
 
 use downlead_base::Loc;
 
@@ -33,6 +34,7 @@ pub use rules::{
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
 pub use site::{Alone, Beside, Site};
+pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -58,6 +60,7 @@ pub enum Meaning {
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
+    Variant(Box<Variant>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }
