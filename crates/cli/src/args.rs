@@ -197,6 +197,10 @@ pub(crate) struct ReportArgs {
     /// and open phases, and where they differ by more than the last printed digit.
     #[arg(long, conflicts_with_all = ["plot", "table"])]
     pub(crate) verify: bool,
+    /// Print the exposure of people at the spots alone: a worksheet with every transmitter, the sum and
+    /// the distances to keep.
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    pub(crate) exposure: bool,
     /// Random draws of each chain on each band.
     #[arg(long, requires = "verify", value_name = "N", default_value_t = 1_000_000, value_parser = clap::value_parser!(u32).range(1_000..=100_000_000))]
     pub(crate) draws: u32,

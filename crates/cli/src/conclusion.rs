@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
 use downlead_base::Severity;
+use downlead_eval::exposure::ExposureVerdict;
 use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::Verdict;
 use downlead_report::shape::bench::VerdictCounts;
@@ -33,6 +34,8 @@ struct Sum {
     not_judged: usize,
     /// Chains on a band that no clause of their licence or rules bears on.
     no_rule: usize,
+    /// Spots by what is said of the exposure there: met, not met, cannot tell, not judged.
+    spots: [usize; 4],
     readings: VerdictCounts,
     errors: usize,
     warnings: usize,
@@ -63,6 +66,10 @@ impl Conclusion {
                 let stated = !matches!(lowered.meaning, Meaning::Nothing | Meaning::Use(_));
                 sum.definitions += usize::from(stated);
                 sum.sessions += usize::from(result.session.is_some());
+                if let Some(e) = &result.exposure {
+                    sum.spots(e.spots.iter().map(|s| s.verdict));
+                    sum.spots[3] += e.without_rules.len();
+                }
                 for chain in &result.chains {
                     sum.chains += 1;
                     for band in &chain.bands {
@@ -171,6 +178,18 @@ impl Sum {
         }
     }
 
+    fn spots(&mut self, verdicts: impl Iterator<Item = ExposureVerdict>) {
+        for v in verdicts {
+            let at = match v {
+                ExposureVerdict::Met | ExposureVerdict::MetAlone => 0,
+                ExposureVerdict::NotMet => 1,
+                ExposureVerdict::CannotTell => 2,
+                ExposureVerdict::CannotJudge | ExposureVerdict::Refused => 3,
+            };
+            self.spots[at] += 1;
+        }
+    }
+
     fn readings(&mut self, verdicts: impl Iterator<Item = Verdict>) {
         for v in verdicts {
             match v {
@@ -191,6 +210,9 @@ impl Sum {
         self.cannot_tell += other.cannot_tell;
         self.not_judged += other.not_judged;
         self.no_rule += other.no_rule;
+        for (own, more) in self.spots.iter_mut().zip(other.spots) {
+            *own += more;
+        }
         self.readings.agrees += other.readings.agrees;
         self.readings.differs += other.readings.differs;
         self.readings.cannot_tell += other.readings.cannot_tell;
@@ -201,8 +223,12 @@ impl Sum {
 
     /// What files are ranked by.
     fn weight(&self) -> (usize, usize, usize) {
-        let open =
-            self.not_met + self.cannot_tell + self.not_judged + self.no_rule + self.if_allocated;
+        let open = self.not_met
+            + self.cannot_tell
+            + self.not_judged
+            + self.no_rule
+            + self.if_allocated
+            + self.spots[1..].iter().sum::<usize>();
         (self.errors, self.warnings, open)
     }
 
@@ -220,6 +246,18 @@ impl Sum {
         }
         if self.no_rule > 0 {
             parts.push(format!("{} under no rule", counted(self.no_rule, "chain")));
+        }
+        let spots = [
+            (1, "not met"),
+            (2, "cannot tell"),
+            (3, "not judged"),
+            (0, "met"),
+        ];
+        for (at, words) in spots.into_iter().filter(|(at, _)| self.spots[*at] > 0) {
+            parts.push(format!(
+                "exposure at {} {words}",
+                counted(self.spots[at], "spot")
+            ));
         }
         if self.readings.all() > 0 {
             let listed = self.readings.listed();

@@ -54,7 +54,12 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         },
         csv: &|all| sheet::chain(all, args.table.into()),
     };
-    print(&all, args.format, &forms, ui)?;
+    let exposure = Forms {
+        page: &page::exposure::page,
+        csv: &sheet::exposure,
+    };
+    let forms = if args.exposure { &exposure } else { &forms };
+    print(&all, args.format, forms, ui)?;
     if !holds_findings(args.format) {
         beside(&loaded.findings, Severity::Warning, ui);
     }

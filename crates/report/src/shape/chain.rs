@@ -39,6 +39,9 @@ pub struct StationReport {
     /// What its licences and rules say of it as a whole; absent where it is under none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rules: Option<StationRulesReport>,
+    /// Exposure of people; absent where it has neither spots nor rules with limits of exposure.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub exposure: Option<super::exposure::ExposureReport>,
 }
 
 /// One chain on all its bands.

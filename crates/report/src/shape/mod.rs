@@ -5,6 +5,7 @@ pub mod card;
 pub mod chain;
 pub mod compare;
 pub mod diff;
+pub mod exposure;
 pub mod fit;
 pub mod loss_law;
 pub mod overview;

@@ -4,6 +4,7 @@
 mod bench;
 mod card;
 mod chain;
+mod exposure;
 mod overview;
 mod variants;
 mod verify;
@@ -11,6 +12,7 @@ mod verify;
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
+pub use exposure::exposure;
 pub use overview::overview;
 pub use variants::variants;
 pub use verify::verify;

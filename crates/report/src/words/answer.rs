@@ -5,12 +5,14 @@ use downlead_quantity::{db, frequency, from_db, power, sig};
 use downlead_station::model::Direction;
 
 use super::chain::{NOT_KNOWN, quantity, typed};
+use super::exposure;
 use super::figure::counted;
 use super::rules;
 use super::verdict::{Judged, text};
 use crate::document::{Answer, Place, Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport, UnjudgedReport};
+use crate::shape::exposure::SpotReport;
 use crate::shape::rules::RuleReport;
 use crate::shape::word::{LimitVerdict, Point};
 
@@ -33,6 +35,8 @@ pub fn answers(station: &StationReport) -> Vec<Answer> {
             all.extend(of_band(chain, band));
         }
     }
+    let spots = station.exposure.iter().flat_map(|e| &e.spots);
+    all.extend(spots.map(spot));
     some(all)
 }
 
@@ -68,6 +72,42 @@ fn summed(rest: &[Ranked]) -> String {
     match rest.iter().all(|r| r.sign.is_none()) {
         true => String::new(),
         false => format!(": {}", parts.join(", ")),
+    }
+}
+
+/// A line a spot: the exposure of people there.
+fn spot(s: &SpotReport) -> Ranked {
+    let sum = match (s.sum, s.sum_with_uncertainty) {
+        (Some(sum), Some(upper)) => format!(
+            "{} of the limits, {} with U",
+            exposure::share(sum),
+            exposure::share(upper)
+        ),
+        _ => "no sum".to_owned(),
+    };
+    let verdict = Text(vec![s.verdict.0.run()]);
+    Ranked {
+        sign: Some(s.verdict.0.sign()),
+        margin_db: s
+            .sum_with_uncertainty
+            .map_or(f64::NEG_INFINITY, |u| -downlead_quantity::to_db(u)),
+        answer: Answer {
+            cells: vec![
+                s.name.clone().into(),
+                s.tier.into(),
+                sum.clone().into(),
+                Text::default(),
+                verdict.clone(),
+                s.set.clone().into(),
+            ],
+            short: vec![
+                format!("{} {}", s.name, s.tier).into(),
+                sum.into(),
+                verdict,
+                s.set.clone().into(),
+            ],
+            at: Some(Place::new(&s.file, s.line)),
+        },
     }
 }
 

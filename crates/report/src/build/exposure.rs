@@ -1,0 +1,100 @@
+//! From the exposure at spots to its shape.
+
+use downlead_eval::Places;
+use downlead_eval::exposure::{Exposure, Source, SpotResult};
+use downlead_quantity::number;
+use downlead_station::model::{SpotAt, Station};
+
+use crate::shape::exposure::{ExposureReport, KeepClearReport, SourceReport, SpotReport};
+use crate::shape::word::Word;
+use crate::words::exposure::{CAUTIONS, refused, who};
+
+/// The exposure of a station.
+pub(super) fn exposure(places: &Places<'_>, st: &Station, e: &Exposure) -> ExposureReport {
+    ExposureReport {
+        cautions: CAUTIONS,
+        spots: e.spots.iter().map(|s| spot(places, st, s)).collect(),
+        keep_clear: e
+            .keep_clear
+            .iter()
+            .map(|k| KeepClearReport {
+                antenna: k.tag.to_string(),
+                tier: k.tier.word(),
+                set: k.set.to_string(),
+                computed_m: k.computed_m,
+                with_uncertainty_m: k.upper_m,
+                keep_m: k.keep_m,
+            })
+            .collect(),
+    }
+}
+
+fn spot(places: &Places<'_>, st: &Station, s: &SpotResult) -> SpotReport {
+    let (file, _, line) = places.at(s.loc);
+    let sources: Vec<SourceReport> = s.sources.iter().map(source).collect();
+    SpotReport {
+        name: s.name.to_string(),
+        tier: s.tier.word(),
+        at: at(st, s),
+        set: s.set.to_string(),
+        dated: s.dated.as_ref().map(ToString::to_string),
+        reflection: s.reflection,
+        verdict: Word(s.verdict),
+        sum: s.sum,
+        sum_with_uncertainty: s.upper,
+        above_five_percent: sources
+            .iter()
+            .filter(|s| s.share.is_some_and(|f| f > 0.05))
+            .map(who)
+            .collect(),
+        sources,
+        assumptions: s.assumed.iter().map(|a| a.words()).collect(),
+        file,
+        line,
+    }
+}
+
+fn at(st: &Station, s: &SpotResult) -> String {
+    let m = |x: f64| format!("{} m", number(x, 2));
+    match st.spots.iter().find(|x| x.loc == s.loc).map(|x| &x.at) {
+        Some(SpotAt::Beside(out, agl)) => format!("{} out, {} above ground", m(*out), m(*agl)),
+        Some(SpotAt::From(all)) => all
+            .iter()
+            .map(|(d, a, of)| {
+                let of = of
+                    .as_ref()
+                    .map_or_else(String::new, |o| format!(" of {}", o.text));
+                format!("{} from {}{of}", m(*d), a.text)
+            })
+            .collect::<Vec<_>>()
+            .join(", "),
+        None => String::new(),
+    }
+}
+
+fn source(s: &Source) -> SourceReport {
+    let finite = |x: f64| Some(x).filter(|x| x.is_finite());
+    SourceReport {
+        transmitter: s.transmitter.to_string(),
+        antenna: s.antenna.to_string(),
+        station: s.station.as_ref().map(ToString::to_string),
+        band: s.band.to_string(),
+        frequency_hz: s.hz,
+        mean_w: finite(s.mean_w),
+        gain_dbi: finite(s.gain_dbi),
+        eirp_w: finite(s.eirp_w),
+        uncertainty_db: s.uncertainty_db,
+        distance_m: s.distance_m,
+        zone: s.fraction.map(|_| if s.near { "near" } else { "far" }),
+        density_w_m2: s.density_w_m2,
+        cylinder_w_m2: s.cylinder_w_m2,
+        limit_w_m2: s.limit_w_m2,
+        limit: s
+            .limit
+            .map(|(v, f)| format!("{} {}", number(v, 4), f.unit())),
+        cite: s.cite.as_ref().map(|c| c.0.to_string()),
+        confidence: s.cite.as_ref().map(|c| c.1.word()),
+        share: s.fraction,
+        refused: s.refused.as_ref().map(refused),
+    }
+}

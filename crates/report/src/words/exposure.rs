@@ -1,0 +1,82 @@
+//! Words of the exposure of people.
+
+use downlead_eval::exposure::Refused;
+use downlead_quantity::number;
+
+use super::verdict::Judged;
+use crate::document::Sign;
+use crate::shape::exposure::{SourceReport, SpotReport};
+use downlead_eval::exposure::ExposureVerdict;
+
+/// Said on every output. Sources: FCC OET Bulletin 65 (1997) and its supplement B; common practice.
+pub const CAUTIONS: &[&str] = &[
+    "An estimate from the data given, in the main beam; not a measurement and not a legal finding. The current text of the rules decides, and the licensee is responsible.",
+    "Nobody may touch or come near an antenna or an open feeder in transmission: radio-frequency burns occur far below these limits.",
+    "Before anyone climbs: switch every transmitter on the mast off and lock it out. Averaging does not license standing in the beam.",
+    "Others on the same mast add to the sum: it holds for the stations listed only. Wearers of implants need advice of their own.",
+    "Compute it again on any change of power, antenna, height or mode. Towers near power lines, lightning and high voltage are outside these figures.",
+];
+
+/// Why a source has no figure.
+#[must_use]
+pub fn refused(r: &Refused) -> &'static str {
+    match r {
+        Refused::WithinSize(_) => "closer than the antenna's own length",
+        Refused::Reactive(_) => "closer than λ/2π",
+        Refused::NoSize => "the antenna's length is not stated",
+        Refused::NoHeight => "the antenna's height is not stated",
+        Refused::NoDistance => "the spot does not say how far it is",
+        Refused::LowEfficiency => "the antenna radiates less than half of its power",
+        Refused::NoEirp => "its EIRP is not known",
+        Refused::NoClause => "no clause of the rules bears on it",
+    }
+}
+
+/// `TX1 on 2m`, with its station where it is another one.
+#[must_use]
+pub fn who(s: &SourceReport) -> String {
+    let tag = match s.transmitter.as_str() {
+        "" => "transmitter",
+        t => t,
+    };
+    match &s.station {
+        Some(st) => format!("{tag} of {st} on {}", s.band),
+        None => format!("{tag} on {}", s.band),
+    }
+}
+
+/// A share in percent, two digits below 10 %.
+#[must_use]
+pub fn share(x: f64) -> String {
+    let percent = 100.0 * x;
+    let decimals = if percent < 10.0 { 2 } else { 1 };
+    format!("{} %", number(percent, decimals))
+}
+
+/// The sum and what is said of it.
+#[must_use]
+pub fn conclusion(s: &SpotReport) -> String {
+    match (s.sum, s.sum_with_uncertainty) {
+        (Some(sum), Some(upper)) => format!(
+            "{} of the limits, {} with the uncertainty: {}",
+            share(sum),
+            share(upper),
+            ExposureVerdict::words(s.verdict.0)
+        ),
+        _ => format!("no sum: {}", ExposureVerdict::words(s.verdict.0)),
+    }
+}
+
+impl Judged for ExposureVerdict {
+    fn sign(self) -> Sign {
+        match self {
+            ExposureVerdict::NotMet => Sign::Bad,
+            ExposureVerdict::Met => Sign::Good,
+            _ => Sign::Open,
+        }
+    }
+
+    fn words(self) -> &'static str {
+        ExposureVerdict::words(self)
+    }
+}
