@@ -450,3 +450,42 @@ fn a_word_of_the_trade_is_completed() {
         assert!(all.iter().filter(|x| x.filter.is_some()).count() <= 2);
     }
 }
+
+/// In a variant the tags and chains of its station are offered, and of a part what it may say.
+#[test]
+fn a_variant_offers_what_its_station_has() {
+    let station = "band 2m 145 MHz\nstation hill {\n    place mast { temperature 10 °C }\n    run M1 46 m of half-inch-foam, mast\n    transmitter TX1 { power 30 W on 2m; mode fm }\n    duplexer DU1 { high 1 dB; low 1 dB }\n    chain out on 2m { TX1; M1 }\n}\nvariant x of hill {\n    ";
+    let offered = |typed: &str| -> Vec<String> {
+        let text = format!("{station}{typed}");
+        let files = downlead_testkit::Files::default().with("a.downlead", text.clone());
+        let s = downlead_eval::Snapshot::load(&["a.downlead".to_owned()], &files);
+        let at = u32::try_from(text.len()).unwrap();
+        completion(&s, downlead_ide::Doc::File(0), at, &plain())
+            .into_iter()
+            .map(|c| c.label)
+            .collect()
+    };
+    for (typed, wanted) in [
+        ("", "M1"),
+        ("", "DU1.high"),
+        ("", "take"),
+        ("take ", "TX1"),
+        ("put M1 after ", "DU1.low"),
+        ("put M1 after TX1 in ", "out"),
+        ("M1 46 ", "m"),
+        ("M1 46 m ", "of"),
+        ("M1 46 m of ", "rg-213"),
+        ("M1 46 m of rg-213, ", "mast"),
+        ("TX1 ", "power"),
+        ("TX1 power 3 ", "W"),
+        ("TX1 power 3 W on ", "2m"),
+        ("DU1.high 1 ", "dB"),
+        ("TX1 { ", "mode"),
+    ] {
+        let all = offered(typed);
+        assert!(
+            all.iter().any(|l| l == wanted),
+            "{typed}: {wanted} in {all:?}"
+        );
+    }
+}
