@@ -111,6 +111,11 @@ pub mod codes {
         PART_UNUSED Warning "part-unused" "A part is on no chain";
         PORT_NEEDED Error "port-needed" "A part with several ports needs the port named";
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
+        SPOT_WITHOUT_TIER Error "spot-without-tier" "It is not said who can be at a place, or for whom a limit is";
+        SPOT_WITHOUT_DISTANCE Error "spot-without-distance" "A spot does not say how far it is from an antenna";
+        EXPOSURE_EXCEEDED Error "exposure-exceeded" "The fields at a spot exceed a limit of exposure";
+        EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
+        EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";
         SITE_CONTRADICTS Error "site-contradicts" "Two lines about the site contradict each other";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";

@@ -13,6 +13,7 @@ pub mod dates;
 pub mod difference;
 mod element;
 mod explain;
+pub mod exposure;
 pub mod facts;
 pub mod history;
 pub mod instrument;

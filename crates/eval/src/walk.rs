@@ -139,7 +139,9 @@ pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
         _ => None,
     });
     match (first, last) {
-        (Some(PartKind::Antenna), _) | (_, Some(PartKind::Receiver)) => Direction::Receive,
+        (Some(PartKind::Antenna), _) => Direction::Receive,
+        // what a chain begins with counts when both of its ends could begin it
+        (Some(first), Some(last)) if last.hears() && !first.sends() => Direction::Receive,
         _ => Direction::Transmit,
     }
 }
@@ -199,12 +201,12 @@ fn begin_and_end(
     out: &mut Vec<Diagnostic>,
 ) {
     let begin = |k: PartKind| match direction {
-        Direction::Transmit => k == PartKind::Transmitter,
+        Direction::Transmit => k.sends(),
         Direction::Receive => k == PartKind::Antenna,
     };
     let end = |k: PartKind| match direction {
         Direction::Transmit => k.ends_transmit(),
-        Direction::Receive => k == PartKind::Receiver || k == PartKind::Load,
+        Direction::Receive => k.hears() || k == PartKind::Load,
     };
     let (first_words, last_words, example) = match direction {
         Direction::Transmit => ("a transmitter", "an antenna or a load", "antenna 4.5 dBi"),

@@ -511,6 +511,7 @@ const PARTS: &[&str] = &[
     "divider",
     "load",
     "receiver",
+    "transceiver",
     "isolator",
     "transmitter",
     "duplexer",

@@ -206,7 +206,7 @@ fn name_kind(k: NameKind) -> TokenKind {
         NameKind::Chain | NameKind::Branch => TokenKind::Chain,
         NameKind::Tag => TokenKind::Part,
         NameKind::Port => TokenKind::Port,
-        NameKind::Place => TokenKind::Place,
+        NameKind::Place | NameKind::Spot => TokenKind::Place,
         // words of one's own, which nothing defines elsewhere
         NameKind::Person | NameKind::Class | NameKind::Question => TokenKind::Person,
     }

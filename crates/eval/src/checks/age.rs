@@ -108,7 +108,7 @@ pub(super) fn old_cables(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
         dates.extend(p.meta.since.as_deref());
         dates.extend(p.meta.date.as_deref());
         dates.extend(read_losses(p, env).filter_map(|m| m.date.as_deref()));
-        if let PartData::Transmitter(t) = &p.data {
+        if let Some(t) = p.data.transmitter() {
             dates.extend(t.power.iter().filter_map(|(f, _)| f.meta.date.as_deref()));
         }
     }

@@ -218,7 +218,7 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
         let (Some(tx), Some(ant)) = (tags.first(), tags.last()) else {
             continue;
         };
-        if tx.kind != PartKind::Transmitter || ant.kind != PartKind::Antenna {
+        if !tx.kind.sends() || ant.kind != PartKind::Antenna {
             continue;
         }
         let (Some(t), Some(a)) = (&tx.tag, &ant.tag) else {

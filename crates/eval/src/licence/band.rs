@@ -3,8 +3,8 @@
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{db, power};
 use downlead_station::model::{
-    Amount, Clause, Confidence, Counted, Frequencies, LimitQuantity, Name, Part, PartKind,
-    PowerKind, RuleSet, Station, Step, Under,
+    Amount, Clause, Confidence, Counted, Frequencies, LimitQuantity, Name, Part, PowerKind,
+    RuleSet, Station, Step, Under,
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
@@ -39,6 +39,10 @@ pub(crate) fn judge<'m>(
         let Some(set) = env.rule_set(&under.name.text) else {
             continue;
         };
+        // rules of exposure alone say nothing of powers
+        if set.clauses.is_empty() && !set.exposure.is_empty() {
+            continue;
+        }
         let facts = Facts {
             hz: run.point.hz,
             haat,
@@ -517,7 +521,7 @@ pub(super) fn plain(c: &Clause) -> Option<f64> {
 
 /// Chains of a station that begin at a transmitter.
 fn senders(station: &Station) -> usize {
-    let sends = |part: &Part| part.kind == PartKind::Transmitter;
+    let sends = |part: &Part| part.kind.sends();
     let of_step = |s: &Step| match s {
         Step::Part { part, .. } => sends(part),
         Step::Use { tag, .. } => {

@@ -6,8 +6,8 @@ use downlead_eval::result::{BandResult, ChainResult, NodeResult, ReadingResult, 
 use downlead_eval::{Scope, Snapshot};
 use downlead_quantity::{Dim, UnitId, db, from_db, number, power, sig, to_db, unit, w_to_dbm};
 use downlead_station::model::{
-    Basis, Device, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, PartKind,
-    ReadPower, Step, When,
+    Basis, Device, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, ReadPower,
+    Step, When,
 };
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
@@ -140,13 +140,13 @@ fn powers(
     // one figure may feed several bands: the strictest counts
     let mut best: Vec<(Loc, f64, Verdict, String)> = Vec::new();
     for b in &chain.bands {
-        let Some(feed) = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter)) else {
+        let Some(feed) = b.nodes.first().filter(|n| n.kind.sends()) else {
             continue;
         };
         let Some(part) = parts.iter().find(|p| p.loc == feed.def) else {
             continue;
         };
-        let PartData::Transmitter(t) = &part.data else {
+        let Some(t) = part.data.transmitter() else {
             continue;
         };
         let figure = t

@@ -205,9 +205,7 @@ impl Hints<'_, '_> {
         brief: bool,
     ) -> Option<LabelPart> {
         if receive {
-            let figure = b
-                .noise_figure_db
-                .filter(|_| n.kind.is(PartKind::Receiver))?;
+            let figure = b.noise_figure_db.filter(|_| n.kind.hears())?;
             let text = format!("system noise figure {}", db(figure));
             return (!brief).then(|| LabelPart::word(text));
         }

@@ -9,6 +9,7 @@ mod cable;
 mod chain;
 mod dump;
 mod ends;
+pub(crate) mod exposure;
 mod instrument;
 mod offer;
 mod parts;
@@ -60,9 +61,11 @@ static STATION_LINES: &[&Form] = &[
     &top::JOINS,
     &rules::UNDER,
     &site::BESIDE,
+    &exposure::SPOT,
     &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
+    &ends::TRANSCEIVER,
     &parts::RUN,
     &parts::JUMPER,
     &parts::TAIL,
@@ -114,6 +117,7 @@ pub const fn of_part(kind: PartKind) -> &'static Form {
     match kind {
         PartKind::Transmitter => &ends::TRANSMITTER,
         PartKind::Receiver => &ends::RECEIVER,
+        PartKind::Transceiver => &ends::TRANSCEIVER,
         PartKind::Run => &parts::RUN,
         PartKind::Jumper => &parts::JUMPER,
         PartKind::Tail => &parts::TAIL,

@@ -29,6 +29,8 @@ pub enum Context {
     Transmitter,
     /// In a receiver's block.
     Receiver,
+    /// In a transceiver's block.
+    Transceiver,
     /// In an antenna's or load's block.
     Antenna,
     /// In a bench session.
@@ -62,6 +64,7 @@ impl Context {
             Context::Device => "in a device",
             Context::Transmitter => "in a transmitter",
             Context::Receiver => "in a receiver",
+            Context::Transceiver => "in a transceiver",
             Context::Antenna => "in an antenna",
             Context::Session => "in a session",
             Context::Readings => "among readings",
@@ -114,6 +117,8 @@ pub enum NameKind {
     Class,
     /// A question of rules.
     Question,
+    /// A place where people can be.
+    Spot,
     /// A variant of a station.
     Variant,
 }
@@ -165,6 +170,7 @@ impl NameKind {
             NameKind::Rules => "licence or rules",
             NameKind::Class => "class",
             NameKind::Question => "question",
+            NameKind::Spot => "spot",
             NameKind::Variant => "variant",
         }
     }

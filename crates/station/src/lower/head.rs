@@ -105,7 +105,10 @@ pub(super) fn declared<'a>(
         k.contexts
             .iter()
             .all(|c| matches!(c, Context::Rules | Context::Clause))
-            || matches!(k.word, "licence" | "rules" | "under" | "beside" | "alone")
+            || matches!(
+                k.word,
+                "licence" | "rules" | "under" | "beside" | "alone" | "spot"
+            )
             || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS

@@ -10,6 +10,7 @@ mod device;
 mod digits;
 mod drift;
 mod ends;
+mod exposure;
 mod head;
 mod instrument;
 mod kinds;

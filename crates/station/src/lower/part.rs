@@ -49,6 +49,13 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
             part.meta = meta.into();
             part.data = PartData::Receiver(Box::new(r));
         }
+        Role::Transceiver => {
+            let (both, meta) = chain_ends::transceiver(cx, stmt, skip);
+            part.meta = meta.into();
+            if let Some(both) = both {
+                part.data = PartData::Transceiver(Box::new(both));
+            }
+        }
         Role::End => {
             let (a, meta) = chain_ends::antenna(cx, stmt, skip, kind == PartKind::Load);
             part.meta = meta.into();

@@ -22,7 +22,7 @@
   . (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ])
   . (name) @constant)
 
@@ -44,7 +44,7 @@
 (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ] @type.builtin)
 
 ; lines inside a block

@@ -28,7 +28,7 @@
 (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ] @type.builtin)
 
 ; statements of a chain
@@ -50,7 +50,7 @@
   . (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ])
   . (name) @constant)
 

@@ -7,7 +7,7 @@ use downlead_eval::difference::{At, Moved, moved};
 use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, ReadingResult, Verdict};
 use downlead_eval::{Evaluated, Places, Scope, Snapshot};
-use downlead_station::model::{Confidence, Counted, Meaning, Node, PartKind};
+use downlead_station::model::{Confidence, Counted, Meaning, Node};
 
 use crate::shape::compare::{
     BandChange, ChainChange, Comparison, Figures, LimitChange, LimitState, Pair, ReadingChange,
@@ -240,7 +240,7 @@ fn band(name: &str, old: Side<'_, '_>, new: Side<'_, '_>) -> BandChange {
 
 fn figures(b: &BandResult) -> Figures {
     // the first element is the transmitter where there is one; what it loses is the mismatch it sees
-    let first = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter));
+    let first = b.nodes.first().filter(|n| n.kind.sends());
     Figures {
         hz: b.hz,
         complete: b.complete,
