@@ -287,11 +287,15 @@ fn what_is_offered_is_understood() {
 /// Whatever the table of statements says is read from a file is offered so.
 #[test]
 fn a_file_is_offered_wherever_a_part_can_be_one() {
+    use downlead_station::forms::{Slot, Takes};
     use downlead_station::keywords::{Context, keywords_in};
     let mut asked = 0;
     for k in keywords_in(Context::Station) {
         let file = |f: &downlead_station::forms::Form| {
-            f.word != "chain" && f.all_slots().any(|s| s.words().any(|w| w == "from"))
+            // a spot is so far `from` an antenna
+            let path = |t: &Takes| matches!(t, Takes::File(_));
+            let from = |s: &Slot| s.words().any(|w| w == "from") && s.takes.iter().any(path);
+            f.word != "chain" && f.all_slots().any(from)
         };
         if k.forms.iter().any(|f| file(f)) {
             let all = after(&format!("{} ", k.word));
