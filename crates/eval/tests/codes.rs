@@ -484,6 +484,10 @@ fn said(text: &str) -> Vec<(&'static str, String)> {
 fn lines_in_silence(change: impl Fn(&str) -> Option<String>) -> BTreeSet<String> {
     let mut silent = BTreeSet::new();
     for (name, text) in sound_texts() {
+        // its station stands in a file that is not there: `words_too_many_in_variants` looks at them
+        if name.starts_with("variants/") {
+            continue;
+        }
         let before = said(&text);
         let lines: Vec<&str> = text.lines().collect();
         for (i, line) in lines.iter().enumerate() {

@@ -197,3 +197,29 @@ fn a_variant_follows_its_station() {
     );
     assert_eq!(codes(&s), ["variant-changes-nothing"]);
 }
+
+#[test]
+fn words_too_many_in_variants_are_never_swallowed() {
+    let whole = station_with(&variants());
+    let at = whole.find("\nvariant ").expect("variants");
+    let (station, list) = whole.split_at(at);
+    let said = |list: &str| -> Vec<String> {
+        let s = load_from(&files(format!("{station}{list}")));
+        s.diagnostics().into_iter().map(|d| d.message).collect()
+    };
+    let before = said(list);
+    let lines: Vec<&str> = list.lines().collect();
+    for (i, line) in lines.iter().enumerate() {
+        if !line.starts_with("    ") {
+            continue;
+        }
+        let mut all = lines.clone();
+        let changed = format!("{line} xyzzy");
+        all[i] = &changed;
+        let now = said(&all.join("\n"));
+        assert!(
+            now.iter().any(|m| !before.contains(m)),
+            "{changed}: {now:?}"
+        );
+    }
+}

@@ -1,6 +1,7 @@
 //! Completion: what may stand at the cursor, also on lines that cannot be read yet.
 
 mod inside;
+mod variant;
 
 use std::collections::BTreeSet;
 
@@ -10,7 +11,7 @@ use downlead_quantity::{Dim, units_of};
 use downlead_station::forms::signature;
 use downlead_station::keywords::Context;
 use downlead_station::{Env, is_network, library, lower};
-use downlead_syntax::SyntaxKind;
+use downlead_syntax::{Item, SyntaxKind};
 
 use crate::config::Config;
 use crate::names::{Class, NameKind};
@@ -85,19 +86,26 @@ pub fn completion_with(
     files: &dyn Fn() -> Vec<String>,
 ) -> Vec<Completion> {
     let offset = clamp(doc_text(s, doc), offset);
-    let Some(at) = Situation::at(s, doc, offset) else {
+    let Some(mut at) = Situation::at(s, doc, offset) else {
         return Vec::new();
     };
     // a closing quote ends what is said: a word after it wants a blank first
     if at.comment || at.after_text {
         return Vec::new();
     }
+    let env = env_of(s, doc);
+    let item = item_at(s, doc, at.replace.start).map(|p| &*p.item);
+    let base = item.and_then(|i| variant::base(i, env));
+    let began = at.head.len() == 1 && at.cx == Context::Variant;
+    let part = base.and_then(|b| variant::in_part(&mut at, b));
     let mut list = List {
         s,
         doc,
         at: &at,
         c,
-        env: env_of(s, doc),
+        env,
+        base,
+        item,
         out: Vec::new(),
     };
     if at.quoted.is_some() {
@@ -106,6 +114,9 @@ pub fn completion_with(
         list.beginning();
     } else {
         list.inside();
+        if let Some(form) = part.filter(|_| began) {
+            list.lines_of(form);
+        }
     }
     let mut out = list.out;
     out.sort_by(|a, b| a.sort.cmp(&b.sort).then_with(|| a.label.cmp(&b.label)));
@@ -159,6 +170,10 @@ struct List<'a> {
     at: &'a Situation<'a>,
     c: &'a Config,
     env: Option<&'a Env>,
+    /// The station that the variant changes in which the cursor is.
+    base: Option<&'a Item>,
+    /// The item in which the cursor is.
+    item: Option<&'a Item>,
     out: Vec<Completion>,
 }
 
@@ -209,6 +224,11 @@ impl<'a> List<'a> {
                 return;
             }
             self.tags();
+        }
+        if cx == Context::Variant
+            && let Some(b) = self.base
+        {
+            self.tags_of(b);
         }
         if cx == Context::Table {
             return;
@@ -362,7 +382,7 @@ impl<'a> List<'a> {
         let Some(placed) = item_at(self.s, self.doc, self.at.replace.start) else {
             return;
         };
-        for p in crate::names::places_of(&placed.item) {
+        for p in crate::names::places_of(self.base.unwrap_or(&placed.item)) {
             self.add(rank, CompletionKind::Place, p, Some("place".to_owned()));
         }
     }

@@ -39,7 +39,7 @@ fn free_space_and_geometry() {
     close(path::k_factor(45.0), 1.401_785_7, 1e-6);
     close(
         path::k_factor(45.0) * path::EARTH_M / 1e3,
-        8930.776_786,
+        8_930.776_786,
         1e-5,
     );
 }

@@ -96,7 +96,7 @@ impl List<'_> {
     fn offers(&self, n: usize) -> Vec<Offer> {
         let none = Lets::default();
         let places = item_at(self.s, self.doc, self.at.replace.start)
-            .map(|p| places_of(&p.item))
+            .map(|p| places_of(self.base.unwrap_or(&p.item)))
             .unwrap_or_default();
         let known = Known {
             lets: self.env.map_or(&none, |e| &e.lets),
@@ -145,6 +145,19 @@ impl List<'_> {
             NameKind::Station => self.names(1, NameKind::Station, CompletionKind::File),
             NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
                 self.tags()
+            }
+            NameKind::Tag if self.at.cx == Context::Variant => {
+                if let Some(b) = self.base {
+                    self.tags_of(b);
+                }
+                if let Some(v) = self.item.filter(|_| self.at.word() == "put") {
+                    self.tags_of_variant(v);
+                }
+            }
+            NameKind::Chain if self.at.cx == Context::Variant => {
+                if let Some(b) = self.base {
+                    self.chains_of(b);
+                }
             }
             NameKind::Person => self.heard(NameKind::Person, CompletionKind::Person),
             NameKind::Class => self.heard(NameKind::Class, CompletionKind::Qualifier),

@@ -287,11 +287,15 @@ fn what_is_offered_is_understood() {
 /// Whatever the table of statements says is read from a file is offered so.
 #[test]
 fn a_file_is_offered_wherever_a_part_can_be_one() {
+    use downlead_station::forms::{Slot, Takes};
     use downlead_station::keywords::{Context, keywords_in};
     let mut asked = 0;
     for k in keywords_in(Context::Station) {
         let file = |f: &downlead_station::forms::Form| {
-            f.word != "chain" && f.all_slots().any(|s| s.words().any(|w| w == "from"))
+            // a spot is so far `from` an antenna
+            let path = |t: &Takes| matches!(t, Takes::File(_));
+            let from = |s: &Slot| s.words().any(|w| w == "from") && s.takes.iter().any(path);
+            f.word != "chain" && f.all_slots().any(from)
         };
         if k.forms.iter().any(|f| file(f)) {
             let all = after(&format!("{} ", k.word));
@@ -448,5 +452,44 @@ fn a_word_of_the_trade_is_completed() {
             "{label}"
         );
         assert!(all.iter().filter(|x| x.filter.is_some()).count() <= 2);
+    }
+}
+
+/// In a variant the tags and chains of its station are offered, and of a part what it may say.
+#[test]
+fn a_variant_offers_what_its_station_has() {
+    let station = "band 2m 145 MHz\nstation hill {\n    place mast { temperature 10 °C }\n    run M1 46 m of half-inch-foam, mast\n    transmitter TX1 { power 30 W on 2m; mode fm }\n    duplexer DU1 { high 1 dB; low 1 dB }\n    chain out on 2m { TX1; M1 }\n}\nvariant x of hill {\n    ";
+    let offered = |typed: &str| -> Vec<String> {
+        let text = format!("{station}{typed}");
+        let files = downlead_testkit::Files::default().with("a.downlead", text.clone());
+        let s = downlead_eval::Snapshot::load(&["a.downlead".to_owned()], &files);
+        let at = u32::try_from(text.len()).unwrap();
+        completion(&s, downlead_ide::Doc::File(0), at, &plain())
+            .into_iter()
+            .map(|c| c.label)
+            .collect()
+    };
+    for (typed, wanted) in [
+        ("", "M1"),
+        ("", "DU1.high"),
+        ("", "take"),
+        ("take ", "TX1"),
+        ("put M1 after ", "DU1.low"),
+        ("put M1 after TX1 in ", "out"),
+        ("M1 46 ", "m"),
+        ("M1 46 m ", "of"),
+        ("M1 46 m of ", "rg-213"),
+        ("M1 46 m of rg-213, ", "mast"),
+        ("TX1 ", "power"),
+        ("TX1 power 3 ", "W"),
+        ("TX1 power 3 W on ", "2m"),
+        ("DU1.high 1 ", "dB"),
+        ("TX1 { ", "mode"),
+    ] {
+        let all = offered(typed);
+        assert!(
+            all.iter().any(|l| l == wanted),
+            "{typed}: {wanted} in {all:?}"
+        );
     }
 }

@@ -60,6 +60,7 @@ pub(crate) static LINES: &[&Form] = &[
     &parts::PREAMPLIFIER,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
+    &ends::TRANSCEIVER,
     &ends::LOAD,
     &ends::ANTENNA,
     &parts::CONNECTOR,

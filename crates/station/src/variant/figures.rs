@@ -157,7 +157,7 @@ pub(super) fn role(slot: &Slot, kind: PartKind) -> String {
 
 fn main_role(kind: PartKind, dims: &[Dim]) -> &'static str {
     match kind.role() {
-        Role::Transmitter => "power",
+        Role::Transmitter | Role::Transceiver => "power",
         Role::Receiver => "sensitivity",
         Role::End | Role::Active => "gain",
         Role::Line if dims.contains(&Dim::Length) => "length",
