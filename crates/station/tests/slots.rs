@@ -58,7 +58,6 @@ fn wrap(place: &str, line: &str) -> String {
         "divider" => format!("device x {{ kind divider; {line} }}"),
         "balun" => format!("device x {{ kind balun; loss 0.1 dB; {line} }}"),
         "station" => format!("station s {{ {line} }}"),
-        "rules" => format!("rules r {{ {line} }}"),
         "place" => format!("station s {{ place mast {{ {line} }} }}"),
         "tx" => format!("station s {{ transmitter TX1 {{ power 9 W; {line} }} }}"),
         "rx" => format!("station s {{ receiver RX1 {{ {line} }} }}"),
