@@ -560,6 +560,8 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// What the licences and rules of a station say of it as a whole.
     pub rules: Option<Box<crate::licence::StationRules>>,
+    /// A link.
+    pub link: Option<Box<crate::link::LinkResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -576,11 +578,13 @@ impl ItemResult {
             chains,
             session,
             rules,
+            link,
             diagnostics,
             depends,
             provisional: _,
         } = self;
         rules.is_none()
+            && link.is_none()
             && chains.is_empty()
             && session.is_none()
             && diagnostics.is_empty()

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 331
+#define SYMBOL_COUNT 355
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 309
+#define TOKEN_COUNT 333
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -33,319 +33,343 @@ enum ts_symbol_identifiers {
   anon_sym_chain = 15,
   anon_sym_licence = 16,
   anon_sym_rules = 17,
-  anon_sym_transmit = 18,
-  anon_sym_receive = 19,
-  anon_sym_impedance = 20,
-  anon_sym_velocity = 21,
-  anon_sym_loss = 22,
-  anon_sym_construction = 23,
-  anon_sym_wires = 24,
-  anon_sym_valid = 25,
-  anon_sym_accuracy = 26,
-  anon_sym_rating = 27,
-  anon_sym_voltage = 28,
-  anon_sym_size = 29,
-  anon_sym_conductor = 30,
-  anon_sym_source = 31,
-  anon_sym_joins = 32,
-  anon_sym_limit = 33,
-  anon_sym_family = 34,
-  anon_sym_bump = 35,
-  anon_sym_return_DASHloss = 36,
-  anon_sym_swr = 37,
-  anon_sym_kind = 38,
-  anon_sym_high = 39,
-  anon_sym_low = 40,
-  anon_sym_port = 41,
-  anon_sym_from = 42,
-  anon_sym_isolation = 43,
-  anon_sym_ratio = 44,
-  anon_sym_split = 45,
-  anon_sym_tee = 46,
-  anon_sym_reversed = 47,
-  anon_sym_passes = 48,
-  anon_sym_gain = 49,
-  anon_sym_noise = 50,
-  anon_sym_excess = 51,
-  anon_sym_ways = 52,
-  anon_sym_coupled = 53,
-  anon_sym_calibrated = 54,
-  anon_sym_scale = 55,
-  anon_sym_resolution = 56,
-  anon_sym_due = 57,
-  anon_sym_linearity = 58,
-  anon_sym_repeatability = 59,
-  anon_sym_directivity = 60,
-  anon_sym_load = 61,
-  anon_sym_read = 62,
-  anon_sym_temperature = 63,
-  anon_sym_generator = 64,
-  anon_sym_drift = 65,
-  anon_sym_piece = 66,
-  anon_sym_readings = 67,
-  anon_sym_resonance = 68,
-  anon_sym_delay = 69,
-  anon_sym_phase = 70,
-  anon_sym_adapter = 71,
-  anon_sym_position = 72,
-  anon_sym_ground = 73,
-  anon_sym_place = 74,
-  anon_sym_under = 75,
-  anon_sym_beside = 76,
-  anon_sym_alone = 77,
-  anon_sym_transmitter = 78,
-  anon_sym_receiver = 79,
-  anon_sym_transceiver = 80,
-  anon_sym_run = 81,
-  anon_sym_jumper = 82,
-  anon_sym_tail = 83,
-  anon_sym_pad = 84,
-  anon_sym_filter = 85,
-  anon_sym_isolator = 86,
-  anon_sym_circulator = 87,
-  anon_sym_protector = 88,
-  anon_sym_switch = 89,
-  anon_sym_coupler = 90,
-  anon_sym_meter = 91,
-  anon_sym_balun = 92,
-  anon_sym_tuner = 93,
-  anon_sym_duplexer = 94,
-  anon_sym_diplexer = 95,
-  anon_sym_combiner = 96,
-  anon_sym_divider = 97,
-  anon_sym_amplifier = 98,
-  anon_sym_preamplifier = 99,
-  anon_sym_antenna = 100,
-  anon_sym_branches = 101,
-  anon_sym_expect = 102,
-  anon_sym_authority = 103,
-  anon_sym_jurisdiction = 104,
-  anon_sym_service = 105,
-  anon_sym_edition = 106,
-  anon_sym_dated = 107,
-  anon_sym_until = 108,
-  anon_sym_holder = 109,
-  anon_sym_class = 110,
-  anon_sym_ask = 111,
-  anon_sym_threshold = 112,
-  anon_sym_fixed = 113,
-  anon_sym_condition = 114,
-  anon_sym_branch = 115,
-  anon_sym_inner = 116,
-  anon_sym_outer = 117,
-  anon_sym_permittivity = 118,
-  anon_sym_loss_DASHtangent = 119,
-  anon_sym_strand = 120,
-  anon_sym_strand_DASHdiameter = 121,
-  anon_sym_braid = 122,
-  anon_sym_resistivity = 123,
-  anon_sym_inner_DASHresistivity = 124,
-  anon_sym_outer_DASHresistivity = 125,
-  anon_sym_diameter = 126,
-  anon_sym_spacing = 127,
-  anon_sym_baseline = 128,
-  anon_sym_through = 129,
-  anon_sym_open = 130,
-  anon_sym_short = 131,
-  anon_sym_equalise = 132,
-  anon_sym_power = 133,
-  anon_sym_mode = 134,
-  anon_sym_duty = 135,
-  anon_sym_keyed = 136,
-  anon_sym_foldback = 137,
-  anon_sym_sensitivity = 138,
-  anon_sym_efficiency = 139,
-  anon_sym_height = 140,
-  anon_sym_haat = 141,
-  anon_sym_bandwidth = 142,
-  anon_sym_distance = 143,
-  anon_sym_radius = 144,
-  anon_sym_fails = 145,
-  anon_sym_above = 146,
-  anon_sym_added = 147,
-  anon_sym_against = 148,
-  anon_sym_agl = 149,
-  anon_sym_allocated = 150,
-  anon_sym_am = 151,
-  anon_sym_ambient = 152,
-  anon_sym_amsl = 153,
-  anon_sym_apart = 154,
-  anon_sym_at = 155,
-  anon_sym_below = 156,
-  anon_sym_bow = 157,
-  anon_sym_by = 158,
-  anon_sym_carrier = 159,
-  anon_sym_clad = 160,
-  anon_sym_confidence = 161,
-  anon_sym_corrected = 162,
-  anon_sym_cw = 163,
-  anon_sym_data = 164,
-  anon_sym_dc_DASHinput = 165,
-  anon_sym_displayed = 166,
-  anon_sym_eirp = 167,
-  anon_sym_ends = 168,
-  anon_sym_erp = 169,
-  anon_sym_etrs89 = 170,
-  anon_sym_figure = 171,
-  anon_sym_fm = 172,
-  anon_sym_for = 173,
-  anon_sym_forward = 174,
-  anon_sym_frequency = 175,
-  anon_sym_full = 176,
-  anon_sym_guess = 177,
-  anon_sym_if = 178,
-  anon_sym_in = 179,
-  anon_sym_input = 180,
-  anon_sym_instead = 181,
-  anon_sym_k = 182,
-  anon_sym_maximum = 183,
-  anon_sym_mean = 184,
-  anon_sym_medium = 185,
-  anon_sym_nad27 = 186,
-  anon_sym_nad83 = 187,
-  anon_sym_net = 188,
-  anon_sym_no = 189,
-  anon_sym_nominal = 190,
-  anon_sym_of = 191,
-  anon_sym_on = 192,
-  anon_sym_output = 193,
-  anon_sym_over = 194,
-  anon_sym_pep = 195,
-  anon_sym_per = 196,
-  anon_sym_rated = 197,
-  anon_sym_reactance = 198,
-  anon_sym_reading = 199,
-  anon_sym_realized = 200,
-  anon_sym_reference = 201,
-  anon_sym_reflected = 202,
-  anon_sym_rejects = 203,
-  anon_sym_series = 204,
-  anon_sym_shared = 205,
-  anon_sym_sheet = 206,
-  anon_sym_shunt = 207,
-  anon_sym_sinad = 208,
-  anon_sym_since = 209,
-  anon_sym_ssb = 210,
-  anon_sym_ssb_DASHprocessed = 211,
-  anon_sym_then = 212,
-  anon_sym_to = 213,
-  anon_sym_total = 214,
-  anon_sym_typical = 215,
-  anon_sym_way = 216,
-  anon_sym_wet = 217,
-  anon_sym_wgs84 = 218,
-  anon_sym_with = 219,
-  anon_sym_within = 220,
-  anon_sym_yes = 221,
-  anon_sym_COMMA = 222,
-  anon_sym_EQ = 223,
-  anon_sym_u00b1 = 224,
-  anon_sym_PLUS_SLASH_DASH = 225,
-  anon_sym_LPAREN = 226,
-  anon_sym_RPAREN = 227,
-  anon_sym_DASH = 228,
-  anon_sym_u2212 = 229,
-  anon_sym_u2013 = 230,
-  anon_sym_PLUS = 231,
-  anon_sym_STAR = 232,
-  anon_sym_SLASH = 233,
-  anon_sym_CARET = 234,
-  sym__glued = 235,
-  sym_date = 236,
-  sym_dms = 237,
-  sym_number = 238,
-  aux_sym_unit_token1 = 239,
-  aux_sym_unit_token2 = 240,
-  aux_sym_unit_token3 = 241,
-  aux_sym_unit_token4 = 242,
-  aux_sym_unit_token5 = 243,
-  aux_sym_unit_token6 = 244,
-  anon_sym_wavelengths = 245,
-  anon_sym_wavelength = 246,
-  aux_sym_unit_token7 = 247,
-  aux_sym_unit_token8 = 248,
-  aux_sym_unit_token9 = 249,
-  aux_sym_unit_token10 = 250,
-  anon_sym_ohm_DASHm = 251,
-  aux_sym_unit_token11 = 252,
-  aux_sym_unit_token12 = 253,
-  anon_sym_degC = 254,
-  anon_sym_degF = 255,
-  anon_sym_ohms = 256,
-  aux_sym_unit_token13 = 257,
-  anon_sym_GHz = 258,
-  anon_sym_MHz = 259,
-  anon_sym_dBW = 260,
-  anon_sym_dBd = 261,
-  anon_sym_dBi = 262,
-  anon_sym_dBm = 263,
-  anon_sym_deg = 264,
-  anon_sym_kHz = 265,
-  anon_sym_min = 266,
-  anon_sym_ohm = 267,
-  anon_sym_Hz = 268,
-  anon_sym_cm = 269,
-  anon_sym_dB = 270,
-  anon_sym_ft = 271,
-  anon_sym_kV = 272,
-  anon_sym_kW = 273,
-  anon_sym_km = 274,
-  anon_sym_mW = 275,
-  anon_sym_mi = 276,
-  anon_sym_mm = 277,
-  anon_sym_ms = 278,
-  anon_sym_ns = 279,
-  anon_sym_uV = 280,
-  anon_sym_uW = 281,
-  anon_sym_us = 282,
-  anon_sym_yd = 283,
-  anon_sym_u00b0C = 284,
-  anon_sym_u00b0F = 285,
-  anon_sym_u00b5V = 286,
-  anon_sym_u00b5W = 287,
-  anon_sym_u00b5s = 288,
-  anon_sym_u03a9m = 289,
-  anon_sym_u03bcV = 290,
-  anon_sym_u03bcW = 291,
-  anon_sym_u03bcs = 292,
-  anon_sym_u2126m = 293,
-  anon_sym_PERCENT = 294,
-  anon_sym_A = 295,
-  anon_sym_V = 296,
-  anon_sym_W = 297,
-  anon_sym_h = 298,
-  anon_sym_m = 299,
-  anon_sym_s = 300,
-  anon_sym_u00b0 = 301,
-  anon_sym_u03a9 = 302,
-  anon_sym_u03bb = 303,
-  anon_sym_u2126 = 304,
-  sym_root = 305,
-  sym_digit_name = 306,
-  sym_string = 307,
-  sym_comment = 308,
-  sym_source_file = 309,
-  sym__line = 310,
-  sym__end = 311,
-  sym_statement = 312,
-  sym_block_statement = 313,
-  sym_block = 314,
-  sym__head = 315,
-  sym_keyword = 316,
-  sym_only_word = 317,
-  sym_word = 318,
-  sym__value = 319,
-  sym_range = 320,
-  sym_tolerance = 321,
-  sym_coverage = 322,
-  sym__expression = 323,
-  sym_parenthesized_expression = 324,
-  sym_negation = 325,
-  sym_binary_expression = 326,
-  sym_quantity = 327,
-  sym_unit = 328,
-  aux_sym_source_file_repeat1 = 329,
-  aux_sym__head_repeat1 = 330,
+  anon_sym_link = 18,
+  anon_sym_transmit = 19,
+  anon_sym_receive = 20,
+  anon_sym_impedance = 21,
+  anon_sym_velocity = 22,
+  anon_sym_loss = 23,
+  anon_sym_construction = 24,
+  anon_sym_wires = 25,
+  anon_sym_valid = 26,
+  anon_sym_accuracy = 27,
+  anon_sym_rating = 28,
+  anon_sym_voltage = 29,
+  anon_sym_size = 30,
+  anon_sym_conductor = 31,
+  anon_sym_source = 32,
+  anon_sym_joins = 33,
+  anon_sym_limit = 34,
+  anon_sym_family = 35,
+  anon_sym_bump = 36,
+  anon_sym_return_DASHloss = 37,
+  anon_sym_swr = 38,
+  anon_sym_kind = 39,
+  anon_sym_high = 40,
+  anon_sym_low = 41,
+  anon_sym_port = 42,
+  anon_sym_from = 43,
+  anon_sym_isolation = 44,
+  anon_sym_ratio = 45,
+  anon_sym_split = 46,
+  anon_sym_tee = 47,
+  anon_sym_reversed = 48,
+  anon_sym_passes = 49,
+  anon_sym_gain = 50,
+  anon_sym_noise = 51,
+  anon_sym_excess = 52,
+  anon_sym_ways = 53,
+  anon_sym_coupled = 54,
+  anon_sym_calibrated = 55,
+  anon_sym_scale = 56,
+  anon_sym_resolution = 57,
+  anon_sym_due = 58,
+  anon_sym_linearity = 59,
+  anon_sym_repeatability = 60,
+  anon_sym_directivity = 61,
+  anon_sym_load = 62,
+  anon_sym_read = 63,
+  anon_sym_temperature = 64,
+  anon_sym_generator = 65,
+  anon_sym_drift = 66,
+  anon_sym_piece = 67,
+  anon_sym_readings = 68,
+  anon_sym_resonance = 69,
+  anon_sym_delay = 70,
+  anon_sym_phase = 71,
+  anon_sym_adapter = 72,
+  anon_sym_position = 73,
+  anon_sym_ground = 74,
+  anon_sym_place = 75,
+  anon_sym_under = 76,
+  anon_sym_beside = 77,
+  anon_sym_alone = 78,
+  anon_sym_transmitter = 79,
+  anon_sym_receiver = 80,
+  anon_sym_transceiver = 81,
+  anon_sym_run = 82,
+  anon_sym_jumper = 83,
+  anon_sym_tail = 84,
+  anon_sym_pad = 85,
+  anon_sym_filter = 86,
+  anon_sym_isolator = 87,
+  anon_sym_circulator = 88,
+  anon_sym_protector = 89,
+  anon_sym_switch = 90,
+  anon_sym_coupler = 91,
+  anon_sym_meter = 92,
+  anon_sym_balun = 93,
+  anon_sym_tuner = 94,
+  anon_sym_duplexer = 95,
+  anon_sym_diplexer = 96,
+  anon_sym_combiner = 97,
+  anon_sym_divider = 98,
+  anon_sym_amplifier = 99,
+  anon_sym_preamplifier = 100,
+  anon_sym_antenna = 101,
+  anon_sym_branches = 102,
+  anon_sym_expect = 103,
+  anon_sym_authority = 104,
+  anon_sym_jurisdiction = 105,
+  anon_sym_service = 106,
+  anon_sym_edition = 107,
+  anon_sym_dated = 108,
+  anon_sym_until = 109,
+  anon_sym_holder = 110,
+  anon_sym_class = 111,
+  anon_sym_ask = 112,
+  anon_sym_threshold = 113,
+  anon_sym_fixed = 114,
+  anon_sym_condition = 115,
+  anon_sym_hop = 116,
+  anon_sym_profile = 117,
+  anon_sym_distance = 118,
+  anon_sym_k_DASHfactor = 119,
+  anon_sym_site_DASHnoise = 120,
+  anon_sym_need = 121,
+  anon_sym_model = 122,
+  anon_sym_coverage = 123,
+  anon_sym_branch = 124,
+  anon_sym_inner = 125,
+  anon_sym_outer = 126,
+  anon_sym_permittivity = 127,
+  anon_sym_loss_DASHtangent = 128,
+  anon_sym_strand = 129,
+  anon_sym_strand_DASHdiameter = 130,
+  anon_sym_braid = 131,
+  anon_sym_resistivity = 132,
+  anon_sym_inner_DASHresistivity = 133,
+  anon_sym_outer_DASHresistivity = 134,
+  anon_sym_diameter = 135,
+  anon_sym_spacing = 136,
+  anon_sym_baseline = 137,
+  anon_sym_through = 138,
+  anon_sym_open = 139,
+  anon_sym_short = 140,
+  anon_sym_equalise = 141,
+  anon_sym_power = 142,
+  anon_sym_mode = 143,
+  anon_sym_duty = 144,
+  anon_sym_keyed = 145,
+  anon_sym_foldback = 146,
+  anon_sym_sensitivity = 147,
+  anon_sym_efficiency = 148,
+  anon_sym_height = 149,
+  anon_sym_haat = 150,
+  anon_sym_bandwidth = 151,
+  anon_sym_radius = 152,
+  anon_sym_fails = 153,
+  anon_sym_above = 154,
+  anon_sym_added = 155,
+  anon_sym_against = 156,
+  anon_sym_agl = 157,
+  anon_sym_allocated = 158,
+  anon_sym_am = 159,
+  anon_sym_ambient = 160,
+  anon_sym_amsl = 161,
+  anon_sym_apart = 162,
+  anon_sym_at = 163,
+  anon_sym_below = 164,
+  anon_sym_bow = 165,
+  anon_sym_bullington = 166,
+  anon_sym_by = 167,
+  anon_sym_carrier = 168,
+  anon_sym_cascade = 169,
+  anon_sym_city = 170,
+  anon_sym_clad = 171,
+  anon_sym_confidence = 172,
+  anon_sym_corrected = 173,
+  anon_sym_cw = 174,
+  anon_sym_data = 175,
+  anon_sym_dc_DASHinput = 176,
+  anon_sym_displayed = 177,
+  anon_sym_eirp = 178,
+  anon_sym_ends = 179,
+  anon_sym_erp = 180,
+  anon_sym_etrs89 = 181,
+  anon_sym_figure = 182,
+  anon_sym_fm = 183,
+  anon_sym_for = 184,
+  anon_sym_forward = 185,
+  anon_sym_free_DASHspace = 186,
+  anon_sym_frequency = 187,
+  anon_sym_full = 188,
+  anon_sym_guess = 189,
+  anon_sym_hata_DASHopen = 190,
+  anon_sym_hata_DASHsuburban = 191,
+  anon_sym_hata_DASHurban = 192,
+  anon_sym_if = 193,
+  anon_sym_in = 194,
+  anon_sym_input = 195,
+  anon_sym_instead = 196,
+  anon_sym_k = 197,
+  anon_sym_maximum = 198,
+  anon_sym_mean = 199,
+  anon_sym_medium = 200,
+  anon_sym_nad27 = 201,
+  anon_sym_nad83 = 202,
+  anon_sym_net = 203,
+  anon_sym_no = 204,
+  anon_sym_nominal = 205,
+  anon_sym_of = 206,
+  anon_sym_on = 207,
+  anon_sym_one_DASHedge = 208,
+  anon_sym_output = 209,
+  anon_sym_over = 210,
+  anon_sym_pep = 211,
+  anon_sym_per = 212,
+  anon_sym_places = 213,
+  anon_sym_quiet_DASHrural = 214,
+  anon_sym_quieting = 215,
+  anon_sym_rated = 216,
+  anon_sym_reactance = 217,
+  anon_sym_reading = 218,
+  anon_sym_realized = 219,
+  anon_sym_reference = 220,
+  anon_sym_reflected = 221,
+  anon_sym_rejects = 222,
+  anon_sym_residential = 223,
+  anon_sym_rural = 224,
+  anon_sym_series = 225,
+  anon_sym_shared = 226,
+  anon_sym_sheet = 227,
+  anon_sym_shunt = 228,
+  anon_sym_sinad = 229,
+  anon_sym_since = 230,
+  anon_sym_snr = 231,
+  anon_sym_spread = 232,
+  anon_sym_ssb = 233,
+  anon_sym_ssb_DASHprocessed = 234,
+  anon_sym_then = 235,
+  anon_sym_to = 236,
+  anon_sym_total = 237,
+  anon_sym_two_DASHray = 238,
+  anon_sym_typical = 239,
+  anon_sym_way = 240,
+  anon_sym_wet = 241,
+  anon_sym_wgs84 = 242,
+  anon_sym_with = 243,
+  anon_sym_within = 244,
+  anon_sym_yes = 245,
+  anon_sym_COMMA = 246,
+  anon_sym_EQ = 247,
+  anon_sym_u00b1 = 248,
+  anon_sym_PLUS_SLASH_DASH = 249,
+  anon_sym_LPAREN = 250,
+  anon_sym_RPAREN = 251,
+  anon_sym_DASH = 252,
+  anon_sym_u2212 = 253,
+  anon_sym_u2013 = 254,
+  anon_sym_PLUS = 255,
+  anon_sym_STAR = 256,
+  anon_sym_SLASH = 257,
+  anon_sym_CARET = 258,
+  sym__glued = 259,
+  sym_date = 260,
+  sym_dms = 261,
+  sym_number = 262,
+  aux_sym_unit_token1 = 263,
+  aux_sym_unit_token2 = 264,
+  aux_sym_unit_token3 = 265,
+  aux_sym_unit_token4 = 266,
+  aux_sym_unit_token5 = 267,
+  aux_sym_unit_token6 = 268,
+  anon_sym_wavelengths = 269,
+  anon_sym_wavelength = 270,
+  aux_sym_unit_token7 = 271,
+  aux_sym_unit_token8 = 272,
+  aux_sym_unit_token9 = 273,
+  aux_sym_unit_token10 = 274,
+  anon_sym_ohm_DASHm = 275,
+  aux_sym_unit_token11 = 276,
+  aux_sym_unit_token12 = 277,
+  anon_sym_degC = 278,
+  anon_sym_degF = 279,
+  anon_sym_ohms = 280,
+  aux_sym_unit_token13 = 281,
+  anon_sym_GHz = 282,
+  anon_sym_MHz = 283,
+  anon_sym_dBW = 284,
+  anon_sym_dBd = 285,
+  anon_sym_dBi = 286,
+  anon_sym_dBm = 287,
+  anon_sym_deg = 288,
+  anon_sym_kHz = 289,
+  anon_sym_min = 290,
+  anon_sym_ohm = 291,
+  anon_sym_Hz = 292,
+  anon_sym_cm = 293,
+  anon_sym_dB = 294,
+  anon_sym_ft = 295,
+  anon_sym_kV = 296,
+  anon_sym_kW = 297,
+  anon_sym_km = 298,
+  anon_sym_mW = 299,
+  anon_sym_mi = 300,
+  anon_sym_mm = 301,
+  anon_sym_ms = 302,
+  anon_sym_ns = 303,
+  anon_sym_uV = 304,
+  anon_sym_uW = 305,
+  anon_sym_us = 306,
+  anon_sym_yd = 307,
+  anon_sym_u00b0C = 308,
+  anon_sym_u00b0F = 309,
+  anon_sym_u00b5V = 310,
+  anon_sym_u00b5W = 311,
+  anon_sym_u00b5s = 312,
+  anon_sym_u03a9m = 313,
+  anon_sym_u03bcV = 314,
+  anon_sym_u03bcW = 315,
+  anon_sym_u03bcs = 316,
+  anon_sym_u2126m = 317,
+  anon_sym_PERCENT = 318,
+  anon_sym_A = 319,
+  anon_sym_V = 320,
+  anon_sym_W = 321,
+  anon_sym_h = 322,
+  anon_sym_m = 323,
+  anon_sym_s = 324,
+  anon_sym_u00b0 = 325,
+  anon_sym_u03a9 = 326,
+  anon_sym_u03bb = 327,
+  anon_sym_u2126 = 328,
+  sym_root = 329,
+  sym_digit_name = 330,
+  sym_string = 331,
+  sym_comment = 332,
+  sym_source_file = 333,
+  sym__line = 334,
+  sym__end = 335,
+  sym_statement = 336,
+  sym_block_statement = 337,
+  sym_block = 338,
+  sym__head = 339,
+  sym_keyword = 340,
+  sym_only_word = 341,
+  sym_word = 342,
+  sym__value = 343,
+  sym_range = 344,
+  sym_tolerance = 345,
+  sym_coverage = 346,
+  sym__expression = 347,
+  sym_parenthesized_expression = 348,
+  sym_negation = 349,
+  sym_binary_expression = 350,
+  sym_quantity = 351,
+  sym_unit = 352,
+  aux_sym_source_file_repeat1 = 353,
+  aux_sym__head_repeat1 = 354,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -367,6 +391,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_chain] = "chain",
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
+  [anon_sym_link] = "link",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -464,6 +489,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_threshold] = "threshold",
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
+  [anon_sym_hop] = "hop",
+  [anon_sym_profile] = "profile",
+  [anon_sym_distance] = "distance",
+  [anon_sym_k_DASHfactor] = "k-factor",
+  [anon_sym_site_DASHnoise] = "site-noise",
+  [anon_sym_need] = "need",
+  [anon_sym_model] = "model",
+  [anon_sym_coverage] = "coverage",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -492,7 +525,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
   [anon_sym_bandwidth] = "bandwidth",
-  [anon_sym_distance] = "distance",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
@@ -507,8 +539,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
+  [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
+  [anon_sym_cascade] = "cascade",
+  [anon_sym_city] = "city",
   [anon_sym_clad] = "clad",
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
@@ -524,9 +559,13 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
+  [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
+  [anon_sym_hata_DASHopen] = "hata-open",
+  [anon_sym_hata_DASHsuburban] = "hata-suburban",
+  [anon_sym_hata_DASHurban] = "hata-urban",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
@@ -542,10 +581,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_nominal] = "nominal",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
+  [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_output] = "output",
   [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
+  [anon_sym_places] = "places",
+  [anon_sym_quiet_DASHrural] = "quiet-rural",
+  [anon_sym_quieting] = "quieting",
   [anon_sym_rated] = "rated",
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
@@ -553,17 +596,22 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
+  [anon_sym_residential] = "residential",
+  [anon_sym_rural] = "rural",
   [anon_sym_series] = "series",
   [anon_sym_shared] = "shared",
   [anon_sym_sheet] = "sheet",
   [anon_sym_shunt] = "shunt",
   [anon_sym_sinad] = "sinad",
   [anon_sym_since] = "since",
+  [anon_sym_snr] = "snr",
+  [anon_sym_spread] = "spread",
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
@@ -701,6 +749,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
+  [anon_sym_link] = anon_sym_link,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -798,6 +847,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_threshold] = anon_sym_threshold,
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
+  [anon_sym_hop] = anon_sym_hop,
+  [anon_sym_profile] = anon_sym_profile,
+  [anon_sym_distance] = anon_sym_distance,
+  [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
+  [anon_sym_need] = anon_sym_need,
+  [anon_sym_model] = anon_sym_model,
+  [anon_sym_coverage] = anon_sym_coverage,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -826,7 +883,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
-  [anon_sym_distance] = anon_sym_distance,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
@@ -841,8 +897,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
+  [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
+  [anon_sym_cascade] = anon_sym_cascade,
+  [anon_sym_city] = anon_sym_city,
   [anon_sym_clad] = anon_sym_clad,
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
@@ -858,9 +917,13 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
+  [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
+  [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
+  [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
@@ -876,10 +939,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
+  [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_output] = anon_sym_output,
   [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
+  [anon_sym_places] = anon_sym_places,
+  [anon_sym_quiet_DASHrural] = anon_sym_quiet_DASHrural,
+  [anon_sym_quieting] = anon_sym_quieting,
   [anon_sym_rated] = anon_sym_rated,
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
@@ -887,17 +954,22 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
+  [anon_sym_residential] = anon_sym_residential,
+  [anon_sym_rural] = anon_sym_rural,
   [anon_sym_series] = anon_sym_series,
   [anon_sym_shared] = anon_sym_shared,
   [anon_sym_sheet] = anon_sym_sheet,
   [anon_sym_shunt] = anon_sym_shunt,
   [anon_sym_sinad] = anon_sym_sinad,
   [anon_sym_since] = anon_sym_since,
+  [anon_sym_snr] = anon_sym_snr,
+  [anon_sym_spread] = anon_sym_spread,
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
@@ -1086,6 +1158,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_rules] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_link] = {
     .visible = true,
     .named = false,
   },
@@ -1477,6 +1553,38 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_hop] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_profile] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_distance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_k_DASHfactor] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_need] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_model] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_coverage] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_branch] = {
     .visible = true,
     .named = false,
@@ -1589,10 +1697,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_distance] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_radius] = {
     .visible = true,
     .named = false,
@@ -1649,11 +1753,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_bullington] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_by] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_carrier] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_cascade] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_city] = {
     .visible = true,
     .named = false,
   },
@@ -1717,6 +1833,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_free_DASHspace] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_frequency] = {
     .visible = true,
     .named = false,
@@ -1726,6 +1846,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_guess] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHopen] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHsuburban] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHurban] = {
     .visible = true,
     .named = false,
   },
@@ -1789,6 +1921,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_one_DASHedge] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_output] = {
     .visible = true,
     .named = false,
@@ -1802,6 +1938,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_per] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_places] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_quiet_DASHrural] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_quieting] = {
     .visible = true,
     .named = false,
   },
@@ -1833,6 +1981,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_residential] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rural] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_series] = {
     .visible = true,
     .named = false,
@@ -1857,6 +2013,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_snr] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_spread] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_ssb] = {
     .visible = true,
     .named = false,
@@ -1874,6 +2038,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_total] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
@@ -4278,13 +4446,14 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'n', 20,
         'o', 21,
         'p', 22,
-        'r', 23,
-        's', 24,
-        't', 25,
-        'u', 26,
-        'v', 27,
-        'w', 28,
-        'y', 29,
+        'q', 23,
+        'r', 24,
+        's', 25,
+        't', 26,
+        'u', 27,
+        'v', 28,
+        'w', 29,
+        'y', 30,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
@@ -4293,13 +4462,13 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_A);
       END_STATE();
     case 2:
-      if (lookahead == 'H') ADVANCE(30);
+      if (lookahead == 'H') ADVANCE(31);
       END_STATE();
     case 3:
-      if (lookahead == 'z') ADVANCE(31);
+      if (lookahead == 'z') ADVANCE(32);
       END_STATE();
     case 4:
-      if (lookahead == 'H') ADVANCE(32);
+      if (lookahead == 'H') ADVANCE(33);
       END_STATE();
     case 5:
       ACCEPT_TOKEN(anon_sym_V);
@@ -4309,3258 +4478,3628 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 7:
       ADVANCE_MAP(
-        'b', 33,
-        'c', 34,
-        'd', 35,
-        'g', 36,
-        'l', 37,
-        'm', 38,
-        'n', 39,
-        'p', 40,
-        's', 41,
-        't', 42,
-        'u', 43,
+        'b', 34,
+        'c', 35,
+        'd', 36,
+        'g', 37,
+        'l', 38,
+        'm', 39,
+        'n', 40,
+        'p', 41,
+        's', 42,
+        't', 43,
+        'u', 44,
       );
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(44);
-      if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'a') ADVANCE(45);
+      if (lookahead == 'e') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(51);
+      if (lookahead == 'h') ADVANCE(52);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'l') ADVANCE(54);
+      if (lookahead == 'm') ADVANCE(55);
+      if (lookahead == 'o') ADVANCE(56);
+      if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 10:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      if (lookahead == 'B') ADVANCE(58);
+      if (lookahead == 'a') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(60);
+      if (lookahead == 'e') ADVANCE(61);
+      if (lookahead == 'i') ADVANCE(62);
+      if (lookahead == 'r') ADVANCE(63);
+      if (lookahead == 'u') ADVANCE(64);
       END_STATE();
     case 11:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'd', 65,
+        'f', 66,
+        'i', 67,
+        'n', 68,
+        'q', 69,
+        'r', 70,
+        't', 71,
+        'x', 72,
       );
       END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(73);
+      if (lookahead == 'i') ADVANCE(74);
+      if (lookahead == 'm') ADVANCE(75);
+      if (lookahead == 'o') ADVANCE(76);
+      if (lookahead == 'r') ADVANCE(77);
+      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'r') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(90);
+      if (lookahead == 's') ADVANCE(91);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(92);
+      if (lookahead == 'u') ADVANCE(93);
       END_STATE();
     case 17:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(93);
-      if (lookahead == 'V') ADVANCE(94);
-      if (lookahead == 'W') ADVANCE(95);
-      if (lookahead == 'e') ADVANCE(96);
-      if (lookahead == 'i') ADVANCE(97);
-      if (lookahead == 'm') ADVANCE(98);
+      if (lookahead == '-') ADVANCE(94);
+      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == 'V') ADVANCE(96);
+      if (lookahead == 'W') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(100);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(99);
-      if (lookahead == 'i') ADVANCE(100);
-      if (lookahead == 'o') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'o') ADVANCE(103);
       END_STATE();
     case 19:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(102);
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'W') ADVANCE(104);
+      if (lookahead == 'a') ADVANCE(105);
+      if (lookahead == 'e') ADVANCE(106);
+      if (lookahead == 'i') ADVANCE(107);
+      if (lookahead == 'm') ADVANCE(108);
+      if (lookahead == 'o') ADVANCE(109);
+      if (lookahead == 's') ADVANCE(110);
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(111);
+      if (lookahead == 'e') ADVANCE(112);
+      if (lookahead == 'o') ADVANCE(113);
+      if (lookahead == 's') ADVANCE(114);
       END_STATE();
     case 21:
-      if (lookahead == 'f') ADVANCE(113);
-      if (lookahead == 'h') ADVANCE(114);
-      if (lookahead == 'n') ADVANCE(115);
-      if (lookahead == 'p') ADVANCE(116);
-      if (lookahead == 'u') ADVANCE(117);
-      if (lookahead == 'v') ADVANCE(118);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'h') ADVANCE(116);
+      if (lookahead == 'n') ADVANCE(117);
+      if (lookahead == 'p') ADVANCE(118);
+      if (lookahead == 'u') ADVANCE(119);
+      if (lookahead == 'v') ADVANCE(120);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(119);
-      if (lookahead == 'e') ADVANCE(120);
-      if (lookahead == 'h') ADVANCE(121);
-      if (lookahead == 'i') ADVANCE(122);
-      if (lookahead == 'l') ADVANCE(123);
-      if (lookahead == 'o') ADVANCE(124);
-      if (lookahead == 'r') ADVANCE(125);
+      if (lookahead == 'a') ADVANCE(121);
+      if (lookahead == 'e') ADVANCE(122);
+      if (lookahead == 'h') ADVANCE(123);
+      if (lookahead == 'i') ADVANCE(124);
+      if (lookahead == 'l') ADVANCE(125);
+      if (lookahead == 'o') ADVANCE(126);
+      if (lookahead == 'r') ADVANCE(127);
       END_STATE();
     case 23:
-      if (lookahead == 'a') ADVANCE(126);
-      if (lookahead == 'e') ADVANCE(127);
       if (lookahead == 'u') ADVANCE(128);
       END_STATE();
     case 24:
-      ACCEPT_TOKEN(anon_sym_s);
-      ADVANCE_MAP(
-        'c', 129,
-        'e', 130,
-        'h', 131,
-        'i', 132,
-        'o', 133,
-        'p', 134,
-        's', 135,
-        't', 136,
-        'w', 137,
-      );
+      if (lookahead == 'a') ADVANCE(129);
+      if (lookahead == 'e') ADVANCE(130);
+      if (lookahead == 'u') ADVANCE(131);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(138);
-      if (lookahead == 'e') ADVANCE(139);
-      if (lookahead == 'h') ADVANCE(140);
-      if (lookahead == 'o') ADVANCE(141);
-      if (lookahead == 'r') ADVANCE(142);
-      if (lookahead == 'u') ADVANCE(143);
-      if (lookahead == 'y') ADVANCE(144);
-      END_STATE();
-    case 26:
-      if (lookahead == 'V') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(146);
-      if (lookahead == 'n') ADVANCE(147);
-      if (lookahead == 's') ADVANCE(148);
-      END_STATE();
-    case 27:
-      if (lookahead == 'a') ADVANCE(149);
-      if (lookahead == 'e') ADVANCE(150);
-      if (lookahead == 'o') ADVANCE(151);
-      END_STATE();
-    case 28:
-      if (lookahead == 'a') ADVANCE(152);
-      if (lookahead == 'e') ADVANCE(153);
-      if (lookahead == 'g') ADVANCE(154);
-      if (lookahead == 'i') ADVANCE(155);
-      END_STATE();
-    case 29:
-      if (lookahead == 'd') ADVANCE(156);
-      if (lookahead == 'e') ADVANCE(157);
-      END_STATE();
-    case 30:
-      if (lookahead == 'z') ADVANCE(158);
-      END_STATE();
-    case 31:
-      ACCEPT_TOKEN(anon_sym_Hz);
-      END_STATE();
-    case 32:
-      if (lookahead == 'z') ADVANCE(159);
-      END_STATE();
-    case 33:
-      if (lookahead == 'o') ADVANCE(160);
-      END_STATE();
-    case 34:
-      if (lookahead == 'c') ADVANCE(161);
-      END_STATE();
-    case 35:
-      if (lookahead == 'a') ADVANCE(162);
-      if (lookahead == 'd') ADVANCE(163);
-      END_STATE();
-    case 36:
-      if (lookahead == 'a') ADVANCE(164);
-      if (lookahead == 'l') ADVANCE(165);
-      END_STATE();
-    case 37:
-      if (lookahead == 'l') ADVANCE(166);
-      if (lookahead == 'o') ADVANCE(167);
-      END_STATE();
-    case 38:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(168);
-      if (lookahead == 'p') ADVANCE(169);
-      if (lookahead == 's') ADVANCE(170);
-      END_STATE();
-    case 39:
-      if (lookahead == 't') ADVANCE(171);
-      END_STATE();
-    case 40:
-      if (lookahead == 'a') ADVANCE(172);
-      END_STATE();
-    case 41:
-      if (lookahead == 'k') ADVANCE(173);
-      END_STATE();
-    case 42:
-      ACCEPT_TOKEN(anon_sym_at);
-      END_STATE();
-    case 43:
-      if (lookahead == 't') ADVANCE(174);
-      END_STATE();
-    case 44:
-      if (lookahead == 'l') ADVANCE(175);
-      if (lookahead == 'n') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
-      END_STATE();
-    case 45:
-      if (lookahead == 'l') ADVANCE(178);
-      if (lookahead == 's') ADVANCE(179);
-      END_STATE();
-    case 46:
-      if (lookahead == 'w') ADVANCE(180);
-      END_STATE();
-    case 47:
-      if (lookahead == 'a') ADVANCE(181);
-      END_STATE();
-    case 48:
-      if (lookahead == 'm') ADVANCE(182);
-      END_STATE();
-    case 49:
-      ACCEPT_TOKEN(anon_sym_by);
-      END_STATE();
-    case 50:
-      if (lookahead == 'b') ADVANCE(183);
-      if (lookahead == 'l') ADVANCE(184);
-      if (lookahead == 'r') ADVANCE(185);
-      END_STATE();
-    case 51:
-      if (lookahead == 'a') ADVANCE(186);
-      END_STATE();
-    case 52:
-      if (lookahead == 'r') ADVANCE(187);
-      END_STATE();
-    case 53:
-      if (lookahead == 'a') ADVANCE(188);
-      END_STATE();
-    case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
-      END_STATE();
-    case 55:
-      if (lookahead == 'm') ADVANCE(189);
-      if (lookahead == 'n') ADVANCE(190);
-      if (lookahead == 'r') ADVANCE(191);
-      if (lookahead == 'u') ADVANCE(192);
-      END_STATE();
-    case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
-      END_STATE();
-    case 57:
-      if (lookahead == 'W') ADVANCE(193);
-      if (lookahead == 'd') ADVANCE(194);
-      if (lookahead == 'i') ADVANCE(195);
-      if (lookahead == 'm') ADVANCE(196);
-      END_STATE();
-    case 58:
-      if (lookahead == 't') ADVANCE(197);
-      END_STATE();
-    case 59:
-      if (lookahead == '-') ADVANCE(198);
-      END_STATE();
-    case 60:
-      if (lookahead == 'g') ADVANCE(199);
-      if (lookahead == 'l') ADVANCE(200);
-      if (lookahead == 'v') ADVANCE(201);
-      END_STATE();
-    case 61:
-      if (lookahead == 'a') ADVANCE(202);
-      if (lookahead == 'p') ADVANCE(203);
-      if (lookahead == 'r') ADVANCE(204);
-      if (lookahead == 's') ADVANCE(205);
-      if (lookahead == 'v') ADVANCE(206);
-      END_STATE();
-    case 62:
-      if (lookahead == 'i') ADVANCE(207);
-      END_STATE();
-    case 63:
-      if (lookahead == 'e') ADVANCE(208);
-      if (lookahead == 'p') ADVANCE(209);
-      if (lookahead == 't') ADVANCE(210);
-      END_STATE();
-    case 64:
-      if (lookahead == 'i') ADVANCE(211);
-      END_STATE();
-    case 65:
-      if (lookahead == 'f') ADVANCE(212);
-      END_STATE();
-    case 66:
-      if (lookahead == 'r') ADVANCE(213);
-      END_STATE();
-    case 67:
-      if (lookahead == 'd') ADVANCE(214);
-      END_STATE();
-    case 68:
-      if (lookahead == 'u') ADVANCE(215);
-      END_STATE();
-    case 69:
-      if (lookahead == 'p') ADVANCE(216);
-      END_STATE();
-    case 70:
-      if (lookahead == 'r') ADVANCE(217);
-      END_STATE();
-    case 71:
-      if (lookahead == 'c') ADVANCE(218);
-      if (lookahead == 'p') ADVANCE(219);
-      END_STATE();
-    case 72:
-      if (lookahead == 'i') ADVANCE(220);
-      if (lookahead == 'm') ADVANCE(221);
-      END_STATE();
-    case 73:
-      if (lookahead == 'g') ADVANCE(222);
-      if (lookahead == 'l') ADVANCE(223);
-      if (lookahead == 'x') ADVANCE(224);
-      END_STATE();
-    case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
-      END_STATE();
-    case 75:
-      if (lookahead == 'l') ADVANCE(225);
-      if (lookahead == 'r') ADVANCE(226);
-      END_STATE();
-    case 76:
-      if (lookahead == 'e') ADVANCE(227);
-      if (lookahead == 'o') ADVANCE(228);
-      END_STATE();
-    case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 78:
-      if (lookahead == 'l') ADVANCE(229);
-      END_STATE();
-    case 79:
-      if (lookahead == 'i') ADVANCE(230);
-      END_STATE();
-    case 80:
-      if (lookahead == 'n') ADVANCE(231);
-      END_STATE();
-    case 81:
-      if (lookahead == 'o') ADVANCE(232);
-      END_STATE();
-    case 82:
-      if (lookahead == 'e') ADVANCE(233);
-      END_STATE();
-    case 83:
-      if (lookahead == 'a') ADVANCE(234);
-      END_STATE();
-    case 84:
-      if (lookahead == 'i') ADVANCE(235);
-      END_STATE();
-    case 85:
-      if (lookahead == 'g') ADVANCE(236);
-      END_STATE();
-    case 86:
-      if (lookahead == 'l') ADVANCE(237);
-      END_STATE();
-    case 87:
-      ACCEPT_TOKEN(anon_sym_if);
-      END_STATE();
-    case 88:
-      if (lookahead == 'p') ADVANCE(238);
-      END_STATE();
-    case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(239);
-      if (lookahead == 'p') ADVANCE(240);
-      if (lookahead == 's') ADVANCE(241);
-      END_STATE();
-    case 90:
-      if (lookahead == 'o') ADVANCE(242);
-      END_STATE();
-    case 91:
-      if (lookahead == 'i') ADVANCE(243);
-      END_STATE();
-    case 92:
-      if (lookahead == 'm') ADVANCE(244);
-      if (lookahead == 'r') ADVANCE(245);
-      END_STATE();
-    case 93:
-      if (lookahead == 'z') ADVANCE(246);
-      END_STATE();
-    case 94:
-      ACCEPT_TOKEN(anon_sym_kV);
-      END_STATE();
-    case 95:
-      ACCEPT_TOKEN(anon_sym_kW);
-      END_STATE();
-    case 96:
-      if (lookahead == 'y') ADVANCE(247);
-      END_STATE();
-    case 97:
-      if (lookahead == 'n') ADVANCE(248);
-      END_STATE();
-    case 98:
-      ACCEPT_TOKEN(anon_sym_km);
-      END_STATE();
-    case 99:
-      if (lookahead == 't') ADVANCE(249);
-      END_STATE();
-    case 100:
-      if (lookahead == 'c') ADVANCE(250);
-      if (lookahead == 'm') ADVANCE(251);
-      if (lookahead == 'n') ADVANCE(252);
-      END_STATE();
-    case 101:
-      if (lookahead == 'a') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
-      if (lookahead == 'w') ADVANCE(255);
-      END_STATE();
-    case 102:
-      ACCEPT_TOKEN(anon_sym_mW);
-      END_STATE();
-    case 103:
-      if (lookahead == 'x') ADVANCE(256);
-      END_STATE();
-    case 104:
-      if (lookahead == 'a') ADVANCE(257);
-      if (lookahead == 'd') ADVANCE(258);
-      if (lookahead == 't') ADVANCE(259);
-      END_STATE();
-    case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(260);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 107:
-      if (lookahead == 'd') ADVANCE(261);
-      END_STATE();
-    case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 109:
-      if (lookahead == 'd') ADVANCE(262);
-      END_STATE();
-    case 110:
-      if (lookahead == 't') ADVANCE(263);
-      END_STATE();
-    case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
-      END_STATE();
-    case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 113:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 114:
-      if (lookahead == 'm') ADVANCE(266);
-      END_STATE();
-    case 115:
-      ACCEPT_TOKEN(anon_sym_on);
-      END_STATE();
-    case 116:
-      if (lookahead == 'e') ADVANCE(267);
-      END_STATE();
-    case 117:
-      if (lookahead == 't') ADVANCE(268);
-      END_STATE();
-    case 118:
-      if (lookahead == 'e') ADVANCE(269);
-      END_STATE();
-    case 119:
-      if (lookahead == 'd') ADVANCE(270);
-      if (lookahead == 's') ADVANCE(271);
-      END_STATE();
-    case 120:
-      if (lookahead == 'p') ADVANCE(272);
-      if (lookahead == 'r') ADVANCE(273);
-      END_STATE();
-    case 121:
-      if (lookahead == 'a') ADVANCE(274);
-      END_STATE();
-    case 122:
-      if (lookahead == 'e') ADVANCE(275);
-      END_STATE();
-    case 123:
-      if (lookahead == 'a') ADVANCE(276);
-      END_STATE();
-    case 124:
-      if (lookahead == 'r') ADVANCE(277);
-      if (lookahead == 's') ADVANCE(278);
-      if (lookahead == 'w') ADVANCE(279);
-      END_STATE();
-    case 125:
-      if (lookahead == 'e') ADVANCE(280);
-      if (lookahead == 'o') ADVANCE(281);
-      END_STATE();
-    case 126:
-      if (lookahead == 'd') ADVANCE(282);
-      if (lookahead == 't') ADVANCE(283);
-      END_STATE();
-    case 127:
+      ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'a', 284,
-        'c', 285,
-        'f', 286,
-        'j', 287,
-        'p', 288,
-        's', 289,
-        't', 290,
-        'v', 291,
+        'c', 132,
+        'e', 133,
+        'h', 134,
+        'i', 135,
+        'n', 136,
+        'o', 137,
+        'p', 138,
+        's', 139,
+        't', 140,
+        'w', 141,
       );
       END_STATE();
+    case 26:
+      ADVANCE_MAP(
+        'a', 142,
+        'e', 143,
+        'h', 144,
+        'o', 145,
+        'r', 146,
+        'u', 147,
+        'w', 148,
+        'y', 149,
+      );
+      END_STATE();
+    case 27:
+      if (lookahead == 'V') ADVANCE(150);
+      if (lookahead == 'W') ADVANCE(151);
+      if (lookahead == 'n') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(153);
+      END_STATE();
+    case 28:
+      if (lookahead == 'a') ADVANCE(154);
+      if (lookahead == 'e') ADVANCE(155);
+      if (lookahead == 'o') ADVANCE(156);
+      END_STATE();
+    case 29:
+      if (lookahead == 'a') ADVANCE(157);
+      if (lookahead == 'e') ADVANCE(158);
+      if (lookahead == 'g') ADVANCE(159);
+      if (lookahead == 'i') ADVANCE(160);
+      END_STATE();
+    case 30:
+      if (lookahead == 'd') ADVANCE(161);
+      if (lookahead == 'e') ADVANCE(162);
+      END_STATE();
+    case 31:
+      if (lookahead == 'z') ADVANCE(163);
+      END_STATE();
+    case 32:
+      ACCEPT_TOKEN(anon_sym_Hz);
+      END_STATE();
+    case 33:
+      if (lookahead == 'z') ADVANCE(164);
+      END_STATE();
+    case 34:
+      if (lookahead == 'o') ADVANCE(165);
+      END_STATE();
+    case 35:
+      if (lookahead == 'c') ADVANCE(166);
+      END_STATE();
+    case 36:
+      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'd') ADVANCE(168);
+      END_STATE();
+    case 37:
+      if (lookahead == 'a') ADVANCE(169);
+      if (lookahead == 'l') ADVANCE(170);
+      END_STATE();
+    case 38:
+      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'o') ADVANCE(172);
+      END_STATE();
+    case 39:
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(173);
+      if (lookahead == 'p') ADVANCE(174);
+      if (lookahead == 's') ADVANCE(175);
+      END_STATE();
+    case 40:
+      if (lookahead == 't') ADVANCE(176);
+      END_STATE();
+    case 41:
+      if (lookahead == 'a') ADVANCE(177);
+      END_STATE();
+    case 42:
+      if (lookahead == 'k') ADVANCE(178);
+      END_STATE();
+    case 43:
+      ACCEPT_TOKEN(anon_sym_at);
+      END_STATE();
+    case 44:
+      if (lookahead == 't') ADVANCE(179);
+      END_STATE();
+    case 45:
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'n') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
+      END_STATE();
+    case 46:
+      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 's') ADVANCE(184);
+      END_STATE();
+    case 47:
+      if (lookahead == 'w') ADVANCE(185);
+      END_STATE();
+    case 48:
+      if (lookahead == 'a') ADVANCE(186);
+      END_STATE();
+    case 49:
+      if (lookahead == 'l') ADVANCE(187);
+      if (lookahead == 'm') ADVANCE(188);
+      END_STATE();
+    case 50:
+      ACCEPT_TOKEN(anon_sym_by);
+      END_STATE();
+    case 51:
+      if (lookahead == 'b') ADVANCE(189);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'r') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
+      END_STATE();
+    case 52:
+      if (lookahead == 'a') ADVANCE(193);
+      END_STATE();
+    case 53:
+      if (lookahead == 'r') ADVANCE(194);
+      if (lookahead == 't') ADVANCE(195);
+      END_STATE();
+    case 54:
+      if (lookahead == 'a') ADVANCE(196);
+      END_STATE();
+    case 55:
+      ACCEPT_TOKEN(anon_sym_cm);
+      END_STATE();
+    case 56:
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == 'n') ADVANCE(198);
+      if (lookahead == 'r') ADVANCE(199);
+      if (lookahead == 'u') ADVANCE(200);
+      if (lookahead == 'v') ADVANCE(201);
+      END_STATE();
+    case 57:
+      ACCEPT_TOKEN(anon_sym_cw);
+      END_STATE();
+    case 58:
+      if (lookahead == 'W') ADVANCE(202);
+      if (lookahead == 'd') ADVANCE(203);
+      if (lookahead == 'i') ADVANCE(204);
+      if (lookahead == 'm') ADVANCE(205);
+      END_STATE();
+    case 59:
+      if (lookahead == 't') ADVANCE(206);
+      END_STATE();
+    case 60:
+      if (lookahead == '-') ADVANCE(207);
+      END_STATE();
+    case 61:
+      if (lookahead == 'g') ADVANCE(208);
+      if (lookahead == 'l') ADVANCE(209);
+      if (lookahead == 'v') ADVANCE(210);
+      END_STATE();
+    case 62:
+      if (lookahead == 'a') ADVANCE(211);
+      if (lookahead == 'p') ADVANCE(212);
+      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 's') ADVANCE(214);
+      if (lookahead == 'v') ADVANCE(215);
+      END_STATE();
+    case 63:
+      if (lookahead == 'i') ADVANCE(216);
+      END_STATE();
+    case 64:
+      if (lookahead == 'e') ADVANCE(217);
+      if (lookahead == 'p') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(219);
+      END_STATE();
+    case 65:
+      if (lookahead == 'i') ADVANCE(220);
+      END_STATE();
+    case 66:
+      if (lookahead == 'f') ADVANCE(221);
+      END_STATE();
+    case 67:
+      if (lookahead == 'r') ADVANCE(222);
+      END_STATE();
+    case 68:
+      if (lookahead == 'd') ADVANCE(223);
+      END_STATE();
+    case 69:
+      if (lookahead == 'u') ADVANCE(224);
+      END_STATE();
+    case 70:
+      if (lookahead == 'p') ADVANCE(225);
+      END_STATE();
+    case 71:
+      if (lookahead == 'r') ADVANCE(226);
+      END_STATE();
+    case 72:
+      if (lookahead == 'c') ADVANCE(227);
+      if (lookahead == 'p') ADVANCE(228);
+      END_STATE();
+    case 73:
+      if (lookahead == 'i') ADVANCE(229);
+      if (lookahead == 'm') ADVANCE(230);
+      END_STATE();
+    case 74:
+      if (lookahead == 'g') ADVANCE(231);
+      if (lookahead == 'l') ADVANCE(232);
+      if (lookahead == 'x') ADVANCE(233);
+      END_STATE();
+    case 75:
+      ACCEPT_TOKEN(anon_sym_fm);
+      END_STATE();
+    case 76:
+      if (lookahead == 'l') ADVANCE(234);
+      if (lookahead == 'r') ADVANCE(235);
+      END_STATE();
+    case 77:
+      if (lookahead == 'e') ADVANCE(236);
+      if (lookahead == 'o') ADVANCE(237);
+      END_STATE();
+    case 78:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 79:
+      if (lookahead == 'l') ADVANCE(238);
+      END_STATE();
+    case 80:
+      if (lookahead == 'i') ADVANCE(239);
+      END_STATE();
+    case 81:
+      if (lookahead == 'n') ADVANCE(240);
+      END_STATE();
+    case 82:
+      if (lookahead == 'o') ADVANCE(241);
+      END_STATE();
+    case 83:
+      if (lookahead == 'e') ADVANCE(242);
+      END_STATE();
+    case 84:
+      if (lookahead == 'a') ADVANCE(243);
+      if (lookahead == 't') ADVANCE(244);
+      END_STATE();
+    case 85:
+      if (lookahead == 'i') ADVANCE(245);
+      END_STATE();
+    case 86:
+      if (lookahead == 'g') ADVANCE(246);
+      END_STATE();
+    case 87:
+      if (lookahead == 'l') ADVANCE(247);
+      if (lookahead == 'p') ADVANCE(248);
+      END_STATE();
+    case 88:
+      ACCEPT_TOKEN(anon_sym_if);
+      END_STATE();
+    case 89:
+      if (lookahead == 'p') ADVANCE(249);
+      END_STATE();
+    case 90:
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(250);
+      if (lookahead == 'p') ADVANCE(251);
+      if (lookahead == 's') ADVANCE(252);
+      END_STATE();
+    case 91:
+      if (lookahead == 'o') ADVANCE(253);
+      END_STATE();
+    case 92:
+      if (lookahead == 'i') ADVANCE(254);
+      END_STATE();
+    case 93:
+      if (lookahead == 'm') ADVANCE(255);
+      if (lookahead == 'r') ADVANCE(256);
+      END_STATE();
+    case 94:
+      if (lookahead == 'f') ADVANCE(257);
+      END_STATE();
+    case 95:
+      if (lookahead == 'z') ADVANCE(258);
+      END_STATE();
+    case 96:
+      ACCEPT_TOKEN(anon_sym_kV);
+      END_STATE();
+    case 97:
+      ACCEPT_TOKEN(anon_sym_kW);
+      END_STATE();
+    case 98:
+      if (lookahead == 'y') ADVANCE(259);
+      END_STATE();
+    case 99:
+      if (lookahead == 'n') ADVANCE(260);
+      END_STATE();
+    case 100:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
+    case 101:
+      if (lookahead == 't') ADVANCE(261);
+      END_STATE();
+    case 102:
+      if (lookahead == 'c') ADVANCE(262);
+      if (lookahead == 'm') ADVANCE(263);
+      if (lookahead == 'n') ADVANCE(264);
+      END_STATE();
+    case 103:
+      if (lookahead == 'a') ADVANCE(265);
+      if (lookahead == 's') ADVANCE(266);
+      if (lookahead == 'w') ADVANCE(267);
+      END_STATE();
+    case 104:
+      ACCEPT_TOKEN(anon_sym_mW);
+      END_STATE();
+    case 105:
+      if (lookahead == 'x') ADVANCE(268);
+      END_STATE();
+    case 106:
+      if (lookahead == 'a') ADVANCE(269);
+      if (lookahead == 'd') ADVANCE(270);
+      if (lookahead == 't') ADVANCE(271);
+      END_STATE();
+    case 107:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(272);
+      END_STATE();
+    case 108:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 109:
+      if (lookahead == 'd') ADVANCE(273);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 111:
+      if (lookahead == 'd') ADVANCE(274);
+      END_STATE();
+    case 112:
+      if (lookahead == 'e') ADVANCE(275);
+      if (lookahead == 't') ADVANCE(276);
+      END_STATE();
+    case 113:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(277);
+      if (lookahead == 'm') ADVANCE(278);
+      END_STATE();
+    case 114:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 115:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 116:
+      if (lookahead == 'm') ADVANCE(279);
+      END_STATE();
+    case 117:
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(280);
+      END_STATE();
+    case 118:
+      if (lookahead == 'e') ADVANCE(281);
+      END_STATE();
+    case 119:
+      if (lookahead == 't') ADVANCE(282);
+      END_STATE();
+    case 120:
+      if (lookahead == 'e') ADVANCE(283);
+      END_STATE();
+    case 121:
+      if (lookahead == 'd') ADVANCE(284);
+      if (lookahead == 's') ADVANCE(285);
+      END_STATE();
+    case 122:
+      if (lookahead == 'p') ADVANCE(286);
+      if (lookahead == 'r') ADVANCE(287);
+      END_STATE();
+    case 123:
+      if (lookahead == 'a') ADVANCE(288);
+      END_STATE();
+    case 124:
+      if (lookahead == 'e') ADVANCE(289);
+      END_STATE();
+    case 125:
+      if (lookahead == 'a') ADVANCE(290);
+      END_STATE();
+    case 126:
+      if (lookahead == 'r') ADVANCE(291);
+      if (lookahead == 's') ADVANCE(292);
+      if (lookahead == 'w') ADVANCE(293);
+      END_STATE();
+    case 127:
+      if (lookahead == 'e') ADVANCE(294);
+      if (lookahead == 'o') ADVANCE(295);
+      END_STATE();
     case 128:
-      if (lookahead == 'l') ADVANCE(292);
-      if (lookahead == 'n') ADVANCE(293);
+      if (lookahead == 'i') ADVANCE(296);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'd') ADVANCE(297);
+      if (lookahead == 't') ADVANCE(298);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(295);
-      if (lookahead == 'r') ADVANCE(296);
-      if (lookahead == 's') ADVANCE(297);
+      ADVANCE_MAP(
+        'a', 299,
+        'c', 300,
+        'f', 301,
+        'j', 302,
+        'p', 303,
+        's', 304,
+        't', 305,
+        'v', 306,
+      );
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(298);
-      if (lookahead == 'e') ADVANCE(299);
-      if (lookahead == 'o') ADVANCE(300);
-      if (lookahead == 'u') ADVANCE(301);
-      END_STATE();
-    case 132:
-      if (lookahead == 'n') ADVANCE(302);
-      if (lookahead == 'z') ADVANCE(303);
-      END_STATE();
-    case 133:
-      if (lookahead == 'u') ADVANCE(304);
-      END_STATE();
-    case 134:
-      if (lookahead == 'a') ADVANCE(305);
-      if (lookahead == 'l') ADVANCE(306);
-      END_STATE();
-    case 135:
-      if (lookahead == 'b') ADVANCE(307);
-      END_STATE();
-    case 136:
-      if (lookahead == 'a') ADVANCE(308);
+      if (lookahead == 'l') ADVANCE(307);
+      if (lookahead == 'n') ADVANCE(308);
       if (lookahead == 'r') ADVANCE(309);
       END_STATE();
+    case 132:
+      if (lookahead == 'a') ADVANCE(310);
+      END_STATE();
+    case 133:
+      if (lookahead == 'n') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
+      if (lookahead == 's') ADVANCE(313);
+      END_STATE();
+    case 134:
+      if (lookahead == 'a') ADVANCE(314);
+      if (lookahead == 'e') ADVANCE(315);
+      if (lookahead == 'o') ADVANCE(316);
+      if (lookahead == 'u') ADVANCE(317);
+      END_STATE();
+    case 135:
+      if (lookahead == 'n') ADVANCE(318);
+      if (lookahead == 't') ADVANCE(319);
+      if (lookahead == 'z') ADVANCE(320);
+      END_STATE();
+    case 136:
+      if (lookahead == 'r') ADVANCE(321);
+      END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(310);
-      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 'u') ADVANCE(322);
       END_STATE();
     case 138:
-      if (lookahead == 'i') ADVANCE(312);
+      if (lookahead == 'a') ADVANCE(323);
+      if (lookahead == 'l') ADVANCE(324);
+      if (lookahead == 'r') ADVANCE(325);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(313);
-      if (lookahead == 'm') ADVANCE(314);
+      if (lookahead == 'b') ADVANCE(326);
       END_STATE();
     case 140:
-      if (lookahead == 'e') ADVANCE(315);
-      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 'a') ADVANCE(327);
+      if (lookahead == 'r') ADVANCE(328);
       END_STATE();
     case 141:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(329);
+      if (lookahead == 'r') ADVANCE(330);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(318);
+      if (lookahead == 'i') ADVANCE(331);
       END_STATE();
     case 143:
-      if (lookahead == 'n') ADVANCE(319);
+      if (lookahead == 'e') ADVANCE(332);
+      if (lookahead == 'm') ADVANCE(333);
       END_STATE();
     case 144:
-      if (lookahead == 'p') ADVANCE(320);
+      if (lookahead == 'e') ADVANCE(334);
+      if (lookahead == 'r') ADVANCE(335);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_uV);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(336);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'a') ADVANCE(337);
       END_STATE();
     case 147:
-      if (lookahead == 'd') ADVANCE(321);
-      if (lookahead == 't') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(338);
       END_STATE();
     case 148:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(323);
-      END_STATE();
-    case 149:
-      if (lookahead == 'l') ADVANCE(324);
-      END_STATE();
-    case 150:
-      if (lookahead == 'l') ADVANCE(325);
-      END_STATE();
-    case 151:
-      if (lookahead == 'l') ADVANCE(326);
-      END_STATE();
-    case 152:
-      if (lookahead == 'v') ADVANCE(327);
-      if (lookahead == 'y') ADVANCE(328);
-      END_STATE();
-    case 153:
-      if (lookahead == 't') ADVANCE(329);
-      END_STATE();
-    case 154:
-      if (lookahead == 's') ADVANCE(330);
-      END_STATE();
-    case 155:
-      if (lookahead == 'r') ADVANCE(331);
-      if (lookahead == 't') ADVANCE(332);
-      END_STATE();
-    case 156:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 157:
-      if (lookahead == 's') ADVANCE(333);
-      END_STATE();
-    case 158:
-      ACCEPT_TOKEN(anon_sym_GHz);
-      END_STATE();
-    case 159:
-      ACCEPT_TOKEN(anon_sym_MHz);
-      END_STATE();
-    case 160:
-      if (lookahead == 'v') ADVANCE(334);
-      END_STATE();
-    case 161:
-      if (lookahead == 'u') ADVANCE(335);
-      END_STATE();
-    case 162:
-      if (lookahead == 'p') ADVANCE(336);
-      END_STATE();
-    case 163:
-      if (lookahead == 'e') ADVANCE(337);
-      END_STATE();
-    case 164:
-      if (lookahead == 'i') ADVANCE(338);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_agl);
-      END_STATE();
-    case 166:
       if (lookahead == 'o') ADVANCE(339);
       END_STATE();
+    case 149:
+      if (lookahead == 'p') ADVANCE(340);
+      END_STATE();
+    case 150:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 152:
+      if (lookahead == 'd') ADVANCE(341);
+      if (lookahead == 't') ADVANCE(342);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(343);
+      END_STATE();
+    case 154:
+      if (lookahead == 'l') ADVANCE(344);
+      END_STATE();
+    case 155:
+      if (lookahead == 'l') ADVANCE(345);
+      END_STATE();
+    case 156:
+      if (lookahead == 'l') ADVANCE(346);
+      END_STATE();
+    case 157:
+      if (lookahead == 'v') ADVANCE(347);
+      if (lookahead == 'y') ADVANCE(348);
+      END_STATE();
+    case 158:
+      if (lookahead == 't') ADVANCE(349);
+      END_STATE();
+    case 159:
+      if (lookahead == 's') ADVANCE(350);
+      END_STATE();
+    case 160:
+      if (lookahead == 'r') ADVANCE(351);
+      if (lookahead == 't') ADVANCE(352);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
+    case 162:
+      if (lookahead == 's') ADVANCE(353);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(anon_sym_GHz);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(anon_sym_MHz);
+      END_STATE();
+    case 165:
+      if (lookahead == 'v') ADVANCE(354);
+      END_STATE();
+    case 166:
+      if (lookahead == 'u') ADVANCE(355);
+      END_STATE();
     case 167:
-      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 'p') ADVANCE(356);
       END_STATE();
     case 168:
-      if (lookahead == 'i') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(357);
       END_STATE();
     case 169:
-      if (lookahead == 'l') ADVANCE(342);
-      END_STATE();
-    case 170:
-      if (lookahead == 'l') ADVANCE(343);
-      END_STATE();
-    case 171:
-      if (lookahead == 'e') ADVANCE(344);
-      END_STATE();
-    case 172:
-      if (lookahead == 'r') ADVANCE(345);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 174:
-      if (lookahead == 'h') ADVANCE(346);
-      END_STATE();
-    case 175:
-      if (lookahead == 'u') ADVANCE(347);
-      END_STATE();
-    case 176:
-      if (lookahead == 'd') ADVANCE(348);
-      END_STATE();
-    case 177:
-      if (lookahead == 'e') ADVANCE(349);
-      END_STATE();
-    case 178:
-      if (lookahead == 'o') ADVANCE(350);
-      END_STATE();
-    case 179:
-      if (lookahead == 'i') ADVANCE(351);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 181:
-      if (lookahead == 'i') ADVANCE(352);
-      if (lookahead == 'n') ADVANCE(353);
-      END_STATE();
-    case 182:
-      if (lookahead == 'p') ADVANCE(354);
-      END_STATE();
-    case 183:
-      if (lookahead == 'l') ADVANCE(355);
-      END_STATE();
-    case 184:
-      if (lookahead == 'i') ADVANCE(356);
-      END_STATE();
-    case 185:
-      if (lookahead == 'r') ADVANCE(357);
-      END_STATE();
-    case 186:
       if (lookahead == 'i') ADVANCE(358);
       END_STATE();
-    case 187:
-      if (lookahead == 'c') ADVANCE(359);
+    case 170:
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
-    case 188:
-      if (lookahead == 'd') ADVANCE(360);
-      if (lookahead == 's') ADVANCE(361);
+    case 171:
+      if (lookahead == 'o') ADVANCE(359);
       END_STATE();
-    case 189:
-      if (lookahead == 'b') ADVANCE(362);
+    case 172:
+      if (lookahead == 'n') ADVANCE(360);
       END_STATE();
-    case 190:
-      if (lookahead == 'd') ADVANCE(363);
-      if (lookahead == 'f') ADVANCE(364);
-      if (lookahead == 'n') ADVANCE(365);
-      if (lookahead == 's') ADVANCE(366);
+    case 173:
+      if (lookahead == 'i') ADVANCE(361);
       END_STATE();
-    case 191:
-      if (lookahead == 'r') ADVANCE(367);
+    case 174:
+      if (lookahead == 'l') ADVANCE(362);
       END_STATE();
-    case 192:
-      if (lookahead == 'p') ADVANCE(368);
+    case 175:
+      if (lookahead == 'l') ADVANCE(363);
       END_STATE();
-    case 193:
-      ACCEPT_TOKEN(anon_sym_dBW);
+    case 176:
+      if (lookahead == 'e') ADVANCE(364);
       END_STATE();
-    case 194:
-      ACCEPT_TOKEN(anon_sym_dBd);
+    case 177:
+      if (lookahead == 'r') ADVANCE(365);
       END_STATE();
-    case 195:
-      ACCEPT_TOKEN(anon_sym_dBi);
+    case 178:
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
-    case 196:
-      ACCEPT_TOKEN(anon_sym_dBm);
+    case 179:
+      if (lookahead == 'h') ADVANCE(366);
       END_STATE();
-    case 197:
-      if (lookahead == 'a') ADVANCE(369);
-      if (lookahead == 'e') ADVANCE(370);
+    case 180:
+      if (lookahead == 'u') ADVANCE(367);
       END_STATE();
-    case 198:
+    case 181:
+      if (lookahead == 'd') ADVANCE(368);
+      END_STATE();
+    case 182:
+      if (lookahead == 'e') ADVANCE(369);
+      END_STATE();
+    case 183:
+      if (lookahead == 'o') ADVANCE(370);
+      END_STATE();
+    case 184:
       if (lookahead == 'i') ADVANCE(371);
       END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
+    case 186:
+      if (lookahead == 'i') ADVANCE(372);
+      if (lookahead == 'n') ADVANCE(373);
+      END_STATE();
+    case 187:
+      if (lookahead == 'l') ADVANCE(374);
+      END_STATE();
+    case 188:
+      if (lookahead == 'p') ADVANCE(375);
+      END_STATE();
+    case 189:
+      if (lookahead == 'l') ADVANCE(376);
+      END_STATE();
+    case 190:
+      if (lookahead == 'i') ADVANCE(377);
+      END_STATE();
+    case 191:
+      if (lookahead == 'r') ADVANCE(378);
+      END_STATE();
+    case 192:
+      if (lookahead == 'c') ADVANCE(379);
+      END_STATE();
+    case 193:
+      if (lookahead == 'i') ADVANCE(380);
+      END_STATE();
+    case 194:
+      if (lookahead == 'c') ADVANCE(381);
+      END_STATE();
+    case 195:
+      if (lookahead == 'y') ADVANCE(382);
+      END_STATE();
+    case 196:
+      if (lookahead == 'd') ADVANCE(383);
+      if (lookahead == 's') ADVANCE(384);
+      END_STATE();
+    case 197:
+      if (lookahead == 'b') ADVANCE(385);
+      END_STATE();
+    case 198:
+      if (lookahead == 'd') ADVANCE(386);
+      if (lookahead == 'f') ADVANCE(387);
+      if (lookahead == 'n') ADVANCE(388);
+      if (lookahead == 's') ADVANCE(389);
+      END_STATE();
     case 199:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(372);
-      if (lookahead == 'F') ADVANCE(373);
+      if (lookahead == 'r') ADVANCE(390);
       END_STATE();
     case 200:
-      if (lookahead == 'a') ADVANCE(374);
+      if (lookahead == 'p') ADVANCE(391);
       END_STATE();
     case 201:
-      if (lookahead == 'i') ADVANCE(375);
-      END_STATE();
-    case 202:
-      if (lookahead == 'm') ADVANCE(376);
-      END_STATE();
-    case 203:
-      if (lookahead == 'l') ADVANCE(377);
-      END_STATE();
-    case 204:
-      if (lookahead == 'e') ADVANCE(378);
-      END_STATE();
-    case 205:
-      if (lookahead == 'p') ADVANCE(379);
-      if (lookahead == 't') ADVANCE(380);
-      END_STATE();
-    case 206:
-      if (lookahead == 'i') ADVANCE(381);
-      END_STATE();
-    case 207:
-      if (lookahead == 'f') ADVANCE(382);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 209:
-      if (lookahead == 'l') ADVANCE(383);
-      END_STATE();
-    case 210:
-      if (lookahead == 'y') ADVANCE(384);
-      END_STATE();
-    case 211:
-      if (lookahead == 't') ADVANCE(385);
-      END_STATE();
-    case 212:
-      if (lookahead == 'i') ADVANCE(386);
-      END_STATE();
-    case 213:
-      if (lookahead == 'p') ADVANCE(387);
-      END_STATE();
-    case 214:
-      if (lookahead == 's') ADVANCE(388);
-      END_STATE();
-    case 215:
-      if (lookahead == 'a') ADVANCE(389);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 217:
-      if (lookahead == 's') ADVANCE(390);
-      END_STATE();
-    case 218:
-      if (lookahead == 'e') ADVANCE(391);
-      END_STATE();
-    case 219:
       if (lookahead == 'e') ADVANCE(392);
       END_STATE();
+    case 202:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(anon_sym_dBm);
+      END_STATE();
+    case 206:
+      if (lookahead == 'a') ADVANCE(393);
+      if (lookahead == 'e') ADVANCE(394);
+      END_STATE();
+    case 207:
+      if (lookahead == 'i') ADVANCE(395);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(396);
+      if (lookahead == 'F') ADVANCE(397);
+      END_STATE();
+    case 209:
+      if (lookahead == 'a') ADVANCE(398);
+      END_STATE();
+    case 210:
+      if (lookahead == 'i') ADVANCE(399);
+      END_STATE();
+    case 211:
+      if (lookahead == 'm') ADVANCE(400);
+      END_STATE();
+    case 212:
+      if (lookahead == 'l') ADVANCE(401);
+      END_STATE();
+    case 213:
+      if (lookahead == 'e') ADVANCE(402);
+      END_STATE();
+    case 214:
+      if (lookahead == 'p') ADVANCE(403);
+      if (lookahead == 't') ADVANCE(404);
+      END_STATE();
+    case 215:
+      if (lookahead == 'i') ADVANCE(405);
+      END_STATE();
+    case 216:
+      if (lookahead == 'f') ADVANCE(406);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 218:
+      if (lookahead == 'l') ADVANCE(407);
+      END_STATE();
+    case 219:
+      if (lookahead == 'y') ADVANCE(408);
+      END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(393);
+      if (lookahead == 't') ADVANCE(409);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(394);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 222:
-      if (lookahead == 'u') ADVANCE(395);
+      if (lookahead == 'p') ADVANCE(411);
       END_STATE();
     case 223:
-      if (lookahead == 't') ADVANCE(396);
+      if (lookahead == 's') ADVANCE(412);
       END_STATE();
     case 224:
-      if (lookahead == 'e') ADVANCE(397);
+      if (lookahead == 'a') ADVANCE(413);
       END_STATE();
     case 225:
-      if (lookahead == 'd') ADVANCE(398);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 226:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(399);
+      if (lookahead == 's') ADVANCE(414);
       END_STATE();
     case 227:
-      if (lookahead == 'q') ADVANCE(400);
+      if (lookahead == 'e') ADVANCE(415);
       END_STATE();
     case 228:
-      if (lookahead == 'm') ADVANCE(401);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 229:
-      if (lookahead == 'l') ADVANCE(402);
+      if (lookahead == 'l') ADVANCE(417);
       END_STATE();
     case 230:
-      if (lookahead == 'n') ADVANCE(403);
-      END_STATE();
-    case 231:
-      if (lookahead == 'e') ADVANCE(404);
-      END_STATE();
-    case 232:
-      if (lookahead == 'u') ADVANCE(405);
-      END_STATE();
-    case 233:
-      if (lookahead == 's') ADVANCE(406);
-      END_STATE();
-    case 234:
-      if (lookahead == 't') ADVANCE(407);
-      END_STATE();
-    case 235:
-      if (lookahead == 'g') ADVANCE(408);
-      END_STATE();
-    case 236:
-      if (lookahead == 'h') ADVANCE(409);
-      END_STATE();
-    case 237:
-      if (lookahead == 'd') ADVANCE(410);
-      END_STATE();
-    case 238:
-      if (lookahead == 'e') ADVANCE(411);
-      END_STATE();
-    case 239:
-      if (lookahead == 'e') ADVANCE(412);
-      END_STATE();
-    case 240:
-      if (lookahead == 'u') ADVANCE(413);
-      END_STATE();
-    case 241:
-      if (lookahead == 't') ADVANCE(414);
-      END_STATE();
-    case 242:
-      if (lookahead == 'l') ADVANCE(415);
-      END_STATE();
-    case 243:
-      if (lookahead == 'n') ADVANCE(416);
-      END_STATE();
-    case 244:
-      if (lookahead == 'p') ADVANCE(417);
-      END_STATE();
-    case 245:
       if (lookahead == 'i') ADVANCE(418);
       END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_kHz);
+    case 231:
+      if (lookahead == 'u') ADVANCE(419);
       END_STATE();
-    case 247:
-      if (lookahead == 'e') ADVANCE(419);
+    case 232:
+      if (lookahead == 't') ADVANCE(420);
       END_STATE();
-    case 248:
-      if (lookahead == 'd') ADVANCE(420);
-      END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 250:
+    case 233:
       if (lookahead == 'e') ADVANCE(421);
       END_STATE();
-    case 251:
-      if (lookahead == 'i') ADVANCE(422);
+    case 234:
+      if (lookahead == 'd') ADVANCE(422);
       END_STATE();
-    case 252:
-      if (lookahead == 'e') ADVANCE(423);
+    case 235:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(423);
       END_STATE();
-    case 253:
-      if (lookahead == 'd') ADVANCE(424);
+    case 236:
+      if (lookahead == 'e') ADVANCE(424);
+      if (lookahead == 'q') ADVANCE(425);
       END_STATE();
-    case 254:
-      if (lookahead == 's') ADVANCE(425);
+    case 237:
+      if (lookahead == 'm') ADVANCE(426);
       END_STATE();
-    case 255:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 238:
+      if (lookahead == 'l') ADVANCE(427);
       END_STATE();
-    case 256:
-      if (lookahead == 'i') ADVANCE(426);
+    case 239:
+      if (lookahead == 'n') ADVANCE(428);
       END_STATE();
-    case 257:
-      if (lookahead == 'n') ADVANCE(427);
-      END_STATE();
-    case 258:
-      if (lookahead == 'i') ADVANCE(428);
-      END_STATE();
-    case 259:
+    case 240:
       if (lookahead == 'e') ADVANCE(429);
       END_STATE();
+    case 241:
+      if (lookahead == 'u') ADVANCE(430);
+      END_STATE();
+    case 242:
+      if (lookahead == 's') ADVANCE(431);
+      END_STATE();
+    case 243:
+      if (lookahead == 't') ADVANCE(432);
+      END_STATE();
+    case 244:
+      if (lookahead == 'a') ADVANCE(433);
+      END_STATE();
+    case 245:
+      if (lookahead == 'g') ADVANCE(434);
+      END_STATE();
+    case 246:
+      if (lookahead == 'h') ADVANCE(435);
+      END_STATE();
+    case 247:
+      if (lookahead == 'd') ADVANCE(436);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_hop);
+      END_STATE();
+    case 249:
+      if (lookahead == 'e') ADVANCE(437);
+      END_STATE();
+    case 250:
+      if (lookahead == 'e') ADVANCE(438);
+      END_STATE();
+    case 251:
+      if (lookahead == 'u') ADVANCE(439);
+      END_STATE();
+    case 252:
+      if (lookahead == 't') ADVANCE(440);
+      END_STATE();
+    case 253:
+      if (lookahead == 'l') ADVANCE(441);
+      END_STATE();
+    case 254:
+      if (lookahead == 'n') ADVANCE(442);
+      END_STATE();
+    case 255:
+      if (lookahead == 'p') ADVANCE(443);
+      END_STATE();
+    case 256:
+      if (lookahead == 'i') ADVANCE(444);
+      END_STATE();
+    case 257:
+      if (lookahead == 'a') ADVANCE(445);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 259:
+      if (lookahead == 'e') ADVANCE(446);
+      END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'd') ADVANCE(447);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(430);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 262:
-      if (lookahead == '2') ADVANCE(431);
-      if (lookahead == '8') ADVANCE(432);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 264:
-      if (lookahead == 's') ADVANCE(433);
-      END_STATE();
-    case 265:
-      if (lookahead == 'i') ADVANCE(434);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(435);
-      if (lookahead == 's') ADVANCE(436);
-      END_STATE();
-    case 267:
-      if (lookahead == 'n') ADVANCE(437);
-      END_STATE();
-    case 268:
-      if (lookahead == 'e') ADVANCE(438);
-      if (lookahead == 'p') ADVANCE(439);
-      END_STATE();
-    case 269:
-      if (lookahead == 'r') ADVANCE(440);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 271:
-      if (lookahead == 's') ADVANCE(441);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(442);
-      END_STATE();
-    case 274:
-      if (lookahead == 's') ADVANCE(443);
-      END_STATE();
-    case 275:
-      if (lookahead == 'c') ADVANCE(444);
-      END_STATE();
-    case 276:
-      if (lookahead == 'c') ADVANCE(445);
-      END_STATE();
-    case 277:
-      if (lookahead == 't') ADVANCE(446);
-      END_STATE();
-    case 278:
-      if (lookahead == 'i') ADVANCE(447);
-      END_STATE();
-    case 279:
       if (lookahead == 'e') ADVANCE(448);
       END_STATE();
-    case 280:
-      if (lookahead == 'a') ADVANCE(449);
+    case 263:
+      if (lookahead == 'i') ADVANCE(449);
       END_STATE();
-    case 281:
-      if (lookahead == 't') ADVANCE(450);
+    case 264:
+      if (lookahead == 'e') ADVANCE(450);
+      if (lookahead == 'k') ADVANCE(451);
       END_STATE();
-    case 282:
-      if (lookahead == 'i') ADVANCE(451);
+    case 265:
+      if (lookahead == 'd') ADVANCE(452);
       END_STATE();
-    case 283:
-      if (lookahead == 'e') ADVANCE(452);
-      if (lookahead == 'i') ADVANCE(453);
+    case 266:
+      if (lookahead == 's') ADVANCE(453);
       END_STATE();
-    case 284:
-      if (lookahead == 'c') ADVANCE(454);
-      if (lookahead == 'd') ADVANCE(455);
-      if (lookahead == 'l') ADVANCE(456);
+    case 267:
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
-    case 285:
+    case 268:
+      if (lookahead == 'i') ADVANCE(454);
+      END_STATE();
+    case 269:
+      if (lookahead == 'n') ADVANCE(455);
+      END_STATE();
+    case 270:
+      if (lookahead == 'i') ADVANCE(456);
+      END_STATE();
+    case 271:
       if (lookahead == 'e') ADVANCE(457);
       END_STATE();
-    case 286:
+    case 272:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 273:
       if (lookahead == 'e') ADVANCE(458);
-      if (lookahead == 'l') ADVANCE(459);
       END_STATE();
-    case 287:
-      if (lookahead == 'e') ADVANCE(460);
+    case 274:
+      if (lookahead == '2') ADVANCE(459);
+      if (lookahead == '8') ADVANCE(460);
       END_STATE();
-    case 288:
-      if (lookahead == 'e') ADVANCE(461);
+    case 275:
+      if (lookahead == 'd') ADVANCE(461);
       END_STATE();
-    case 289:
-      if (lookahead == 'i') ADVANCE(462);
-      if (lookahead == 'o') ADVANCE(463);
+    case 276:
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
-    case 290:
-      if (lookahead == 'u') ADVANCE(464);
+    case 277:
+      if (lookahead == 's') ADVANCE(462);
       END_STATE();
-    case 291:
-      if (lookahead == 'e') ADVANCE(465);
+    case 278:
+      if (lookahead == 'i') ADVANCE(463);
       END_STATE();
-    case 292:
-      if (lookahead == 'e') ADVANCE(466);
+    case 279:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(464);
+      if (lookahead == 's') ADVANCE(465);
       END_STATE();
-    case 293:
-      ACCEPT_TOKEN(anon_sym_run);
+    case 280:
+      if (lookahead == '-') ADVANCE(466);
       END_STATE();
-    case 294:
-      if (lookahead == 'l') ADVANCE(467);
+    case 281:
+      if (lookahead == 'n') ADVANCE(467);
       END_STATE();
-    case 295:
-      if (lookahead == 's') ADVANCE(468);
+    case 282:
+      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'p') ADVANCE(469);
       END_STATE();
-    case 296:
-      if (lookahead == 'i') ADVANCE(469);
-      if (lookahead == 'v') ADVANCE(470);
+    case 283:
+      if (lookahead == 'r') ADVANCE(470);
       END_STATE();
-    case 297:
+    case 284:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 285:
       if (lookahead == 's') ADVANCE(471);
       END_STATE();
-    case 298:
-      if (lookahead == 'r') ADVANCE(472);
+    case 286:
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
-    case 299:
-      if (lookahead == 'e') ADVANCE(473);
+    case 287:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(472);
       END_STATE();
-    case 300:
-      if (lookahead == 'r') ADVANCE(474);
+    case 288:
+      if (lookahead == 's') ADVANCE(473);
       END_STATE();
-    case 301:
-      if (lookahead == 'n') ADVANCE(475);
+    case 289:
+      if (lookahead == 'c') ADVANCE(474);
       END_STATE();
-    case 302:
-      if (lookahead == 'a') ADVANCE(476);
-      if (lookahead == 'c') ADVANCE(477);
+    case 290:
+      if (lookahead == 'c') ADVANCE(475);
       END_STATE();
-    case 303:
+    case 291:
+      if (lookahead == 't') ADVANCE(476);
+      END_STATE();
+    case 292:
+      if (lookahead == 'i') ADVANCE(477);
+      END_STATE();
+    case 293:
       if (lookahead == 'e') ADVANCE(478);
       END_STATE();
-    case 304:
-      if (lookahead == 'r') ADVANCE(479);
+    case 294:
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
-    case 305:
-      if (lookahead == 'c') ADVANCE(480);
+    case 295:
+      if (lookahead == 'f') ADVANCE(480);
+      if (lookahead == 't') ADVANCE(481);
       END_STATE();
-    case 306:
-      if (lookahead == 'i') ADVANCE(481);
+    case 296:
+      if (lookahead == 'e') ADVANCE(482);
       END_STATE();
-    case 307:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(482);
+    case 297:
+      if (lookahead == 'i') ADVANCE(483);
       END_STATE();
-    case 308:
-      if (lookahead == 't') ADVANCE(483);
+    case 298:
+      if (lookahead == 'e') ADVANCE(484);
+      if (lookahead == 'i') ADVANCE(485);
       END_STATE();
-    case 309:
-      if (lookahead == 'a') ADVANCE(484);
+    case 299:
+      if (lookahead == 'c') ADVANCE(486);
+      if (lookahead == 'd') ADVANCE(487);
+      if (lookahead == 'l') ADVANCE(488);
       END_STATE();
-    case 310:
-      if (lookahead == 't') ADVANCE(485);
-      END_STATE();
-    case 311:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 312:
-      if (lookahead == 'l') ADVANCE(486);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 314:
-      if (lookahead == 'p') ADVANCE(487);
-      END_STATE();
-    case 315:
-      if (lookahead == 'n') ADVANCE(488);
-      END_STATE();
-    case 316:
+    case 300:
       if (lookahead == 'e') ADVANCE(489);
-      if (lookahead == 'o') ADVANCE(490);
       END_STATE();
-    case 317:
-      if (lookahead == 'a') ADVANCE(491);
+    case 301:
+      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'l') ADVANCE(491);
       END_STATE();
-    case 318:
-      if (lookahead == 'n') ADVANCE(492);
+    case 302:
+      if (lookahead == 'e') ADVANCE(492);
       END_STATE();
-    case 319:
+    case 303:
       if (lookahead == 'e') ADVANCE(493);
       END_STATE();
-    case 320:
+    case 304:
       if (lookahead == 'i') ADVANCE(494);
+      if (lookahead == 'o') ADVANCE(495);
       END_STATE();
-    case 321:
-      if (lookahead == 'e') ADVANCE(495);
+    case 305:
+      if (lookahead == 'u') ADVANCE(496);
       END_STATE();
-    case 322:
-      if (lookahead == 'i') ADVANCE(496);
+    case 306:
+      if (lookahead == 'e') ADVANCE(497);
       END_STATE();
-    case 323:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 307:
+      if (lookahead == 'e') ADVANCE(498);
       END_STATE();
-    case 324:
-      if (lookahead == 'i') ADVANCE(497);
+    case 308:
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
-    case 325:
-      if (lookahead == 'o') ADVANCE(498);
+    case 309:
+      if (lookahead == 'a') ADVANCE(499);
       END_STATE();
-    case 326:
-      if (lookahead == 't') ADVANCE(499);
+    case 310:
+      if (lookahead == 'l') ADVANCE(500);
       END_STATE();
-    case 327:
-      if (lookahead == 'e') ADVANCE(500);
-      END_STATE();
-    case 328:
-      ACCEPT_TOKEN(anon_sym_way);
+    case 311:
       if (lookahead == 's') ADVANCE(501);
       END_STATE();
-    case 329:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 312:
+      if (lookahead == 'i') ADVANCE(502);
+      if (lookahead == 'v') ADVANCE(503);
       END_STATE();
-    case 330:
-      if (lookahead == '8') ADVANCE(502);
+    case 313:
+      if (lookahead == 's') ADVANCE(504);
       END_STATE();
-    case 331:
-      if (lookahead == 'e') ADVANCE(503);
+    case 314:
+      if (lookahead == 'r') ADVANCE(505);
       END_STATE();
-    case 332:
-      if (lookahead == 'h') ADVANCE(504);
+    case 315:
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
-    case 333:
-      ACCEPT_TOKEN(anon_sym_yes);
+    case 316:
+      if (lookahead == 'r') ADVANCE(507);
       END_STATE();
-    case 334:
-      if (lookahead == 'e') ADVANCE(505);
+    case 317:
+      if (lookahead == 'n') ADVANCE(508);
       END_STATE();
-    case 335:
-      if (lookahead == 'r') ADVANCE(506);
-      END_STATE();
-    case 336:
-      if (lookahead == 't') ADVANCE(507);
-      END_STATE();
-    case 337:
-      if (lookahead == 'd') ADVANCE(508);
-      END_STATE();
-    case 338:
-      if (lookahead == 'n') ADVANCE(509);
-      END_STATE();
-    case 339:
+    case 318:
+      if (lookahead == 'a') ADVANCE(509);
       if (lookahead == 'c') ADVANCE(510);
       END_STATE();
-    case 340:
+    case 319:
       if (lookahead == 'e') ADVANCE(511);
       END_STATE();
-    case 341:
+    case 320:
       if (lookahead == 'e') ADVANCE(512);
       END_STATE();
-    case 342:
-      if (lookahead == 'i') ADVANCE(513);
+    case 321:
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
-    case 343:
-      ACCEPT_TOKEN(anon_sym_amsl);
+    case 322:
+      if (lookahead == 'r') ADVANCE(513);
       END_STATE();
-    case 344:
-      if (lookahead == 'n') ADVANCE(514);
+    case 323:
+      if (lookahead == 'c') ADVANCE(514);
       END_STATE();
-    case 345:
-      if (lookahead == 't') ADVANCE(515);
+    case 324:
+      if (lookahead == 'i') ADVANCE(515);
       END_STATE();
-    case 346:
-      if (lookahead == 'o') ADVANCE(516);
+    case 325:
+      if (lookahead == 'e') ADVANCE(516);
       END_STATE();
-    case 347:
-      if (lookahead == 'n') ADVANCE(517);
+    case 326:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(517);
       END_STATE();
-    case 348:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(518);
+    case 327:
+      if (lookahead == 't') ADVANCE(518);
       END_STATE();
-    case 349:
-      if (lookahead == 'l') ADVANCE(519);
+    case 328:
+      if (lookahead == 'a') ADVANCE(519);
       END_STATE();
-    case 350:
-      if (lookahead == 'w') ADVANCE(520);
+    case 329:
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
-    case 351:
-      if (lookahead == 'd') ADVANCE(521);
+    case 330:
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
-    case 352:
-      if (lookahead == 'd') ADVANCE(522);
+    case 331:
+      if (lookahead == 'l') ADVANCE(521);
       END_STATE();
-    case 353:
-      if (lookahead == 'c') ADVANCE(523);
+    case 332:
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
-    case 354:
-      ACCEPT_TOKEN(anon_sym_bump);
+    case 333:
+      if (lookahead == 'p') ADVANCE(522);
       END_STATE();
-    case 355:
+    case 334:
+      if (lookahead == 'n') ADVANCE(523);
+      END_STATE();
+    case 335:
       if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'o') ADVANCE(525);
       END_STATE();
-    case 356:
-      if (lookahead == 'b') ADVANCE(525);
+    case 336:
+      if (lookahead == 'a') ADVANCE(526);
       END_STATE();
-    case 357:
-      if (lookahead == 'i') ADVANCE(526);
-      END_STATE();
-    case 358:
+    case 337:
       if (lookahead == 'n') ADVANCE(527);
       END_STATE();
-    case 359:
-      if (lookahead == 'u') ADVANCE(528);
+    case 338:
+      if (lookahead == 'e') ADVANCE(528);
       END_STATE();
-    case 360:
-      ACCEPT_TOKEN(anon_sym_clad);
+    case 339:
+      if (lookahead == '-') ADVANCE(529);
       END_STATE();
-    case 361:
-      if (lookahead == 's') ADVANCE(529);
-      END_STATE();
-    case 362:
+    case 340:
       if (lookahead == 'i') ADVANCE(530);
       END_STATE();
-    case 363:
-      if (lookahead == 'i') ADVANCE(531);
-      if (lookahead == 'u') ADVANCE(532);
+    case 341:
+      if (lookahead == 'e') ADVANCE(531);
       END_STATE();
-    case 364:
+    case 342:
+      if (lookahead == 'i') ADVANCE(532);
+      END_STATE();
+    case 343:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 344:
       if (lookahead == 'i') ADVANCE(533);
       END_STATE();
-    case 365:
-      if (lookahead == 'e') ADVANCE(534);
+    case 345:
+      if (lookahead == 'o') ADVANCE(534);
       END_STATE();
-    case 366:
+    case 346:
       if (lookahead == 't') ADVANCE(535);
       END_STATE();
-    case 367:
+    case 347:
       if (lookahead == 'e') ADVANCE(536);
       END_STATE();
+    case 348:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(537);
+      END_STATE();
+    case 349:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 350:
+      if (lookahead == '8') ADVANCE(538);
+      END_STATE();
+    case 351:
+      if (lookahead == 'e') ADVANCE(539);
+      END_STATE();
+    case 352:
+      if (lookahead == 'h') ADVANCE(540);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(anon_sym_yes);
+      END_STATE();
+    case 354:
+      if (lookahead == 'e') ADVANCE(541);
+      END_STATE();
+    case 355:
+      if (lookahead == 'r') ADVANCE(542);
+      END_STATE();
+    case 356:
+      if (lookahead == 't') ADVANCE(543);
+      END_STATE();
+    case 357:
+      if (lookahead == 'd') ADVANCE(544);
+      END_STATE();
+    case 358:
+      if (lookahead == 'n') ADVANCE(545);
+      END_STATE();
+    case 359:
+      if (lookahead == 'c') ADVANCE(546);
+      END_STATE();
+    case 360:
+      if (lookahead == 'e') ADVANCE(547);
+      END_STATE();
+    case 361:
+      if (lookahead == 'e') ADVANCE(548);
+      END_STATE();
+    case 362:
+      if (lookahead == 'i') ADVANCE(549);
+      END_STATE();
+    case 363:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
+    case 364:
+      if (lookahead == 'n') ADVANCE(550);
+      END_STATE();
+    case 365:
+      if (lookahead == 't') ADVANCE(551);
+      END_STATE();
+    case 366:
+      if (lookahead == 'o') ADVANCE(552);
+      END_STATE();
+    case 367:
+      if (lookahead == 'n') ADVANCE(553);
+      END_STATE();
     case 368:
-      if (lookahead == 'l') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(554);
       END_STATE();
     case 369:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'l') ADVANCE(555);
       END_STATE();
     case 370:
-      if (lookahead == 'd') ADVANCE(538);
+      if (lookahead == 'w') ADVANCE(556);
       END_STATE();
     case 371:
-      if (lookahead == 'n') ADVANCE(539);
+      if (lookahead == 'd') ADVANCE(557);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'd') ADVANCE(558);
       END_STATE();
     case 373:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
     case 374:
-      if (lookahead == 'y') ADVANCE(540);
+      if (lookahead == 'i') ADVANCE(560);
       END_STATE();
     case 375:
-      if (lookahead == 'c') ADVANCE(541);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(561);
       END_STATE();
     case 377:
-      if (lookahead == 'e') ADVANCE(543);
+      if (lookahead == 'b') ADVANCE(562);
       END_STATE();
     case 378:
-      if (lookahead == 'c') ADVANCE(544);
+      if (lookahead == 'i') ADVANCE(563);
       END_STATE();
     case 379:
-      if (lookahead == 'l') ADVANCE(545);
+      if (lookahead == 'a') ADVANCE(564);
       END_STATE();
     case 380:
-      if (lookahead == 'a') ADVANCE(546);
-      END_STATE();
-    case 381:
-      if (lookahead == 'd') ADVANCE(547);
-      END_STATE();
-    case 382:
-      if (lookahead == 't') ADVANCE(548);
-      END_STATE();
-    case 383:
-      if (lookahead == 'e') ADVANCE(549);
-      END_STATE();
-    case 384:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 385:
-      if (lookahead == 'i') ADVANCE(550);
-      END_STATE();
-    case 386:
-      if (lookahead == 'c') ADVANCE(551);
-      END_STATE();
-    case 387:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 388:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 389:
-      if (lookahead == 'l') ADVANCE(552);
-      END_STATE();
-    case 390:
-      if (lookahead == '8') ADVANCE(553);
-      END_STATE();
-    case 391:
-      if (lookahead == 's') ADVANCE(554);
-      END_STATE();
-    case 392:
-      if (lookahead == 'c') ADVANCE(555);
-      END_STATE();
-    case 393:
-      if (lookahead == 's') ADVANCE(556);
-      END_STATE();
-    case 394:
-      if (lookahead == 'l') ADVANCE(557);
-      END_STATE();
-    case 395:
-      if (lookahead == 'r') ADVANCE(558);
-      END_STATE();
-    case 396:
-      if (lookahead == 'e') ADVANCE(559);
-      END_STATE();
-    case 397:
-      if (lookahead == 'd') ADVANCE(560);
-      END_STATE();
-    case 398:
-      if (lookahead == 'b') ADVANCE(561);
-      END_STATE();
-    case 399:
-      if (lookahead == 'a') ADVANCE(562);
-      END_STATE();
-    case 400:
-      if (lookahead == 'u') ADVANCE(563);
-      END_STATE();
-    case 401:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 402:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 403:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 404:
-      if (lookahead == 'r') ADVANCE(564);
-      END_STATE();
-    case 405:
       if (lookahead == 'n') ADVANCE(565);
       END_STATE();
+    case 381:
+      if (lookahead == 'u') ADVANCE(566);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
+    case 383:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 384:
+      if (lookahead == 's') ADVANCE(567);
+      END_STATE();
+    case 385:
+      if (lookahead == 'i') ADVANCE(568);
+      END_STATE();
+    case 386:
+      if (lookahead == 'i') ADVANCE(569);
+      if (lookahead == 'u') ADVANCE(570);
+      END_STATE();
+    case 387:
+      if (lookahead == 'i') ADVANCE(571);
+      END_STATE();
+    case 388:
+      if (lookahead == 'e') ADVANCE(572);
+      END_STATE();
+    case 389:
+      if (lookahead == 't') ADVANCE(573);
+      END_STATE();
+    case 390:
+      if (lookahead == 'e') ADVANCE(574);
+      END_STATE();
+    case 391:
+      if (lookahead == 'l') ADVANCE(575);
+      END_STATE();
+    case 392:
+      if (lookahead == 'r') ADVANCE(576);
+      END_STATE();
+    case 393:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 394:
+      if (lookahead == 'd') ADVANCE(577);
+      END_STATE();
+    case 395:
+      if (lookahead == 'n') ADVANCE(578);
+      END_STATE();
+    case 396:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 397:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 398:
+      if (lookahead == 'y') ADVANCE(579);
+      END_STATE();
+    case 399:
+      if (lookahead == 'c') ADVANCE(580);
+      END_STATE();
+    case 400:
+      if (lookahead == 'e') ADVANCE(581);
+      END_STATE();
+    case 401:
+      if (lookahead == 'e') ADVANCE(582);
+      END_STATE();
+    case 402:
+      if (lookahead == 'c') ADVANCE(583);
+      END_STATE();
+    case 403:
+      if (lookahead == 'l') ADVANCE(584);
+      END_STATE();
+    case 404:
+      if (lookahead == 'a') ADVANCE(585);
+      END_STATE();
+    case 405:
+      if (lookahead == 'd') ADVANCE(586);
+      END_STATE();
     case 406:
-      if (lookahead == 's') ADVANCE(566);
+      if (lookahead == 't') ADVANCE(587);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 408:
-      if (lookahead == 'h') ADVANCE(567);
-      END_STATE();
-    case 409:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 410:
-      if (lookahead == 'e') ADVANCE(568);
-      END_STATE();
-    case 411:
-      if (lookahead == 'd') ADVANCE(569);
-      END_STATE();
-    case 412:
-      if (lookahead == 'r') ADVANCE(570);
-      END_STATE();
-    case 413:
-      if (lookahead == 't') ADVANCE(571);
-      END_STATE();
-    case 414:
-      if (lookahead == 'e') ADVANCE(572);
-      if (lookahead == 'r') ADVANCE(573);
-      END_STATE();
-    case 415:
-      if (lookahead == 'a') ADVANCE(574);
-      END_STATE();
-    case 416:
-      if (lookahead == 's') ADVANCE(575);
-      END_STATE();
-    case 417:
-      if (lookahead == 'e') ADVANCE(576);
-      END_STATE();
-    case 418:
-      if (lookahead == 's') ADVANCE(577);
-      END_STATE();
-    case 419:
-      if (lookahead == 'd') ADVANCE(578);
-      END_STATE();
-    case 420:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 421:
-      if (lookahead == 'n') ADVANCE(579);
-      END_STATE();
-    case 422:
-      if (lookahead == 't') ADVANCE(580);
-      END_STATE();
-    case 423:
-      if (lookahead == 'a') ADVANCE(581);
-      END_STATE();
-    case 424:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 425:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(582);
-      END_STATE();
-    case 426:
-      if (lookahead == 'm') ADVANCE(583);
-      END_STATE();
-    case 427:
-      ACCEPT_TOKEN(anon_sym_mean);
-      END_STATE();
-    case 428:
-      if (lookahead == 'u') ADVANCE(584);
-      END_STATE();
-    case 429:
-      if (lookahead == 'r') ADVANCE(585);
-      END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_mode);
-      END_STATE();
-    case 431:
-      if (lookahead == '7') ADVANCE(586);
-      END_STATE();
-    case 432:
-      if (lookahead == '3') ADVANCE(587);
-      END_STATE();
-    case 433:
       if (lookahead == 'e') ADVANCE(588);
       END_STATE();
+    case 408:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 409:
+      if (lookahead == 'i') ADVANCE(589);
+      END_STATE();
+    case 410:
+      if (lookahead == 'c') ADVANCE(590);
+      END_STATE();
+    case 411:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 412:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 413:
+      if (lookahead == 'l') ADVANCE(591);
+      END_STATE();
+    case 414:
+      if (lookahead == '8') ADVANCE(592);
+      END_STATE();
+    case 415:
+      if (lookahead == 's') ADVANCE(593);
+      END_STATE();
+    case 416:
+      if (lookahead == 'c') ADVANCE(594);
+      END_STATE();
+    case 417:
+      if (lookahead == 's') ADVANCE(595);
+      END_STATE();
+    case 418:
+      if (lookahead == 'l') ADVANCE(596);
+      END_STATE();
+    case 419:
+      if (lookahead == 'r') ADVANCE(597);
+      END_STATE();
+    case 420:
+      if (lookahead == 'e') ADVANCE(598);
+      END_STATE();
+    case 421:
+      if (lookahead == 'd') ADVANCE(599);
+      END_STATE();
+    case 422:
+      if (lookahead == 'b') ADVANCE(600);
+      END_STATE();
+    case 423:
+      if (lookahead == 'a') ADVANCE(601);
+      END_STATE();
+    case 424:
+      if (lookahead == '-') ADVANCE(602);
+      END_STATE();
+    case 425:
+      if (lookahead == 'u') ADVANCE(603);
+      END_STATE();
+    case 426:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 427:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 428:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 429:
+      if (lookahead == 'r') ADVANCE(604);
+      END_STATE();
+    case 430:
+      if (lookahead == 'n') ADVANCE(605);
+      END_STATE();
+    case 431:
+      if (lookahead == 's') ADVANCE(606);
+      END_STATE();
+    case 432:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 433:
+      if (lookahead == '-') ADVANCE(607);
+      END_STATE();
     case 434:
-      if (lookahead == 'n') ADVANCE(589);
+      if (lookahead == 'h') ADVANCE(608);
       END_STATE();
     case 435:
-      if (lookahead == 'm') ADVANCE(590);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'e') ADVANCE(609);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
     case 438:
-      if (lookahead == 'r') ADVANCE(591);
+      if (lookahead == 'r') ADVANCE(611);
       END_STATE();
     case 439:
-      if (lookahead == 'u') ADVANCE(592);
+      if (lookahead == 't') ADVANCE(612);
       END_STATE();
     case 440:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'e') ADVANCE(613);
+      if (lookahead == 'r') ADVANCE(614);
       END_STATE();
     case 441:
-      if (lookahead == 'e') ADVANCE(593);
+      if (lookahead == 'a') ADVANCE(615);
       END_STATE();
     case 442:
-      if (lookahead == 'i') ADVANCE(594);
+      if (lookahead == 's') ADVANCE(616);
       END_STATE();
     case 443:
-      if (lookahead == 'e') ADVANCE(595);
+      if (lookahead == 'e') ADVANCE(617);
       END_STATE();
     case 444:
-      if (lookahead == 'e') ADVANCE(596);
+      if (lookahead == 's') ADVANCE(618);
       END_STATE();
     case 445:
-      if (lookahead == 'e') ADVANCE(597);
+      if (lookahead == 'c') ADVANCE(619);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'd') ADVANCE(620);
       END_STATE();
     case 447:
-      if (lookahead == 't') ADVANCE(598);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(599);
+      if (lookahead == 'n') ADVANCE(621);
       END_STATE();
     case 449:
-      if (lookahead == 'm') ADVANCE(600);
+      if (lookahead == 't') ADVANCE(622);
       END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(601);
+      if (lookahead == 'a') ADVANCE(623);
       END_STATE();
     case 451:
-      if (lookahead == 'u') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 452:
-      if (lookahead == 'd') ADVANCE(603);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 453:
-      if (lookahead == 'n') ADVANCE(604);
-      if (lookahead == 'o') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(624);
       END_STATE();
     case 454:
-      if (lookahead == 't') ADVANCE(606);
+      if (lookahead == 'm') ADVANCE(625);
       END_STATE();
     case 455:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(607);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 456:
-      if (lookahead == 'i') ADVANCE(608);
+      if (lookahead == 'u') ADVANCE(626);
       END_STATE();
     case 457:
-      if (lookahead == 'i') ADVANCE(609);
+      if (lookahead == 'r') ADVANCE(627);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(610);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(628);
       END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(611);
+      if (lookahead == '7') ADVANCE(629);
       END_STATE();
     case 460:
-      if (lookahead == 'c') ADVANCE(612);
+      if (lookahead == '3') ADVANCE(630);
       END_STATE();
     case 461:
-      if (lookahead == 'a') ADVANCE(613);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(614);
+      if (lookahead == 'e') ADVANCE(631);
       END_STATE();
     case 463:
-      if (lookahead == 'l') ADVANCE(615);
-      if (lookahead == 'n') ADVANCE(616);
+      if (lookahead == 'n') ADVANCE(632);
       END_STATE();
     case 464:
-      if (lookahead == 'r') ADVANCE(617);
+      if (lookahead == 'm') ADVANCE(633);
       END_STATE();
     case 465:
-      if (lookahead == 'r') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 466:
-      if (lookahead == 's') ADVANCE(619);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 467:
-      if (lookahead == 'e') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 468:
-      if (lookahead == 'i') ADVANCE(621);
+      if (lookahead == 'r') ADVANCE(635);
       END_STATE();
     case 469:
-      if (lookahead == 'e') ADVANCE(622);
+      if (lookahead == 'u') ADVANCE(636);
       END_STATE();
     case 470:
-      if (lookahead == 'i') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 471:
-      if (lookahead == 'i') ADVANCE(624);
+      if (lookahead == 'e') ADVANCE(637);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(625);
+      if (lookahead == 'i') ADVANCE(638);
       END_STATE();
     case 473:
-      if (lookahead == 't') ADVANCE(626);
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(627);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 475:
-      if (lookahead == 't') ADVANCE(628);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 476:
-      if (lookahead == 'd') ADVANCE(629);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 477:
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 't') ADVANCE(642);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 479:
-      if (lookahead == 'c') ADVANCE(631);
-      END_STATE();
-    case 480:
-      if (lookahead == 'i') ADVANCE(632);
-      END_STATE();
-    case 481:
-      if (lookahead == 't') ADVANCE(633);
-      END_STATE();
-    case 482:
-      if (lookahead == 'p') ADVANCE(634);
-      END_STATE();
-    case 483:
-      if (lookahead == 'i') ADVANCE(635);
-      END_STATE();
-    case 484:
-      if (lookahead == 'n') ADVANCE(636);
-      END_STATE();
-    case 485:
-      if (lookahead == 'c') ADVANCE(637);
-      END_STATE();
-    case 486:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 487:
-      if (lookahead == 'e') ADVANCE(638);
-      END_STATE();
-    case 488:
-      ACCEPT_TOKEN(anon_sym_then);
-      END_STATE();
-    case 489:
-      if (lookahead == 's') ADVANCE(639);
-      END_STATE();
-    case 490:
-      if (lookahead == 'u') ADVANCE(640);
-      END_STATE();
-    case 491:
-      if (lookahead == 'l') ADVANCE(641);
-      END_STATE();
-    case 492:
-      if (lookahead == 's') ADVANCE(642);
-      END_STATE();
-    case 493:
       if (lookahead == 'r') ADVANCE(643);
       END_STATE();
-    case 494:
-      if (lookahead == 'c') ADVANCE(644);
+    case 479:
+      if (lookahead == 'm') ADVANCE(644);
       END_STATE();
-    case 495:
-      if (lookahead == 'r') ADVANCE(645);
+    case 480:
+      if (lookahead == 'i') ADVANCE(645);
       END_STATE();
-    case 496:
-      if (lookahead == 'l') ADVANCE(646);
+    case 481:
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
-    case 497:
-      if (lookahead == 'd') ADVANCE(647);
+    case 482:
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
-    case 498:
-      if (lookahead == 'c') ADVANCE(648);
+    case 483:
+      if (lookahead == 'u') ADVANCE(648);
       END_STATE();
-    case 499:
-      if (lookahead == 'a') ADVANCE(649);
+    case 484:
+      if (lookahead == 'd') ADVANCE(649);
       END_STATE();
-    case 500:
-      if (lookahead == 'l') ADVANCE(650);
+    case 485:
+      if (lookahead == 'n') ADVANCE(650);
+      if (lookahead == 'o') ADVANCE(651);
       END_STATE();
-    case 501:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 486:
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
-    case 502:
-      if (lookahead == '4') ADVANCE(651);
-      END_STATE();
-    case 503:
-      if (lookahead == 's') ADVANCE(652);
-      END_STATE();
-    case 504:
-      ACCEPT_TOKEN(anon_sym_with);
+    case 487:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(653);
       END_STATE();
+    case 488:
+      if (lookahead == 'i') ADVANCE(654);
+      END_STATE();
+    case 489:
+      if (lookahead == 'i') ADVANCE(655);
+      END_STATE();
+    case 490:
+      if (lookahead == 'r') ADVANCE(656);
+      END_STATE();
+    case 491:
+      if (lookahead == 'e') ADVANCE(657);
+      END_STATE();
+    case 492:
+      if (lookahead == 'c') ADVANCE(658);
+      END_STATE();
+    case 493:
+      if (lookahead == 'a') ADVANCE(659);
+      END_STATE();
+    case 494:
+      if (lookahead == 'd') ADVANCE(660);
+      if (lookahead == 's') ADVANCE(661);
+      END_STATE();
+    case 495:
+      if (lookahead == 'l') ADVANCE(662);
+      if (lookahead == 'n') ADVANCE(663);
+      END_STATE();
+    case 496:
+      if (lookahead == 'r') ADVANCE(664);
+      END_STATE();
+    case 497:
+      if (lookahead == 'r') ADVANCE(665);
+      END_STATE();
+    case 498:
+      if (lookahead == 's') ADVANCE(666);
+      END_STATE();
+    case 499:
+      if (lookahead == 'l') ADVANCE(667);
+      END_STATE();
+    case 500:
+      if (lookahead == 'e') ADVANCE(668);
+      END_STATE();
+    case 501:
+      if (lookahead == 'i') ADVANCE(669);
+      END_STATE();
+    case 502:
+      if (lookahead == 'e') ADVANCE(670);
+      END_STATE();
+    case 503:
+      if (lookahead == 'i') ADVANCE(671);
+      END_STATE();
+    case 504:
+      if (lookahead == 'i') ADVANCE(672);
+      END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'e') ADVANCE(673);
       END_STATE();
     case 506:
-      if (lookahead == 'a') ADVANCE(654);
+      if (lookahead == 't') ADVANCE(674);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(655);
+      if (lookahead == 't') ADVANCE(675);
       END_STATE();
     case 508:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 't') ADVANCE(676);
       END_STATE();
     case 509:
-      if (lookahead == 's') ADVANCE(656);
+      if (lookahead == 'd') ADVANCE(677);
       END_STATE();
     case 510:
-      if (lookahead == 'a') ADVANCE(657);
-      END_STATE();
-    case 511:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 512:
-      if (lookahead == 'n') ADVANCE(658);
-      END_STATE();
-    case 513:
-      if (lookahead == 'f') ADVANCE(659);
-      END_STATE();
-    case 514:
-      if (lookahead == 'n') ADVANCE(660);
-      END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 516:
-      if (lookahead == 'r') ADVANCE(661);
-      END_STATE();
-    case 517:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 518:
-      if (lookahead == 'i') ADVANCE(662);
-      END_STATE();
-    case 519:
-      if (lookahead == 'i') ADVANCE(663);
-      END_STATE();
-    case 520:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 521:
-      if (lookahead == 'e') ADVANCE(664);
-      END_STATE();
-    case 522:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 523:
-      if (lookahead == 'h') ADVANCE(665);
-      END_STATE();
-    case 524:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 525:
-      if (lookahead == 'r') ADVANCE(666);
-      END_STATE();
-    case 526:
-      if (lookahead == 'e') ADVANCE(667);
-      END_STATE();
-    case 527:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 528:
-      if (lookahead == 'l') ADVANCE(668);
-      END_STATE();
-    case 529:
-      ACCEPT_TOKEN(anon_sym_class);
-      END_STATE();
-    case 530:
-      if (lookahead == 'n') ADVANCE(669);
-      END_STATE();
-    case 531:
-      if (lookahead == 't') ADVANCE(670);
-      END_STATE();
-    case 532:
-      if (lookahead == 'c') ADVANCE(671);
-      END_STATE();
-    case 533:
-      if (lookahead == 'd') ADVANCE(672);
-      END_STATE();
-    case 534:
-      if (lookahead == 'c') ADVANCE(673);
-      END_STATE();
-    case 535:
-      if (lookahead == 'r') ADVANCE(674);
-      END_STATE();
-    case 536:
-      if (lookahead == 'c') ADVANCE(675);
-      END_STATE();
-    case 537:
-      if (lookahead == 'e') ADVANCE(676);
-      END_STATE();
-    case 538:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 539:
-      if (lookahead == 'p') ADVANCE(677);
-      END_STATE();
-    case 540:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 541:
       if (lookahead == 'e') ADVANCE(678);
       END_STATE();
-    case 542:
-      if (lookahead == 't') ADVANCE(679);
+    case 511:
+      if (lookahead == '-') ADVANCE(679);
       END_STATE();
-    case 543:
-      if (lookahead == 'x') ADVANCE(680);
+    case 512:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 544:
-      if (lookahead == 't') ADVANCE(681);
+    case 513:
+      if (lookahead == 'c') ADVANCE(680);
       END_STATE();
-    case 545:
-      if (lookahead == 'a') ADVANCE(682);
+    case 514:
+      if (lookahead == 'i') ADVANCE(681);
       END_STATE();
-    case 546:
-      if (lookahead == 'n') ADVANCE(683);
+    case 515:
+      if (lookahead == 't') ADVANCE(682);
       END_STATE();
-    case 547:
-      if (lookahead == 'e') ADVANCE(684);
+    case 516:
+      if (lookahead == 'a') ADVANCE(683);
       END_STATE();
-    case 548:
-      ACCEPT_TOKEN(anon_sym_drift);
+    case 517:
+      if (lookahead == 'p') ADVANCE(684);
       END_STATE();
-    case 549:
-      if (lookahead == 'x') ADVANCE(685);
+    case 518:
+      if (lookahead == 'i') ADVANCE(685);
       END_STATE();
-    case 550:
-      if (lookahead == 'o') ADVANCE(686);
+    case 519:
+      if (lookahead == 'n') ADVANCE(686);
       END_STATE();
-    case 551:
-      if (lookahead == 'i') ADVANCE(687);
+    case 520:
+      if (lookahead == 'c') ADVANCE(687);
       END_STATE();
-    case 552:
-      if (lookahead == 'i') ADVANCE(688);
+    case 521:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 553:
-      if (lookahead == '9') ADVANCE(689);
+    case 522:
+      if (lookahead == 'e') ADVANCE(688);
       END_STATE();
-    case 554:
-      if (lookahead == 's') ADVANCE(690);
+    case 523:
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
-    case 555:
-      if (lookahead == 't') ADVANCE(691);
+    case 524:
+      if (lookahead == 's') ADVANCE(689);
       END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_fails);
+    case 525:
+      if (lookahead == 'u') ADVANCE(690);
       END_STATE();
-    case 557:
-      if (lookahead == 'y') ADVANCE(692);
+    case 526:
+      if (lookahead == 'l') ADVANCE(691);
       END_STATE();
-    case 558:
-      if (lookahead == 'e') ADVANCE(693);
+    case 527:
+      if (lookahead == 's') ADVANCE(692);
       END_STATE();
-    case 559:
+    case 528:
+      if (lookahead == 'r') ADVANCE(693);
+      END_STATE();
+    case 529:
       if (lookahead == 'r') ADVANCE(694);
       END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_fixed);
+    case 530:
+      if (lookahead == 'c') ADVANCE(695);
       END_STATE();
-    case 561:
-      if (lookahead == 'a') ADVANCE(695);
-      END_STATE();
-    case 562:
+    case 531:
       if (lookahead == 'r') ADVANCE(696);
       END_STATE();
+    case 532:
+      if (lookahead == 'l') ADVANCE(697);
+      END_STATE();
+    case 533:
+      if (lookahead == 'd') ADVANCE(698);
+      END_STATE();
+    case 534:
+      if (lookahead == 'c') ADVANCE(699);
+      END_STATE();
+    case 535:
+      if (lookahead == 'a') ADVANCE(700);
+      END_STATE();
+    case 536:
+      if (lookahead == 'l') ADVANCE(701);
+      END_STATE();
+    case 537:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 538:
+      if (lookahead == '4') ADVANCE(702);
+      END_STATE();
+    case 539:
+      if (lookahead == 's') ADVANCE(703);
+      END_STATE();
+    case 540:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(704);
+      END_STATE();
+    case 541:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 542:
+      if (lookahead == 'a') ADVANCE(705);
+      END_STATE();
+    case 543:
+      if (lookahead == 'e') ADVANCE(706);
+      END_STATE();
+    case 544:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 545:
+      if (lookahead == 's') ADVANCE(707);
+      END_STATE();
+    case 546:
+      if (lookahead == 'a') ADVANCE(708);
+      END_STATE();
+    case 547:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 548:
+      if (lookahead == 'n') ADVANCE(709);
+      END_STATE();
+    case 549:
+      if (lookahead == 'f') ADVANCE(710);
+      END_STATE();
+    case 550:
+      if (lookahead == 'n') ADVANCE(711);
+      END_STATE();
+    case 551:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 552:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
+    case 553:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 554:
+      if (lookahead == 'i') ADVANCE(713);
+      END_STATE();
+    case 555:
+      if (lookahead == 'i') ADVANCE(714);
+      END_STATE();
+    case 556:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 557:
+      if (lookahead == 'e') ADVANCE(715);
+      END_STATE();
+    case 558:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 559:
+      if (lookahead == 'h') ADVANCE(716);
+      END_STATE();
+    case 560:
+      if (lookahead == 'n') ADVANCE(717);
+      END_STATE();
+    case 561:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 562:
+      if (lookahead == 'r') ADVANCE(718);
+      END_STATE();
     case 563:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 'e') ADVANCE(719);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(698);
+      if (lookahead == 'd') ADVANCE(720);
       END_STATE();
     case 565:
-      if (lookahead == 'd') ADVANCE(699);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'l') ADVANCE(721);
       END_STATE();
     case 567:
-      if (lookahead == 't') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 568:
-      if (lookahead == 'r') ADVANCE(701);
+      if (lookahead == 'n') ADVANCE(722);
       END_STATE();
     case 569:
-      if (lookahead == 'a') ADVANCE(702);
+      if (lookahead == 't') ADVANCE(723);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(703);
+      if (lookahead == 'c') ADVANCE(724);
       END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'd') ADVANCE(725);
       END_STATE();
     case 572:
-      if (lookahead == 'a') ADVANCE(704);
+      if (lookahead == 'c') ADVANCE(726);
       END_STATE();
     case 573:
-      if (lookahead == 'u') ADVANCE(705);
+      if (lookahead == 'r') ADVANCE(727);
       END_STATE();
     case 574:
-      if (lookahead == 't') ADVANCE(706);
+      if (lookahead == 'c') ADVANCE(728);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'e') ADVANCE(729);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(707);
+      if (lookahead == 'a') ADVANCE(730);
       END_STATE();
     case 577:
-      if (lookahead == 'd') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'p') ADVANCE(731);
       END_STATE();
     case 579:
-      if (lookahead == 'c') ADVANCE(709);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'e') ADVANCE(732);
       END_STATE();
     case 581:
-      if (lookahead == 'r') ADVANCE(710);
+      if (lookahead == 't') ADVANCE(733);
       END_STATE();
     case 582:
-      if (lookahead == 't') ADVANCE(711);
+      if (lookahead == 'x') ADVANCE(734);
       END_STATE();
     case 583:
-      if (lookahead == 'u') ADVANCE(712);
+      if (lookahead == 't') ADVANCE(735);
       END_STATE();
     case 584:
-      if (lookahead == 'm') ADVANCE(713);
+      if (lookahead == 'a') ADVANCE(736);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'n') ADVANCE(737);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'e') ADVANCE(738);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'x') ADVANCE(739);
       END_STATE();
     case 589:
-      if (lookahead == 'a') ADVANCE(714);
-      END_STATE();
-    case 590:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 591:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(715);
-      END_STATE();
-    case 592:
-      if (lookahead == 't') ADVANCE(716);
-      END_STATE();
-    case 593:
-      if (lookahead == 's') ADVANCE(717);
-      END_STATE();
-    case 594:
-      if (lookahead == 't') ADVANCE(718);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 596:
-      ACCEPT_TOKEN(anon_sym_piece);
-      END_STATE();
-    case 597:
-      ACCEPT_TOKEN(anon_sym_place);
-      END_STATE();
-    case 598:
-      if (lookahead == 'i') ADVANCE(719);
-      END_STATE();
-    case 599:
-      ACCEPT_TOKEN(anon_sym_power);
-      END_STATE();
-    case 600:
-      if (lookahead == 'p') ADVANCE(720);
-      END_STATE();
-    case 601:
-      if (lookahead == 'c') ADVANCE(721);
-      END_STATE();
-    case 602:
-      if (lookahead == 's') ADVANCE(722);
-      END_STATE();
-    case 603:
-      ACCEPT_TOKEN(anon_sym_rated);
-      END_STATE();
-    case 604:
-      if (lookahead == 'g') ADVANCE(723);
-      END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(724);
-      END_STATE();
-    case 607:
-      if (lookahead == 'n') ADVANCE(725);
-      END_STATE();
-    case 608:
-      if (lookahead == 'z') ADVANCE(726);
-      END_STATE();
-    case 609:
-      if (lookahead == 'v') ADVANCE(727);
-      END_STATE();
-    case 610:
-      if (lookahead == 'e') ADVANCE(728);
-      END_STATE();
-    case 611:
-      if (lookahead == 'c') ADVANCE(729);
-      END_STATE();
-    case 612:
-      if (lookahead == 't') ADVANCE(730);
-      END_STATE();
-    case 613:
-      if (lookahead == 't') ADVANCE(731);
-      END_STATE();
-    case 614:
-      if (lookahead == 't') ADVANCE(732);
-      END_STATE();
-    case 615:
-      if (lookahead == 'u') ADVANCE(733);
-      END_STATE();
-    case 616:
-      if (lookahead == 'a') ADVANCE(734);
-      END_STATE();
-    case 617:
-      if (lookahead == 'n') ADVANCE(735);
-      END_STATE();
-    case 618:
-      if (lookahead == 's') ADVANCE(736);
-      END_STATE();
-    case 619:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 621:
-      if (lookahead == 't') ADVANCE(737);
-      END_STATE();
-    case 622:
-      if (lookahead == 's') ADVANCE(738);
-      END_STATE();
-    case 623:
-      if (lookahead == 'c') ADVANCE(739);
-      END_STATE();
-    case 624:
       if (lookahead == 'o') ADVANCE(740);
       END_STATE();
-    case 625:
-      if (lookahead == 'd') ADVANCE(741);
+    case 590:
+      if (lookahead == 'i') ADVANCE(741);
       END_STATE();
-    case 626:
-      ACCEPT_TOKEN(anon_sym_sheet);
+    case 591:
+      if (lookahead == 'i') ADVANCE(742);
       END_STATE();
-    case 627:
-      ACCEPT_TOKEN(anon_sym_short);
+    case 592:
+      if (lookahead == '9') ADVANCE(743);
       END_STATE();
-    case 628:
-      ACCEPT_TOKEN(anon_sym_shunt);
+    case 593:
+      if (lookahead == 's') ADVANCE(744);
       END_STATE();
-    case 629:
-      ACCEPT_TOKEN(anon_sym_sinad);
+    case 594:
+      if (lookahead == 't') ADVANCE(745);
       END_STATE();
-    case 630:
-      ACCEPT_TOKEN(anon_sym_since);
+    case 595:
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
-    case 631:
-      if (lookahead == 'e') ADVANCE(742);
+    case 596:
+      if (lookahead == 'y') ADVANCE(746);
       END_STATE();
-    case 632:
-      if (lookahead == 'n') ADVANCE(743);
+    case 597:
+      if (lookahead == 'e') ADVANCE(747);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 634:
-      if (lookahead == 'r') ADVANCE(744);
-      END_STATE();
-    case 635:
-      if (lookahead == 'o') ADVANCE(745);
-      END_STATE();
-    case 636:
-      if (lookahead == 'd') ADVANCE(746);
-      END_STATE();
-    case 637:
-      if (lookahead == 'h') ADVANCE(747);
-      END_STATE();
-    case 638:
+    case 598:
       if (lookahead == 'r') ADVANCE(748);
       END_STATE();
-    case 639:
-      if (lookahead == 'h') ADVANCE(749);
+    case 599:
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
-    case 640:
-      if (lookahead == 'g') ADVANCE(750);
+    case 600:
+      if (lookahead == 'a') ADVANCE(749);
       END_STATE();
-    case 641:
-      ACCEPT_TOKEN(anon_sym_total);
+    case 601:
+      if (lookahead == 'r') ADVANCE(750);
       END_STATE();
-    case 642:
-      if (lookahead == 'c') ADVANCE(751);
-      if (lookahead == 'm') ADVANCE(752);
+    case 602:
+      if (lookahead == 's') ADVANCE(751);
       END_STATE();
-    case 643:
-      ACCEPT_TOKEN(anon_sym_tuner);
+    case 603:
+      if (lookahead == 'e') ADVANCE(752);
       END_STATE();
-    case 644:
+    case 604:
       if (lookahead == 'a') ADVANCE(753);
       END_STATE();
-    case 645:
-      ACCEPT_TOKEN(anon_sym_under);
+    case 605:
+      if (lookahead == 'd') ADVANCE(754);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_until);
+    case 606:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_valid);
+    case 607:
+      if (lookahead == 'o') ADVANCE(755);
+      if (lookahead == 's') ADVANCE(756);
+      if (lookahead == 'u') ADVANCE(757);
       END_STATE();
-    case 648:
-      if (lookahead == 'i') ADVANCE(754);
+    case 608:
+      if (lookahead == 't') ADVANCE(758);
       END_STATE();
-    case 649:
-      if (lookahead == 'g') ADVANCE(755);
-      END_STATE();
-    case 650:
-      if (lookahead == 'e') ADVANCE(756);
-      END_STATE();
-    case 651:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 653:
-      if (lookahead == 'n') ADVANCE(757);
-      END_STATE();
-    case 654:
-      if (lookahead == 'c') ADVANCE(758);
-      END_STATE();
-    case 655:
+    case 609:
       if (lookahead == 'r') ADVANCE(759);
       END_STATE();
-    case 656:
-      if (lookahead == 't') ADVANCE(760);
+    case 610:
+      if (lookahead == 'a') ADVANCE(760);
       END_STATE();
-    case 657:
-      if (lookahead == 't') ADVANCE(761);
+    case 611:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(761);
       END_STATE();
-    case 658:
-      if (lookahead == 't') ADVANCE(762);
+    case 612:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 659:
-      if (lookahead == 'i') ADVANCE(763);
+    case 613:
+      if (lookahead == 'a') ADVANCE(762);
       END_STATE();
-    case 660:
-      if (lookahead == 'a') ADVANCE(764);
+    case 614:
+      if (lookahead == 'u') ADVANCE(763);
       END_STATE();
-    case 661:
-      if (lookahead == 'i') ADVANCE(765);
+    case 615:
+      if (lookahead == 't') ADVANCE(764);
       END_STATE();
-    case 662:
+    case 616:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 617:
+      if (lookahead == 'r') ADVANCE(765);
+      END_STATE();
+    case 618:
       if (lookahead == 'd') ADVANCE(766);
       END_STATE();
-    case 663:
-      if (lookahead == 'n') ADVANCE(767);
+    case 619:
+      if (lookahead == 't') ADVANCE(767);
       END_STATE();
-    case 664:
-      ACCEPT_TOKEN(anon_sym_beside);
+    case 620:
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
-    case 665:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(768);
+    case 621:
+      if (lookahead == 'c') ADVANCE(768);
       END_STATE();
-    case 666:
-      if (lookahead == 'a') ADVANCE(769);
+    case 622:
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
-    case 667:
-      if (lookahead == 'r') ADVANCE(770);
+    case 623:
+      if (lookahead == 'r') ADVANCE(769);
       END_STATE();
-    case 668:
-      if (lookahead == 'a') ADVANCE(771);
+    case 624:
+      if (lookahead == 't') ADVANCE(770);
       END_STATE();
-    case 669:
-      if (lookahead == 'e') ADVANCE(772);
+    case 625:
+      if (lookahead == 'u') ADVANCE(771);
       END_STATE();
-    case 670:
-      if (lookahead == 'i') ADVANCE(773);
+    case 626:
+      if (lookahead == 'm') ADVANCE(772);
       END_STATE();
-    case 671:
-      if (lookahead == 't') ADVANCE(774);
+    case 627:
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
-    case 672:
-      if (lookahead == 'e') ADVANCE(775);
+    case 628:
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
-    case 673:
+    case 629:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 630:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 631:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 632:
+      if (lookahead == 'a') ADVANCE(773);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 634:
+      if (lookahead == 'd') ADVANCE(774);
+      END_STATE();
+    case 635:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(775);
+      END_STATE();
+    case 636:
       if (lookahead == 't') ADVANCE(776);
       END_STATE();
-    case 674:
-      if (lookahead == 'u') ADVANCE(777);
+    case 637:
+      if (lookahead == 's') ADVANCE(777);
       END_STATE();
-    case 675:
+    case 638:
       if (lookahead == 't') ADVANCE(778);
       END_STATE();
-    case 676:
-      if (lookahead == 'd') ADVANCE(779);
-      if (lookahead == 'r') ADVANCE(780);
+    case 639:
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
-    case 677:
-      if (lookahead == 'u') ADVANCE(781);
+    case 640:
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 641:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(779);
       END_STATE();
-    case 679:
-      if (lookahead == 'e') ADVANCE(782);
+    case 642:
+      if (lookahead == 'i') ADVANCE(780);
       END_STATE();
-    case 680:
-      if (lookahead == 'e') ADVANCE(783);
+    case 643:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 681:
-      if (lookahead == 'i') ADVANCE(784);
+    case 644:
+      if (lookahead == 'p') ADVANCE(781);
       END_STATE();
-    case 682:
-      if (lookahead == 'y') ADVANCE(785);
+    case 645:
+      if (lookahead == 'l') ADVANCE(782);
       END_STATE();
-    case 683:
-      if (lookahead == 'c') ADVANCE(786);
+    case 646:
+      if (lookahead == 'c') ADVANCE(783);
       END_STATE();
-    case 684:
-      if (lookahead == 'r') ADVANCE(787);
+    case 647:
+      if (lookahead == '-') ADVANCE(784);
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
-    case 685:
-      if (lookahead == 'e') ADVANCE(788);
+    case 648:
+      if (lookahead == 's') ADVANCE(786);
       END_STATE();
-    case 686:
+    case 649:
+      ACCEPT_TOKEN(anon_sym_rated);
+      END_STATE();
+    case 650:
+      if (lookahead == 'g') ADVANCE(787);
+      END_STATE();
+    case 651:
+      ACCEPT_TOKEN(anon_sym_ratio);
+      END_STATE();
+    case 652:
+      if (lookahead == 'a') ADVANCE(788);
+      END_STATE();
+    case 653:
       if (lookahead == 'n') ADVANCE(789);
       END_STATE();
-    case 687:
-      if (lookahead == 'e') ADVANCE(790);
+    case 654:
+      if (lookahead == 'z') ADVANCE(790);
       END_STATE();
-    case 688:
-      if (lookahead == 's') ADVANCE(791);
+    case 655:
+      if (lookahead == 'v') ADVANCE(791);
       END_STATE();
-    case 689:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+    case 656:
+      if (lookahead == 'e') ADVANCE(792);
       END_STATE();
-    case 690:
-      ACCEPT_TOKEN(anon_sym_excess);
+    case 657:
+      if (lookahead == 'c') ADVANCE(793);
       END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_expect);
+    case 658:
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
-    case 692:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 694:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 695:
-      if (lookahead == 'c') ADVANCE(792);
-      END_STATE();
-    case 696:
-      if (lookahead == 'd') ADVANCE(793);
-      END_STATE();
-    case 697:
-      if (lookahead == 'n') ADVANCE(794);
-      END_STATE();
-    case 698:
+    case 659:
       if (lookahead == 't') ADVANCE(795);
       END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 660:
+      if (lookahead == 'e') ADVANCE(796);
       END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 661:
+      if (lookahead == 't') ADVANCE(797);
       END_STATE();
-    case 701:
-      ACCEPT_TOKEN(anon_sym_holder);
+    case 662:
+      if (lookahead == 'u') ADVANCE(798);
       END_STATE();
-    case 702:
-      if (lookahead == 'n') ADVANCE(796);
+    case 663:
+      if (lookahead == 'a') ADVANCE(799);
       END_STATE();
-    case 703:
-      if (lookahead == 'r') ADVANCE(797);
+    case 664:
+      if (lookahead == 'n') ADVANCE(800);
       END_STATE();
-    case 704:
-      if (lookahead == 'd') ADVANCE(798);
+    case 665:
+      if (lookahead == 's') ADVANCE(801);
       END_STATE();
-    case 705:
-      if (lookahead == 'm') ADVANCE(799);
+    case 666:
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
-    case 706:
-      if (lookahead == 'i') ADVANCE(800);
-      if (lookahead == 'o') ADVANCE(801);
+    case 667:
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
-    case 707:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 668:
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
-    case 708:
-      if (lookahead == 'i') ADVANCE(802);
+    case 669:
+      if (lookahead == 't') ADVANCE(802);
       END_STATE();
-    case 709:
-      if (lookahead == 'e') ADVANCE(803);
+    case 670:
+      if (lookahead == 's') ADVANCE(803);
       END_STATE();
-    case 710:
-      if (lookahead == 'i') ADVANCE(804);
+    case 671:
+      if (lookahead == 'c') ADVANCE(804);
       END_STATE();
-    case 711:
-      if (lookahead == 'a') ADVANCE(805);
+    case 672:
+      if (lookahead == 'o') ADVANCE(805);
       END_STATE();
-    case 712:
-      if (lookahead == 'm') ADVANCE(806);
+    case 673:
+      if (lookahead == 'd') ADVANCE(806);
       END_STATE();
-    case 713:
-      ACCEPT_TOKEN(anon_sym_medium);
+    case 674:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 714:
-      if (lookahead == 'l') ADVANCE(807);
+    case 675:
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
-    case 715:
-      if (lookahead == 'r') ADVANCE(808);
+    case 676:
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
-    case 716:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 677:
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
-    case 717:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 678:
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
-    case 718:
-      if (lookahead == 't') ADVANCE(809);
+    case 679:
+      if (lookahead == 'n') ADVANCE(807);
       END_STATE();
-    case 719:
-      if (lookahead == 'o') ADVANCE(810);
+    case 680:
+      if (lookahead == 'e') ADVANCE(808);
       END_STATE();
-    case 720:
-      if (lookahead == 'l') ADVANCE(811);
+    case 681:
+      if (lookahead == 'n') ADVANCE(809);
       END_STATE();
-    case 721:
-      if (lookahead == 't') ADVANCE(812);
+    case 682:
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_radius);
+    case 683:
+      if (lookahead == 'd') ADVANCE(810);
       END_STATE();
-    case 723:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 684:
+      if (lookahead == 'r') ADVANCE(811);
       END_STATE();
-    case 724:
-      if (lookahead == 'n') ADVANCE(813);
+    case 685:
+      if (lookahead == 'o') ADVANCE(812);
       END_STATE();
-    case 725:
-      if (lookahead == 'g') ADVANCE(814);
+    case 686:
+      if (lookahead == 'd') ADVANCE(813);
       END_STATE();
-    case 726:
-      if (lookahead == 'e') ADVANCE(815);
+    case 687:
+      if (lookahead == 'h') ADVANCE(814);
       END_STATE();
-    case 727:
-      if (lookahead == 'e') ADVANCE(816);
+    case 688:
+      if (lookahead == 'r') ADVANCE(815);
       END_STATE();
-    case 728:
-      if (lookahead == 'n') ADVANCE(817);
+    case 689:
+      if (lookahead == 'h') ADVANCE(816);
       END_STATE();
-    case 729:
-      if (lookahead == 't') ADVANCE(818);
+    case 690:
+      if (lookahead == 'g') ADVANCE(817);
       END_STATE();
-    case 730:
-      if (lookahead == 's') ADVANCE(819);
+    case 691:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 731:
+    case 692:
+      if (lookahead == 'c') ADVANCE(818);
+      if (lookahead == 'm') ADVANCE(819);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 694:
       if (lookahead == 'a') ADVANCE(820);
       END_STATE();
-    case 732:
-      if (lookahead == 'i') ADVANCE(821);
+    case 695:
+      if (lookahead == 'a') ADVANCE(821);
       END_STATE();
-    case 733:
-      if (lookahead == 't') ADVANCE(822);
+    case 696:
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
-    case 734:
-      if (lookahead == 'n') ADVANCE(823);
+    case 697:
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
-    case 735:
-      if (lookahead == '-') ADVANCE(824);
+    case 698:
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
-    case 736:
-      if (lookahead == 'e') ADVANCE(825);
+    case 699:
+      if (lookahead == 'i') ADVANCE(822);
       END_STATE();
-    case 737:
-      if (lookahead == 'i') ADVANCE(826);
+    case 700:
+      if (lookahead == 'g') ADVANCE(823);
       END_STATE();
-    case 738:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 701:
+      if (lookahead == 'e') ADVANCE(824);
       END_STATE();
-    case 739:
-      if (lookahead == 'e') ADVANCE(827);
+    case 702:
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
-    case 740:
-      if (lookahead == 'n') ADVANCE(828);
+    case 703:
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
-    case 741:
-      ACCEPT_TOKEN(anon_sym_shared);
+    case 704:
+      if (lookahead == 'n') ADVANCE(825);
       END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_source);
+    case 705:
+      if (lookahead == 'c') ADVANCE(826);
       END_STATE();
-    case 743:
-      if (lookahead == 'g') ADVANCE(829);
+    case 706:
+      if (lookahead == 'r') ADVANCE(827);
       END_STATE();
-    case 744:
-      if (lookahead == 'o') ADVANCE(830);
+    case 707:
+      if (lookahead == 't') ADVANCE(828);
       END_STATE();
-    case 745:
-      if (lookahead == 'n') ADVANCE(831);
+    case 708:
+      if (lookahead == 't') ADVANCE(829);
       END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(832);
+    case 709:
+      if (lookahead == 't') ADVANCE(830);
       END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_switch);
+    case 710:
+      if (lookahead == 'i') ADVANCE(831);
       END_STATE();
-    case 748:
-      if (lookahead == 'a') ADVANCE(833);
+    case 711:
+      if (lookahead == 'a') ADVANCE(832);
       END_STATE();
-    case 749:
-      if (lookahead == 'o') ADVANCE(834);
+    case 712:
+      if (lookahead == 'i') ADVANCE(833);
       END_STATE();
-    case 750:
-      if (lookahead == 'h') ADVANCE(835);
+    case 713:
+      if (lookahead == 'd') ADVANCE(834);
       END_STATE();
-    case 751:
+    case 714:
+      if (lookahead == 'n') ADVANCE(835);
+      END_STATE();
+    case 715:
+      ACCEPT_TOKEN(anon_sym_beside);
+      END_STATE();
+    case 716:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(836);
       END_STATE();
-    case 752:
-      if (lookahead == 'i') ADVANCE(837);
+    case 717:
+      if (lookahead == 'g') ADVANCE(837);
       END_STATE();
-    case 753:
-      if (lookahead == 'l') ADVANCE(838);
+    case 718:
+      if (lookahead == 'a') ADVANCE(838);
       END_STATE();
-    case 754:
-      if (lookahead == 't') ADVANCE(839);
+    case 719:
+      if (lookahead == 'r') ADVANCE(839);
       END_STATE();
-    case 755:
+    case 720:
       if (lookahead == 'e') ADVANCE(840);
       END_STATE();
-    case 756:
-      if (lookahead == 'n') ADVANCE(841);
+    case 721:
+      if (lookahead == 'a') ADVANCE(841);
       END_STATE();
-    case 757:
-      ACCEPT_TOKEN(anon_sym_within);
+    case 722:
+      if (lookahead == 'e') ADVANCE(842);
       END_STATE();
-    case 758:
-      if (lookahead == 'y') ADVANCE(842);
+    case 723:
+      if (lookahead == 'i') ADVANCE(843);
       END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 724:
+      if (lookahead == 't') ADVANCE(844);
       END_STATE();
-    case 760:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 725:
+      if (lookahead == 'e') ADVANCE(845);
       END_STATE();
-    case 761:
-      if (lookahead == 'e') ADVANCE(843);
-      END_STATE();
-    case 762:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 763:
-      if (lookahead == 'e') ADVANCE(844);
-      END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 765:
-      if (lookahead == 't') ADVANCE(845);
-      END_STATE();
-    case 766:
+    case 726:
       if (lookahead == 't') ADVANCE(846);
       END_STATE();
+    case 727:
+      if (lookahead == 'u') ADVANCE(847);
+      END_STATE();
+    case 728:
+      if (lookahead == 't') ADVANCE(848);
+      END_STATE();
+    case 729:
+      if (lookahead == 'd') ADVANCE(849);
+      if (lookahead == 'r') ADVANCE(850);
+      END_STATE();
+    case 730:
+      if (lookahead == 'g') ADVANCE(851);
+      END_STATE();
+    case 731:
+      if (lookahead == 'u') ADVANCE(852);
+      END_STATE();
+    case 732:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 733:
+      if (lookahead == 'e') ADVANCE(853);
+      END_STATE();
+    case 734:
+      if (lookahead == 'e') ADVANCE(854);
+      END_STATE();
+    case 735:
+      if (lookahead == 'i') ADVANCE(855);
+      END_STATE();
+    case 736:
+      if (lookahead == 'y') ADVANCE(856);
+      END_STATE();
+    case 737:
+      if (lookahead == 'c') ADVANCE(857);
+      END_STATE();
+    case 738:
+      if (lookahead == 'r') ADVANCE(858);
+      END_STATE();
+    case 739:
+      if (lookahead == 'e') ADVANCE(859);
+      END_STATE();
+    case 740:
+      if (lookahead == 'n') ADVANCE(860);
+      END_STATE();
+    case 741:
+      if (lookahead == 'e') ADVANCE(861);
+      END_STATE();
+    case 742:
+      if (lookahead == 's') ADVANCE(862);
+      END_STATE();
+    case 743:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 744:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 745:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 747:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 748:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 749:
+      if (lookahead == 'c') ADVANCE(863);
+      END_STATE();
+    case 750:
+      if (lookahead == 'd') ADVANCE(864);
+      END_STATE();
+    case 751:
+      if (lookahead == 'p') ADVANCE(865);
+      END_STATE();
+    case 752:
+      if (lookahead == 'n') ADVANCE(866);
+      END_STATE();
+    case 753:
+      if (lookahead == 't') ADVANCE(867);
+      END_STATE();
+    case 754:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 755:
+      if (lookahead == 'p') ADVANCE(868);
+      END_STATE();
+    case 756:
+      if (lookahead == 'u') ADVANCE(869);
+      END_STATE();
+    case 757:
+      if (lookahead == 'r') ADVANCE(870);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_holder);
+      END_STATE();
+    case 760:
+      if (lookahead == 'n') ADVANCE(871);
+      END_STATE();
+    case 761:
+      if (lookahead == 'r') ADVANCE(872);
+      END_STATE();
+    case 762:
+      if (lookahead == 'd') ADVANCE(873);
+      END_STATE();
+    case 763:
+      if (lookahead == 'm') ADVANCE(874);
+      END_STATE();
+    case 764:
+      if (lookahead == 'i') ADVANCE(875);
+      if (lookahead == 'o') ADVANCE(876);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 766:
+      if (lookahead == 'i') ADVANCE(877);
+      END_STATE();
     case 767:
-      if (lookahead == 'e') ADVANCE(847);
+      if (lookahead == 'o') ADVANCE(878);
       END_STATE();
     case 768:
-      if (lookahead == 's') ADVANCE(848);
+      if (lookahead == 'e') ADVANCE(879);
       END_STATE();
     case 769:
-      if (lookahead == 't') ADVANCE(849);
+      if (lookahead == 'i') ADVANCE(880);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 'a') ADVANCE(881);
       END_STATE();
     case 771:
-      if (lookahead == 't') ADVANCE(850);
+      if (lookahead == 'm') ADVANCE(882);
       END_STATE();
     case 772:
-      if (lookahead == 'r') ADVANCE(851);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 773:
-      if (lookahead == 'o') ADVANCE(852);
+      if (lookahead == 'l') ADVANCE(883);
       END_STATE();
     case 774:
-      if (lookahead == 'o') ADVANCE(853);
+      if (lookahead == 'g') ADVANCE(884);
       END_STATE();
     case 775:
-      if (lookahead == 'n') ADVANCE(854);
+      if (lookahead == 'r') ADVANCE(885);
       END_STATE();
     case 776:
-      if (lookahead == 'o') ADVANCE(855);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 777:
-      if (lookahead == 'c') ADVANCE(856);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 778:
-      if (lookahead == 'e') ADVANCE(857);
+      if (lookahead == 't') ADVANCE(886);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'o') ADVANCE(887);
       END_STATE();
     case 781:
-      if (lookahead == 't') ADVANCE(858);
+      if (lookahead == 'l') ADVANCE(888);
       END_STATE();
     case 782:
-      if (lookahead == 'r') ADVANCE(859);
+      if (lookahead == 'e') ADVANCE(889);
       END_STATE();
     case 783:
-      if (lookahead == 'r') ADVANCE(860);
+      if (lookahead == 't') ADVANCE(890);
       END_STATE();
     case 784:
-      if (lookahead == 'v') ADVANCE(861);
+      if (lookahead == 'r') ADVANCE(891);
       END_STATE();
     case 785:
-      if (lookahead == 'e') ADVANCE(862);
+      if (lookahead == 'n') ADVANCE(892);
       END_STATE();
     case 786:
-      if (lookahead == 'e') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 788:
-      if (lookahead == 'r') ADVANCE(864);
+      if (lookahead == 'n') ADVANCE(893);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'g') ADVANCE(894);
       END_STATE();
     case 790:
-      if (lookahead == 'n') ADVANCE(865);
+      if (lookahead == 'e') ADVANCE(895);
       END_STATE();
     case 791:
-      if (lookahead == 'e') ADVANCE(866);
+      if (lookahead == 'e') ADVANCE(896);
       END_STATE();
     case 792:
-      if (lookahead == 'k') ADVANCE(867);
+      if (lookahead == 'n') ADVANCE(897);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 794:
-      if (lookahead == 'c') ADVANCE(868);
-      END_STATE();
-    case 795:
-      if (lookahead == 'o') ADVANCE(869);
-      END_STATE();
-    case 796:
-      if (lookahead == 'c') ADVANCE(870);
-      END_STATE();
-    case 797:
-      if (lookahead == 'e') ADVANCE(871);
-      END_STATE();
-    case 798:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 799:
-      if (lookahead == 'e') ADVANCE(872);
-      END_STATE();
-    case 800:
-      if (lookahead == 'o') ADVANCE(873);
-      END_STATE();
-    case 801:
-      if (lookahead == 'r') ADVANCE(874);
-      END_STATE();
-    case 802:
-      if (lookahead == 'c') ADVANCE(875);
-      END_STATE();
-    case 803:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 804:
-      if (lookahead == 't') ADVANCE(876);
-      END_STATE();
-    case 805:
-      if (lookahead == 'n') ADVANCE(877);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 807:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 808:
-      if (lookahead == 'e') ADVANCE(878);
-      END_STATE();
-    case 809:
-      if (lookahead == 'i') ADVANCE(879);
-      END_STATE();
-    case 810:
-      if (lookahead == 'n') ADVANCE(880);
-      END_STATE();
-    case 811:
-      if (lookahead == 'i') ADVANCE(881);
-      END_STATE();
-    case 812:
-      if (lookahead == 'o') ADVANCE(882);
-      END_STATE();
-    case 813:
-      if (lookahead == 'c') ADVANCE(883);
-      END_STATE();
-    case 814:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(884);
-      END_STATE();
-    case 815:
-      if (lookahead == 'd') ADVANCE(885);
-      END_STATE();
-    case 816:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(886);
-      END_STATE();
-    case 817:
-      if (lookahead == 'c') ADVANCE(887);
-      END_STATE();
-    case 818:
-      if (lookahead == 'e') ADVANCE(888);
-      END_STATE();
-    case 819:
-      ACCEPT_TOKEN(anon_sym_rejects);
-      END_STATE();
-    case 820:
-      if (lookahead == 'b') ADVANCE(889);
-      END_STATE();
-    case 821:
-      if (lookahead == 'v') ADVANCE(890);
-      END_STATE();
-    case 822:
-      if (lookahead == 'i') ADVANCE(891);
-      END_STATE();
-    case 823:
-      if (lookahead == 'c') ADVANCE(892);
-      END_STATE();
-    case 824:
-      if (lookahead == 'l') ADVANCE(893);
-      END_STATE();
-    case 825:
-      if (lookahead == 'd') ADVANCE(894);
-      END_STATE();
-    case 826:
-      if (lookahead == 'v') ADVANCE(895);
-      END_STATE();
-    case 827:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 828:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 829:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 830:
-      if (lookahead == 'c') ADVANCE(896);
-      END_STATE();
-    case 831:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 832:
-      if (lookahead == 'd') ADVANCE(897);
-      END_STATE();
-    case 833:
       if (lookahead == 't') ADVANCE(898);
       END_STATE();
-    case 834:
-      if (lookahead == 'l') ADVANCE(899);
+    case 794:
+      if (lookahead == 's') ADVANCE(899);
       END_STATE();
-    case 835:
-      ACCEPT_TOKEN(anon_sym_through);
+    case 795:
+      if (lookahead == 'a') ADVANCE(900);
       END_STATE();
-    case 836:
-      if (lookahead == 'i') ADVANCE(900);
+    case 796:
+      if (lookahead == 'n') ADVANCE(901);
       END_STATE();
-    case 837:
-      if (lookahead == 't') ADVANCE(901);
+    case 797:
+      if (lookahead == 'i') ADVANCE(902);
       END_STATE();
-    case 838:
-      ACCEPT_TOKEN(anon_sym_typical);
+    case 798:
+      if (lookahead == 't') ADVANCE(903);
       END_STATE();
-    case 839:
-      if (lookahead == 'y') ADVANCE(902);
+    case 799:
+      if (lookahead == 'n') ADVANCE(904);
       END_STATE();
-    case 840:
-      ACCEPT_TOKEN(anon_sym_voltage);
+    case 800:
+      if (lookahead == '-') ADVANCE(905);
       END_STATE();
-    case 841:
-      if (lookahead == 'g') ADVANCE(903);
+    case 801:
+      if (lookahead == 'e') ADVANCE(906);
       END_STATE();
-    case 842:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+    case 802:
+      if (lookahead == 'i') ADVANCE(907);
       END_STATE();
-    case 843:
-      if (lookahead == 'd') ADVANCE(904);
+    case 803:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 844:
-      if (lookahead == 'r') ADVANCE(905);
-      END_STATE();
-    case 845:
-      if (lookahead == 'y') ADVANCE(906);
-      END_STATE();
-    case 846:
-      if (lookahead == 'h') ADVANCE(907);
-      END_STATE();
-    case 847:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 848:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 849:
+    case 804:
       if (lookahead == 'e') ADVANCE(908);
       END_STATE();
-    case 850:
-      if (lookahead == 'o') ADVANCE(909);
+    case 805:
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 806:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 852:
-      if (lookahead == 'n') ADVANCE(910);
+    case 807:
+      if (lookahead == 'o') ADVANCE(910);
       END_STATE();
-    case 853:
-      if (lookahead == 'r') ADVANCE(911);
+    case 808:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 854:
-      if (lookahead == 'c') ADVANCE(912);
+    case 809:
+      if (lookahead == 'g') ADVANCE(911);
       END_STATE();
-    case 855:
-      if (lookahead == 'r') ADVANCE(913);
+    case 810:
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
-    case 856:
-      if (lookahead == 't') ADVANCE(914);
+    case 811:
+      if (lookahead == 'o') ADVANCE(912);
       END_STATE();
-    case 857:
-      if (lookahead == 'd') ADVANCE(915);
+    case 812:
+      if (lookahead == 'n') ADVANCE(913);
       END_STATE();
-    case 858:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 813:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(914);
       END_STATE();
-    case 859:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 814:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 860:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 815:
+      if (lookahead == 'a') ADVANCE(915);
       END_STATE();
-    case 861:
-      if (lookahead == 'i') ADVANCE(916);
+    case 816:
+      if (lookahead == 'o') ADVANCE(916);
       END_STATE();
-    case 862:
-      if (lookahead == 'd') ADVANCE(917);
+    case 817:
+      if (lookahead == 'h') ADVANCE(917);
       END_STATE();
-    case 863:
-      ACCEPT_TOKEN(anon_sym_distance);
+    case 818:
+      if (lookahead == 'e') ADVANCE(918);
       END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 819:
+      if (lookahead == 'i') ADVANCE(919);
       END_STATE();
-    case 865:
-      if (lookahead == 'c') ADVANCE(918);
+    case 820:
+      if (lookahead == 'y') ADVANCE(920);
       END_STATE();
-    case 866:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 821:
+      if (lookahead == 'l') ADVANCE(921);
       END_STATE();
-    case 867:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 822:
+      if (lookahead == 't') ADVANCE(922);
       END_STATE();
-    case 868:
-      if (lookahead == 'y') ADVANCE(919);
+    case 823:
+      if (lookahead == 'e') ADVANCE(923);
       END_STATE();
-    case 869:
-      if (lookahead == 'r') ADVANCE(920);
-      END_STATE();
-    case 870:
-      if (lookahead == 'e') ADVANCE(921);
-      END_STATE();
-    case 871:
-      if (lookahead == 's') ADVANCE(922);
-      END_STATE();
-    case 872:
-      if (lookahead == 'n') ADVANCE(923);
-      END_STATE();
-    case 873:
+    case 824:
       if (lookahead == 'n') ADVANCE(924);
       END_STATE();
-    case 874:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 825:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 875:
-      if (lookahead == 't') ADVANCE(925);
+    case 826:
+      if (lookahead == 'y') ADVANCE(925);
       END_STATE();
-    case 876:
-      if (lookahead == 'y') ADVANCE(926);
+    case 827:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 877:
-      if (lookahead == 'g') ADVANCE(927);
+    case 828:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 878:
-      if (lookahead == 's') ADVANCE(928);
+    case 829:
+      if (lookahead == 'e') ADVANCE(926);
       END_STATE();
-    case 879:
-      if (lookahead == 'v') ADVANCE(929);
+    case 830:
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
-    case 880:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 831:
+      if (lookahead == 'e') ADVANCE(927);
       END_STATE();
-    case 881:
-      if (lookahead == 'f') ADVANCE(930);
+    case 832:
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
-    case 882:
-      if (lookahead == 'r') ADVANCE(931);
+    case 833:
+      if (lookahead == 't') ADVANCE(928);
       END_STATE();
-    case 883:
-      if (lookahead == 'e') ADVANCE(932);
+    case 834:
+      if (lookahead == 't') ADVANCE(929);
       END_STATE();
-    case 884:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 835:
+      if (lookahead == 'e') ADVANCE(930);
       END_STATE();
-    case 885:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 836:
+      if (lookahead == 's') ADVANCE(931);
       END_STATE();
-    case 886:
-      ACCEPT_TOKEN(anon_sym_receiver);
+    case 837:
+      if (lookahead == 't') ADVANCE(932);
       END_STATE();
-    case 887:
-      if (lookahead == 'e') ADVANCE(933);
+    case 838:
+      if (lookahead == 't') ADVANCE(933);
       END_STATE();
-    case 888:
-      if (lookahead == 'd') ADVANCE(934);
+    case 839:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 889:
-      if (lookahead == 'i') ADVANCE(935);
+    case 840:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 890:
-      if (lookahead == 'i') ADVANCE(936);
+    case 841:
+      if (lookahead == 't') ADVANCE(934);
       END_STATE();
-    case 891:
+    case 842:
+      if (lookahead == 'r') ADVANCE(935);
+      END_STATE();
+    case 843:
+      if (lookahead == 'o') ADVANCE(936);
+      END_STATE();
+    case 844:
       if (lookahead == 'o') ADVANCE(937);
       END_STATE();
-    case 892:
-      if (lookahead == 'e') ADVANCE(938);
+    case 845:
+      if (lookahead == 'n') ADVANCE(938);
       END_STATE();
-    case 893:
+    case 846:
       if (lookahead == 'o') ADVANCE(939);
       END_STATE();
-    case 894:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 847:
+      if (lookahead == 'c') ADVANCE(940);
       END_STATE();
-    case 895:
-      if (lookahead == 'i') ADVANCE(940);
-      END_STATE();
-    case 896:
+    case 848:
       if (lookahead == 'e') ADVANCE(941);
       END_STATE();
-    case 897:
-      if (lookahead == 'i') ADVANCE(942);
+    case 849:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 898:
-      if (lookahead == 'u') ADVANCE(943);
+    case 850:
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
-    case 899:
-      if (lookahead == 'd') ADVANCE(944);
+    case 851:
+      if (lookahead == 'e') ADVANCE(942);
       END_STATE();
-    case 900:
-      if (lookahead == 'v') ADVANCE(945);
+    case 852:
+      if (lookahead == 't') ADVANCE(943);
       END_STATE();
-    case 901:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(946);
+    case 853:
+      if (lookahead == 'r') ADVANCE(944);
       END_STATE();
-    case 902:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 854:
+      if (lookahead == 'r') ADVANCE(945);
       END_STATE();
-    case 903:
-      if (lookahead == 't') ADVANCE(947);
+    case 855:
+      if (lookahead == 'v') ADVANCE(946);
       END_STATE();
-    case 904:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 856:
+      if (lookahead == 'e') ADVANCE(947);
       END_STATE();
-    case 905:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 857:
+      if (lookahead == 'e') ADVANCE(948);
       END_STATE();
-    case 906:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 858:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 907:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 908:
-      if (lookahead == 'd') ADVANCE(948);
-      END_STATE();
-    case 909:
+    case 859:
       if (lookahead == 'r') ADVANCE(949);
       END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 860:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 911:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 861:
+      if (lookahead == 'n') ADVANCE(950);
       END_STATE();
-    case 912:
-      if (lookahead == 'e') ADVANCE(950);
+    case 862:
+      if (lookahead == 'e') ADVANCE(951);
       END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 863:
+      if (lookahead == 'k') ADVANCE(952);
       END_STATE();
-    case 914:
-      if (lookahead == 'i') ADVANCE(951);
+    case 864:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 865:
+      if (lookahead == 'a') ADVANCE(953);
       END_STATE();
-    case 916:
-      if (lookahead == 't') ADVANCE(952);
+    case 866:
+      if (lookahead == 'c') ADVANCE(954);
       END_STATE();
-    case 917:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 867:
+      if (lookahead == 'o') ADVANCE(955);
       END_STATE();
-    case 918:
-      if (lookahead == 'y') ADVANCE(953);
+    case 868:
+      if (lookahead == 'e') ADVANCE(956);
       END_STATE();
-    case 919:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 869:
+      if (lookahead == 'b') ADVANCE(957);
       END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_generator);
+    case 870:
+      if (lookahead == 'b') ADVANCE(958);
       END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 871:
+      if (lookahead == 'c') ADVANCE(959);
       END_STATE();
-    case 922:
-      if (lookahead == 'i') ADVANCE(954);
+    case 872:
+      if (lookahead == 'e') ADVANCE(960);
       END_STATE();
-    case 923:
-      if (lookahead == 't') ADVANCE(955);
+    case 873:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 924:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 874:
+      if (lookahead == 'e') ADVANCE(961);
       END_STATE();
-    case 925:
-      if (lookahead == 'i') ADVANCE(956);
+    case 875:
+      if (lookahead == 'o') ADVANCE(962);
       END_STATE();
-    case 926:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 876:
+      if (lookahead == 'r') ADVANCE(963);
       END_STATE();
-    case 927:
-      if (lookahead == 'e') ADVANCE(957);
+    case 877:
+      if (lookahead == 'c') ADVANCE(964);
       END_STATE();
-    case 928:
-      if (lookahead == 'i') ADVANCE(958);
+    case 878:
+      if (lookahead == 'r') ADVANCE(965);
       END_STATE();
-    case 929:
-      if (lookahead == 'i') ADVANCE(959);
+    case 879:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 930:
-      if (lookahead == 'i') ADVANCE(960);
+    case 880:
+      if (lookahead == 't') ADVANCE(966);
       END_STATE();
-    case 931:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 881:
+      if (lookahead == 'n') ADVANCE(967);
       END_STATE();
-    case 932:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 882:
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
-    case 933:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 883:
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
-    case 934:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 884:
+      if (lookahead == 'e') ADVANCE(968);
       END_STATE();
-    case 935:
-      if (lookahead == 'l') ADVANCE(961);
-      END_STATE();
-    case 936:
-      if (lookahead == 't') ADVANCE(962);
-      END_STATE();
-    case 937:
-      if (lookahead == 'n') ADVANCE(963);
-      END_STATE();
-    case 938:
-      ACCEPT_TOKEN(anon_sym_resonance);
-      END_STATE();
-    case 939:
-      if (lookahead == 's') ADVANCE(964);
-      END_STATE();
-    case 940:
-      if (lookahead == 't') ADVANCE(965);
-      END_STATE();
-    case 941:
-      if (lookahead == 's') ADVANCE(966);
-      END_STATE();
-    case 942:
-      if (lookahead == 'a') ADVANCE(967);
-      END_STATE();
-    case 943:
-      if (lookahead == 'r') ADVANCE(968);
-      END_STATE();
-    case 944:
-      ACCEPT_TOKEN(anon_sym_threshold);
-      END_STATE();
-    case 945:
+    case 885:
       if (lookahead == 'e') ADVANCE(969);
       END_STATE();
-    case 946:
-      if (lookahead == 'e') ADVANCE(970);
+    case 886:
+      if (lookahead == 'i') ADVANCE(970);
       END_STATE();
-    case 947:
-      if (lookahead == 'h') ADVANCE(971);
+    case 887:
+      if (lookahead == 'n') ADVANCE(971);
       END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 888:
+      if (lookahead == 'i') ADVANCE(972);
       END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 889:
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
-    case 950:
-      ACCEPT_TOKEN(anon_sym_confidence);
+    case 890:
+      if (lookahead == 'o') ADVANCE(973);
       END_STATE();
-    case 951:
-      if (lookahead == 'o') ADVANCE(972);
+    case 891:
+      if (lookahead == 'u') ADVANCE(974);
       END_STATE();
-    case 952:
-      if (lookahead == 'y') ADVANCE(973);
+    case 892:
+      if (lookahead == 'g') ADVANCE(975);
       END_STATE();
-    case 953:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+    case 893:
+      if (lookahead == 'c') ADVANCE(976);
       END_STATE();
-    case 954:
-      if (lookahead == 's') ADVANCE(974);
-      END_STATE();
-    case 955:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 956:
-      if (lookahead == 'o') ADVANCE(975);
-      END_STATE();
-    case 957:
-      if (lookahead == 'n') ADVANCE(976);
-      END_STATE();
-    case 958:
+    case 894:
+      ACCEPT_TOKEN(anon_sym_reading);
       if (lookahead == 's') ADVANCE(977);
       END_STATE();
-    case 959:
-      if (lookahead == 't') ADVANCE(978);
+    case 895:
+      if (lookahead == 'd') ADVANCE(978);
       END_STATE();
-    case 960:
-      if (lookahead == 'e') ADVANCE(979);
+    case 896:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(979);
       END_STATE();
-    case 961:
-      if (lookahead == 'i') ADVANCE(980);
+    case 897:
+      if (lookahead == 'c') ADVANCE(980);
       END_STATE();
-    case 962:
-      if (lookahead == 'y') ADVANCE(981);
+    case 898:
+      if (lookahead == 'e') ADVANCE(981);
       END_STATE();
-    case 963:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 899:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 964:
-      if (lookahead == 's') ADVANCE(982);
+    case 900:
+      if (lookahead == 'b') ADVANCE(982);
       END_STATE();
-    case 965:
-      if (lookahead == 'y') ADVANCE(983);
+    case 901:
+      if (lookahead == 't') ADVANCE(983);
       END_STATE();
-    case 966:
-      if (lookahead == 's') ADVANCE(984);
+    case 902:
+      if (lookahead == 'v') ADVANCE(984);
       END_STATE();
-    case 967:
-      if (lookahead == 'm') ADVANCE(985);
+    case 903:
+      if (lookahead == 'i') ADVANCE(985);
       END_STATE();
-    case 968:
-      if (lookahead == 'e') ADVANCE(986);
+    case 904:
+      if (lookahead == 'c') ADVANCE(986);
       END_STATE();
-    case 969:
-      if (lookahead == 'r') ADVANCE(987);
+    case 905:
+      if (lookahead == 'l') ADVANCE(987);
       END_STATE();
-    case 970:
-      if (lookahead == 'r') ADVANCE(988);
+    case 906:
+      if (lookahead == 'd') ADVANCE(988);
       END_STATE();
-    case 971:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(989);
+    case 907:
+      if (lookahead == 'v') ADVANCE(989);
       END_STATE();
-    case 972:
-      if (lookahead == 'n') ADVANCE(990);
+    case 908:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 973:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 909:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 974:
-      if (lookahead == 't') ADVANCE(991);
+    case 910:
+      if (lookahead == 'i') ADVANCE(990);
       END_STATE();
-    case 975:
-      if (lookahead == 'n') ADVANCE(992);
+    case 911:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 976:
+    case 912:
+      if (lookahead == 'c') ADVANCE(991);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 914:
+      if (lookahead == 'd') ADVANCE(992);
+      END_STATE();
+    case 915:
       if (lookahead == 't') ADVANCE(993);
       END_STATE();
+    case 916:
+      if (lookahead == 'l') ADVANCE(994);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 918:
+      if (lookahead == 'i') ADVANCE(995);
+      END_STATE();
+    case 919:
+      if (lookahead == 't') ADVANCE(996);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 922:
+      if (lookahead == 'y') ADVANCE(997);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 924:
+      if (lookahead == 'g') ADVANCE(998);
+      END_STATE();
+    case 925:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 926:
+      if (lookahead == 'd') ADVANCE(999);
+      END_STATE();
+    case 927:
+      if (lookahead == 'r') ADVANCE(1000);
+      END_STATE();
+    case 928:
+      if (lookahead == 'y') ADVANCE(1001);
+      END_STATE();
+    case 929:
+      if (lookahead == 'h') ADVANCE(1002);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 931:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 932:
+      if (lookahead == 'o') ADVANCE(1003);
+      END_STATE();
+    case 933:
+      if (lookahead == 'e') ADVANCE(1004);
+      END_STATE();
+    case 934:
+      if (lookahead == 'o') ADVANCE(1005);
+      END_STATE();
+    case 935:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 936:
+      if (lookahead == 'n') ADVANCE(1006);
+      END_STATE();
+    case 937:
+      if (lookahead == 'r') ADVANCE(1007);
+      END_STATE();
+    case 938:
+      if (lookahead == 'c') ADVANCE(1008);
+      END_STATE();
+    case 939:
+      if (lookahead == 'r') ADVANCE(1009);
+      END_STATE();
+    case 940:
+      if (lookahead == 't') ADVANCE(1010);
+      END_STATE();
+    case 941:
+      if (lookahead == 'd') ADVANCE(1011);
+      END_STATE();
+    case 942:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 943:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 944:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 945:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 946:
+      if (lookahead == 'i') ADVANCE(1012);
+      END_STATE();
+    case 947:
+      if (lookahead == 'd') ADVANCE(1013);
+      END_STATE();
+    case 948:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 949:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 950:
+      if (lookahead == 'c') ADVANCE(1014);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 952:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 953:
+      if (lookahead == 'c') ADVANCE(1015);
+      END_STATE();
+    case 954:
+      if (lookahead == 'y') ADVANCE(1016);
+      END_STATE();
+    case 955:
+      if (lookahead == 'r') ADVANCE(1017);
+      END_STATE();
+    case 956:
+      if (lookahead == 'n') ADVANCE(1018);
+      END_STATE();
+    case 957:
+      if (lookahead == 'u') ADVANCE(1019);
+      END_STATE();
+    case 958:
+      if (lookahead == 'a') ADVANCE(1020);
+      END_STATE();
+    case 959:
+      if (lookahead == 'e') ADVANCE(1021);
+      END_STATE();
+    case 960:
+      if (lookahead == 's') ADVANCE(1022);
+      END_STATE();
+    case 961:
+      if (lookahead == 'n') ADVANCE(1023);
+      END_STATE();
+    case 962:
+      if (lookahead == 'n') ADVANCE(1024);
+      END_STATE();
+    case 963:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 964:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 965:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 966:
+      if (lookahead == 'y') ADVANCE(1026);
+      END_STATE();
+    case 967:
+      if (lookahead == 'g') ADVANCE(1027);
+      END_STATE();
+    case 968:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 969:
+      if (lookahead == 's') ADVANCE(1028);
+      END_STATE();
+    case 970:
+      if (lookahead == 'v') ADVANCE(1029);
+      END_STATE();
+    case 971:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 972:
+      if (lookahead == 'f') ADVANCE(1030);
+      END_STATE();
+    case 973:
+      if (lookahead == 'r') ADVANCE(1031);
+      END_STATE();
+    case 974:
+      if (lookahead == 'r') ADVANCE(1032);
+      END_STATE();
+    case 975:
+      ACCEPT_TOKEN(anon_sym_quieting);
+      END_STATE();
+    case 976:
+      if (lookahead == 'e') ADVANCE(1033);
+      END_STATE();
     case 977:
-      if (lookahead == 't') ADVANCE(994);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 978:
-      if (lookahead == 'y') ADVANCE(995);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 979:
-      if (lookahead == 'r') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 980:
-      if (lookahead == 't') ADVANCE(997);
+      if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'd') ADVANCE(1035);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'i') ADVANCE(1036);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'i') ADVANCE(1037);
       END_STATE();
     case 984:
-      if (lookahead == 'e') ADVANCE(998);
+      if (lookahead == 'i') ADVANCE(1038);
       END_STATE();
     case 985:
-      if (lookahead == 'e') ADVANCE(999);
+      if (lookahead == 'o') ADVANCE(1039);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'e') ADVANCE(1040);
       END_STATE();
     case 987:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'o') ADVANCE(1041);
       END_STATE();
     case 988:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 'i') ADVANCE(1042);
       END_STATE();
     case 990:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 's') ADVANCE(1043);
       END_STATE();
     case 991:
-      if (lookahead == 'i') ADVANCE(1000);
+      if (lookahead == 'e') ADVANCE(1044);
       END_STATE();
     case 992:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 'i') ADVANCE(1045);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'u') ADVANCE(1046);
       END_STATE();
     case 994:
-      if (lookahead == 'i') ADVANCE(1001);
+      if (lookahead == 'd') ADVANCE(1047);
       END_STATE();
     case 995:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'v') ADVANCE(1048);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1049);
       END_STATE();
     case 997:
-      if (lookahead == 'y') ADVANCE(1002);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 998:
-      if (lookahead == 'd') ADVANCE(1003);
+      if (lookahead == 't') ADVANCE(1050);
       END_STATE();
     case 999:
-      if (lookahead == 't') ADVANCE(1004);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1000:
-      if (lookahead == 'v') ADVANCE(1005);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1001:
-      if (lookahead == 'v') ADVANCE(1006);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1003:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'n') ADVANCE(1051);
       END_STATE();
     case 1004:
-      if (lookahead == 'e') ADVANCE(1007);
+      if (lookahead == 'd') ADVANCE(1052);
       END_STATE();
     case 1005:
-      if (lookahead == 'i') ADVANCE(1008);
+      if (lookahead == 'r') ADVANCE(1053);
       END_STATE();
     case 1006:
-      if (lookahead == 'i') ADVANCE(1009);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1007:
-      if (lookahead == 'r') ADVANCE(1010);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1008:
-      if (lookahead == 't') ADVANCE(1011);
+      if (lookahead == 'e') ADVANCE(1054);
       END_STATE();
     case 1009:
-      if (lookahead == 't') ADVANCE(1012);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1010:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'i') ADVANCE(1055);
       END_STATE();
     case 1011:
-      if (lookahead == 'y') ADVANCE(1013);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1012:
-      if (lookahead == 'y') ADVANCE(1014);
+      if (lookahead == 't') ADVANCE(1056);
       END_STATE();
     case 1013:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1014:
+      if (lookahead == 'y') ADVANCE(1057);
+      END_STATE();
+    case 1015:
+      if (lookahead == 'e') ADVANCE(1058);
+      END_STATE();
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1019:
+      if (lookahead == 'r') ADVANCE(1059);
+      END_STATE();
+    case 1020:
+      if (lookahead == 'n') ADVANCE(1060);
+      END_STATE();
+    case 1021:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1022:
+      if (lookahead == 'i') ADVANCE(1061);
+      END_STATE();
+    case 1023:
+      if (lookahead == 't') ADVANCE(1062);
+      END_STATE();
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1025:
+      if (lookahead == 'i') ADVANCE(1063);
+      END_STATE();
+    case 1026:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1027:
+      if (lookahead == 'e') ADVANCE(1064);
+      END_STATE();
+    case 1028:
+      if (lookahead == 'i') ADVANCE(1065);
+      END_STATE();
+    case 1029:
+      if (lookahead == 'i') ADVANCE(1066);
+      END_STATE();
+    case 1030:
+      if (lookahead == 'i') ADVANCE(1067);
+      END_STATE();
+    case 1031:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1032:
+      if (lookahead == 'a') ADVANCE(1068);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1034:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1035:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1036:
+      if (lookahead == 'l') ADVANCE(1069);
+      END_STATE();
+    case 1037:
+      if (lookahead == 'a') ADVANCE(1070);
+      END_STATE();
+    case 1038:
+      if (lookahead == 't') ADVANCE(1071);
+      END_STATE();
+    case 1039:
+      if (lookahead == 'n') ADVANCE(1072);
+      END_STATE();
+    case 1040:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1041:
+      if (lookahead == 's') ADVANCE(1073);
+      END_STATE();
+    case 1042:
+      if (lookahead == 't') ADVANCE(1074);
+      END_STATE();
+    case 1043:
+      if (lookahead == 'e') ADVANCE(1075);
+      END_STATE();
+    case 1044:
+      if (lookahead == 's') ADVANCE(1076);
+      END_STATE();
+    case 1045:
+      if (lookahead == 'a') ADVANCE(1077);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'r') ADVANCE(1078);
+      END_STATE();
+    case 1047:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1048:
+      if (lookahead == 'e') ADVANCE(1079);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'e') ADVANCE(1080);
+      END_STATE();
+    case 1050:
+      if (lookahead == 'h') ADVANCE(1081);
+      END_STATE();
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1053:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1054:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1055:
+      if (lookahead == 'o') ADVANCE(1082);
+      END_STATE();
+    case 1056:
+      if (lookahead == 'y') ADVANCE(1083);
+      END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1058:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1059:
+      if (lookahead == 'b') ADVANCE(1084);
+      END_STATE();
+    case 1060:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      END_STATE();
+    case 1061:
+      if (lookahead == 's') ADVANCE(1085);
+      END_STATE();
+    case 1062:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1063:
+      if (lookahead == 'o') ADVANCE(1086);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'n') ADVANCE(1087);
+      END_STATE();
+    case 1065:
+      if (lookahead == 's') ADVANCE(1088);
+      END_STATE();
+    case 1066:
+      if (lookahead == 't') ADVANCE(1089);
+      END_STATE();
+    case 1067:
+      if (lookahead == 'e') ADVANCE(1090);
+      END_STATE();
+    case 1068:
+      if (lookahead == 'l') ADVANCE(1091);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'i') ADVANCE(1092);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'l') ADVANCE(1093);
+      END_STATE();
+    case 1071:
+      if (lookahead == 'y') ADVANCE(1094);
+      END_STATE();
+    case 1072:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1073:
+      if (lookahead == 's') ADVANCE(1095);
+      END_STATE();
+    case 1074:
+      if (lookahead == 'y') ADVANCE(1096);
+      END_STATE();
+    case 1075:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1076:
+      if (lookahead == 's') ADVANCE(1097);
+      END_STATE();
+    case 1077:
+      if (lookahead == 'm') ADVANCE(1098);
+      END_STATE();
+    case 1078:
+      if (lookahead == 'e') ADVANCE(1099);
+      END_STATE();
+    case 1079:
+      if (lookahead == 'r') ADVANCE(1100);
+      END_STATE();
+    case 1080:
+      if (lookahead == 'r') ADVANCE(1101);
+      END_STATE();
+    case 1081:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1102);
+      END_STATE();
+    case 1082:
+      if (lookahead == 'n') ADVANCE(1103);
+      END_STATE();
+    case 1083:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1084:
+      if (lookahead == 'a') ADVANCE(1104);
+      END_STATE();
+    case 1085:
+      if (lookahead == 't') ADVANCE(1105);
+      END_STATE();
+    case 1086:
+      if (lookahead == 'n') ADVANCE(1106);
+      END_STATE();
+    case 1087:
+      if (lookahead == 't') ADVANCE(1107);
+      END_STATE();
+    case 1088:
+      if (lookahead == 't') ADVANCE(1108);
+      END_STATE();
+    case 1089:
+      if (lookahead == 'y') ADVANCE(1109);
+      END_STATE();
+    case 1090:
+      if (lookahead == 'r') ADVANCE(1110);
+      END_STATE();
+    case 1091:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1092:
+      if (lookahead == 't') ADVANCE(1111);
+      END_STATE();
+    case 1093:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1094:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1096:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1097:
+      if (lookahead == 'e') ADVANCE(1112);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'e') ADVANCE(1113);
+      END_STATE();
+    case 1099:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1100:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1101:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1102:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1104:
+      if (lookahead == 'n') ADVANCE(1114);
+      END_STATE();
+    case 1105:
+      if (lookahead == 'i') ADVANCE(1115);
+      END_STATE();
+    case 1106:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1108:
+      if (lookahead == 'i') ADVANCE(1116);
+      END_STATE();
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1111:
+      if (lookahead == 'y') ADVANCE(1117);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'd') ADVANCE(1118);
+      END_STATE();
+    case 1113:
+      if (lookahead == 't') ADVANCE(1119);
+      END_STATE();
+    case 1114:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1115:
+      if (lookahead == 'v') ADVANCE(1120);
+      END_STATE();
+    case 1116:
+      if (lookahead == 'v') ADVANCE(1121);
+      END_STATE();
+    case 1117:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1118:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1119:
+      if (lookahead == 'e') ADVANCE(1122);
+      END_STATE();
+    case 1120:
+      if (lookahead == 'i') ADVANCE(1123);
+      END_STATE();
+    case 1121:
+      if (lookahead == 'i') ADVANCE(1124);
+      END_STATE();
+    case 1122:
+      if (lookahead == 'r') ADVANCE(1125);
+      END_STATE();
+    case 1123:
+      if (lookahead == 't') ADVANCE(1126);
+      END_STATE();
+    case 1124:
+      if (lookahead == 't') ADVANCE(1127);
+      END_STATE();
+    case 1125:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1126:
+      if (lookahead == 'y') ADVANCE(1128);
+      END_STATE();
+    case 1127:
+      if (lookahead == 'y') ADVANCE(1129);
+      END_STATE();
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1129:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7672,6 +8211,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
+    [anon_sym_link] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -7769,6 +8309,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(1),
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
+    [anon_sym_hop] = ACTIONS(1),
+    [anon_sym_profile] = ACTIONS(1),
+    [anon_sym_distance] = ACTIONS(1),
+    [anon_sym_k_DASHfactor] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
+    [anon_sym_need] = ACTIONS(1),
+    [anon_sym_model] = ACTIONS(1),
+    [anon_sym_coverage] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -7797,7 +8345,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
-    [anon_sym_distance] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
@@ -7812,8 +8359,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
+    [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
+    [anon_sym_cascade] = ACTIONS(1),
+    [anon_sym_city] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
@@ -7829,9 +8379,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
+    [anon_sym_hata_DASHopen] = ACTIONS(1),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(1),
+    [anon_sym_hata_DASHurban] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
@@ -7847,10 +8401,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
+    [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
     [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
+    [anon_sym_places] = ACTIONS(1),
+    [anon_sym_quiet_DASHrural] = ACTIONS(1),
+    [anon_sym_quieting] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
@@ -7858,17 +8416,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
+    [anon_sym_residential] = ACTIONS(1),
+    [anon_sym_rural] = ACTIONS(1),
     [anon_sym_series] = ACTIONS(1),
     [anon_sym_shared] = ACTIONS(1),
     [anon_sym_sheet] = ACTIONS(1),
     [anon_sym_shunt] = ACTIONS(1),
     [anon_sym_sinad] = ACTIONS(1),
     [anon_sym_since] = ACTIONS(1),
+    [anon_sym_snr] = ACTIONS(1),
+    [anon_sym_spread] = ACTIONS(1),
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
@@ -7997,6 +8560,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -8094,6 +8658,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8122,7 +8694,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -8137,8 +8708,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -8154,9 +8728,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -8172,10 +8750,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8183,17 +8765,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -8230,6 +8817,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8327,6 +8915,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8355,7 +8951,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -8370,8 +8965,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -8387,9 +8985,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
@@ -8405,10 +9007,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
+    [anon_sym_places] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8416,17 +9022,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -8540,6 +9151,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8637,6 +9249,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8665,7 +9285,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -8680,8 +9299,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -8697,9 +9319,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
@@ -8715,10 +9341,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
+    [anon_sym_places] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8726,17 +9356,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -8857,6 +9492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_link] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -8954,6 +9590,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_hop] = ACTIONS(41),
+    [anon_sym_profile] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_k_DASHfactor] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
+    [anon_sym_need] = ACTIONS(41),
+    [anon_sym_model] = ACTIONS(41),
+    [anon_sym_coverage] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8982,7 +9626,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
-    [anon_sym_distance] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
@@ -8997,8 +9640,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
+    [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_cascade] = ACTIONS(41),
+    [anon_sym_city] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
@@ -9014,9 +9660,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_hata_DASHopen] = ACTIONS(41),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(41),
+    [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -9032,10 +9682,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_places] = ACTIONS(41),
+    [anon_sym_quiet_DASHrural] = ACTIONS(41),
+    [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9043,17 +9697,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_residential] = ACTIONS(41),
+    [anon_sym_rural] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
+    [anon_sym_snr] = ACTIONS(41),
+    [anon_sym_spread] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -9104,6 +9763,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_link] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9201,6 +9861,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_hop] = ACTIONS(41),
+    [anon_sym_profile] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_k_DASHfactor] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
+    [anon_sym_need] = ACTIONS(41),
+    [anon_sym_model] = ACTIONS(41),
+    [anon_sym_coverage] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9229,7 +9897,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
-    [anon_sym_distance] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
@@ -9244,8 +9911,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
+    [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_cascade] = ACTIONS(41),
+    [anon_sym_city] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
@@ -9261,9 +9931,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_hata_DASHopen] = ACTIONS(41),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(41),
+    [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -9279,10 +9953,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_places] = ACTIONS(41),
+    [anon_sym_quiet_DASHrural] = ACTIONS(41),
+    [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9290,17 +9968,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_residential] = ACTIONS(41),
+    [anon_sym_rural] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
+    [anon_sym_snr] = ACTIONS(41),
+    [anon_sym_spread] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -9351,6 +10034,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
+    [anon_sym_link] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -9448,6 +10132,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(58),
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
+    [anon_sym_hop] = ACTIONS(58),
+    [anon_sym_profile] = ACTIONS(58),
+    [anon_sym_distance] = ACTIONS(58),
+    [anon_sym_k_DASHfactor] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
+    [anon_sym_need] = ACTIONS(58),
+    [anon_sym_model] = ACTIONS(58),
+    [anon_sym_coverage] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -9476,7 +10168,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
-    [anon_sym_distance] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
@@ -9491,8 +10182,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
+    [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
+    [anon_sym_cascade] = ACTIONS(58),
+    [anon_sym_city] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
@@ -9508,9 +10202,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
+    [anon_sym_hata_DASHopen] = ACTIONS(58),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(58),
+    [anon_sym_hata_DASHurban] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
@@ -9526,10 +10224,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
+    [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
     [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
+    [anon_sym_places] = ACTIONS(58),
+    [anon_sym_quiet_DASHrural] = ACTIONS(58),
+    [anon_sym_quieting] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
@@ -9537,17 +10239,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
+    [anon_sym_residential] = ACTIONS(58),
+    [anon_sym_rural] = ACTIONS(58),
     [anon_sym_series] = ACTIONS(58),
     [anon_sym_shared] = ACTIONS(58),
     [anon_sym_sheet] = ACTIONS(58),
     [anon_sym_shunt] = ACTIONS(58),
     [anon_sym_sinad] = ACTIONS(58),
     [anon_sym_since] = ACTIONS(58),
+    [anon_sym_snr] = ACTIONS(58),
+    [anon_sym_spread] = ACTIONS(58),
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
@@ -9603,6 +10310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
+    [anon_sym_link] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -9700,6 +10408,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(87),
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
+    [anon_sym_hop] = ACTIONS(87),
+    [anon_sym_profile] = ACTIONS(87),
+    [anon_sym_distance] = ACTIONS(87),
+    [anon_sym_k_DASHfactor] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
+    [anon_sym_need] = ACTIONS(87),
+    [anon_sym_model] = ACTIONS(87),
+    [anon_sym_coverage] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -9728,7 +10444,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
-    [anon_sym_distance] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
@@ -9743,8 +10458,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
+    [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
+    [anon_sym_cascade] = ACTIONS(90),
+    [anon_sym_city] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
@@ -9760,9 +10478,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
+    [anon_sym_hata_DASHopen] = ACTIONS(90),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(90),
+    [anon_sym_hata_DASHurban] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
@@ -9778,10 +10500,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
+    [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
     [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
+    [anon_sym_places] = ACTIONS(90),
+    [anon_sym_quiet_DASHrural] = ACTIONS(90),
+    [anon_sym_quieting] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
@@ -9789,17 +10515,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
+    [anon_sym_residential] = ACTIONS(90),
+    [anon_sym_rural] = ACTIONS(90),
     [anon_sym_series] = ACTIONS(90),
     [anon_sym_shared] = ACTIONS(90),
     [anon_sym_sheet] = ACTIONS(90),
     [anon_sym_shunt] = ACTIONS(90),
     [anon_sym_sinad] = ACTIONS(90),
     [anon_sym_since] = ACTIONS(90),
+    [anon_sym_snr] = ACTIONS(90),
+    [anon_sym_spread] = ACTIONS(90),
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
@@ -9849,6 +10580,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9946,6 +10678,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9974,7 +10714,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -9989,8 +10728,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -10006,9 +10748,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -10024,10 +10770,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10035,17 +10785,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -10095,6 +10850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10192,6 +10948,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10220,7 +10984,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -10235,8 +10998,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -10252,9 +11018,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -10270,10 +11040,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10281,17 +11055,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -10341,6 +11120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10438,6 +11218,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10466,7 +11254,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -10481,8 +11268,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -10498,9 +11288,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -10516,10 +11310,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10527,17 +11325,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -10574,6 +11377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
+    [anon_sym_link] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -10671,6 +11475,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(117),
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
+    [anon_sym_hop] = ACTIONS(117),
+    [anon_sym_profile] = ACTIONS(117),
+    [anon_sym_distance] = ACTIONS(117),
+    [anon_sym_k_DASHfactor] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
+    [anon_sym_need] = ACTIONS(117),
+    [anon_sym_model] = ACTIONS(117),
+    [anon_sym_coverage] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -10699,7 +11511,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
-    [anon_sym_distance] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
@@ -10714,8 +11525,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
+    [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
+    [anon_sym_cascade] = ACTIONS(117),
+    [anon_sym_city] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
@@ -10731,9 +11545,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
+    [anon_sym_hata_DASHopen] = ACTIONS(117),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(117),
+    [anon_sym_hata_DASHurban] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
@@ -10749,10 +11567,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
+    [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
     [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
+    [anon_sym_places] = ACTIONS(117),
+    [anon_sym_quiet_DASHrural] = ACTIONS(117),
+    [anon_sym_quieting] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
@@ -10760,17 +11582,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
+    [anon_sym_residential] = ACTIONS(117),
+    [anon_sym_rural] = ACTIONS(117),
     [anon_sym_series] = ACTIONS(117),
     [anon_sym_shared] = ACTIONS(117),
     [anon_sym_sheet] = ACTIONS(117),
     [anon_sym_shunt] = ACTIONS(117),
     [anon_sym_sinad] = ACTIONS(117),
     [anon_sym_since] = ACTIONS(117),
+    [anon_sym_snr] = ACTIONS(117),
+    [anon_sym_spread] = ACTIONS(117),
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
@@ -10817,6 +11644,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_link] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -10914,6 +11742,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_hop] = ACTIONS(131),
+    [anon_sym_profile] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_k_DASHfactor] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
+    [anon_sym_need] = ACTIONS(131),
+    [anon_sym_model] = ACTIONS(131),
+    [anon_sym_coverage] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -10942,7 +11778,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
-    [anon_sym_distance] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
@@ -10957,8 +11792,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
+    [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_cascade] = ACTIONS(131),
+    [anon_sym_city] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
@@ -10974,9 +11812,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_hata_DASHopen] = ACTIONS(131),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(131),
+    [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -10992,10 +11834,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_places] = ACTIONS(131),
+    [anon_sym_quiet_DASHrural] = ACTIONS(131),
+    [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -11003,17 +11849,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_residential] = ACTIONS(131),
+    [anon_sym_rural] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
+    [anon_sym_snr] = ACTIONS(131),
+    [anon_sym_spread] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -11060,6 +11911,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -11157,6 +12009,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -11185,7 +12045,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -11200,8 +12059,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -11217,9 +12079,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -11235,10 +12101,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_places] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -11246,17 +12116,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -11303,6 +12178,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_link] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -11400,6 +12276,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_hop] = ACTIONS(135),
+    [anon_sym_profile] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_k_DASHfactor] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
+    [anon_sym_need] = ACTIONS(135),
+    [anon_sym_model] = ACTIONS(135),
+    [anon_sym_coverage] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -11428,7 +12312,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
-    [anon_sym_distance] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
@@ -11443,8 +12326,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
+    [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_cascade] = ACTIONS(135),
+    [anon_sym_city] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
@@ -11460,9 +12346,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_hata_DASHopen] = ACTIONS(135),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(135),
+    [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -11478,10 +12368,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_places] = ACTIONS(135),
+    [anon_sym_quiet_DASHrural] = ACTIONS(135),
+    [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -11489,17 +12383,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_residential] = ACTIONS(135),
+    [anon_sym_rural] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
+    [anon_sym_snr] = ACTIONS(135),
+    [anon_sym_spread] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -11546,6 +12445,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_link] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -11643,6 +12543,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_hop] = ACTIONS(139),
+    [anon_sym_profile] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_k_DASHfactor] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
+    [anon_sym_need] = ACTIONS(139),
+    [anon_sym_model] = ACTIONS(139),
+    [anon_sym_coverage] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -11671,7 +12579,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
-    [anon_sym_distance] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
@@ -11686,8 +12593,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
+    [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_cascade] = ACTIONS(139),
+    [anon_sym_city] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
@@ -11703,9 +12613,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_hata_DASHopen] = ACTIONS(139),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(139),
+    [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -11721,10 +12635,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_places] = ACTIONS(139),
+    [anon_sym_quiet_DASHrural] = ACTIONS(139),
+    [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -11732,17 +12650,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_residential] = ACTIONS(139),
+    [anon_sym_rural] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
+    [anon_sym_snr] = ACTIONS(139),
+    [anon_sym_spread] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -11789,6 +12712,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_link] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -11886,6 +12810,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_hop] = ACTIONS(143),
+    [anon_sym_profile] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_k_DASHfactor] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
+    [anon_sym_need] = ACTIONS(143),
+    [anon_sym_model] = ACTIONS(143),
+    [anon_sym_coverage] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -11914,7 +12846,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
-    [anon_sym_distance] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
@@ -11929,8 +12860,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
+    [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_cascade] = ACTIONS(143),
+    [anon_sym_city] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
@@ -11946,9 +12880,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_hata_DASHopen] = ACTIONS(143),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(143),
+    [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -11964,10 +12902,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
+    [anon_sym_places] = ACTIONS(143),
+    [anon_sym_quiet_DASHrural] = ACTIONS(143),
+    [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -11975,17 +12917,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_residential] = ACTIONS(143),
+    [anon_sym_rural] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
+    [anon_sym_snr] = ACTIONS(143),
+    [anon_sym_spread] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -12032,6 +12979,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_link] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -12129,6 +13077,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_hop] = ACTIONS(149),
+    [anon_sym_profile] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_k_DASHfactor] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
+    [anon_sym_need] = ACTIONS(149),
+    [anon_sym_model] = ACTIONS(149),
+    [anon_sym_coverage] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -12157,7 +13113,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
-    [anon_sym_distance] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
@@ -12172,8 +13127,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
+    [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_cascade] = ACTIONS(149),
+    [anon_sym_city] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
@@ -12189,9 +13147,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_hata_DASHopen] = ACTIONS(149),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(149),
+    [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -12207,10 +13169,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_places] = ACTIONS(149),
+    [anon_sym_quiet_DASHrural] = ACTIONS(149),
+    [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -12218,17 +13184,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_residential] = ACTIONS(149),
+    [anon_sym_rural] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
+    [anon_sym_snr] = ACTIONS(149),
+    [anon_sym_spread] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -12275,6 +13246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_link] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12372,6 +13344,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_hop] = ACTIONS(153),
+    [anon_sym_profile] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_k_DASHfactor] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
+    [anon_sym_need] = ACTIONS(153),
+    [anon_sym_model] = ACTIONS(153),
+    [anon_sym_coverage] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12400,7 +13380,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
-    [anon_sym_distance] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
@@ -12415,8 +13394,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
+    [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_cascade] = ACTIONS(153),
+    [anon_sym_city] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
@@ -12432,9 +13414,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_hata_DASHopen] = ACTIONS(153),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(153),
+    [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -12450,10 +13436,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_places] = ACTIONS(153),
+    [anon_sym_quiet_DASHrural] = ACTIONS(153),
+    [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -12461,17 +13451,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_residential] = ACTIONS(153),
+    [anon_sym_rural] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
+    [anon_sym_snr] = ACTIONS(153),
+    [anon_sym_spread] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -12518,6 +13513,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_link] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -12615,6 +13611,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_hop] = ACTIONS(157),
+    [anon_sym_profile] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_k_DASHfactor] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
+    [anon_sym_need] = ACTIONS(157),
+    [anon_sym_model] = ACTIONS(157),
+    [anon_sym_coverage] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -12643,7 +13647,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
-    [anon_sym_distance] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
@@ -12658,8 +13661,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
+    [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_cascade] = ACTIONS(157),
+    [anon_sym_city] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
@@ -12675,9 +13681,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_hata_DASHopen] = ACTIONS(157),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(157),
+    [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -12693,10 +13703,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_places] = ACTIONS(157),
+    [anon_sym_quiet_DASHrural] = ACTIONS(157),
+    [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -12704,17 +13718,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_residential] = ACTIONS(157),
+    [anon_sym_rural] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
+    [anon_sym_snr] = ACTIONS(157),
+    [anon_sym_spread] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -12761,6 +13780,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_link] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -12858,6 +13878,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_hop] = ACTIONS(161),
+    [anon_sym_profile] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_k_DASHfactor] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
+    [anon_sym_need] = ACTIONS(161),
+    [anon_sym_model] = ACTIONS(161),
+    [anon_sym_coverage] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -12886,7 +13914,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
-    [anon_sym_distance] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
@@ -12901,8 +13928,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
+    [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_cascade] = ACTIONS(161),
+    [anon_sym_city] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
@@ -12918,9 +13948,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_hata_DASHopen] = ACTIONS(161),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(161),
+    [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -12936,10 +13970,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_places] = ACTIONS(161),
+    [anon_sym_quiet_DASHrural] = ACTIONS(161),
+    [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -12947,17 +13985,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_residential] = ACTIONS(161),
+    [anon_sym_rural] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
+    [anon_sym_snr] = ACTIONS(161),
+    [anon_sym_spread] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -13005,6 +14048,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
+    [anon_sym_link] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -13102,6 +14146,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(165),
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
+    [anon_sym_hop] = ACTIONS(165),
+    [anon_sym_profile] = ACTIONS(165),
+    [anon_sym_distance] = ACTIONS(165),
+    [anon_sym_k_DASHfactor] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
+    [anon_sym_need] = ACTIONS(165),
+    [anon_sym_model] = ACTIONS(165),
+    [anon_sym_coverage] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -13130,7 +14182,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
-    [anon_sym_distance] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
@@ -13145,8 +14196,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
+    [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
+    [anon_sym_cascade] = ACTIONS(165),
+    [anon_sym_city] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
@@ -13162,9 +14216,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
+    [anon_sym_hata_DASHopen] = ACTIONS(165),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(165),
+    [anon_sym_hata_DASHurban] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
@@ -13180,10 +14238,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
+    [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
     [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
+    [anon_sym_places] = ACTIONS(165),
+    [anon_sym_quiet_DASHrural] = ACTIONS(165),
+    [anon_sym_quieting] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
@@ -13191,17 +14253,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
+    [anon_sym_residential] = ACTIONS(165),
+    [anon_sym_rural] = ACTIONS(165),
     [anon_sym_series] = ACTIONS(165),
     [anon_sym_shared] = ACTIONS(165),
     [anon_sym_sheet] = ACTIONS(165),
     [anon_sym_shunt] = ACTIONS(165),
     [anon_sym_sinad] = ACTIONS(165),
     [anon_sym_since] = ACTIONS(165),
+    [anon_sym_snr] = ACTIONS(165),
+    [anon_sym_spread] = ACTIONS(165),
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
@@ -13246,6 +14313,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
+    [anon_sym_link] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -13343,6 +14411,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(173),
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
+    [anon_sym_hop] = ACTIONS(173),
+    [anon_sym_profile] = ACTIONS(173),
+    [anon_sym_distance] = ACTIONS(173),
+    [anon_sym_k_DASHfactor] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
+    [anon_sym_need] = ACTIONS(173),
+    [anon_sym_model] = ACTIONS(173),
+    [anon_sym_coverage] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -13371,7 +14447,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
-    [anon_sym_distance] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
@@ -13386,8 +14461,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
+    [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
+    [anon_sym_cascade] = ACTIONS(173),
+    [anon_sym_city] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
@@ -13403,9 +14481,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
+    [anon_sym_hata_DASHopen] = ACTIONS(173),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(173),
+    [anon_sym_hata_DASHurban] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
@@ -13421,10 +14503,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
+    [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
     [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
+    [anon_sym_places] = ACTIONS(173),
+    [anon_sym_quiet_DASHrural] = ACTIONS(173),
+    [anon_sym_quieting] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
@@ -13432,17 +14518,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
+    [anon_sym_residential] = ACTIONS(173),
+    [anon_sym_rural] = ACTIONS(173),
     [anon_sym_series] = ACTIONS(173),
     [anon_sym_shared] = ACTIONS(173),
     [anon_sym_sheet] = ACTIONS(173),
     [anon_sym_shunt] = ACTIONS(173),
     [anon_sym_sinad] = ACTIONS(173),
     [anon_sym_since] = ACTIONS(173),
+    [anon_sym_snr] = ACTIONS(173),
+    [anon_sym_spread] = ACTIONS(173),
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
@@ -13487,6 +14578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_link] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -13584,6 +14676,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_hop] = ACTIONS(157),
+    [anon_sym_profile] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_k_DASHfactor] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
+    [anon_sym_need] = ACTIONS(157),
+    [anon_sym_model] = ACTIONS(157),
+    [anon_sym_coverage] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13612,7 +14712,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
-    [anon_sym_distance] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
@@ -13627,8 +14726,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
+    [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_cascade] = ACTIONS(157),
+    [anon_sym_city] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
@@ -13644,9 +14746,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_hata_DASHopen] = ACTIONS(157),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(157),
+    [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -13662,10 +14768,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_places] = ACTIONS(157),
+    [anon_sym_quiet_DASHrural] = ACTIONS(157),
+    [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -13673,17 +14783,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_residential] = ACTIONS(157),
+    [anon_sym_rural] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
+    [anon_sym_snr] = ACTIONS(157),
+    [anon_sym_spread] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -13728,6 +14843,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_link] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -13825,6 +14941,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_hop] = ACTIONS(153),
+    [anon_sym_profile] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_k_DASHfactor] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
+    [anon_sym_need] = ACTIONS(153),
+    [anon_sym_model] = ACTIONS(153),
+    [anon_sym_coverage] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -13853,7 +14977,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
-    [anon_sym_distance] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
@@ -13868,8 +14991,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
+    [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_cascade] = ACTIONS(153),
+    [anon_sym_city] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
@@ -13885,9 +15011,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_hata_DASHopen] = ACTIONS(153),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(153),
+    [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -13903,10 +15033,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_places] = ACTIONS(153),
+    [anon_sym_quiet_DASHrural] = ACTIONS(153),
+    [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -13914,17 +15048,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_residential] = ACTIONS(153),
+    [anon_sym_rural] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
+    [anon_sym_snr] = ACTIONS(153),
+    [anon_sym_spread] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -13969,6 +15108,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_link] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -14066,6 +15206,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_hop] = ACTIONS(131),
+    [anon_sym_profile] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_k_DASHfactor] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
+    [anon_sym_need] = ACTIONS(131),
+    [anon_sym_model] = ACTIONS(131),
+    [anon_sym_coverage] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -14094,7 +15242,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
-    [anon_sym_distance] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
@@ -14109,8 +15256,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
+    [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_cascade] = ACTIONS(131),
+    [anon_sym_city] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
@@ -14126,9 +15276,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_hata_DASHopen] = ACTIONS(131),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(131),
+    [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -14144,10 +15298,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_places] = ACTIONS(131),
+    [anon_sym_quiet_DASHrural] = ACTIONS(131),
+    [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -14155,17 +15313,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_residential] = ACTIONS(131),
+    [anon_sym_rural] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
+    [anon_sym_snr] = ACTIONS(131),
+    [anon_sym_spread] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -14210,6 +15373,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_link] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -14307,6 +15471,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_hop] = ACTIONS(135),
+    [anon_sym_profile] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_k_DASHfactor] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
+    [anon_sym_need] = ACTIONS(135),
+    [anon_sym_model] = ACTIONS(135),
+    [anon_sym_coverage] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -14335,7 +15507,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
-    [anon_sym_distance] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
@@ -14350,8 +15521,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
+    [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_cascade] = ACTIONS(135),
+    [anon_sym_city] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
@@ -14367,9 +15541,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_hata_DASHopen] = ACTIONS(135),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(135),
+    [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -14385,10 +15563,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_places] = ACTIONS(135),
+    [anon_sym_quiet_DASHrural] = ACTIONS(135),
+    [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -14396,17 +15578,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_residential] = ACTIONS(135),
+    [anon_sym_rural] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
+    [anon_sym_snr] = ACTIONS(135),
+    [anon_sym_spread] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -14451,6 +15638,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_link] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -14548,6 +15736,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_hop] = ACTIONS(149),
+    [anon_sym_profile] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_k_DASHfactor] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
+    [anon_sym_need] = ACTIONS(149),
+    [anon_sym_model] = ACTIONS(149),
+    [anon_sym_coverage] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -14576,7 +15772,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
-    [anon_sym_distance] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
@@ -14591,8 +15786,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
+    [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_cascade] = ACTIONS(149),
+    [anon_sym_city] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
@@ -14608,9 +15806,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_hata_DASHopen] = ACTIONS(149),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(149),
+    [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -14626,10 +15828,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_places] = ACTIONS(149),
+    [anon_sym_quiet_DASHrural] = ACTIONS(149),
+    [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -14637,17 +15843,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_residential] = ACTIONS(149),
+    [anon_sym_rural] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
+    [anon_sym_snr] = ACTIONS(149),
+    [anon_sym_spread] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -14692,6 +15903,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -14789,6 +16001,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -14817,7 +16037,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -14832,8 +16051,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -14849,9 +16071,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -14867,10 +16093,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_places] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -14878,17 +16108,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -14933,6 +16168,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_link] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -15030,6 +16266,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_hop] = ACTIONS(143),
+    [anon_sym_profile] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_k_DASHfactor] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
+    [anon_sym_need] = ACTIONS(143),
+    [anon_sym_model] = ACTIONS(143),
+    [anon_sym_coverage] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -15058,7 +16302,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
-    [anon_sym_distance] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
@@ -15073,8 +16316,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
+    [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_cascade] = ACTIONS(143),
+    [anon_sym_city] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
@@ -15090,9 +16336,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_hata_DASHopen] = ACTIONS(143),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(143),
+    [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -15108,10 +16358,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
+    [anon_sym_places] = ACTIONS(143),
+    [anon_sym_quiet_DASHrural] = ACTIONS(143),
+    [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -15119,17 +16373,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_residential] = ACTIONS(143),
+    [anon_sym_rural] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
+    [anon_sym_snr] = ACTIONS(143),
+    [anon_sym_spread] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -15174,6 +16433,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_link] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -15271,6 +16531,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_hop] = ACTIONS(139),
+    [anon_sym_profile] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_k_DASHfactor] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
+    [anon_sym_need] = ACTIONS(139),
+    [anon_sym_model] = ACTIONS(139),
+    [anon_sym_coverage] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -15299,7 +16567,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
-    [anon_sym_distance] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
@@ -15314,8 +16581,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
+    [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_cascade] = ACTIONS(139),
+    [anon_sym_city] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
@@ -15331,9 +16601,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_hata_DASHopen] = ACTIONS(139),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(139),
+    [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -15349,10 +16623,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_places] = ACTIONS(139),
+    [anon_sym_quiet_DASHrural] = ACTIONS(139),
+    [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -15360,17 +16638,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_residential] = ACTIONS(139),
+    [anon_sym_rural] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
+    [anon_sym_snr] = ACTIONS(139),
+    [anon_sym_spread] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -15415,6 +16698,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_link] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -15512,6 +16796,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_hop] = ACTIONS(161),
+    [anon_sym_profile] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_k_DASHfactor] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
+    [anon_sym_need] = ACTIONS(161),
+    [anon_sym_model] = ACTIONS(161),
+    [anon_sym_coverage] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -15540,7 +16832,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
-    [anon_sym_distance] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
@@ -15555,8 +16846,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
+    [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_cascade] = ACTIONS(161),
+    [anon_sym_city] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
@@ -15572,9 +16866,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_hata_DASHopen] = ACTIONS(161),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(161),
+    [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -15590,10 +16888,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_places] = ACTIONS(161),
+    [anon_sym_quiet_DASHrural] = ACTIONS(161),
+    [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -15601,17 +16903,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_residential] = ACTIONS(161),
+    [anon_sym_rural] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
+    [anon_sym_snr] = ACTIONS(161),
+    [anon_sym_spread] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -15656,6 +16963,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
+    [anon_sym_link] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -15753,6 +17061,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(179),
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
+    [anon_sym_hop] = ACTIONS(179),
+    [anon_sym_profile] = ACTIONS(179),
+    [anon_sym_distance] = ACTIONS(179),
+    [anon_sym_k_DASHfactor] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
+    [anon_sym_need] = ACTIONS(179),
+    [anon_sym_model] = ACTIONS(179),
+    [anon_sym_coverage] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -15781,7 +17097,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
-    [anon_sym_distance] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
@@ -15796,8 +17111,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
+    [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
+    [anon_sym_cascade] = ACTIONS(179),
+    [anon_sym_city] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
@@ -15813,9 +17131,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
+    [anon_sym_hata_DASHopen] = ACTIONS(179),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(179),
+    [anon_sym_hata_DASHurban] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
@@ -15831,10 +17153,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
+    [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
     [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
+    [anon_sym_places] = ACTIONS(179),
+    [anon_sym_quiet_DASHrural] = ACTIONS(179),
+    [anon_sym_quieting] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
@@ -15842,17 +17168,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
+    [anon_sym_residential] = ACTIONS(179),
+    [anon_sym_rural] = ACTIONS(179),
     [anon_sym_series] = ACTIONS(179),
     [anon_sym_shared] = ACTIONS(179),
     [anon_sym_sheet] = ACTIONS(179),
     [anon_sym_shunt] = ACTIONS(179),
     [anon_sym_sinad] = ACTIONS(179),
     [anon_sym_since] = ACTIONS(179),
+    [anon_sym_snr] = ACTIONS(179),
+    [anon_sym_spread] = ACTIONS(179),
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
@@ -15893,6 +17224,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
+    [anon_sym_link] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -15990,6 +17322,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(183),
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
+    [anon_sym_hop] = ACTIONS(183),
+    [anon_sym_profile] = ACTIONS(183),
+    [anon_sym_distance] = ACTIONS(183),
+    [anon_sym_k_DASHfactor] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
+    [anon_sym_need] = ACTIONS(183),
+    [anon_sym_model] = ACTIONS(183),
+    [anon_sym_coverage] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -16018,7 +17358,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
-    [anon_sym_distance] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
@@ -16033,8 +17372,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
+    [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
+    [anon_sym_cascade] = ACTIONS(183),
+    [anon_sym_city] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
@@ -16050,9 +17392,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
+    [anon_sym_hata_DASHopen] = ACTIONS(183),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(183),
+    [anon_sym_hata_DASHurban] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
@@ -16068,10 +17414,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
+    [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
     [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
+    [anon_sym_places] = ACTIONS(183),
+    [anon_sym_quiet_DASHrural] = ACTIONS(183),
+    [anon_sym_quieting] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
@@ -16079,17 +17429,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
+    [anon_sym_residential] = ACTIONS(183),
+    [anon_sym_rural] = ACTIONS(183),
     [anon_sym_series] = ACTIONS(183),
     [anon_sym_shared] = ACTIONS(183),
     [anon_sym_sheet] = ACTIONS(183),
     [anon_sym_shunt] = ACTIONS(183),
     [anon_sym_sinad] = ACTIONS(183),
     [anon_sym_since] = ACTIONS(183),
+    [anon_sym_snr] = ACTIONS(183),
+    [anon_sym_spread] = ACTIONS(183),
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
@@ -16130,6 +17485,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
+    [anon_sym_link] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -16227,6 +17583,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(187),
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
+    [anon_sym_hop] = ACTIONS(187),
+    [anon_sym_profile] = ACTIONS(187),
+    [anon_sym_distance] = ACTIONS(187),
+    [anon_sym_k_DASHfactor] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
+    [anon_sym_need] = ACTIONS(187),
+    [anon_sym_model] = ACTIONS(187),
+    [anon_sym_coverage] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -16255,7 +17619,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
-    [anon_sym_distance] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
@@ -16270,8 +17633,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
+    [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
+    [anon_sym_cascade] = ACTIONS(187),
+    [anon_sym_city] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
@@ -16287,9 +17653,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
+    [anon_sym_hata_DASHopen] = ACTIONS(187),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(187),
+    [anon_sym_hata_DASHurban] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
@@ -16305,10 +17675,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
+    [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
     [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
+    [anon_sym_places] = ACTIONS(187),
+    [anon_sym_quiet_DASHrural] = ACTIONS(187),
+    [anon_sym_quieting] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
@@ -16316,17 +17690,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
+    [anon_sym_residential] = ACTIONS(187),
+    [anon_sym_rural] = ACTIONS(187),
     [anon_sym_series] = ACTIONS(187),
     [anon_sym_shared] = ACTIONS(187),
     [anon_sym_sheet] = ACTIONS(187),
     [anon_sym_shunt] = ACTIONS(187),
     [anon_sym_sinad] = ACTIONS(187),
     [anon_sym_since] = ACTIONS(187),
+    [anon_sym_snr] = ACTIONS(187),
+    [anon_sym_spread] = ACTIONS(187),
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
@@ -16367,6 +17746,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
+    [anon_sym_link] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -16464,6 +17844,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(191),
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
+    [anon_sym_hop] = ACTIONS(191),
+    [anon_sym_profile] = ACTIONS(191),
+    [anon_sym_distance] = ACTIONS(191),
+    [anon_sym_k_DASHfactor] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
+    [anon_sym_need] = ACTIONS(191),
+    [anon_sym_model] = ACTIONS(191),
+    [anon_sym_coverage] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -16492,7 +17880,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
-    [anon_sym_distance] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
@@ -16507,8 +17894,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
+    [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
+    [anon_sym_cascade] = ACTIONS(191),
+    [anon_sym_city] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
@@ -16524,9 +17914,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
+    [anon_sym_hata_DASHopen] = ACTIONS(191),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(191),
+    [anon_sym_hata_DASHurban] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
@@ -16542,10 +17936,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
+    [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
     [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
+    [anon_sym_places] = ACTIONS(191),
+    [anon_sym_quiet_DASHrural] = ACTIONS(191),
+    [anon_sym_quieting] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
@@ -16553,17 +17951,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
+    [anon_sym_residential] = ACTIONS(191),
+    [anon_sym_rural] = ACTIONS(191),
     [anon_sym_series] = ACTIONS(191),
     [anon_sym_shared] = ACTIONS(191),
     [anon_sym_sheet] = ACTIONS(191),
     [anon_sym_shunt] = ACTIONS(191),
     [anon_sym_sinad] = ACTIONS(191),
     [anon_sym_since] = ACTIONS(191),
+    [anon_sym_snr] = ACTIONS(191),
+    [anon_sym_spread] = ACTIONS(191),
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
@@ -16604,6 +18007,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
+    [anon_sym_link] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -16701,6 +18105,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(195),
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
+    [anon_sym_hop] = ACTIONS(195),
+    [anon_sym_profile] = ACTIONS(195),
+    [anon_sym_distance] = ACTIONS(195),
+    [anon_sym_k_DASHfactor] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
+    [anon_sym_need] = ACTIONS(195),
+    [anon_sym_model] = ACTIONS(195),
+    [anon_sym_coverage] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -16729,7 +18141,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
-    [anon_sym_distance] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
@@ -16744,8 +18155,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
+    [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
+    [anon_sym_cascade] = ACTIONS(195),
+    [anon_sym_city] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
@@ -16761,9 +18175,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
+    [anon_sym_hata_DASHopen] = ACTIONS(195),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(195),
+    [anon_sym_hata_DASHurban] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
@@ -16779,10 +18197,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
+    [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
     [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
+    [anon_sym_places] = ACTIONS(195),
+    [anon_sym_quiet_DASHrural] = ACTIONS(195),
+    [anon_sym_quieting] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
@@ -16790,17 +18212,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
+    [anon_sym_residential] = ACTIONS(195),
+    [anon_sym_rural] = ACTIONS(195),
     [anon_sym_series] = ACTIONS(195),
     [anon_sym_shared] = ACTIONS(195),
     [anon_sym_sheet] = ACTIONS(195),
     [anon_sym_shunt] = ACTIONS(195),
     [anon_sym_sinad] = ACTIONS(195),
     [anon_sym_since] = ACTIONS(195),
+    [anon_sym_snr] = ACTIONS(195),
+    [anon_sym_spread] = ACTIONS(195),
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
@@ -16841,6 +18268,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
+    [anon_sym_link] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -16938,6 +18366,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(199),
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
+    [anon_sym_hop] = ACTIONS(199),
+    [anon_sym_profile] = ACTIONS(199),
+    [anon_sym_distance] = ACTIONS(199),
+    [anon_sym_k_DASHfactor] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
+    [anon_sym_need] = ACTIONS(199),
+    [anon_sym_model] = ACTIONS(199),
+    [anon_sym_coverage] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -16966,7 +18402,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
-    [anon_sym_distance] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
@@ -16981,8 +18416,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
+    [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
+    [anon_sym_cascade] = ACTIONS(199),
+    [anon_sym_city] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
@@ -16998,9 +18436,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
+    [anon_sym_hata_DASHopen] = ACTIONS(199),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(199),
+    [anon_sym_hata_DASHurban] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
@@ -17016,10 +18458,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
+    [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
     [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
+    [anon_sym_places] = ACTIONS(199),
+    [anon_sym_quiet_DASHrural] = ACTIONS(199),
+    [anon_sym_quieting] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
@@ -17027,17 +18473,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
+    [anon_sym_residential] = ACTIONS(199),
+    [anon_sym_rural] = ACTIONS(199),
     [anon_sym_series] = ACTIONS(199),
     [anon_sym_shared] = ACTIONS(199),
     [anon_sym_sheet] = ACTIONS(199),
     [anon_sym_shunt] = ACTIONS(199),
     [anon_sym_sinad] = ACTIONS(199),
     [anon_sym_since] = ACTIONS(199),
+    [anon_sym_snr] = ACTIONS(199),
+    [anon_sym_spread] = ACTIONS(199),
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
@@ -17077,6 +18528,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
+    [anon_sym_link] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -17174,6 +18626,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(203),
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
+    [anon_sym_hop] = ACTIONS(203),
+    [anon_sym_profile] = ACTIONS(203),
+    [anon_sym_distance] = ACTIONS(203),
+    [anon_sym_k_DASHfactor] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
+    [anon_sym_need] = ACTIONS(203),
+    [anon_sym_model] = ACTIONS(203),
+    [anon_sym_coverage] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -17202,7 +18662,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
-    [anon_sym_distance] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
@@ -17217,8 +18676,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
+    [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
+    [anon_sym_cascade] = ACTIONS(203),
+    [anon_sym_city] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
@@ -17234,9 +18696,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
+    [anon_sym_hata_DASHopen] = ACTIONS(203),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(203),
+    [anon_sym_hata_DASHurban] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
@@ -17252,10 +18718,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
+    [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
     [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
+    [anon_sym_places] = ACTIONS(203),
+    [anon_sym_quiet_DASHrural] = ACTIONS(203),
+    [anon_sym_quieting] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
@@ -17263,17 +18733,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
+    [anon_sym_residential] = ACTIONS(203),
+    [anon_sym_rural] = ACTIONS(203),
     [anon_sym_series] = ACTIONS(203),
     [anon_sym_shared] = ACTIONS(203),
     [anon_sym_sheet] = ACTIONS(203),
     [anon_sym_shunt] = ACTIONS(203),
     [anon_sym_sinad] = ACTIONS(203),
     [anon_sym_since] = ACTIONS(203),
+    [anon_sym_snr] = ACTIONS(203),
+    [anon_sym_spread] = ACTIONS(203),
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
@@ -17308,6 +18783,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
+    [anon_sym_link] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -17405,6 +18881,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(207),
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
+    [anon_sym_hop] = ACTIONS(207),
+    [anon_sym_profile] = ACTIONS(207),
+    [anon_sym_distance] = ACTIONS(207),
+    [anon_sym_k_DASHfactor] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
+    [anon_sym_need] = ACTIONS(207),
+    [anon_sym_model] = ACTIONS(207),
+    [anon_sym_coverage] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -17433,7 +18917,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
-    [anon_sym_distance] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
@@ -17448,8 +18931,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
+    [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
+    [anon_sym_cascade] = ACTIONS(207),
+    [anon_sym_city] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
@@ -17465,9 +18951,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
+    [anon_sym_hata_DASHopen] = ACTIONS(207),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(207),
+    [anon_sym_hata_DASHurban] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
@@ -17483,10 +18973,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
+    [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
     [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
+    [anon_sym_places] = ACTIONS(207),
+    [anon_sym_quiet_DASHrural] = ACTIONS(207),
+    [anon_sym_quieting] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
@@ -17494,17 +18988,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
+    [anon_sym_residential] = ACTIONS(207),
+    [anon_sym_rural] = ACTIONS(207),
     [anon_sym_series] = ACTIONS(207),
     [anon_sym_shared] = ACTIONS(207),
     [anon_sym_sheet] = ACTIONS(207),
     [anon_sym_shunt] = ACTIONS(207),
     [anon_sym_sinad] = ACTIONS(207),
     [anon_sym_since] = ACTIONS(207),
+    [anon_sym_snr] = ACTIONS(207),
+    [anon_sym_spread] = ACTIONS(207),
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
@@ -17539,6 +19038,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
+    [anon_sym_link] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -17636,6 +19136,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(211),
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
+    [anon_sym_hop] = ACTIONS(211),
+    [anon_sym_profile] = ACTIONS(211),
+    [anon_sym_distance] = ACTIONS(211),
+    [anon_sym_k_DASHfactor] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
+    [anon_sym_need] = ACTIONS(211),
+    [anon_sym_model] = ACTIONS(211),
+    [anon_sym_coverage] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -17664,7 +19172,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
-    [anon_sym_distance] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
@@ -17679,8 +19186,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
+    [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
+    [anon_sym_cascade] = ACTIONS(211),
+    [anon_sym_city] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
@@ -17696,9 +19206,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
+    [anon_sym_hata_DASHopen] = ACTIONS(211),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(211),
+    [anon_sym_hata_DASHurban] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
@@ -17714,10 +19228,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
+    [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
     [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
+    [anon_sym_places] = ACTIONS(211),
+    [anon_sym_quiet_DASHrural] = ACTIONS(211),
+    [anon_sym_quieting] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
@@ -17725,17 +19243,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
+    [anon_sym_residential] = ACTIONS(211),
+    [anon_sym_rural] = ACTIONS(211),
     [anon_sym_series] = ACTIONS(211),
     [anon_sym_shared] = ACTIONS(211),
     [anon_sym_sheet] = ACTIONS(211),
     [anon_sym_shunt] = ACTIONS(211),
     [anon_sym_sinad] = ACTIONS(211),
     [anon_sym_since] = ACTIONS(211),
+    [anon_sym_snr] = ACTIONS(211),
+    [anon_sym_spread] = ACTIONS(211),
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
@@ -17770,6 +19293,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
+    [anon_sym_link] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -17867,6 +19391,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(215),
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
+    [anon_sym_hop] = ACTIONS(215),
+    [anon_sym_profile] = ACTIONS(215),
+    [anon_sym_distance] = ACTIONS(215),
+    [anon_sym_k_DASHfactor] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
+    [anon_sym_need] = ACTIONS(215),
+    [anon_sym_model] = ACTIONS(215),
+    [anon_sym_coverage] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -17895,7 +19427,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
-    [anon_sym_distance] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
@@ -17910,8 +19441,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
+    [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
+    [anon_sym_cascade] = ACTIONS(215),
+    [anon_sym_city] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
@@ -17927,9 +19461,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
+    [anon_sym_hata_DASHopen] = ACTIONS(215),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(215),
+    [anon_sym_hata_DASHurban] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
@@ -17945,10 +19483,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
+    [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
     [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
+    [anon_sym_places] = ACTIONS(215),
+    [anon_sym_quiet_DASHrural] = ACTIONS(215),
+    [anon_sym_quieting] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
@@ -17956,17 +19498,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
+    [anon_sym_residential] = ACTIONS(215),
+    [anon_sym_rural] = ACTIONS(215),
     [anon_sym_series] = ACTIONS(215),
     [anon_sym_shared] = ACTIONS(215),
     [anon_sym_sheet] = ACTIONS(215),
     [anon_sym_shunt] = ACTIONS(215),
     [anon_sym_sinad] = ACTIONS(215),
     [anon_sym_since] = ACTIONS(215),
+    [anon_sym_snr] = ACTIONS(215),
+    [anon_sym_spread] = ACTIONS(215),
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
@@ -18001,6 +19548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
+    [anon_sym_link] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -18098,6 +19646,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(219),
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
+    [anon_sym_hop] = ACTIONS(219),
+    [anon_sym_profile] = ACTIONS(219),
+    [anon_sym_distance] = ACTIONS(219),
+    [anon_sym_k_DASHfactor] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
+    [anon_sym_need] = ACTIONS(219),
+    [anon_sym_model] = ACTIONS(219),
+    [anon_sym_coverage] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -18126,7 +19682,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
-    [anon_sym_distance] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
@@ -18141,8 +19696,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
+    [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
+    [anon_sym_cascade] = ACTIONS(219),
+    [anon_sym_city] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
@@ -18158,9 +19716,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
+    [anon_sym_hata_DASHopen] = ACTIONS(219),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(219),
+    [anon_sym_hata_DASHurban] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
@@ -18176,10 +19738,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
+    [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
     [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
+    [anon_sym_places] = ACTIONS(219),
+    [anon_sym_quiet_DASHrural] = ACTIONS(219),
+    [anon_sym_quieting] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
@@ -18187,17 +19753,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
+    [anon_sym_residential] = ACTIONS(219),
+    [anon_sym_rural] = ACTIONS(219),
     [anon_sym_series] = ACTIONS(219),
     [anon_sym_shared] = ACTIONS(219),
     [anon_sym_sheet] = ACTIONS(219),
     [anon_sym_shunt] = ACTIONS(219),
     [anon_sym_sinad] = ACTIONS(219),
     [anon_sym_since] = ACTIONS(219),
+    [anon_sym_snr] = ACTIONS(219),
+    [anon_sym_spread] = ACTIONS(219),
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),

@@ -10,6 +10,7 @@ mod chain;
 mod dump;
 mod ends;
 mod instrument;
+mod link;
 mod offer;
 mod parts;
 mod quantity;

@@ -104,8 +104,11 @@ pub(super) fn declared<'a>(
     let contextual = |k: &Keyword| {
         k.contexts
             .iter()
-            .all(|c| matches!(c, Context::Rules | Context::Clause))
-            || matches!(k.word, "licence" | "rules" | "under" | "beside" | "alone")
+            .all(|c| matches!(c, Context::Rules | Context::Clause | Context::Link))
+            || matches!(
+                k.word,
+                "licence" | "rules" | "link" | "under" | "beside" | "alone"
+            )
     };
     if KEYWORDS
         .iter()

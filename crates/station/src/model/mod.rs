@@ -9,6 +9,7 @@ mod definition;
 mod ends;
 mod figure;
 mod kind;
+mod link;
 mod list;
 mod node;
 mod part;
@@ -23,6 +24,7 @@ pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceC
 pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
+pub use link::{Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
 pub use part::{Device, Line, LineLength, Part, PartData, Port, Sits};
@@ -56,6 +58,7 @@ pub enum Meaning {
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
+    Link(Box<Link>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }
