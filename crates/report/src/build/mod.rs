@@ -5,6 +5,7 @@ pub mod card;
 pub mod chain;
 pub mod compare;
 pub mod diff;
+pub mod link;
 pub mod overview;
 pub mod remarks;
 pub mod trends;

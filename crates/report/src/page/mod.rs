@@ -6,6 +6,7 @@ pub mod chain;
 pub mod compare;
 pub mod diff;
 pub mod fit;
+pub mod link;
 pub mod overview;
 mod rules;
 pub mod verify;

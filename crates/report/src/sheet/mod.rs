@@ -4,11 +4,13 @@
 mod bench;
 mod card;
 mod chain;
+mod link;
 mod overview;
 mod verify;
 
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
+pub use link::link;
 pub use overview::overview;
 pub use verify::verify;
