@@ -47,7 +47,7 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--definition-keywords
   '(
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link"
-    "rules" "session" "station" "use")
+    "rules" "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -72,53 +72,53 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "inner-resistivity" "isolation" "joins" "jurisdiction" "k-factor" "keyed" "kind"
     "linearity" "loss" "loss-tangent" "low" "mode" "model" "need" "noise" "open" "outer"
     "outer-resistivity" "passes" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "profile" "radius" "rating" "ratio" "receive" "repeatability" "resistivity"
-    "resolution" "resonance" "return-loss" "reversed" "scale" "sensitivity" "service"
-    "short" "site-noise" "size" "source" "spacing" "split" "strand" "strand-diameter"
-    "swr" "tee" "temperature" "threshold" "through" "transmit" "under" "until" "valid"
-    "velocity" "voltage" "ways" "wires")
+    "power" "profile" "put" "radius" "rating" "ratio" "receive" "reflection"
+    "repeatability" "resistivity" "resolution" "resonance" "return-loss" "reversed"
+    "scale" "sensitivity" "service" "short" "site-noise" "size" "source" "spacing" "split"
+    "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature" "threshold"
+    "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "against" "agl" "allocated" "alone" "am"
-    "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "balun" "band"
-    "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch" "branches" "bullington"
-    "bump" "by" "cable" "calibrated" "carrier" "cascade" "chain" "circulator" "city"
-    "clad" "class" "combiner" "condition" "conductor" "confidence" "connector"
-    "construction" "corrected" "coupled" "coupler" "coverage" "cw" "data" "dated"
-    "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed" "distance"
-    "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends"
-    "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter" "fixed"
-    "fm" "foldback" "for" "forward" "free-space" "frequency" "from" "full" "gain"
+    "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
+    "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
+    "balun" "band" "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch"
+    "branches" "bullington" "bump" "by" "cable" "calibrated" "carrier" "cascade" "chain"
+    "circulator" "city" "clad" "class" "combiner" "condition" "conductor" "confidence"
+    "connector" "construction" "corrected" "coupled" "coupler" "coverage" "cw" "data"
+    "dated" "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed"
+    "distance" "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp"
+    "ends" "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter"
+    "fixed" "fm" "foldback" "for" "forward" "free-space" "frequency" "from" "full" "gain"
     "generator" "ground" "guess" "haat" "hata-open" "hata-suburban" "hata-urban" "height"
     "high" "holder" "hop" "if" "impedance" "in" "inner" "inner-resistivity" "input"
     "instead" "instrument" "isolation" "isolator" "joins" "jumper" "jurisdiction" "k"
     "k-factor" "keyed" "kind" "let" "licence" "limit" "linearity" "link" "load" "loss"
     "loss-tangent" "low" "maximum" "mean" "medium" "meter" "mode" "model" "nad27" "nad83"
-    "need" "net" "no" "noise" "nominal" "of" "on" "one-edge" "open" "outer"
-    "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity" "phase"
-    "piece" "place" "places" "port" "position" "power" "preamplifier" "profile"
-    "protector" "quiet-rural" "quieting" "radius" "rated" "rating" "ratio" "reactance"
-    "read" "reading" "readings" "realized" "receive" "receiver" "reference" "reflected"
-    "rejects" "repeatability" "residential" "resistivity" "resolution" "resonance"
-    "return-loss" "reversed" "rules" "run" "rural" "scale" "sensitivity" "series"
-    "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "site-noise"
-    "size" "snr" "source" "spacing" "split" "spread" "ssb" "ssb-processed" "station"
-    "strand" "strand-diameter" "switch" "swr" "tail" "tee" "temperature" "then"
-    "threshold" "through" "to" "total" "transceiver" "transmit" "transmitter" "tuner"
-    "two-ray" "typical" "under" "until" "use" "valid" "velocity" "voltage" "way" "ways"
-    "wet" "wgs84" "wires" "with" "within" "yes")
+    "need" "net" "no" "noise" "nominal" "occupational" "of" "on" "one-edge" "open" "out"
+    "outer" "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity"
+    "phase" "piece" "place" "places" "port" "position" "power" "preamplifier" "profile"
+    "protector" "public" "put" "quiet-rural" "quieting" "radius" "rated" "rating" "ratio"
+    "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
+    "reflected" "reflection" "rejects" "repeatability" "residential" "resistivity"
+    "resolution" "resonance" "return-loss" "reversed" "rules" "run" "rural" "scale"
+    "sensitivity" "series" "service" "session" "shared" "sheet" "short" "shunt" "sinad"
+    "since" "site-noise" "size" "snr" "source" "spacing" "split" "spot" "spread" "ssb"
+    "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail" "take"
+    "tee" "temperature" "then" "threshold" "through" "to" "total" "transceiver" "transmit"
+    "transmitter" "tuner" "two-ray" "typical" "under" "until" "use" "valid" "variant"
+    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units
   '(
     "dB/100 ft/sqrt(MHz)" "dB/100 m/sqrt(MHz)" "dB/100 ft/√MHz" "dB/100 ft/MHz"
     "dB/100 m/√MHz" "dB/100 m/MHz" "wavelengths" "wavelength" "dB/100 ft" "dB/100 m"
-    "dB/ft" "dB/km" "ohm-m" "pF/ft" "dB/m" "degC" "degF" "ohms" "pF/m" "GHz" "MHz" "dBW"
-    "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB" "ft" "in" "kV" "kW" "km" "mW"
-    "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV" "µW" "µs" "Ωm" "μV" "μW" "μs"
-    "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
+    "mW/cm2" "dB/ft" "dB/km" "ohm-m" "pF/ft" "W/m2" "dB/m" "degC" "degF" "ohms" "pF/m"
+    "A/m" "GHz" "MHz" "V/m" "dBW" "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB"
+    "ft" "in" "kV" "kW" "km" "mW" "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV"
+    "µW" "µs" "Ωm" "μV" "μW" "μs" "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
   "Spellings of units.")
 ;; END generated: lists
 

@@ -562,6 +562,8 @@ pub struct ItemResult {
     pub rules: Option<Box<crate::licence::StationRules>>,
     /// A link.
     pub link: Option<Box<crate::link::LinkResult>>,
+    /// Exposure of people at the spots of a station.
+    pub exposure: Option<Box<crate::exposure::Exposure>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -579,12 +581,14 @@ impl ItemResult {
             session,
             rules,
             link,
+            exposure,
             diagnostics,
             depends,
             provisional: _,
         } = self;
         rules.is_none()
             && link.is_none()
+            && exposure.is_none()
             && chains.is_empty()
             && session.is_none()
             && diagnostics.is_empty()

@@ -13,6 +13,7 @@
 pub mod connector;
 pub mod construction;
 pub mod cx;
+pub mod exposure;
 mod lanes;
 pub mod line;
 pub mod measure;

@@ -363,6 +363,8 @@ pub struct Env {
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Stations of the files.
     pub stations: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// The items of these stations, for their variants.
+    bases: FxHashMap<Box<str>, Arc<Item>>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
@@ -482,6 +484,7 @@ impl Env {
                         let used = low.names.iter();
                         let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
                         env.station_uses.insert(text.clone(), used.collect());
+                        env.bases.insert(text.clone(), Arc::clone(&p.item));
                         env.stations.insert(text, (id, low));
                     }
                     _ => drop(env.instruments.insert(text, (id, low))),
@@ -489,6 +492,12 @@ impl Env {
             }
         }
         env
+    }
+
+    /// The item of a station and what that means.
+    #[must_use]
+    pub fn base(&self, station: &str) -> Option<(&Arc<Item>, &Arc<Lowered>)> {
+        Some((self.bases.get(station)?, &self.stations.get(station)?.1))
     }
 
     /// Whether there is a definition of that name that could not be understood.

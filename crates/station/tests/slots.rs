@@ -58,6 +58,7 @@ fn wrap(place: &str, line: &str) -> String {
         "divider" => format!("device x {{ kind divider; {line} }}"),
         "balun" => format!("device x {{ kind balun; loss 0.1 dB; {line} }}"),
         "station" => format!("station s {{ {line} }}"),
+        "rules" => format!("rules r {{ {line} }}"),
         "place" => format!("station s {{ place mast {{ {line} }} }}"),
         "link" => format!("link l {{ hop a of b to c of d; {line} }}"),
         "tx" => format!("station s {{ transmitter TX1 {{ power 9 W; {line} }} }}"),
@@ -280,6 +281,9 @@ const WITHOUT_FIGURES: &[&str] = &[
     "hop",
     "profile",
     "model",
+    "variant",
+    "put",
+    "take",
 ];
 
 #[test]

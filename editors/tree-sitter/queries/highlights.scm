@@ -13,7 +13,7 @@
 (statement
   . (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 
@@ -32,7 +32,7 @@
 ; definitions
 (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ] @keyword)
 
 ; statements of a chain

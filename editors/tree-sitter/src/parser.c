@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 355
+#define SYMBOL_COUNT 369
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 333
+#define TOKEN_COUNT 347
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -34,342 +34,356 @@ enum ts_symbol_identifiers {
   anon_sym_licence = 16,
   anon_sym_rules = 17,
   anon_sym_link = 18,
-  anon_sym_transmit = 19,
-  anon_sym_receive = 20,
-  anon_sym_impedance = 21,
-  anon_sym_velocity = 22,
-  anon_sym_loss = 23,
-  anon_sym_construction = 24,
-  anon_sym_wires = 25,
-  anon_sym_valid = 26,
-  anon_sym_accuracy = 27,
-  anon_sym_rating = 28,
-  anon_sym_voltage = 29,
-  anon_sym_size = 30,
-  anon_sym_conductor = 31,
-  anon_sym_source = 32,
-  anon_sym_joins = 33,
-  anon_sym_limit = 34,
-  anon_sym_family = 35,
-  anon_sym_bump = 36,
-  anon_sym_return_DASHloss = 37,
-  anon_sym_swr = 38,
-  anon_sym_kind = 39,
-  anon_sym_high = 40,
-  anon_sym_low = 41,
-  anon_sym_port = 42,
-  anon_sym_from = 43,
-  anon_sym_isolation = 44,
-  anon_sym_ratio = 45,
-  anon_sym_split = 46,
-  anon_sym_tee = 47,
-  anon_sym_reversed = 48,
-  anon_sym_passes = 49,
-  anon_sym_gain = 50,
-  anon_sym_noise = 51,
-  anon_sym_excess = 52,
-  anon_sym_ways = 53,
-  anon_sym_coupled = 54,
-  anon_sym_calibrated = 55,
-  anon_sym_scale = 56,
-  anon_sym_resolution = 57,
-  anon_sym_due = 58,
-  anon_sym_linearity = 59,
-  anon_sym_repeatability = 60,
-  anon_sym_directivity = 61,
-  anon_sym_load = 62,
-  anon_sym_read = 63,
-  anon_sym_temperature = 64,
-  anon_sym_generator = 65,
-  anon_sym_drift = 66,
-  anon_sym_piece = 67,
-  anon_sym_readings = 68,
-  anon_sym_resonance = 69,
-  anon_sym_delay = 70,
-  anon_sym_phase = 71,
-  anon_sym_adapter = 72,
-  anon_sym_position = 73,
-  anon_sym_ground = 74,
-  anon_sym_place = 75,
-  anon_sym_under = 76,
-  anon_sym_beside = 77,
-  anon_sym_alone = 78,
-  anon_sym_transmitter = 79,
-  anon_sym_receiver = 80,
-  anon_sym_transceiver = 81,
-  anon_sym_run = 82,
-  anon_sym_jumper = 83,
-  anon_sym_tail = 84,
-  anon_sym_pad = 85,
-  anon_sym_filter = 86,
-  anon_sym_isolator = 87,
-  anon_sym_circulator = 88,
-  anon_sym_protector = 89,
-  anon_sym_switch = 90,
-  anon_sym_coupler = 91,
-  anon_sym_meter = 92,
-  anon_sym_balun = 93,
-  anon_sym_tuner = 94,
-  anon_sym_duplexer = 95,
-  anon_sym_diplexer = 96,
-  anon_sym_combiner = 97,
-  anon_sym_divider = 98,
-  anon_sym_amplifier = 99,
-  anon_sym_preamplifier = 100,
-  anon_sym_antenna = 101,
-  anon_sym_branches = 102,
-  anon_sym_expect = 103,
-  anon_sym_authority = 104,
-  anon_sym_jurisdiction = 105,
-  anon_sym_service = 106,
-  anon_sym_edition = 107,
-  anon_sym_dated = 108,
-  anon_sym_until = 109,
-  anon_sym_holder = 110,
-  anon_sym_class = 111,
-  anon_sym_ask = 112,
-  anon_sym_threshold = 113,
-  anon_sym_fixed = 114,
-  anon_sym_condition = 115,
-  anon_sym_hop = 116,
-  anon_sym_profile = 117,
-  anon_sym_distance = 118,
-  anon_sym_k_DASHfactor = 119,
-  anon_sym_site_DASHnoise = 120,
-  anon_sym_need = 121,
-  anon_sym_model = 122,
-  anon_sym_coverage = 123,
-  anon_sym_branch = 124,
-  anon_sym_inner = 125,
-  anon_sym_outer = 126,
-  anon_sym_permittivity = 127,
-  anon_sym_loss_DASHtangent = 128,
-  anon_sym_strand = 129,
-  anon_sym_strand_DASHdiameter = 130,
-  anon_sym_braid = 131,
-  anon_sym_resistivity = 132,
-  anon_sym_inner_DASHresistivity = 133,
-  anon_sym_outer_DASHresistivity = 134,
-  anon_sym_diameter = 135,
-  anon_sym_spacing = 136,
-  anon_sym_baseline = 137,
-  anon_sym_through = 138,
-  anon_sym_open = 139,
-  anon_sym_short = 140,
-  anon_sym_equalise = 141,
-  anon_sym_power = 142,
-  anon_sym_mode = 143,
-  anon_sym_duty = 144,
-  anon_sym_keyed = 145,
-  anon_sym_foldback = 146,
-  anon_sym_sensitivity = 147,
-  anon_sym_efficiency = 148,
-  anon_sym_height = 149,
-  anon_sym_haat = 150,
-  anon_sym_bandwidth = 151,
-  anon_sym_radius = 152,
-  anon_sym_fails = 153,
-  anon_sym_above = 154,
-  anon_sym_added = 155,
-  anon_sym_against = 156,
-  anon_sym_agl = 157,
-  anon_sym_allocated = 158,
-  anon_sym_am = 159,
-  anon_sym_ambient = 160,
-  anon_sym_amsl = 161,
-  anon_sym_apart = 162,
-  anon_sym_at = 163,
-  anon_sym_below = 164,
-  anon_sym_bow = 165,
-  anon_sym_bullington = 166,
-  anon_sym_by = 167,
-  anon_sym_carrier = 168,
-  anon_sym_cascade = 169,
-  anon_sym_city = 170,
-  anon_sym_clad = 171,
-  anon_sym_confidence = 172,
-  anon_sym_corrected = 173,
-  anon_sym_cw = 174,
-  anon_sym_data = 175,
-  anon_sym_dc_DASHinput = 176,
-  anon_sym_displayed = 177,
-  anon_sym_eirp = 178,
-  anon_sym_ends = 179,
-  anon_sym_erp = 180,
-  anon_sym_etrs89 = 181,
-  anon_sym_figure = 182,
-  anon_sym_fm = 183,
-  anon_sym_for = 184,
-  anon_sym_forward = 185,
-  anon_sym_free_DASHspace = 186,
-  anon_sym_frequency = 187,
-  anon_sym_full = 188,
-  anon_sym_guess = 189,
-  anon_sym_hata_DASHopen = 190,
-  anon_sym_hata_DASHsuburban = 191,
-  anon_sym_hata_DASHurban = 192,
-  anon_sym_if = 193,
-  anon_sym_in = 194,
-  anon_sym_input = 195,
-  anon_sym_instead = 196,
-  anon_sym_k = 197,
-  anon_sym_maximum = 198,
-  anon_sym_mean = 199,
-  anon_sym_medium = 200,
-  anon_sym_nad27 = 201,
-  anon_sym_nad83 = 202,
-  anon_sym_net = 203,
-  anon_sym_no = 204,
-  anon_sym_nominal = 205,
-  anon_sym_of = 206,
-  anon_sym_on = 207,
-  anon_sym_one_DASHedge = 208,
-  anon_sym_output = 209,
-  anon_sym_over = 210,
-  anon_sym_pep = 211,
-  anon_sym_per = 212,
-  anon_sym_places = 213,
-  anon_sym_quiet_DASHrural = 214,
-  anon_sym_quieting = 215,
-  anon_sym_rated = 216,
-  anon_sym_reactance = 217,
-  anon_sym_reading = 218,
-  anon_sym_realized = 219,
-  anon_sym_reference = 220,
-  anon_sym_reflected = 221,
-  anon_sym_rejects = 222,
-  anon_sym_residential = 223,
-  anon_sym_rural = 224,
-  anon_sym_series = 225,
-  anon_sym_shared = 226,
-  anon_sym_sheet = 227,
-  anon_sym_shunt = 228,
-  anon_sym_sinad = 229,
-  anon_sym_since = 230,
-  anon_sym_snr = 231,
-  anon_sym_spread = 232,
-  anon_sym_ssb = 233,
-  anon_sym_ssb_DASHprocessed = 234,
-  anon_sym_then = 235,
-  anon_sym_to = 236,
-  anon_sym_total = 237,
-  anon_sym_two_DASHray = 238,
-  anon_sym_typical = 239,
-  anon_sym_way = 240,
-  anon_sym_wet = 241,
-  anon_sym_wgs84 = 242,
-  anon_sym_with = 243,
-  anon_sym_within = 244,
-  anon_sym_yes = 245,
-  anon_sym_COMMA = 246,
-  anon_sym_EQ = 247,
-  anon_sym_u00b1 = 248,
-  anon_sym_PLUS_SLASH_DASH = 249,
-  anon_sym_LPAREN = 250,
-  anon_sym_RPAREN = 251,
-  anon_sym_DASH = 252,
-  anon_sym_u2212 = 253,
-  anon_sym_u2013 = 254,
-  anon_sym_PLUS = 255,
-  anon_sym_STAR = 256,
-  anon_sym_SLASH = 257,
-  anon_sym_CARET = 258,
-  sym__glued = 259,
-  sym_date = 260,
-  sym_dms = 261,
-  sym_number = 262,
-  aux_sym_unit_token1 = 263,
-  aux_sym_unit_token2 = 264,
-  aux_sym_unit_token3 = 265,
-  aux_sym_unit_token4 = 266,
-  aux_sym_unit_token5 = 267,
-  aux_sym_unit_token6 = 268,
-  anon_sym_wavelengths = 269,
-  anon_sym_wavelength = 270,
-  aux_sym_unit_token7 = 271,
-  aux_sym_unit_token8 = 272,
-  aux_sym_unit_token9 = 273,
-  aux_sym_unit_token10 = 274,
-  anon_sym_ohm_DASHm = 275,
-  aux_sym_unit_token11 = 276,
-  aux_sym_unit_token12 = 277,
-  anon_sym_degC = 278,
-  anon_sym_degF = 279,
-  anon_sym_ohms = 280,
-  aux_sym_unit_token13 = 281,
-  anon_sym_GHz = 282,
-  anon_sym_MHz = 283,
-  anon_sym_dBW = 284,
-  anon_sym_dBd = 285,
-  anon_sym_dBi = 286,
-  anon_sym_dBm = 287,
-  anon_sym_deg = 288,
-  anon_sym_kHz = 289,
-  anon_sym_min = 290,
-  anon_sym_ohm = 291,
-  anon_sym_Hz = 292,
-  anon_sym_cm = 293,
-  anon_sym_dB = 294,
-  anon_sym_ft = 295,
-  anon_sym_kV = 296,
-  anon_sym_kW = 297,
-  anon_sym_km = 298,
-  anon_sym_mW = 299,
-  anon_sym_mi = 300,
-  anon_sym_mm = 301,
-  anon_sym_ms = 302,
-  anon_sym_ns = 303,
-  anon_sym_uV = 304,
-  anon_sym_uW = 305,
-  anon_sym_us = 306,
-  anon_sym_yd = 307,
-  anon_sym_u00b0C = 308,
-  anon_sym_u00b0F = 309,
-  anon_sym_u00b5V = 310,
-  anon_sym_u00b5W = 311,
-  anon_sym_u00b5s = 312,
-  anon_sym_u03a9m = 313,
-  anon_sym_u03bcV = 314,
-  anon_sym_u03bcW = 315,
-  anon_sym_u03bcs = 316,
-  anon_sym_u2126m = 317,
-  anon_sym_PERCENT = 318,
-  anon_sym_A = 319,
-  anon_sym_V = 320,
-  anon_sym_W = 321,
-  anon_sym_h = 322,
-  anon_sym_m = 323,
-  anon_sym_s = 324,
-  anon_sym_u00b0 = 325,
-  anon_sym_u03a9 = 326,
-  anon_sym_u03bb = 327,
-  anon_sym_u2126 = 328,
-  sym_root = 329,
-  sym_digit_name = 330,
-  sym_string = 331,
-  sym_comment = 332,
-  sym_source_file = 333,
-  sym__line = 334,
-  sym__end = 335,
-  sym_statement = 336,
-  sym_block_statement = 337,
-  sym_block = 338,
-  sym__head = 339,
-  sym_keyword = 340,
-  sym_only_word = 341,
-  sym_word = 342,
-  sym__value = 343,
-  sym_range = 344,
-  sym_tolerance = 345,
-  sym_coverage = 346,
-  sym__expression = 347,
-  sym_parenthesized_expression = 348,
-  sym_negation = 349,
-  sym_binary_expression = 350,
-  sym_quantity = 351,
-  sym_unit = 352,
-  aux_sym_source_file_repeat1 = 353,
-  aux_sym__head_repeat1 = 354,
+  anon_sym_variant = 19,
+  anon_sym_transmit = 20,
+  anon_sym_receive = 21,
+  anon_sym_impedance = 22,
+  anon_sym_velocity = 23,
+  anon_sym_loss = 24,
+  anon_sym_construction = 25,
+  anon_sym_wires = 26,
+  anon_sym_valid = 27,
+  anon_sym_accuracy = 28,
+  anon_sym_rating = 29,
+  anon_sym_voltage = 30,
+  anon_sym_size = 31,
+  anon_sym_conductor = 32,
+  anon_sym_source = 33,
+  anon_sym_joins = 34,
+  anon_sym_limit = 35,
+  anon_sym_family = 36,
+  anon_sym_bump = 37,
+  anon_sym_return_DASHloss = 38,
+  anon_sym_swr = 39,
+  anon_sym_kind = 40,
+  anon_sym_high = 41,
+  anon_sym_low = 42,
+  anon_sym_port = 43,
+  anon_sym_from = 44,
+  anon_sym_isolation = 45,
+  anon_sym_ratio = 46,
+  anon_sym_split = 47,
+  anon_sym_tee = 48,
+  anon_sym_reversed = 49,
+  anon_sym_passes = 50,
+  anon_sym_gain = 51,
+  anon_sym_noise = 52,
+  anon_sym_excess = 53,
+  anon_sym_ways = 54,
+  anon_sym_coupled = 55,
+  anon_sym_calibrated = 56,
+  anon_sym_scale = 57,
+  anon_sym_resolution = 58,
+  anon_sym_due = 59,
+  anon_sym_linearity = 60,
+  anon_sym_repeatability = 61,
+  anon_sym_directivity = 62,
+  anon_sym_load = 63,
+  anon_sym_read = 64,
+  anon_sym_temperature = 65,
+  anon_sym_generator = 66,
+  anon_sym_drift = 67,
+  anon_sym_piece = 68,
+  anon_sym_readings = 69,
+  anon_sym_resonance = 70,
+  anon_sym_delay = 71,
+  anon_sym_phase = 72,
+  anon_sym_adapter = 73,
+  anon_sym_position = 74,
+  anon_sym_ground = 75,
+  anon_sym_place = 76,
+  anon_sym_under = 77,
+  anon_sym_beside = 78,
+  anon_sym_spot = 79,
+  anon_sym_alone = 80,
+  anon_sym_transmitter = 81,
+  anon_sym_receiver = 82,
+  anon_sym_transceiver = 83,
+  anon_sym_run = 84,
+  anon_sym_jumper = 85,
+  anon_sym_tail = 86,
+  anon_sym_pad = 87,
+  anon_sym_filter = 88,
+  anon_sym_isolator = 89,
+  anon_sym_circulator = 90,
+  anon_sym_protector = 91,
+  anon_sym_switch = 92,
+  anon_sym_coupler = 93,
+  anon_sym_meter = 94,
+  anon_sym_balun = 95,
+  anon_sym_tuner = 96,
+  anon_sym_duplexer = 97,
+  anon_sym_diplexer = 98,
+  anon_sym_combiner = 99,
+  anon_sym_divider = 100,
+  anon_sym_amplifier = 101,
+  anon_sym_preamplifier = 102,
+  anon_sym_antenna = 103,
+  anon_sym_branches = 104,
+  anon_sym_expect = 105,
+  anon_sym_authority = 106,
+  anon_sym_jurisdiction = 107,
+  anon_sym_service = 108,
+  anon_sym_edition = 109,
+  anon_sym_dated = 110,
+  anon_sym_until = 111,
+  anon_sym_holder = 112,
+  anon_sym_class = 113,
+  anon_sym_ask = 114,
+  anon_sym_threshold = 115,
+  anon_sym_fixed = 116,
+  anon_sym_condition = 117,
+  anon_sym_reflection = 118,
+  anon_sym_hop = 119,
+  anon_sym_profile = 120,
+  anon_sym_distance = 121,
+  anon_sym_k_DASHfactor = 122,
+  anon_sym_site_DASHnoise = 123,
+  anon_sym_need = 124,
+  anon_sym_model = 125,
+  anon_sym_coverage = 126,
+  anon_sym_take = 127,
+  anon_sym_put = 128,
+  anon_sym_branch = 129,
+  anon_sym_inner = 130,
+  anon_sym_outer = 131,
+  anon_sym_permittivity = 132,
+  anon_sym_loss_DASHtangent = 133,
+  anon_sym_strand = 134,
+  anon_sym_strand_DASHdiameter = 135,
+  anon_sym_braid = 136,
+  anon_sym_resistivity = 137,
+  anon_sym_inner_DASHresistivity = 138,
+  anon_sym_outer_DASHresistivity = 139,
+  anon_sym_diameter = 140,
+  anon_sym_spacing = 141,
+  anon_sym_baseline = 142,
+  anon_sym_through = 143,
+  anon_sym_open = 144,
+  anon_sym_short = 145,
+  anon_sym_equalise = 146,
+  anon_sym_power = 147,
+  anon_sym_mode = 148,
+  anon_sym_duty = 149,
+  anon_sym_keyed = 150,
+  anon_sym_foldback = 151,
+  anon_sym_sensitivity = 152,
+  anon_sym_efficiency = 153,
+  anon_sym_height = 154,
+  anon_sym_haat = 155,
+  anon_sym_bandwidth = 156,
+  anon_sym_radius = 157,
+  anon_sym_fails = 158,
+  anon_sym_above = 159,
+  anon_sym_added = 160,
+  anon_sym_after = 161,
+  anon_sym_against = 162,
+  anon_sym_agl = 163,
+  anon_sym_allocated = 164,
+  anon_sym_am = 165,
+  anon_sym_ambient = 166,
+  anon_sym_amsl = 167,
+  anon_sym_apart = 168,
+  anon_sym_at = 169,
+  anon_sym_averaging = 170,
+  anon_sym_below = 171,
+  anon_sym_bow = 172,
+  anon_sym_bullington = 173,
+  anon_sym_by = 174,
+  anon_sym_carrier = 175,
+  anon_sym_cascade = 176,
+  anon_sym_city = 177,
+  anon_sym_clad = 178,
+  anon_sym_confidence = 179,
+  anon_sym_corrected = 180,
+  anon_sym_cw = 181,
+  anon_sym_data = 182,
+  anon_sym_dc_DASHinput = 183,
+  anon_sym_displayed = 184,
+  anon_sym_eirp = 185,
+  anon_sym_ends = 186,
+  anon_sym_erp = 187,
+  anon_sym_etrs89 = 188,
+  anon_sym_figure = 189,
+  anon_sym_fm = 190,
+  anon_sym_for = 191,
+  anon_sym_forward = 192,
+  anon_sym_free_DASHspace = 193,
+  anon_sym_frequency = 194,
+  anon_sym_full = 195,
+  anon_sym_guess = 196,
+  anon_sym_hata_DASHopen = 197,
+  anon_sym_hata_DASHsuburban = 198,
+  anon_sym_hata_DASHurban = 199,
+  anon_sym_if = 200,
+  anon_sym_in = 201,
+  anon_sym_input = 202,
+  anon_sym_instead = 203,
+  anon_sym_k = 204,
+  anon_sym_maximum = 205,
+  anon_sym_mean = 206,
+  anon_sym_medium = 207,
+  anon_sym_nad27 = 208,
+  anon_sym_nad83 = 209,
+  anon_sym_net = 210,
+  anon_sym_no = 211,
+  anon_sym_nominal = 212,
+  anon_sym_occupational = 213,
+  anon_sym_of = 214,
+  anon_sym_on = 215,
+  anon_sym_one_DASHedge = 216,
+  anon_sym_out = 217,
+  anon_sym_output = 218,
+  anon_sym_over = 219,
+  anon_sym_pep = 220,
+  anon_sym_per = 221,
+  anon_sym_places = 222,
+  anon_sym_public = 223,
+  anon_sym_quiet_DASHrural = 224,
+  anon_sym_quieting = 225,
+  anon_sym_rated = 226,
+  anon_sym_reactance = 227,
+  anon_sym_reading = 228,
+  anon_sym_realized = 229,
+  anon_sym_reference = 230,
+  anon_sym_reflected = 231,
+  anon_sym_rejects = 232,
+  anon_sym_residential = 233,
+  anon_sym_rural = 234,
+  anon_sym_series = 235,
+  anon_sym_shared = 236,
+  anon_sym_sheet = 237,
+  anon_sym_shunt = 238,
+  anon_sym_sinad = 239,
+  anon_sym_since = 240,
+  anon_sym_snr = 241,
+  anon_sym_spread = 242,
+  anon_sym_ssb = 243,
+  anon_sym_ssb_DASHprocessed = 244,
+  anon_sym_then = 245,
+  anon_sym_to = 246,
+  anon_sym_total = 247,
+  anon_sym_two_DASHray = 248,
+  anon_sym_typical = 249,
+  anon_sym_way = 250,
+  anon_sym_wet = 251,
+  anon_sym_wgs84 = 252,
+  anon_sym_with = 253,
+  anon_sym_within = 254,
+  anon_sym_yes = 255,
+  anon_sym_COMMA = 256,
+  anon_sym_EQ = 257,
+  anon_sym_u00b1 = 258,
+  anon_sym_PLUS_SLASH_DASH = 259,
+  anon_sym_LPAREN = 260,
+  anon_sym_RPAREN = 261,
+  anon_sym_DASH = 262,
+  anon_sym_u2212 = 263,
+  anon_sym_u2013 = 264,
+  anon_sym_PLUS = 265,
+  anon_sym_STAR = 266,
+  anon_sym_SLASH = 267,
+  anon_sym_CARET = 268,
+  sym__glued = 269,
+  sym_date = 270,
+  sym_dms = 271,
+  sym_number = 272,
+  aux_sym_unit_token1 = 273,
+  aux_sym_unit_token2 = 274,
+  aux_sym_unit_token3 = 275,
+  aux_sym_unit_token4 = 276,
+  aux_sym_unit_token5 = 277,
+  aux_sym_unit_token6 = 278,
+  anon_sym_wavelengths = 279,
+  anon_sym_wavelength = 280,
+  aux_sym_unit_token7 = 281,
+  aux_sym_unit_token8 = 282,
+  aux_sym_unit_token9 = 283,
+  aux_sym_unit_token10 = 284,
+  aux_sym_unit_token11 = 285,
+  anon_sym_ohm_DASHm = 286,
+  aux_sym_unit_token12 = 287,
+  aux_sym_unit_token13 = 288,
+  aux_sym_unit_token14 = 289,
+  anon_sym_degC = 290,
+  anon_sym_degF = 291,
+  anon_sym_ohms = 292,
+  aux_sym_unit_token15 = 293,
+  aux_sym_unit_token16 = 294,
+  anon_sym_GHz = 295,
+  anon_sym_MHz = 296,
+  aux_sym_unit_token17 = 297,
+  anon_sym_dBW = 298,
+  anon_sym_dBd = 299,
+  anon_sym_dBi = 300,
+  anon_sym_dBm = 301,
+  anon_sym_deg = 302,
+  anon_sym_kHz = 303,
+  anon_sym_min = 304,
+  anon_sym_ohm = 305,
+  anon_sym_Hz = 306,
+  anon_sym_cm = 307,
+  anon_sym_dB = 308,
+  anon_sym_ft = 309,
+  anon_sym_kV = 310,
+  anon_sym_kW = 311,
+  anon_sym_km = 312,
+  anon_sym_mW = 313,
+  anon_sym_mi = 314,
+  anon_sym_mm = 315,
+  anon_sym_ms = 316,
+  anon_sym_ns = 317,
+  anon_sym_uV = 318,
+  anon_sym_uW = 319,
+  anon_sym_us = 320,
+  anon_sym_yd = 321,
+  anon_sym_u00b0C = 322,
+  anon_sym_u00b0F = 323,
+  anon_sym_u00b5V = 324,
+  anon_sym_u00b5W = 325,
+  anon_sym_u00b5s = 326,
+  anon_sym_u03a9m = 327,
+  anon_sym_u03bcV = 328,
+  anon_sym_u03bcW = 329,
+  anon_sym_u03bcs = 330,
+  anon_sym_u2126m = 331,
+  anon_sym_PERCENT = 332,
+  anon_sym_A = 333,
+  anon_sym_V = 334,
+  anon_sym_W = 335,
+  anon_sym_h = 336,
+  anon_sym_m = 337,
+  anon_sym_s = 338,
+  anon_sym_u00b0 = 339,
+  anon_sym_u03a9 = 340,
+  anon_sym_u03bb = 341,
+  anon_sym_u2126 = 342,
+  sym_root = 343,
+  sym_digit_name = 344,
+  sym_string = 345,
+  sym_comment = 346,
+  sym_source_file = 347,
+  sym__line = 348,
+  sym__end = 349,
+  sym_statement = 350,
+  sym_block_statement = 351,
+  sym_block = 352,
+  sym__head = 353,
+  sym_keyword = 354,
+  sym_only_word = 355,
+  sym_word = 356,
+  sym__value = 357,
+  sym_range = 358,
+  sym_tolerance = 359,
+  sym_coverage = 360,
+  sym__expression = 361,
+  sym_parenthesized_expression = 362,
+  sym_negation = 363,
+  sym_binary_expression = 364,
+  sym_quantity = 365,
+  sym_unit = 366,
+  aux_sym_source_file_repeat1 = 367,
+  aux_sym__head_repeat1 = 368,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -392,6 +406,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
   [anon_sym_link] = "link",
+  [anon_sym_variant] = "variant",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -451,6 +466,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_place] = "place",
   [anon_sym_under] = "under",
   [anon_sym_beside] = "beside",
+  [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
@@ -489,6 +505,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_threshold] = "threshold",
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
+  [anon_sym_reflection] = "reflection",
   [anon_sym_hop] = "hop",
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
@@ -497,6 +514,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
+  [anon_sym_take] = "take",
+  [anon_sym_put] = "put",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -529,6 +548,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
+  [anon_sym_after] = "after",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
   [anon_sym_allocated] = "allocated",
@@ -537,6 +557,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
@@ -579,14 +600,17 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_net] = "net",
   [anon_sym_no] = "no",
   [anon_sym_nominal] = "nominal",
+  [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
   [anon_sym_one_DASHedge] = "one-edge",
+  [anon_sym_out] = "out",
   [anon_sym_output] = "output",
   [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
   [anon_sym_places] = "places",
+  [anon_sym_public] = "public",
   [anon_sym_quiet_DASHrural] = "quiet-rural",
   [anon_sym_quieting] = "quieting",
   [anon_sym_rated] = "rated",
@@ -648,15 +672,19 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token8] = "unit_token8",
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token11] = "unit_token11",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token14] = "unit_token14",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token15] = "unit_token15",
+  [aux_sym_unit_token16] = "unit_token16",
   [anon_sym_GHz] = "GHz",
   [anon_sym_MHz] = "MHz",
+  [aux_sym_unit_token17] = "unit_token17",
   [anon_sym_dBW] = "dBW",
   [anon_sym_dBd] = "dBd",
   [anon_sym_dBi] = "dBi",
@@ -750,6 +778,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
   [anon_sym_link] = anon_sym_link,
+  [anon_sym_variant] = anon_sym_variant,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -809,6 +838,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_place] = anon_sym_place,
   [anon_sym_under] = anon_sym_under,
   [anon_sym_beside] = anon_sym_beside,
+  [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
@@ -847,6 +877,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_threshold] = anon_sym_threshold,
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
+  [anon_sym_reflection] = anon_sym_reflection,
   [anon_sym_hop] = anon_sym_hop,
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
@@ -855,6 +886,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
+  [anon_sym_take] = anon_sym_take,
+  [anon_sym_put] = anon_sym_put,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -887,6 +920,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
+  [anon_sym_after] = anon_sym_after,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
   [anon_sym_allocated] = anon_sym_allocated,
@@ -895,6 +929,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
@@ -937,14 +972,17 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_net] = anon_sym_net,
   [anon_sym_no] = anon_sym_no,
   [anon_sym_nominal] = anon_sym_nominal,
+  [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
+  [anon_sym_out] = anon_sym_out,
   [anon_sym_output] = anon_sym_output,
   [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
   [anon_sym_places] = anon_sym_places,
+  [anon_sym_public] = anon_sym_public,
   [anon_sym_quiet_DASHrural] = anon_sym_quiet_DASHrural,
   [anon_sym_quieting] = anon_sym_quieting,
   [anon_sym_rated] = anon_sym_rated,
@@ -1006,15 +1044,19 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token8] = aux_sym_unit_token8,
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token14] = aux_sym_unit_token14,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
+  [aux_sym_unit_token16] = aux_sym_unit_token16,
   [anon_sym_GHz] = anon_sym_GHz,
   [anon_sym_MHz] = anon_sym_MHz,
+  [aux_sym_unit_token17] = aux_sym_unit_token17,
   [anon_sym_dBW] = anon_sym_dBW,
   [anon_sym_dBd] = anon_sym_dBd,
   [anon_sym_dBi] = anon_sym_dBi,
@@ -1162,6 +1204,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_link] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_variant] = {
     .visible = true,
     .named = false,
   },
@@ -1401,6 +1447,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_spot] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_alone] = {
     .visible = true,
     .named = false,
@@ -1553,6 +1603,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_reflection] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_hop] = {
     .visible = true,
     .named = false,
@@ -1582,6 +1636,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_coverage] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_take] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_put] = {
     .visible = true,
     .named = false,
   },
@@ -1713,6 +1775,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_after] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_against] = {
     .visible = true,
     .named = false,
@@ -1742,6 +1808,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_at] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_averaging] = {
     .visible = true,
     .named = false,
   },
@@ -1913,6 +1983,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_occupational] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_of] = {
     .visible = true,
     .named = false,
@@ -1922,6 +1996,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_one_DASHedge] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_out] = {
     .visible = true,
     .named = false,
   },
@@ -1942,6 +2020,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_places] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_public] = {
     .visible = true,
     .named = false,
   },
@@ -2189,15 +2271,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token11] = {
     .visible = false,
     .named = false,
   },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
+    .named = false,
+  },
   [aux_sym_unit_token12] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token13] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token14] = {
     .visible = false,
     .named = false,
   },
@@ -2213,7 +2303,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token13] = {
+  [aux_sym_unit_token15] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token16] = {
     .visible = false,
     .named = false,
   },
@@ -2223,6 +2317,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
   },
   [anon_sym_MHz] = {
     .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token17] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_dBW] = {
@@ -2638,1780 +2736,2001 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(132);
+      if (eof) ADVANCE(151);
       ADVANCE_MAP(
-        '\n', 133,
+        '\n', 152,
         '\r', 1,
         '"', 3,
-        '%', 214,
-        '(', 141,
-        ')', 142,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb1, 139,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
+        '%', 244,
+        '(', 160,
+        ')', 161,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb1, 158,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(133);
+      if (lookahead == '\n') ADVANCE(152);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(111);
+      if (lookahead == ' ') ADVANCE(130);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(254);
+      if (lookahead == '"') ADVANCE(288);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 214,
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 147,
-        0x2126, 218,
-        0x2212, 145,
+        '%', 244,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 166,
+        0x2126, 252,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(125);
+      if (lookahead == '(') ADVANCE(144);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(51);
+      if (lookahead == '(') ADVANCE(61);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(52);
+      if (lookahead == '(') ADVANCE(62);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(53);
+      if (lookahead == '(') ADVANCE(63);
       END_STATE();
     case 9:
       ADVANCE_MAP(
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        0x2013, 147,
-        0x2212, 145,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        '^', 173,
+        0x2013, 166,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(155);
+      if (lookahead == ')') ADVANCE(174);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(191);
+      if (lookahead == ')') ADVANCE(216);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(190);
+      if (lookahead == ')') ADVANCE(215);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(219);
+      if (lookahead == ')') ADVANCE(253);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(140);
+      if (lookahead == '-') ADVANCE(159);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(127);
-      if (lookahead == '.') ADVANCE(115);
+      if (lookahead == '-') ADVANCE(146);
+      if (lookahead == '.') ADVANCE(134);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2032) ADVANCE(173);
+      if (lookahead == '.') ADVANCE(135);
+      if (lookahead == 0x2032) ADVANCE(198);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(118);
-      if (lookahead == 0x2033) ADVANCE(172);
+      if (lookahead == '.') ADVANCE(137);
+      if (lookahead == 0x2033) ADVANCE(197);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(255);
+      if (lookahead == '/') ADVANCE(289);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '/') ADVANCE(39);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(47);
+      if (lookahead == '/') ADVANCE(67);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(76);
-      if (lookahead == 0x221a) ADVANCE(124);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(22);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+          lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(57);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '/') ADVANCE(18);
+      if (lookahead == 's') ADVANCE(95);
+      if (lookahead == 0x221a) ADVANCE(143);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
+          lookahead == ' ') SKIP(24);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(46);
+      if (lookahead == '/') ADVANCE(85);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(48);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(247);
-      if (lookahead == '1') ADVANCE(246);
-      if (('2' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '0') ADVANCE(29);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '0') ADVANCE(62);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '0') ADVANCE(63);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '0') ADVANCE(30);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '1') ADVANCE(28);
-      if (lookahead == 'f') ADVANCE(85);
-      if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == '/') ADVANCE(56);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '1') ADVANCE(31);
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(155);
+      if (lookahead == '/') ADVANCE(58);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(159);
-      if (lookahead == 'e') ADVANCE(64);
+      if (lookahead == '0') ADVANCE(281);
+      if (lookahead == '1') ADVANCE(280);
+      if (('2' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 35:
-      if (lookahead == 'F') ADVANCE(24);
+      if (lookahead == '0') ADVANCE(36);
       END_STATE();
     case 36:
-      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == '0') ADVANCE(74);
       END_STATE();
     case 37:
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(155);
+      if (lookahead == '0') ADVANCE(75);
       END_STATE();
     case 38:
-      if (lookahead == 'H') ADVANCE(96);
+      if (lookahead == '0') ADVANCE(37);
       END_STATE();
     case 39:
-      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == '1') ADVANCE(35);
+      if (lookahead == 'f') ADVANCE(104);
+      if (lookahead == 'k') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(228);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(39);
       END_STATE();
     case 40:
-      if (lookahead == 'H') ADVANCE(98);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'k') ADVANCE(82);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(40);
       END_STATE();
     case 41:
-      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == '2') ADVANCE(174);
       END_STATE();
     case 42:
-      if (lookahead == 'H') ADVANCE(100);
+      if (lookahead == '2') ADVANCE(227);
       END_STATE();
     case 43:
-      if (lookahead == 'H') ADVANCE(101);
+      if (lookahead == '2') ADVANCE(223);
       END_STATE();
     case 44:
-      if (lookahead == 'H') ADVANCE(102);
+      if (lookahead == 'B') ADVANCE(178);
+      if (lookahead == 'e') ADVANCE(76);
       END_STATE();
     case 45:
-      if (lookahead == 'M') ADVANCE(36);
+      if (lookahead == 'F') ADVANCE(27);
       END_STATE();
     case 46:
-      if (lookahead == 'M') ADVANCE(36);
-      if (lookahead == 's') ADVANCE(78);
-      if (lookahead == 0x221a) ADVANCE(45);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(114);
       END_STATE();
     case 47:
-      if (lookahead == 'M') ADVANCE(38);
-      if (lookahead == 's') ADVANCE(75);
-      if (lookahead == 0x221a) ADVANCE(49);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(47);
+      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 48:
-      if (lookahead == 'M') ADVANCE(39);
-      if (lookahead == 's') ADVANCE(77);
-      if (lookahead == 0x221a) ADVANCE(50);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(48);
+      if (lookahead == 'H') ADVANCE(115);
       END_STATE();
     case 49:
-      if (lookahead == 'M') ADVANCE(40);
+      if (lookahead == 'H') ADVANCE(116);
       END_STATE();
     case 50:
-      if (lookahead == 'M') ADVANCE(41);
+      if (lookahead == 'H') ADVANCE(117);
       END_STATE();
     case 51:
-      if (lookahead == 'M') ADVANCE(42);
+      if (lookahead == 'H') ADVANCE(118);
       END_STATE();
     case 52:
-      if (lookahead == 'M') ADVANCE(43);
+      if (lookahead == 'H') ADVANCE(119);
       END_STATE();
     case 53:
-      if (lookahead == 'M') ADVANCE(44);
+      if (lookahead == 'H') ADVANCE(120);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(206);
-      if (lookahead == 'W') ADVANCE(207);
-      if (lookahead == 's') ADVANCE(208);
+      if (lookahead == 'H') ADVANCE(121);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(210);
-      if (lookahead == 'W') ADVANCE(211);
-      if (lookahead == 's') ADVANCE(212);
+      if (lookahead == 'M') ADVANCE(46);
       END_STATE();
     case 56:
-      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 's') ADVANCE(97);
+      if (lookahead == 0x221a) ADVANCE(55);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(56);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'M') ADVANCE(48);
+      if (lookahead == 's') ADVANCE(94);
+      if (lookahead == 0x221a) ADVANCE(59);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(57);
       END_STATE();
     case 58:
-      if (lookahead == 'e') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(96);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(58);
       END_STATE();
     case 59:
-      if (lookahead == 'e') ADVANCE(74);
+      if (lookahead == 'M') ADVANCE(50);
       END_STATE();
     case 60:
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(155);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(60);
+      if (lookahead == 'M') ADVANCE(51);
       END_STATE();
     case 61:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(202);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(61);
+      if (lookahead == 'M') ADVANCE(52);
       END_STATE();
     case 62:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(197);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(62);
+      if (lookahead == 'M') ADVANCE(53);
       END_STATE();
     case 63:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(160);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(63);
+      if (lookahead == 'M') ADVANCE(54);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(168);
+      if (lookahead == 'V') ADVANCE(236);
+      if (lookahead == 'W') ADVANCE(237);
+      if (lookahead == 's') ADVANCE(238);
       END_STATE();
     case 65:
-      if (lookahead == 'g') ADVANCE(90);
+      if (lookahead == 'V') ADVANCE(240);
+      if (lookahead == 'W') ADVANCE(241);
+      if (lookahead == 's') ADVANCE(242);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(113);
       END_STATE();
     case 67:
-      if (lookahead == 'h') ADVANCE(71);
+      if (lookahead == 'c') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(67);
       END_STATE();
     case 68:
-      if (lookahead == 'l') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(68);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(174);
+      END_STATE();
+    case 70:
+      if (lookahead == 'e') ADVANCE(80);
+      END_STATE();
+    case 71:
+      if (lookahead == 'e') ADVANCE(93);
+      END_STATE();
+    case 72:
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(72);
+      END_STATE();
+    case 73:
+      if (lookahead == 'f') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(73);
+      END_STATE();
+    case 74:
+      if (lookahead == 'f') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(222);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(74);
+      END_STATE();
+    case 75:
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(185);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(75);
+      END_STATE();
+    case 76:
+      if (lookahead == 'g') ADVANCE(193);
+      END_STATE();
+    case 77:
+      if (lookahead == 'g') ADVANCE(108);
+      END_STATE();
+    case 78:
+      if (lookahead == 'h') ADVANCE(191);
+      END_STATE();
+    case 79:
+      if (lookahead == 'h') ADVANCE(87);
+      END_STATE();
+    case 80:
+      if (lookahead == 'l') ADVANCE(71);
+      END_STATE();
+    case 81:
+      if (lookahead == 'm') ADVANCE(194);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 70:
-      if (lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 71:
-      if (lookahead == 'm') ADVANCE(156);
-      END_STATE();
-    case 72:
-      if (lookahead == 'm') ADVANCE(199);
-      END_STATE();
-    case 73:
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 74:
-      if (lookahead == 'n') ADVANCE(65);
-      END_STATE();
-    case 75:
-      if (lookahead == 'q') ADVANCE(79);
-      END_STATE();
-    case 76:
-      if (lookahead == 'q') ADVANCE(80);
-      END_STATE();
-    case 77:
-      if (lookahead == 'q') ADVANCE(81);
-      END_STATE();
-    case 78:
-      if (lookahead == 'q') ADVANCE(82);
-      END_STATE();
-    case 79:
-      if (lookahead == 'r') ADVANCE(89);
-      END_STATE();
-    case 80:
-      if (lookahead == 'r') ADVANCE(91);
-      END_STATE();
-    case 81:
-      if (lookahead == 'r') ADVANCE(92);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 82:
-      if (lookahead == 'r') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(83);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(230);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(84);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(231);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(85);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(42);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(86);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(175);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(160);
+      if (lookahead == 'm') ADVANCE(225);
       END_STATE();
     case 89:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 'm') ADVANCE(41);
       END_STATE();
     case 90:
-      if (lookahead == 't') ADVANCE(66);
+      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 'm') ADVANCE(43);
       END_STATE();
     case 92:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 93:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 'n') ADVANCE(77);
       END_STATE();
     case 94:
-      if (lookahead == 'v') ADVANCE(58);
+      if (lookahead == 'q') ADVANCE(98);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(155);
+      if (lookahead == 'q') ADVANCE(99);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(195);
+      if (lookahead == 'q') ADVANCE(100);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(193);
+      if (lookahead == 'q') ADVANCE(101);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'r') ADVANCE(107);
       END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(109);
       END_STATE();
     case 100:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'r') ADVANCE(111);
       END_STATE();
     case 101:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 102:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(173);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 't') ADVANCE(174);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(172);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 't') ADVANCE(224);
       END_STATE();
     case 105:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(114);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 't') ADVANCE(226);
       END_STATE();
     case 106:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 't') ADVANCE(221);
       END_STATE();
     case 107:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(155);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (lookahead == 't') ADVANCE(78);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (lookahead == 't') ADVANCE(5);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 111:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      if (lookahead == 'v') ADVANCE(70);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 'z') ADVANCE(174);
       END_STATE();
     case 115:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (lookahead == 'z') ADVANCE(220);
       END_STATE();
     case 116:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 'z') ADVANCE(218);
       END_STATE();
     case 117:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      if (lookahead == 'z') ADVANCE(219);
       END_STATE();
     case 118:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 'z') ADVANCE(217);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(248);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 121:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 122:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      if (lookahead == 0x2032) ADVANCE(198);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
       END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 0x2033) ADVANCE(197);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
       END_STATE();
     case 124:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(133);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
       END_STATE();
     case 125:
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 126:
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 127:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 128:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      END_STATE();
+    case 129:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 130:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 131:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 132:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 133:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 135:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      END_STATE();
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 141:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 142:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 143:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 144:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
-    case 126:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 127:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 128:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '%', 214,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 129:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0xb1, 139,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(129);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 130:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 131:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '(', 141,
-        '+', 108,
-        '-', 144,
-        '/', 18,
-        ';', 134,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(131);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 132:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
-      END_STATE();
-    case 133:
-      ACCEPT_TOKEN(aux_sym__end_token1);
-      END_STATE();
-    case 134:
-      ACCEPT_TOKEN(anon_sym_SEMI);
-      END_STATE();
-    case 135:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
-      END_STATE();
-    case 137:
-      ACCEPT_TOKEN(anon_sym_COMMA);
-      END_STATE();
-    case 138:
-      ACCEPT_TOKEN(anon_sym_EQ);
-      END_STATE();
-    case 139:
-      ACCEPT_TOKEN(anon_sym_u00b1);
-      END_STATE();
-    case 140:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
-      END_STATE();
-    case 141:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
-      END_STATE();
-    case 142:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
-      END_STATE();
-    case 143:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 144:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 147:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 148:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 149:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 150:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 153:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(255);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 155:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 156:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 157:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(69);
-      if (lookahead == '.') ADVANCE(127);
-      if (lookahead == 's') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 147:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '%', 244,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(147);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 148:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0xb1, 158,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 149:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(149);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 150:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '(', 160,
+        '+', 127,
+        '-', 163,
+        '/', 18,
+        ';', 153,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(150);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 152:
+      ACCEPT_TOKEN(aux_sym__end_token1);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(anon_sym_SEMI);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(anon_sym_LBRACE);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_RBRACE);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 158:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(289);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(82);
+      if (lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(81);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 177:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
-        '/', 33,
-        '\t', 23,
-        ' ', 23,
-        '-', 127,
-        '.', 127,
-        'W', 169,
-        'd', 169,
-        'i', 169,
-        'm', 169,
+        '/', 40,
+        '\t', 26,
+        ' ', 26,
+        '-', 146,
+        '.', 146,
+        'W', 194,
+        'd', 194,
+        'i', 194,
+        'm', 194,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 159:
+    case 178:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
+          lookahead == ' ') ADVANCE(26);
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 160:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(46);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      END_STATE();
-    case 161:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(163);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 162:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(164);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(155);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(119);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(117);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 27,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 115,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 181:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 113,
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 182:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 114,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(121);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(184);
+      if (lookahead == 'i') ADVANCE(188);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        '-', 127,
-        '.', 127,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(183);
+      if (lookahead == 'i') ADVANCE(189);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(174);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(174);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(138);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(48);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(47);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(21);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 198:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 34,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 201:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 203:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 134,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 132,
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 133,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(140);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'h', 194,
+        's', 194,
+        '-', 146,
+        '.', 146,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(21);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(204);
-      if (lookahead == 'F') ADVANCE(205);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(209);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(213);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(114);
-      if (lookahead == '-') ADVANCE(112);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(231);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(222);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(243);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(235);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(239);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(167);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(242);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(237);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(230);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(157);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(232);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(233);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(229);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(249);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 246:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'W') ADVANCE(233);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(234);
+      if (lookahead == 'F') ADVANCE(235);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(239);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(243);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(131);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(177);
+      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(256);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(269);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(273);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(192);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(190);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(271);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(176);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(267);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(263);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
+      END_STATE();
+    case 279:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
       if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 247:
+    case 281:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
       if (lookahead == '0' ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 248:
+    case 282:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 249:
+    case 283:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
+          lookahead == '.') ADVANCE(146);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 250:
+    case 284:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
+          lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 251:
+    case 285:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'B') ADVANCE(203);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'B') ADVANCE(232);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 252:
+    case 286:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'F') ADVANCE(250);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'F') ADVANCE(284);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 253:
+    case 287:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 254:
+    case 288:
       ACCEPT_TOKEN(sym_string);
       END_STATE();
-    case 255:
+    case 289:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(255);
+          lookahead != '\r') ADVANCE(289);
       END_STATE();
     default:
       return false;
@@ -4424,200 +4743,192 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
   switch (state) {
     case 0:
       ADVANCE_MAP(
-        'A', 1,
-        'G', 2,
-        'H', 3,
-        'M', 4,
-        'V', 5,
-        'W', 6,
-        'a', 7,
-        'b', 8,
-        'c', 9,
-        'd', 10,
-        'e', 11,
-        'f', 12,
-        'g', 13,
-        'h', 14,
-        'i', 15,
-        'j', 16,
-        'k', 17,
-        'l', 18,
-        'm', 19,
-        'n', 20,
-        'o', 21,
-        'p', 22,
-        'q', 23,
-        'r', 24,
-        's', 25,
-        't', 26,
-        'u', 27,
-        'v', 28,
-        'w', 29,
-        'y', 30,
+        'G', 1,
+        'H', 2,
+        'M', 3,
+        'a', 4,
+        'b', 5,
+        'c', 6,
+        'd', 7,
+        'e', 8,
+        'f', 9,
+        'g', 10,
+        'h', 11,
+        'i', 12,
+        'j', 13,
+        'k', 14,
+        'l', 15,
+        'm', 16,
+        'n', 17,
+        'o', 18,
+        'p', 19,
+        'q', 20,
+        'r', 21,
+        's', 22,
+        't', 23,
+        'u', 24,
+        'v', 25,
+        'w', 26,
+        'y', 27,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
       END_STATE();
     case 1:
-      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == 'H') ADVANCE(28);
       END_STATE();
     case 2:
-      if (lookahead == 'H') ADVANCE(31);
+      if (lookahead == 'z') ADVANCE(29);
       END_STATE();
     case 3:
-      if (lookahead == 'z') ADVANCE(32);
+      if (lookahead == 'H') ADVANCE(30);
       END_STATE();
     case 4:
-      if (lookahead == 'H') ADVANCE(33);
+      ADVANCE_MAP(
+        'b', 31,
+        'c', 32,
+        'd', 33,
+        'f', 34,
+        'g', 35,
+        'l', 36,
+        'm', 37,
+        'n', 38,
+        'p', 39,
+        's', 40,
+        't', 41,
+        'u', 42,
+        'v', 43,
+      );
       END_STATE();
     case 5:
-      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == 'a') ADVANCE(44);
+      if (lookahead == 'e') ADVANCE(45);
+      if (lookahead == 'o') ADVANCE(46);
+      if (lookahead == 'r') ADVANCE(47);
+      if (lookahead == 'u') ADVANCE(48);
+      if (lookahead == 'y') ADVANCE(49);
       END_STATE();
     case 6:
-      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == 'a') ADVANCE(50);
+      if (lookahead == 'h') ADVANCE(51);
+      if (lookahead == 'i') ADVANCE(52);
+      if (lookahead == 'l') ADVANCE(53);
+      if (lookahead == 'm') ADVANCE(54);
+      if (lookahead == 'o') ADVANCE(55);
+      if (lookahead == 'w') ADVANCE(56);
       END_STATE();
     case 7:
-      ADVANCE_MAP(
-        'b', 34,
-        'c', 35,
-        'd', 36,
-        'g', 37,
-        'l', 38,
-        'm', 39,
-        'n', 40,
-        'p', 41,
-        's', 42,
-        't', 43,
-        'u', 44,
-      );
+      if (lookahead == 'B') ADVANCE(57);
+      if (lookahead == 'a') ADVANCE(58);
+      if (lookahead == 'c') ADVANCE(59);
+      if (lookahead == 'e') ADVANCE(60);
+      if (lookahead == 'i') ADVANCE(61);
+      if (lookahead == 'r') ADVANCE(62);
+      if (lookahead == 'u') ADVANCE(63);
       END_STATE();
     case 8:
-      if (lookahead == 'a') ADVANCE(45);
-      if (lookahead == 'e') ADVANCE(46);
-      if (lookahead == 'o') ADVANCE(47);
-      if (lookahead == 'r') ADVANCE(48);
-      if (lookahead == 'u') ADVANCE(49);
-      if (lookahead == 'y') ADVANCE(50);
-      END_STATE();
-    case 9:
-      if (lookahead == 'a') ADVANCE(51);
-      if (lookahead == 'h') ADVANCE(52);
-      if (lookahead == 'i') ADVANCE(53);
-      if (lookahead == 'l') ADVANCE(54);
-      if (lookahead == 'm') ADVANCE(55);
-      if (lookahead == 'o') ADVANCE(56);
-      if (lookahead == 'w') ADVANCE(57);
-      END_STATE();
-    case 10:
-      if (lookahead == 'B') ADVANCE(58);
-      if (lookahead == 'a') ADVANCE(59);
-      if (lookahead == 'c') ADVANCE(60);
-      if (lookahead == 'e') ADVANCE(61);
-      if (lookahead == 'i') ADVANCE(62);
-      if (lookahead == 'r') ADVANCE(63);
-      if (lookahead == 'u') ADVANCE(64);
-      END_STATE();
-    case 11:
       ADVANCE_MAP(
-        'd', 65,
-        'f', 66,
-        'i', 67,
-        'n', 68,
-        'q', 69,
-        'r', 70,
-        't', 71,
-        'x', 72,
+        'd', 64,
+        'f', 65,
+        'i', 66,
+        'n', 67,
+        'q', 68,
+        'r', 69,
+        't', 70,
+        'x', 71,
       );
       END_STATE();
+    case 9:
+      if (lookahead == 'a') ADVANCE(72);
+      if (lookahead == 'i') ADVANCE(73);
+      if (lookahead == 'm') ADVANCE(74);
+      if (lookahead == 'o') ADVANCE(75);
+      if (lookahead == 'r') ADVANCE(76);
+      if (lookahead == 't') ADVANCE(77);
+      if (lookahead == 'u') ADVANCE(78);
+      END_STATE();
+    case 10:
+      if (lookahead == 'a') ADVANCE(79);
+      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 'u') ADVANCE(82);
+      END_STATE();
+    case 11:
+      ACCEPT_TOKEN(anon_sym_h);
+      if (lookahead == 'a') ADVANCE(83);
+      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'i') ADVANCE(85);
+      if (lookahead == 'o') ADVANCE(86);
+      END_STATE();
     case 12:
-      if (lookahead == 'a') ADVANCE(73);
-      if (lookahead == 'i') ADVANCE(74);
-      if (lookahead == 'm') ADVANCE(75);
-      if (lookahead == 'o') ADVANCE(76);
-      if (lookahead == 'r') ADVANCE(77);
-      if (lookahead == 't') ADVANCE(78);
-      if (lookahead == 'u') ADVANCE(79);
+      if (lookahead == 'f') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(88);
+      if (lookahead == 'n') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(90);
       END_STATE();
     case 13:
-      if (lookahead == 'a') ADVANCE(80);
-      if (lookahead == 'e') ADVANCE(81);
-      if (lookahead == 'r') ADVANCE(82);
-      if (lookahead == 'u') ADVANCE(83);
+      if (lookahead == 'o') ADVANCE(91);
+      if (lookahead == 'u') ADVANCE(92);
       END_STATE();
     case 14:
-      ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'o') ADVANCE(87);
+      ACCEPT_TOKEN(anon_sym_k);
+      if (lookahead == '-') ADVANCE(93);
+      if (lookahead == 'H') ADVANCE(94);
+      if (lookahead == 'V') ADVANCE(95);
+      if (lookahead == 'W') ADVANCE(96);
+      if (lookahead == 'e') ADVANCE(97);
+      if (lookahead == 'i') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(99);
       END_STATE();
     case 15:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(90);
-      if (lookahead == 's') ADVANCE(91);
+      if (lookahead == 'e') ADVANCE(100);
+      if (lookahead == 'i') ADVANCE(101);
+      if (lookahead == 'o') ADVANCE(102);
       END_STATE();
     case 16:
-      if (lookahead == 'o') ADVANCE(92);
-      if (lookahead == 'u') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(103);
+      if (lookahead == 'e') ADVANCE(104);
+      if (lookahead == 'i') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(106);
+      if (lookahead == 'o') ADVANCE(107);
+      if (lookahead == 's') ADVANCE(108);
       END_STATE();
     case 17:
-      ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(94);
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V') ADVANCE(96);
-      if (lookahead == 'W') ADVANCE(97);
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'm') ADVANCE(100);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 's') ADVANCE(112);
       END_STATE();
     case 18:
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'o') ADVANCE(103);
+      if (lookahead == 'c') ADVANCE(113);
+      if (lookahead == 'f') ADVANCE(114);
+      if (lookahead == 'h') ADVANCE(115);
+      if (lookahead == 'n') ADVANCE(116);
+      if (lookahead == 'p') ADVANCE(117);
+      if (lookahead == 'u') ADVANCE(118);
+      if (lookahead == 'v') ADVANCE(119);
       END_STATE();
     case 19:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(104);
-      if (lookahead == 'a') ADVANCE(105);
-      if (lookahead == 'e') ADVANCE(106);
-      if (lookahead == 'i') ADVANCE(107);
-      if (lookahead == 'm') ADVANCE(108);
-      if (lookahead == 'o') ADVANCE(109);
-      if (lookahead == 's') ADVANCE(110);
+      ADVANCE_MAP(
+        'a', 120,
+        'e', 121,
+        'h', 122,
+        'i', 123,
+        'l', 124,
+        'o', 125,
+        'r', 126,
+        'u', 127,
+      );
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(111);
-      if (lookahead == 'e') ADVANCE(112);
-      if (lookahead == 'o') ADVANCE(113);
-      if (lookahead == 's') ADVANCE(114);
-      END_STATE();
-    case 21:
-      if (lookahead == 'f') ADVANCE(115);
-      if (lookahead == 'h') ADVANCE(116);
-      if (lookahead == 'n') ADVANCE(117);
-      if (lookahead == 'p') ADVANCE(118);
-      if (lookahead == 'u') ADVANCE(119);
-      if (lookahead == 'v') ADVANCE(120);
-      END_STATE();
-    case 22:
-      if (lookahead == 'a') ADVANCE(121);
-      if (lookahead == 'e') ADVANCE(122);
-      if (lookahead == 'h') ADVANCE(123);
-      if (lookahead == 'i') ADVANCE(124);
-      if (lookahead == 'l') ADVANCE(125);
-      if (lookahead == 'o') ADVANCE(126);
-      if (lookahead == 'r') ADVANCE(127);
-      END_STATE();
-    case 23:
       if (lookahead == 'u') ADVANCE(128);
       END_STATE();
-    case 24:
+    case 21:
       if (lookahead == 'a') ADVANCE(129);
       if (lookahead == 'e') ADVANCE(130);
       if (lookahead == 'u') ADVANCE(131);
       END_STATE();
-    case 25:
+    case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
         'c', 132,
@@ -4632,7 +4943,7 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'w', 141,
       );
       END_STATE();
-    case 26:
+    case 23:
       ADVANCE_MAP(
         'a', 142,
         'e', 143,
@@ -4644,466 +4955,478 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'y', 149,
       );
       END_STATE();
-    case 27:
+    case 24:
       if (lookahead == 'V') ADVANCE(150);
       if (lookahead == 'W') ADVANCE(151);
       if (lookahead == 'n') ADVANCE(152);
       if (lookahead == 's') ADVANCE(153);
       END_STATE();
-    case 28:
+    case 25:
       if (lookahead == 'a') ADVANCE(154);
       if (lookahead == 'e') ADVANCE(155);
       if (lookahead == 'o') ADVANCE(156);
       END_STATE();
-    case 29:
+    case 26:
       if (lookahead == 'a') ADVANCE(157);
       if (lookahead == 'e') ADVANCE(158);
       if (lookahead == 'g') ADVANCE(159);
       if (lookahead == 'i') ADVANCE(160);
       END_STATE();
-    case 30:
+    case 27:
       if (lookahead == 'd') ADVANCE(161);
       if (lookahead == 'e') ADVANCE(162);
       END_STATE();
-    case 31:
+    case 28:
       if (lookahead == 'z') ADVANCE(163);
       END_STATE();
-    case 32:
+    case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
-    case 33:
+    case 30:
       if (lookahead == 'z') ADVANCE(164);
       END_STATE();
-    case 34:
+    case 31:
       if (lookahead == 'o') ADVANCE(165);
       END_STATE();
-    case 35:
+    case 32:
       if (lookahead == 'c') ADVANCE(166);
       END_STATE();
-    case 36:
+    case 33:
       if (lookahead == 'a') ADVANCE(167);
       if (lookahead == 'd') ADVANCE(168);
       END_STATE();
+    case 34:
+      if (lookahead == 't') ADVANCE(169);
+      END_STATE();
+    case 35:
+      if (lookahead == 'a') ADVANCE(170);
+      if (lookahead == 'l') ADVANCE(171);
+      END_STATE();
+    case 36:
+      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'o') ADVANCE(173);
+      END_STATE();
     case 37:
-      if (lookahead == 'a') ADVANCE(169);
-      if (lookahead == 'l') ADVANCE(170);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(174);
+      if (lookahead == 'p') ADVANCE(175);
+      if (lookahead == 's') ADVANCE(176);
       END_STATE();
     case 38:
-      if (lookahead == 'l') ADVANCE(171);
-      if (lookahead == 'o') ADVANCE(172);
+      if (lookahead == 't') ADVANCE(177);
       END_STATE();
     case 39:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(173);
-      if (lookahead == 'p') ADVANCE(174);
-      if (lookahead == 's') ADVANCE(175);
+      if (lookahead == 'a') ADVANCE(178);
       END_STATE();
     case 40:
-      if (lookahead == 't') ADVANCE(176);
+      if (lookahead == 'k') ADVANCE(179);
       END_STATE();
     case 41:
-      if (lookahead == 'a') ADVANCE(177);
-      END_STATE();
-    case 42:
-      if (lookahead == 'k') ADVANCE(178);
-      END_STATE();
-    case 43:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
+    case 42:
+      if (lookahead == 't') ADVANCE(180);
+      END_STATE();
+    case 43:
+      if (lookahead == 'e') ADVANCE(181);
+      END_STATE();
     case 44:
-      if (lookahead == 't') ADVANCE(179);
-      END_STATE();
-    case 45:
-      if (lookahead == 'l') ADVANCE(180);
-      if (lookahead == 'n') ADVANCE(181);
-      if (lookahead == 's') ADVANCE(182);
-      END_STATE();
-    case 46:
-      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'l') ADVANCE(182);
+      if (lookahead == 'n') ADVANCE(183);
       if (lookahead == 's') ADVANCE(184);
       END_STATE();
+    case 45:
+      if (lookahead == 'l') ADVANCE(185);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 46:
+      if (lookahead == 'w') ADVANCE(187);
+      END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(185);
+      if (lookahead == 'a') ADVANCE(188);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(189);
+      if (lookahead == 'm') ADVANCE(190);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(187);
-      if (lookahead == 'm') ADVANCE(188);
-      END_STATE();
-    case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
+    case 50:
+      if (lookahead == 'b') ADVANCE(191);
+      if (lookahead == 'l') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(193);
+      if (lookahead == 's') ADVANCE(194);
+      END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(189);
-      if (lookahead == 'l') ADVANCE(190);
-      if (lookahead == 'r') ADVANCE(191);
-      if (lookahead == 's') ADVANCE(192);
+      if (lookahead == 'a') ADVANCE(195);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(193);
+      if (lookahead == 'r') ADVANCE(196);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(194);
-      if (lookahead == 't') ADVANCE(195);
+      if (lookahead == 'a') ADVANCE(198);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(196);
-      END_STATE();
-    case 55:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
-    case 56:
-      if (lookahead == 'm') ADVANCE(197);
-      if (lookahead == 'n') ADVANCE(198);
-      if (lookahead == 'r') ADVANCE(199);
-      if (lookahead == 'u') ADVANCE(200);
-      if (lookahead == 'v') ADVANCE(201);
+    case 55:
+      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == 'n') ADVANCE(200);
+      if (lookahead == 'r') ADVANCE(201);
+      if (lookahead == 'u') ADVANCE(202);
+      if (lookahead == 'v') ADVANCE(203);
       END_STATE();
-    case 57:
+    case 56:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
+    case 57:
+      if (lookahead == 'W') ADVANCE(204);
+      if (lookahead == 'd') ADVANCE(205);
+      if (lookahead == 'i') ADVANCE(206);
+      if (lookahead == 'm') ADVANCE(207);
+      END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(202);
-      if (lookahead == 'd') ADVANCE(203);
-      if (lookahead == 'i') ADVANCE(204);
-      if (lookahead == 'm') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(208);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-') ADVANCE(209);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(207);
+      if (lookahead == 'g') ADVANCE(210);
+      if (lookahead == 'l') ADVANCE(211);
+      if (lookahead == 'v') ADVANCE(212);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(208);
-      if (lookahead == 'l') ADVANCE(209);
-      if (lookahead == 'v') ADVANCE(210);
+      if (lookahead == 'a') ADVANCE(213);
+      if (lookahead == 'p') ADVANCE(214);
+      if (lookahead == 'r') ADVANCE(215);
+      if (lookahead == 's') ADVANCE(216);
+      if (lookahead == 'v') ADVANCE(217);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(211);
-      if (lookahead == 'p') ADVANCE(212);
-      if (lookahead == 'r') ADVANCE(213);
-      if (lookahead == 's') ADVANCE(214);
-      if (lookahead == 'v') ADVANCE(215);
+      if (lookahead == 'i') ADVANCE(218);
       END_STATE();
     case 63:
-      if (lookahead == 'i') ADVANCE(216);
+      if (lookahead == 'e') ADVANCE(219);
+      if (lookahead == 'p') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(221);
       END_STATE();
     case 64:
-      if (lookahead == 'e') ADVANCE(217);
-      if (lookahead == 'p') ADVANCE(218);
-      if (lookahead == 't') ADVANCE(219);
+      if (lookahead == 'i') ADVANCE(222);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(220);
+      if (lookahead == 'f') ADVANCE(223);
       END_STATE();
     case 66:
-      if (lookahead == 'f') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(224);
       END_STATE();
     case 67:
-      if (lookahead == 'r') ADVANCE(222);
+      if (lookahead == 'd') ADVANCE(225);
       END_STATE();
     case 68:
-      if (lookahead == 'd') ADVANCE(223);
+      if (lookahead == 'u') ADVANCE(226);
       END_STATE();
     case 69:
-      if (lookahead == 'u') ADVANCE(224);
+      if (lookahead == 'p') ADVANCE(227);
       END_STATE();
     case 70:
-      if (lookahead == 'p') ADVANCE(225);
+      if (lookahead == 'r') ADVANCE(228);
       END_STATE();
     case 71:
-      if (lookahead == 'r') ADVANCE(226);
+      if (lookahead == 'c') ADVANCE(229);
+      if (lookahead == 'p') ADVANCE(230);
       END_STATE();
     case 72:
-      if (lookahead == 'c') ADVANCE(227);
-      if (lookahead == 'p') ADVANCE(228);
+      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'm') ADVANCE(232);
       END_STATE();
     case 73:
-      if (lookahead == 'i') ADVANCE(229);
-      if (lookahead == 'm') ADVANCE(230);
+      if (lookahead == 'g') ADVANCE(233);
+      if (lookahead == 'l') ADVANCE(234);
+      if (lookahead == 'x') ADVANCE(235);
       END_STATE();
     case 74:
-      if (lookahead == 'g') ADVANCE(231);
-      if (lookahead == 'l') ADVANCE(232);
-      if (lookahead == 'x') ADVANCE(233);
-      END_STATE();
-    case 75:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
+    case 75:
+      if (lookahead == 'l') ADVANCE(236);
+      if (lookahead == 'r') ADVANCE(237);
+      END_STATE();
     case 76:
-      if (lookahead == 'l') ADVANCE(234);
-      if (lookahead == 'r') ADVANCE(235);
+      if (lookahead == 'e') ADVANCE(238);
+      if (lookahead == 'o') ADVANCE(239);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(236);
-      if (lookahead == 'o') ADVANCE(237);
-      END_STATE();
-    case 78:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
+    case 78:
+      if (lookahead == 'l') ADVANCE(240);
+      END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(238);
+      if (lookahead == 'i') ADVANCE(241);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(239);
+      if (lookahead == 'n') ADVANCE(242);
       END_STATE();
     case 81:
-      if (lookahead == 'n') ADVANCE(240);
+      if (lookahead == 'o') ADVANCE(243);
       END_STATE();
     case 82:
-      if (lookahead == 'o') ADVANCE(241);
+      if (lookahead == 'e') ADVANCE(244);
       END_STATE();
     case 83:
-      if (lookahead == 'e') ADVANCE(242);
+      if (lookahead == 'a') ADVANCE(245);
+      if (lookahead == 't') ADVANCE(246);
       END_STATE();
     case 84:
-      if (lookahead == 'a') ADVANCE(243);
-      if (lookahead == 't') ADVANCE(244);
+      if (lookahead == 'i') ADVANCE(247);
       END_STATE();
     case 85:
-      if (lookahead == 'i') ADVANCE(245);
+      if (lookahead == 'g') ADVANCE(248);
       END_STATE();
     case 86:
-      if (lookahead == 'g') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'p') ADVANCE(250);
       END_STATE();
     case 87:
-      if (lookahead == 'l') ADVANCE(247);
-      if (lookahead == 'p') ADVANCE(248);
-      END_STATE();
-    case 88:
       ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
+    case 88:
+      if (lookahead == 'p') ADVANCE(251);
+      END_STATE();
     case 89:
-      if (lookahead == 'p') ADVANCE(249);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(252);
+      if (lookahead == 'p') ADVANCE(253);
+      if (lookahead == 's') ADVANCE(254);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(250);
-      if (lookahead == 'p') ADVANCE(251);
-      if (lookahead == 's') ADVANCE(252);
+      if (lookahead == 'o') ADVANCE(255);
       END_STATE();
     case 91:
-      if (lookahead == 'o') ADVANCE(253);
+      if (lookahead == 'i') ADVANCE(256);
       END_STATE();
     case 92:
-      if (lookahead == 'i') ADVANCE(254);
+      if (lookahead == 'm') ADVANCE(257);
+      if (lookahead == 'r') ADVANCE(258);
       END_STATE();
     case 93:
-      if (lookahead == 'm') ADVANCE(255);
-      if (lookahead == 'r') ADVANCE(256);
+      if (lookahead == 'f') ADVANCE(259);
       END_STATE();
     case 94:
-      if (lookahead == 'f') ADVANCE(257);
+      if (lookahead == 'z') ADVANCE(260);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(258);
-      END_STATE();
-    case 96:
       ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
-    case 97:
+    case 96:
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
+    case 97:
+      if (lookahead == 'y') ADVANCE(261);
+      END_STATE();
     case 98:
-      if (lookahead == 'y') ADVANCE(259);
+      if (lookahead == 'n') ADVANCE(262);
       END_STATE();
     case 99:
-      if (lookahead == 'n') ADVANCE(260);
-      END_STATE();
-    case 100:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
+    case 100:
+      if (lookahead == 't') ADVANCE(263);
+      END_STATE();
     case 101:
-      if (lookahead == 't') ADVANCE(261);
+      if (lookahead == 'c') ADVANCE(264);
+      if (lookahead == 'm') ADVANCE(265);
+      if (lookahead == 'n') ADVANCE(266);
       END_STATE();
     case 102:
-      if (lookahead == 'c') ADVANCE(262);
-      if (lookahead == 'm') ADVANCE(263);
-      if (lookahead == 'n') ADVANCE(264);
+      if (lookahead == 'a') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
+      if (lookahead == 'w') ADVANCE(269);
       END_STATE();
     case 103:
-      if (lookahead == 'a') ADVANCE(265);
-      if (lookahead == 's') ADVANCE(266);
-      if (lookahead == 'w') ADVANCE(267);
+      if (lookahead == 'x') ADVANCE(270);
       END_STATE();
     case 104:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'a') ADVANCE(271);
+      if (lookahead == 'd') ADVANCE(272);
+      if (lookahead == 't') ADVANCE(273);
       END_STATE();
     case 105:
-      if (lookahead == 'x') ADVANCE(268);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(274);
       END_STATE();
     case 106:
-      if (lookahead == 'a') ADVANCE(269);
-      if (lookahead == 'd') ADVANCE(270);
-      if (lookahead == 't') ADVANCE(271);
-      END_STATE();
-    case 107:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(272);
-      END_STATE();
-    case 108:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
-    case 109:
-      if (lookahead == 'd') ADVANCE(273);
+    case 107:
+      if (lookahead == 'd') ADVANCE(275);
       END_STATE();
-    case 110:
+    case 108:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
+    case 109:
+      if (lookahead == 'd') ADVANCE(276);
+      END_STATE();
+    case 110:
+      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 't') ADVANCE(278);
+      END_STATE();
     case 111:
-      if (lookahead == 'd') ADVANCE(274);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
       END_STATE();
     case 112:
-      if (lookahead == 'e') ADVANCE(275);
-      if (lookahead == 't') ADVANCE(276);
-      END_STATE();
-    case 113:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(277);
-      if (lookahead == 'm') ADVANCE(278);
-      END_STATE();
-    case 114:
       ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
-    case 115:
+    case 113:
+      if (lookahead == 'c') ADVANCE(281);
+      END_STATE();
+    case 114:
       ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
+    case 115:
+      if (lookahead == 'm') ADVANCE(282);
+      END_STATE();
     case 116:
-      if (lookahead == 'm') ADVANCE(279);
-      END_STATE();
-    case 117:
       ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(280);
-      END_STATE();
-    case 118:
-      if (lookahead == 'e') ADVANCE(281);
-      END_STATE();
-    case 119:
-      if (lookahead == 't') ADVANCE(282);
-      END_STATE();
-    case 120:
       if (lookahead == 'e') ADVANCE(283);
       END_STATE();
+    case 117:
+      if (lookahead == 'e') ADVANCE(284);
+      END_STATE();
+    case 118:
+      if (lookahead == 't') ADVANCE(285);
+      END_STATE();
+    case 119:
+      if (lookahead == 'e') ADVANCE(286);
+      END_STATE();
+    case 120:
+      if (lookahead == 'd') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
+      END_STATE();
     case 121:
-      if (lookahead == 'd') ADVANCE(284);
-      if (lookahead == 's') ADVANCE(285);
+      if (lookahead == 'p') ADVANCE(289);
+      if (lookahead == 'r') ADVANCE(290);
       END_STATE();
     case 122:
-      if (lookahead == 'p') ADVANCE(286);
-      if (lookahead == 'r') ADVANCE(287);
+      if (lookahead == 'a') ADVANCE(291);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(288);
+      if (lookahead == 'e') ADVANCE(292);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(289);
+      if (lookahead == 'a') ADVANCE(293);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(290);
+      if (lookahead == 'r') ADVANCE(294);
+      if (lookahead == 's') ADVANCE(295);
+      if (lookahead == 'w') ADVANCE(296);
       END_STATE();
     case 126:
-      if (lookahead == 'r') ADVANCE(291);
-      if (lookahead == 's') ADVANCE(292);
-      if (lookahead == 'w') ADVANCE(293);
+      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'o') ADVANCE(298);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(294);
-      if (lookahead == 'o') ADVANCE(295);
+      if (lookahead == 'b') ADVANCE(299);
+      if (lookahead == 't') ADVANCE(300);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(296);
+      if (lookahead == 'i') ADVANCE(301);
       END_STATE();
     case 129:
-      if (lookahead == 'd') ADVANCE(297);
-      if (lookahead == 't') ADVANCE(298);
+      if (lookahead == 'd') ADVANCE(302);
+      if (lookahead == 't') ADVANCE(303);
       END_STATE();
     case 130:
       ADVANCE_MAP(
-        'a', 299,
-        'c', 300,
-        'f', 301,
-        'j', 302,
-        'p', 303,
-        's', 304,
-        't', 305,
-        'v', 306,
+        'a', 304,
+        'c', 305,
+        'f', 306,
+        'j', 307,
+        'p', 308,
+        's', 309,
+        't', 310,
+        'v', 311,
       );
       END_STATE();
     case 131:
-      if (lookahead == 'l') ADVANCE(307);
-      if (lookahead == 'n') ADVANCE(308);
-      if (lookahead == 'r') ADVANCE(309);
+      if (lookahead == 'l') ADVANCE(312);
+      if (lookahead == 'n') ADVANCE(313);
+      if (lookahead == 'r') ADVANCE(314);
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'a') ADVANCE(315);
       END_STATE();
     case 133:
-      if (lookahead == 'n') ADVANCE(311);
-      if (lookahead == 'r') ADVANCE(312);
-      if (lookahead == 's') ADVANCE(313);
+      if (lookahead == 'n') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 's') ADVANCE(318);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(314);
-      if (lookahead == 'e') ADVANCE(315);
-      if (lookahead == 'o') ADVANCE(316);
-      if (lookahead == 'u') ADVANCE(317);
-      END_STATE();
-    case 135:
-      if (lookahead == 'n') ADVANCE(318);
-      if (lookahead == 't') ADVANCE(319);
-      if (lookahead == 'z') ADVANCE(320);
-      END_STATE();
-    case 136:
-      if (lookahead == 'r') ADVANCE(321);
-      END_STATE();
-    case 137:
+      if (lookahead == 'a') ADVANCE(319);
+      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'o') ADVANCE(321);
       if (lookahead == 'u') ADVANCE(322);
       END_STATE();
+    case 135:
+      if (lookahead == 'n') ADVANCE(323);
+      if (lookahead == 't') ADVANCE(324);
+      if (lookahead == 'z') ADVANCE(325);
+      END_STATE();
+    case 136:
+      if (lookahead == 'r') ADVANCE(326);
+      END_STATE();
+    case 137:
+      if (lookahead == 'u') ADVANCE(327);
+      END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(323);
-      if (lookahead == 'l') ADVANCE(324);
-      if (lookahead == 'r') ADVANCE(325);
+      if (lookahead == 'a') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'o') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(331);
       END_STATE();
     case 139:
-      if (lookahead == 'b') ADVANCE(326);
+      if (lookahead == 'b') ADVANCE(332);
       END_STATE();
     case 140:
-      if (lookahead == 'a') ADVANCE(327);
-      if (lookahead == 'r') ADVANCE(328);
+      if (lookahead == 'a') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
       END_STATE();
     case 141:
-      if (lookahead == 'i') ADVANCE(329);
-      if (lookahead == 'r') ADVANCE(330);
+      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(336);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(331);
+      if (lookahead == 'i') ADVANCE(337);
+      if (lookahead == 'k') ADVANCE(338);
       END_STATE();
     case 143:
-      if (lookahead == 'e') ADVANCE(332);
-      if (lookahead == 'm') ADVANCE(333);
+      if (lookahead == 'e') ADVANCE(339);
+      if (lookahead == 'm') ADVANCE(340);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(334);
-      if (lookahead == 'r') ADVANCE(335);
+      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'r') ADVANCE(342);
       END_STATE();
     case 145:
       ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(336);
+      if (lookahead == 't') ADVANCE(343);
       END_STATE();
     case 146:
-      if (lookahead == 'a') ADVANCE(337);
+      if (lookahead == 'a') ADVANCE(344);
       END_STATE();
     case 147:
-      if (lookahead == 'n') ADVANCE(338);
+      if (lookahead == 'n') ADVANCE(345);
       END_STATE();
     case 148:
-      if (lookahead == 'o') ADVANCE(339);
+      if (lookahead == 'o') ADVANCE(346);
       END_STATE();
     case 149:
-      if (lookahead == 'p') ADVANCE(340);
+      if (lookahead == 'p') ADVANCE(347);
       END_STATE();
     case 150:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -5112,41 +5435,42 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 152:
-      if (lookahead == 'd') ADVANCE(341);
-      if (lookahead == 't') ADVANCE(342);
+      if (lookahead == 'd') ADVANCE(348);
+      if (lookahead == 't') ADVANCE(349);
       END_STATE();
     case 153:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(344);
+      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'r') ADVANCE(352);
       END_STATE();
     case 155:
-      if (lookahead == 'l') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(353);
       END_STATE();
     case 156:
-      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'l') ADVANCE(354);
       END_STATE();
     case 157:
-      if (lookahead == 'v') ADVANCE(347);
-      if (lookahead == 'y') ADVANCE(348);
+      if (lookahead == 'v') ADVANCE(355);
+      if (lookahead == 'y') ADVANCE(356);
       END_STATE();
     case 158:
-      if (lookahead == 't') ADVANCE(349);
+      if (lookahead == 't') ADVANCE(357);
       END_STATE();
     case 159:
-      if (lookahead == 's') ADVANCE(350);
+      if (lookahead == 's') ADVANCE(358);
       END_STATE();
     case 160:
-      if (lookahead == 'r') ADVANCE(351);
-      if (lookahead == 't') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(359);
+      if (lookahead == 't') ADVANCE(360);
       END_STATE();
     case 161:
       ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 162:
-      if (lookahead == 's') ADVANCE(353);
+      if (lookahead == 's') ADVANCE(361);
       END_STATE();
     case 163:
       ACCEPT_TOKEN(anon_sym_GHz);
@@ -5155,2951 +5479,3064 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 165:
-      if (lookahead == 'v') ADVANCE(354);
+      if (lookahead == 'v') ADVANCE(362);
       END_STATE();
     case 166:
-      if (lookahead == 'u') ADVANCE(355);
+      if (lookahead == 'u') ADVANCE(363);
       END_STATE();
     case 167:
-      if (lookahead == 'p') ADVANCE(356);
+      if (lookahead == 'p') ADVANCE(364);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(357);
+      if (lookahead == 'e') ADVANCE(365);
       END_STATE();
     case 169:
-      if (lookahead == 'i') ADVANCE(358);
+      if (lookahead == 'e') ADVANCE(366);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'i') ADVANCE(367);
       END_STATE();
     case 171:
-      if (lookahead == 'o') ADVANCE(359);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 172:
-      if (lookahead == 'n') ADVANCE(360);
+      if (lookahead == 'o') ADVANCE(368);
       END_STATE();
     case 173:
-      if (lookahead == 'i') ADVANCE(361);
+      if (lookahead == 'n') ADVANCE(369);
       END_STATE();
     case 174:
-      if (lookahead == 'l') ADVANCE(362);
+      if (lookahead == 'i') ADVANCE(370);
       END_STATE();
     case 175:
-      if (lookahead == 'l') ADVANCE(363);
+      if (lookahead == 'l') ADVANCE(371);
       END_STATE();
     case 176:
-      if (lookahead == 'e') ADVANCE(364);
+      if (lookahead == 'l') ADVANCE(372);
       END_STATE();
     case 177:
-      if (lookahead == 'r') ADVANCE(365);
+      if (lookahead == 'e') ADVANCE(373);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'r') ADVANCE(374);
       END_STATE();
     case 179:
-      if (lookahead == 'h') ADVANCE(366);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 180:
-      if (lookahead == 'u') ADVANCE(367);
+      if (lookahead == 'h') ADVANCE(375);
       END_STATE();
     case 181:
-      if (lookahead == 'd') ADVANCE(368);
+      if (lookahead == 'r') ADVANCE(376);
       END_STATE();
     case 182:
-      if (lookahead == 'e') ADVANCE(369);
+      if (lookahead == 'u') ADVANCE(377);
       END_STATE();
     case 183:
-      if (lookahead == 'o') ADVANCE(370);
+      if (lookahead == 'd') ADVANCE(378);
       END_STATE();
     case 184:
-      if (lookahead == 'i') ADVANCE(371);
+      if (lookahead == 'e') ADVANCE(379);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'o') ADVANCE(380);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(372);
-      if (lookahead == 'n') ADVANCE(373);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 187:
-      if (lookahead == 'l') ADVANCE(374);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 188:
-      if (lookahead == 'p') ADVANCE(375);
+      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'n') ADVANCE(383);
       END_STATE();
     case 189:
-      if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'l') ADVANCE(384);
       END_STATE();
     case 190:
-      if (lookahead == 'i') ADVANCE(377);
+      if (lookahead == 'p') ADVANCE(385);
       END_STATE();
     case 191:
-      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 'l') ADVANCE(386);
       END_STATE();
     case 192:
-      if (lookahead == 'c') ADVANCE(379);
+      if (lookahead == 'i') ADVANCE(387);
       END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(380);
+      if (lookahead == 'r') ADVANCE(388);
       END_STATE();
     case 194:
-      if (lookahead == 'c') ADVANCE(381);
+      if (lookahead == 'c') ADVANCE(389);
       END_STATE();
     case 195:
-      if (lookahead == 'y') ADVANCE(382);
+      if (lookahead == 'i') ADVANCE(390);
       END_STATE();
     case 196:
-      if (lookahead == 'd') ADVANCE(383);
-      if (lookahead == 's') ADVANCE(384);
+      if (lookahead == 'c') ADVANCE(391);
       END_STATE();
     case 197:
-      if (lookahead == 'b') ADVANCE(385);
+      if (lookahead == 'y') ADVANCE(392);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(386);
-      if (lookahead == 'f') ADVANCE(387);
-      if (lookahead == 'n') ADVANCE(388);
-      if (lookahead == 's') ADVANCE(389);
+      if (lookahead == 'd') ADVANCE(393);
+      if (lookahead == 's') ADVANCE(394);
       END_STATE();
     case 199:
-      if (lookahead == 'r') ADVANCE(390);
+      if (lookahead == 'b') ADVANCE(395);
       END_STATE();
     case 200:
-      if (lookahead == 'p') ADVANCE(391);
+      if (lookahead == 'd') ADVANCE(396);
+      if (lookahead == 'f') ADVANCE(397);
+      if (lookahead == 'n') ADVANCE(398);
+      if (lookahead == 's') ADVANCE(399);
       END_STATE();
     case 201:
-      if (lookahead == 'e') ADVANCE(392);
+      if (lookahead == 'r') ADVANCE(400);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'p') ADVANCE(401);
       END_STATE();
     case 203:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 206:
-      if (lookahead == 'a') ADVANCE(393);
-      if (lookahead == 'e') ADVANCE(394);
-      END_STATE();
-    case 207:
-      if (lookahead == 'i') ADVANCE(395);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(396);
-      if (lookahead == 'F') ADVANCE(397);
-      END_STATE();
-    case 209:
-      if (lookahead == 'a') ADVANCE(398);
-      END_STATE();
-    case 210:
-      if (lookahead == 'i') ADVANCE(399);
-      END_STATE();
-    case 211:
-      if (lookahead == 'm') ADVANCE(400);
-      END_STATE();
-    case 212:
-      if (lookahead == 'l') ADVANCE(401);
-      END_STATE();
-    case 213:
       if (lookahead == 'e') ADVANCE(402);
       END_STATE();
-    case 214:
-      if (lookahead == 'p') ADVANCE(403);
-      if (lookahead == 't') ADVANCE(404);
+    case 204:
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
-    case 215:
+    case 205:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(anon_sym_dBm);
+      END_STATE();
+    case 208:
+      if (lookahead == 'a') ADVANCE(403);
+      if (lookahead == 'e') ADVANCE(404);
+      END_STATE();
+    case 209:
       if (lookahead == 'i') ADVANCE(405);
       END_STATE();
+    case 210:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(406);
+      if (lookahead == 'F') ADVANCE(407);
+      END_STATE();
+    case 211:
+      if (lookahead == 'a') ADVANCE(408);
+      END_STATE();
+    case 212:
+      if (lookahead == 'i') ADVANCE(409);
+      END_STATE();
+    case 213:
+      if (lookahead == 'm') ADVANCE(410);
+      END_STATE();
+    case 214:
+      if (lookahead == 'l') ADVANCE(411);
+      END_STATE();
+    case 215:
+      if (lookahead == 'e') ADVANCE(412);
+      END_STATE();
     case 216:
-      if (lookahead == 'f') ADVANCE(406);
+      if (lookahead == 'p') ADVANCE(413);
+      if (lookahead == 't') ADVANCE(414);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 218:
-      if (lookahead == 'l') ADVANCE(407);
+      if (lookahead == 'f') ADVANCE(416);
       END_STATE();
     case 219:
-      if (lookahead == 'y') ADVANCE(408);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 220:
-      if (lookahead == 't') ADVANCE(409);
-      END_STATE();
-    case 221:
-      if (lookahead == 'i') ADVANCE(410);
-      END_STATE();
-    case 222:
-      if (lookahead == 'p') ADVANCE(411);
-      END_STATE();
-    case 223:
-      if (lookahead == 's') ADVANCE(412);
-      END_STATE();
-    case 224:
-      if (lookahead == 'a') ADVANCE(413);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 226:
-      if (lookahead == 's') ADVANCE(414);
-      END_STATE();
-    case 227:
-      if (lookahead == 'e') ADVANCE(415);
-      END_STATE();
-    case 228:
-      if (lookahead == 'e') ADVANCE(416);
-      END_STATE();
-    case 229:
       if (lookahead == 'l') ADVANCE(417);
       END_STATE();
+    case 221:
+      if (lookahead == 'y') ADVANCE(418);
+      END_STATE();
+    case 222:
+      if (lookahead == 't') ADVANCE(419);
+      END_STATE();
+    case 223:
+      if (lookahead == 'i') ADVANCE(420);
+      END_STATE();
+    case 224:
+      if (lookahead == 'p') ADVANCE(421);
+      END_STATE();
+    case 225:
+      if (lookahead == 's') ADVANCE(422);
+      END_STATE();
+    case 226:
+      if (lookahead == 'a') ADVANCE(423);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 228:
+      if (lookahead == 's') ADVANCE(424);
+      END_STATE();
+    case 229:
+      if (lookahead == 'e') ADVANCE(425);
+      END_STATE();
     case 230:
-      if (lookahead == 'i') ADVANCE(418);
+      if (lookahead == 'e') ADVANCE(426);
       END_STATE();
     case 231:
-      if (lookahead == 'u') ADVANCE(419);
-      END_STATE();
-    case 232:
-      if (lookahead == 't') ADVANCE(420);
-      END_STATE();
-    case 233:
-      if (lookahead == 'e') ADVANCE(421);
-      END_STATE();
-    case 234:
-      if (lookahead == 'd') ADVANCE(422);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(423);
-      END_STATE();
-    case 236:
-      if (lookahead == 'e') ADVANCE(424);
-      if (lookahead == 'q') ADVANCE(425);
-      END_STATE();
-    case 237:
-      if (lookahead == 'm') ADVANCE(426);
-      END_STATE();
-    case 238:
       if (lookahead == 'l') ADVANCE(427);
       END_STATE();
+    case 232:
+      if (lookahead == 'i') ADVANCE(428);
+      END_STATE();
+    case 233:
+      if (lookahead == 'u') ADVANCE(429);
+      END_STATE();
+    case 234:
+      if (lookahead == 't') ADVANCE(430);
+      END_STATE();
+    case 235:
+      if (lookahead == 'e') ADVANCE(431);
+      END_STATE();
+    case 236:
+      if (lookahead == 'd') ADVANCE(432);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(433);
+      END_STATE();
+    case 238:
+      if (lookahead == 'e') ADVANCE(434);
+      if (lookahead == 'q') ADVANCE(435);
+      END_STATE();
     case 239:
-      if (lookahead == 'n') ADVANCE(428);
+      if (lookahead == 'm') ADVANCE(436);
       END_STATE();
     case 240:
-      if (lookahead == 'e') ADVANCE(429);
+      if (lookahead == 'l') ADVANCE(437);
       END_STATE();
     case 241:
-      if (lookahead == 'u') ADVANCE(430);
+      if (lookahead == 'n') ADVANCE(438);
       END_STATE();
     case 242:
-      if (lookahead == 's') ADVANCE(431);
+      if (lookahead == 'e') ADVANCE(439);
       END_STATE();
     case 243:
-      if (lookahead == 't') ADVANCE(432);
+      if (lookahead == 'u') ADVANCE(440);
       END_STATE();
     case 244:
-      if (lookahead == 'a') ADVANCE(433);
+      if (lookahead == 's') ADVANCE(441);
       END_STATE();
     case 245:
-      if (lookahead == 'g') ADVANCE(434);
+      if (lookahead == 't') ADVANCE(442);
       END_STATE();
     case 246:
-      if (lookahead == 'h') ADVANCE(435);
+      if (lookahead == 'a') ADVANCE(443);
       END_STATE();
     case 247:
-      if (lookahead == 'd') ADVANCE(436);
+      if (lookahead == 'g') ADVANCE(444);
       END_STATE();
     case 248:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(445);
       END_STATE();
     case 249:
-      if (lookahead == 'e') ADVANCE(437);
+      if (lookahead == 'd') ADVANCE(446);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(438);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 251:
-      if (lookahead == 'u') ADVANCE(439);
+      if (lookahead == 'e') ADVANCE(447);
       END_STATE();
     case 252:
-      if (lookahead == 't') ADVANCE(440);
-      END_STATE();
-    case 253:
-      if (lookahead == 'l') ADVANCE(441);
-      END_STATE();
-    case 254:
-      if (lookahead == 'n') ADVANCE(442);
-      END_STATE();
-    case 255:
-      if (lookahead == 'p') ADVANCE(443);
-      END_STATE();
-    case 256:
-      if (lookahead == 'i') ADVANCE(444);
-      END_STATE();
-    case 257:
-      if (lookahead == 'a') ADVANCE(445);
-      END_STATE();
-    case 258:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 259:
-      if (lookahead == 'e') ADVANCE(446);
-      END_STATE();
-    case 260:
-      if (lookahead == 'd') ADVANCE(447);
-      END_STATE();
-    case 261:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 262:
       if (lookahead == 'e') ADVANCE(448);
       END_STATE();
-    case 263:
-      if (lookahead == 'i') ADVANCE(449);
+    case 253:
+      if (lookahead == 'u') ADVANCE(449);
       END_STATE();
-    case 264:
-      if (lookahead == 'e') ADVANCE(450);
-      if (lookahead == 'k') ADVANCE(451);
+    case 254:
+      if (lookahead == 't') ADVANCE(450);
       END_STATE();
-    case 265:
-      if (lookahead == 'd') ADVANCE(452);
+    case 255:
+      if (lookahead == 'l') ADVANCE(451);
       END_STATE();
-    case 266:
-      if (lookahead == 's') ADVANCE(453);
+    case 256:
+      if (lookahead == 'n') ADVANCE(452);
       END_STATE();
-    case 267:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 257:
+      if (lookahead == 'p') ADVANCE(453);
       END_STATE();
-    case 268:
+    case 258:
       if (lookahead == 'i') ADVANCE(454);
       END_STATE();
-    case 269:
-      if (lookahead == 'n') ADVANCE(455);
+    case 259:
+      if (lookahead == 'a') ADVANCE(455);
       END_STATE();
-    case 270:
-      if (lookahead == 'i') ADVANCE(456);
+    case 260:
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
-    case 271:
-      if (lookahead == 'e') ADVANCE(457);
+    case 261:
+      if (lookahead == 'e') ADVANCE(456);
       END_STATE();
-    case 272:
-      ACCEPT_TOKEN(anon_sym_min);
+    case 262:
+      if (lookahead == 'd') ADVANCE(457);
       END_STATE();
-    case 273:
+    case 263:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 264:
       if (lookahead == 'e') ADVANCE(458);
       END_STATE();
+    case 265:
+      if (lookahead == 'i') ADVANCE(459);
+      END_STATE();
+    case 266:
+      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'k') ADVANCE(461);
+      END_STATE();
+    case 267:
+      if (lookahead == 'd') ADVANCE(462);
+      END_STATE();
+    case 268:
+      if (lookahead == 's') ADVANCE(463);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 270:
+      if (lookahead == 'i') ADVANCE(464);
+      END_STATE();
+    case 271:
+      if (lookahead == 'n') ADVANCE(465);
+      END_STATE();
+    case 272:
+      if (lookahead == 'i') ADVANCE(466);
+      END_STATE();
+    case 273:
+      if (lookahead == 'e') ADVANCE(467);
+      END_STATE();
     case 274:
-      if (lookahead == '2') ADVANCE(459);
-      if (lookahead == '8') ADVANCE(460);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 275:
-      if (lookahead == 'd') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 276:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(469);
+      if (lookahead == '8') ADVANCE(470);
       END_STATE();
     case 277:
-      if (lookahead == 's') ADVANCE(462);
+      if (lookahead == 'd') ADVANCE(471);
       END_STATE();
     case 278:
-      if (lookahead == 'i') ADVANCE(463);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 279:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(464);
-      if (lookahead == 's') ADVANCE(465);
+      if (lookahead == 's') ADVANCE(472);
       END_STATE();
     case 280:
-      if (lookahead == '-') ADVANCE(466);
+      if (lookahead == 'i') ADVANCE(473);
       END_STATE();
     case 281:
-      if (lookahead == 'n') ADVANCE(467);
+      if (lookahead == 'u') ADVANCE(474);
       END_STATE();
     case 282:
-      if (lookahead == 'e') ADVANCE(468);
-      if (lookahead == 'p') ADVANCE(469);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(475);
+      if (lookahead == 's') ADVANCE(476);
       END_STATE();
     case 283:
-      if (lookahead == 'r') ADVANCE(470);
+      if (lookahead == '-') ADVANCE(477);
       END_STATE();
     case 284:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'n') ADVANCE(478);
       END_STATE();
     case 285:
-      if (lookahead == 's') ADVANCE(471);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(479);
+      if (lookahead == 'p') ADVANCE(480);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 'r') ADVANCE(481);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(472);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 288:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 's') ADVANCE(482);
       END_STATE();
     case 289:
-      if (lookahead == 'c') ADVANCE(474);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 290:
-      if (lookahead == 'c') ADVANCE(475);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(483);
       END_STATE();
     case 291:
-      if (lookahead == 't') ADVANCE(476);
+      if (lookahead == 's') ADVANCE(484);
       END_STATE();
     case 292:
-      if (lookahead == 'i') ADVANCE(477);
+      if (lookahead == 'c') ADVANCE(485);
       END_STATE();
     case 293:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'c') ADVANCE(486);
       END_STATE();
     case 294:
-      if (lookahead == 'a') ADVANCE(479);
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
     case 295:
-      if (lookahead == 'f') ADVANCE(480);
-      if (lookahead == 't') ADVANCE(481);
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(482);
-      END_STATE();
-    case 297:
-      if (lookahead == 'i') ADVANCE(483);
-      END_STATE();
-    case 298:
-      if (lookahead == 'e') ADVANCE(484);
-      if (lookahead == 'i') ADVANCE(485);
-      END_STATE();
-    case 299:
-      if (lookahead == 'c') ADVANCE(486);
-      if (lookahead == 'd') ADVANCE(487);
-      if (lookahead == 'l') ADVANCE(488);
-      END_STATE();
-    case 300:
       if (lookahead == 'e') ADVANCE(489);
       END_STATE();
+    case 297:
+      if (lookahead == 'a') ADVANCE(490);
+      END_STATE();
+    case 298:
+      if (lookahead == 'f') ADVANCE(491);
+      if (lookahead == 't') ADVANCE(492);
+      END_STATE();
+    case 299:
+      if (lookahead == 'l') ADVANCE(493);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(490);
-      if (lookahead == 'l') ADVANCE(491);
+      if (lookahead == 'e') ADVANCE(494);
       END_STATE();
     case 302:
-      if (lookahead == 'e') ADVANCE(492);
+      if (lookahead == 'i') ADVANCE(495);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(493);
+      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 304:
-      if (lookahead == 'i') ADVANCE(494);
-      if (lookahead == 'o') ADVANCE(495);
-      END_STATE();
-    case 305:
-      if (lookahead == 'u') ADVANCE(496);
-      END_STATE();
-    case 306:
-      if (lookahead == 'e') ADVANCE(497);
-      END_STATE();
-    case 307:
-      if (lookahead == 'e') ADVANCE(498);
-      END_STATE();
-    case 308:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 309:
-      if (lookahead == 'a') ADVANCE(499);
-      END_STATE();
-    case 310:
+      if (lookahead == 'c') ADVANCE(498);
+      if (lookahead == 'd') ADVANCE(499);
       if (lookahead == 'l') ADVANCE(500);
       END_STATE();
+    case 305:
+      if (lookahead == 'e') ADVANCE(501);
+      END_STATE();
+    case 306:
+      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'l') ADVANCE(503);
+      END_STATE();
+    case 307:
+      if (lookahead == 'e') ADVANCE(504);
+      END_STATE();
+    case 308:
+      if (lookahead == 'e') ADVANCE(505);
+      END_STATE();
+    case 309:
+      if (lookahead == 'i') ADVANCE(506);
+      if (lookahead == 'o') ADVANCE(507);
+      END_STATE();
+    case 310:
+      if (lookahead == 'u') ADVANCE(508);
+      END_STATE();
     case 311:
-      if (lookahead == 's') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(509);
       END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(502);
-      if (lookahead == 'v') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
     case 313:
-      if (lookahead == 's') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 314:
-      if (lookahead == 'r') ADVANCE(505);
+      if (lookahead == 'a') ADVANCE(511);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'l') ADVANCE(512);
       END_STATE();
     case 316:
-      if (lookahead == 'r') ADVANCE(507);
+      if (lookahead == 's') ADVANCE(513);
       END_STATE();
     case 317:
-      if (lookahead == 'n') ADVANCE(508);
+      if (lookahead == 'i') ADVANCE(514);
+      if (lookahead == 'v') ADVANCE(515);
       END_STATE();
     case 318:
-      if (lookahead == 'a') ADVANCE(509);
-      if (lookahead == 'c') ADVANCE(510);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(511);
+      if (lookahead == 'r') ADVANCE(517);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 321:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'r') ADVANCE(519);
       END_STATE();
     case 322:
-      if (lookahead == 'r') ADVANCE(513);
+      if (lookahead == 'n') ADVANCE(520);
       END_STATE();
     case 323:
-      if (lookahead == 'c') ADVANCE(514);
+      if (lookahead == 'a') ADVANCE(521);
+      if (lookahead == 'c') ADVANCE(522);
       END_STATE();
     case 324:
-      if (lookahead == 'i') ADVANCE(515);
+      if (lookahead == 'e') ADVANCE(523);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(517);
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 327:
-      if (lookahead == 't') ADVANCE(518);
+      if (lookahead == 'r') ADVANCE(525);
       END_STATE();
     case 328:
-      if (lookahead == 'a') ADVANCE(519);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 329:
-      if (lookahead == 't') ADVANCE(520);
+      if (lookahead == 'i') ADVANCE(527);
       END_STATE();
     case 330:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(528);
       END_STATE();
     case 331:
-      if (lookahead == 'l') ADVANCE(521);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_tee);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(530);
       END_STATE();
     case 333:
-      if (lookahead == 'p') ADVANCE(522);
+      if (lookahead == 't') ADVANCE(531);
       END_STATE();
     case 334:
-      if (lookahead == 'n') ADVANCE(523);
+      if (lookahead == 'a') ADVANCE(532);
       END_STATE();
     case 335:
-      if (lookahead == 'e') ADVANCE(524);
-      if (lookahead == 'o') ADVANCE(525);
+      if (lookahead == 't') ADVANCE(533);
       END_STATE();
     case 336:
-      if (lookahead == 'a') ADVANCE(526);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 337:
-      if (lookahead == 'n') ADVANCE(527);
+      if (lookahead == 'l') ADVANCE(534);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 339:
-      if (lookahead == '-') ADVANCE(529);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 340:
-      if (lookahead == 'i') ADVANCE(530);
+      if (lookahead == 'p') ADVANCE(536);
       END_STATE();
     case 341:
-      if (lookahead == 'e') ADVANCE(531);
+      if (lookahead == 'n') ADVANCE(537);
       END_STATE();
     case 342:
-      if (lookahead == 'i') ADVANCE(532);
+      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'o') ADVANCE(539);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'a') ADVANCE(540);
       END_STATE();
     case 344:
-      if (lookahead == 'i') ADVANCE(533);
+      if (lookahead == 'n') ADVANCE(541);
       END_STATE();
     case 345:
-      if (lookahead == 'o') ADVANCE(534);
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
     case 346:
-      if (lookahead == 't') ADVANCE(535);
+      if (lookahead == '-') ADVANCE(543);
       END_STATE();
     case 347:
-      if (lookahead == 'e') ADVANCE(536);
+      if (lookahead == 'i') ADVANCE(544);
       END_STATE();
     case 348:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(537);
+      if (lookahead == 'e') ADVANCE(545);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'i') ADVANCE(546);
       END_STATE();
     case 350:
-      if (lookahead == '8') ADVANCE(538);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 351:
-      if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'i') ADVANCE(547);
       END_STATE();
     case 352:
-      if (lookahead == 'h') ADVANCE(540);
+      if (lookahead == 'i') ADVANCE(548);
       END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'o') ADVANCE(549);
       END_STATE();
     case 354:
-      if (lookahead == 'e') ADVANCE(541);
+      if (lookahead == 't') ADVANCE(550);
       END_STATE();
     case 355:
-      if (lookahead == 'r') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 356:
-      if (lookahead == 't') ADVANCE(543);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(552);
       END_STATE();
     case 357:
-      if (lookahead == 'd') ADVANCE(544);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 358:
-      if (lookahead == 'n') ADVANCE(545);
+      if (lookahead == '8') ADVANCE(553);
       END_STATE();
     case 359:
-      if (lookahead == 'c') ADVANCE(546);
+      if (lookahead == 'e') ADVANCE(554);
       END_STATE();
     case 360:
-      if (lookahead == 'e') ADVANCE(547);
+      if (lookahead == 'h') ADVANCE(555);
       END_STATE();
     case 361:
-      if (lookahead == 'e') ADVANCE(548);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 362:
-      if (lookahead == 'i') ADVANCE(549);
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
     case 363:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'r') ADVANCE(557);
       END_STATE();
     case 364:
-      if (lookahead == 'n') ADVANCE(550);
+      if (lookahead == 't') ADVANCE(558);
       END_STATE();
     case 365:
-      if (lookahead == 't') ADVANCE(551);
+      if (lookahead == 'd') ADVANCE(559);
       END_STATE();
     case 366:
-      if (lookahead == 'o') ADVANCE(552);
+      if (lookahead == 'r') ADVANCE(560);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(553);
+      if (lookahead == 'n') ADVANCE(561);
       END_STATE();
     case 368:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(562);
       END_STATE();
     case 369:
-      if (lookahead == 'l') ADVANCE(555);
+      if (lookahead == 'e') ADVANCE(563);
       END_STATE();
     case 370:
-      if (lookahead == 'w') ADVANCE(556);
+      if (lookahead == 'e') ADVANCE(564);
       END_STATE();
     case 371:
-      if (lookahead == 'd') ADVANCE(557);
+      if (lookahead == 'i') ADVANCE(565);
       END_STATE();
     case 372:
-      if (lookahead == 'd') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 373:
-      if (lookahead == 'c') ADVANCE(559);
+      if (lookahead == 'n') ADVANCE(566);
       END_STATE();
     case 374:
-      if (lookahead == 'i') ADVANCE(560);
+      if (lookahead == 't') ADVANCE(567);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'o') ADVANCE(568);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(561);
+      if (lookahead == 'a') ADVANCE(569);
       END_STATE();
     case 377:
-      if (lookahead == 'b') ADVANCE(562);
+      if (lookahead == 'n') ADVANCE(570);
       END_STATE();
     case 378:
-      if (lookahead == 'i') ADVANCE(563);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(571);
       END_STATE();
     case 379:
-      if (lookahead == 'a') ADVANCE(564);
+      if (lookahead == 'l') ADVANCE(572);
       END_STATE();
     case 380:
-      if (lookahead == 'n') ADVANCE(565);
+      if (lookahead == 'w') ADVANCE(573);
       END_STATE();
     case 381:
-      if (lookahead == 'u') ADVANCE(566);
+      if (lookahead == 'd') ADVANCE(574);
       END_STATE();
     case 382:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'd') ADVANCE(575);
       END_STATE();
     case 383:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'c') ADVANCE(576);
       END_STATE();
     case 384:
-      if (lookahead == 's') ADVANCE(567);
+      if (lookahead == 'i') ADVANCE(577);
       END_STATE();
     case 385:
-      if (lookahead == 'i') ADVANCE(568);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 386:
-      if (lookahead == 'i') ADVANCE(569);
-      if (lookahead == 'u') ADVANCE(570);
+      if (lookahead == 'e') ADVANCE(578);
       END_STATE();
     case 387:
-      if (lookahead == 'i') ADVANCE(571);
+      if (lookahead == 'b') ADVANCE(579);
       END_STATE();
     case 388:
-      if (lookahead == 'e') ADVANCE(572);
+      if (lookahead == 'i') ADVANCE(580);
       END_STATE();
     case 389:
-      if (lookahead == 't') ADVANCE(573);
+      if (lookahead == 'a') ADVANCE(581);
       END_STATE();
     case 390:
-      if (lookahead == 'e') ADVANCE(574);
+      if (lookahead == 'n') ADVANCE(582);
       END_STATE();
     case 391:
-      if (lookahead == 'l') ADVANCE(575);
+      if (lookahead == 'u') ADVANCE(583);
       END_STATE();
     case 392:
-      if (lookahead == 'r') ADVANCE(576);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_data);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 394:
-      if (lookahead == 'd') ADVANCE(577);
+      if (lookahead == 's') ADVANCE(584);
       END_STATE();
     case 395:
-      if (lookahead == 'n') ADVANCE(578);
+      if (lookahead == 'i') ADVANCE(585);
       END_STATE();
     case 396:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'i') ADVANCE(586);
+      if (lookahead == 'u') ADVANCE(587);
       END_STATE();
     case 397:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'i') ADVANCE(588);
       END_STATE();
     case 398:
-      if (lookahead == 'y') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(589);
       END_STATE();
     case 399:
-      if (lookahead == 'c') ADVANCE(580);
+      if (lookahead == 't') ADVANCE(590);
       END_STATE();
     case 400:
-      if (lookahead == 'e') ADVANCE(581);
+      if (lookahead == 'e') ADVANCE(591);
       END_STATE();
     case 401:
-      if (lookahead == 'e') ADVANCE(582);
+      if (lookahead == 'l') ADVANCE(592);
       END_STATE();
     case 402:
-      if (lookahead == 'c') ADVANCE(583);
+      if (lookahead == 'r') ADVANCE(593);
       END_STATE();
     case 403:
-      if (lookahead == 'l') ADVANCE(584);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 404:
-      if (lookahead == 'a') ADVANCE(585);
+      if (lookahead == 'd') ADVANCE(594);
       END_STATE();
     case 405:
-      if (lookahead == 'd') ADVANCE(586);
+      if (lookahead == 'n') ADVANCE(595);
       END_STATE();
     case 406:
-      if (lookahead == 't') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(588);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'y') ADVANCE(596);
       END_STATE();
     case 409:
-      if (lookahead == 'i') ADVANCE(589);
+      if (lookahead == 'c') ADVANCE(597);
       END_STATE();
     case 410:
-      if (lookahead == 'c') ADVANCE(590);
-      END_STATE();
-    case 411:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 412:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 413:
-      if (lookahead == 'l') ADVANCE(591);
-      END_STATE();
-    case 414:
-      if (lookahead == '8') ADVANCE(592);
-      END_STATE();
-    case 415:
-      if (lookahead == 's') ADVANCE(593);
-      END_STATE();
-    case 416:
-      if (lookahead == 'c') ADVANCE(594);
-      END_STATE();
-    case 417:
-      if (lookahead == 's') ADVANCE(595);
-      END_STATE();
-    case 418:
-      if (lookahead == 'l') ADVANCE(596);
-      END_STATE();
-    case 419:
-      if (lookahead == 'r') ADVANCE(597);
-      END_STATE();
-    case 420:
       if (lookahead == 'e') ADVANCE(598);
       END_STATE();
+    case 411:
+      if (lookahead == 'e') ADVANCE(599);
+      END_STATE();
+    case 412:
+      if (lookahead == 'c') ADVANCE(600);
+      END_STATE();
+    case 413:
+      if (lookahead == 'l') ADVANCE(601);
+      END_STATE();
+    case 414:
+      if (lookahead == 'a') ADVANCE(602);
+      END_STATE();
+    case 415:
+      if (lookahead == 'd') ADVANCE(603);
+      END_STATE();
+    case 416:
+      if (lookahead == 't') ADVANCE(604);
+      END_STATE();
+    case 417:
+      if (lookahead == 'e') ADVANCE(605);
+      END_STATE();
+    case 418:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 419:
+      if (lookahead == 'i') ADVANCE(606);
+      END_STATE();
+    case 420:
+      if (lookahead == 'c') ADVANCE(607);
+      END_STATE();
     case 421:
-      if (lookahead == 'd') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 422:
-      if (lookahead == 'b') ADVANCE(600);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 423:
-      if (lookahead == 'a') ADVANCE(601);
+      if (lookahead == 'l') ADVANCE(608);
       END_STATE();
     case 424:
-      if (lookahead == '-') ADVANCE(602);
+      if (lookahead == '8') ADVANCE(609);
       END_STATE();
     case 425:
-      if (lookahead == 'u') ADVANCE(603);
+      if (lookahead == 's') ADVANCE(610);
       END_STATE();
     case 426:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'c') ADVANCE(611);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 's') ADVANCE(612);
       END_STATE();
     case 428:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == 'l') ADVANCE(613);
       END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(604);
-      END_STATE();
-    case 430:
-      if (lookahead == 'n') ADVANCE(605);
-      END_STATE();
-    case 431:
-      if (lookahead == 's') ADVANCE(606);
-      END_STATE();
-    case 432:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 433:
-      if (lookahead == '-') ADVANCE(607);
-      END_STATE();
-    case 434:
-      if (lookahead == 'h') ADVANCE(608);
-      END_STATE();
-    case 435:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 436:
-      if (lookahead == 'e') ADVANCE(609);
-      END_STATE();
-    case 437:
-      if (lookahead == 'd') ADVANCE(610);
-      END_STATE();
-    case 438:
-      if (lookahead == 'r') ADVANCE(611);
-      END_STATE();
-    case 439:
-      if (lookahead == 't') ADVANCE(612);
-      END_STATE();
-    case 440:
-      if (lookahead == 'e') ADVANCE(613);
       if (lookahead == 'r') ADVANCE(614);
       END_STATE();
+    case 430:
+      if (lookahead == 'e') ADVANCE(615);
+      END_STATE();
+    case 431:
+      if (lookahead == 'd') ADVANCE(616);
+      END_STATE();
+    case 432:
+      if (lookahead == 'b') ADVANCE(617);
+      END_STATE();
+    case 433:
+      if (lookahead == 'a') ADVANCE(618);
+      END_STATE();
+    case 434:
+      if (lookahead == '-') ADVANCE(619);
+      END_STATE();
+    case 435:
+      if (lookahead == 'u') ADVANCE(620);
+      END_STATE();
+    case 436:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 437:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 438:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 439:
+      if (lookahead == 'r') ADVANCE(621);
+      END_STATE();
+    case 440:
+      if (lookahead == 'n') ADVANCE(622);
+      END_STATE();
     case 441:
-      if (lookahead == 'a') ADVANCE(615);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 442:
-      if (lookahead == 's') ADVANCE(616);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 443:
-      if (lookahead == 'e') ADVANCE(617);
-      END_STATE();
-    case 444:
-      if (lookahead == 's') ADVANCE(618);
-      END_STATE();
-    case 445:
-      if (lookahead == 'c') ADVANCE(619);
-      END_STATE();
-    case 446:
-      if (lookahead == 'd') ADVANCE(620);
-      END_STATE();
-    case 447:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 448:
-      if (lookahead == 'n') ADVANCE(621);
-      END_STATE();
-    case 449:
-      if (lookahead == 't') ADVANCE(622);
-      END_STATE();
-    case 450:
-      if (lookahead == 'a') ADVANCE(623);
-      END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_link);
-      END_STATE();
-    case 452:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 453:
-      ACCEPT_TOKEN(anon_sym_loss);
       if (lookahead == '-') ADVANCE(624);
       END_STATE();
-    case 454:
-      if (lookahead == 'm') ADVANCE(625);
+    case 444:
+      if (lookahead == 'h') ADVANCE(625);
       END_STATE();
-    case 455:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 445:
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
-    case 456:
-      if (lookahead == 'u') ADVANCE(626);
+    case 446:
+      if (lookahead == 'e') ADVANCE(626);
       END_STATE();
-    case 457:
-      if (lookahead == 'r') ADVANCE(627);
+    case 447:
+      if (lookahead == 'd') ADVANCE(627);
       END_STATE();
-    case 458:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(628);
+    case 448:
+      if (lookahead == 'r') ADVANCE(628);
       END_STATE();
-    case 459:
-      if (lookahead == '7') ADVANCE(629);
+    case 449:
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
-    case 460:
-      if (lookahead == '3') ADVANCE(630);
+    case 450:
+      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'r') ADVANCE(631);
       END_STATE();
-    case 461:
-      ACCEPT_TOKEN(anon_sym_need);
+    case 451:
+      if (lookahead == 'a') ADVANCE(632);
       END_STATE();
-    case 462:
-      if (lookahead == 'e') ADVANCE(631);
+    case 452:
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
-    case 463:
-      if (lookahead == 'n') ADVANCE(632);
-      END_STATE();
-    case 464:
-      if (lookahead == 'm') ADVANCE(633);
-      END_STATE();
-    case 465:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 466:
+    case 453:
       if (lookahead == 'e') ADVANCE(634);
       END_STATE();
+    case 454:
+      if (lookahead == 's') ADVANCE(635);
+      END_STATE();
+    case 455:
+      if (lookahead == 'c') ADVANCE(636);
+      END_STATE();
+    case 456:
+      if (lookahead == 'd') ADVANCE(637);
+      END_STATE();
+    case 457:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 458:
+      if (lookahead == 'n') ADVANCE(638);
+      END_STATE();
+    case 459:
+      if (lookahead == 't') ADVANCE(639);
+      END_STATE();
+    case 460:
+      if (lookahead == 'a') ADVANCE(640);
+      END_STATE();
+    case 461:
+      ACCEPT_TOKEN(anon_sym_link);
+      END_STATE();
+    case 462:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 463:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(641);
+      END_STATE();
+    case 464:
+      if (lookahead == 'm') ADVANCE(642);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 466:
+      if (lookahead == 'u') ADVANCE(643);
+      END_STATE();
     case 467:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'r') ADVANCE(644);
       END_STATE();
     case 468:
-      if (lookahead == 'r') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(645);
       END_STATE();
     case 469:
-      if (lookahead == 'u') ADVANCE(636);
+      if (lookahead == '7') ADVANCE(646);
       END_STATE();
     case 470:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == '3') ADVANCE(647);
       END_STATE();
     case 471:
-      if (lookahead == 'e') ADVANCE(637);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 472:
-      if (lookahead == 'i') ADVANCE(638);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 473:
-      if (lookahead == 'e') ADVANCE(639);
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
     case 474:
-      if (lookahead == 'e') ADVANCE(640);
+      if (lookahead == 'p') ADVANCE(650);
       END_STATE();
     case 475:
-      if (lookahead == 'e') ADVANCE(641);
+      if (lookahead == 'm') ADVANCE(651);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_port);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 477:
-      if (lookahead == 't') ADVANCE(642);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 478:
-      if (lookahead == 'r') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 479:
-      if (lookahead == 'm') ADVANCE(644);
+      if (lookahead == 'r') ADVANCE(653);
       END_STATE();
     case 480:
-      if (lookahead == 'i') ADVANCE(645);
+      if (lookahead == 'u') ADVANCE(654);
       END_STATE();
     case 481:
-      if (lookahead == 'e') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 482:
-      if (lookahead == 't') ADVANCE(647);
+      if (lookahead == 'e') ADVANCE(655);
       END_STATE();
     case 483:
-      if (lookahead == 'u') ADVANCE(648);
+      if (lookahead == 'i') ADVANCE(656);
       END_STATE();
     case 484:
-      if (lookahead == 'd') ADVANCE(649);
-      END_STATE();
-    case 485:
-      if (lookahead == 'n') ADVANCE(650);
-      if (lookahead == 'o') ADVANCE(651);
-      END_STATE();
-    case 486:
-      if (lookahead == 't') ADVANCE(652);
-      END_STATE();
-    case 487:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(653);
-      END_STATE();
-    case 488:
-      if (lookahead == 'i') ADVANCE(654);
-      END_STATE();
-    case 489:
-      if (lookahead == 'i') ADVANCE(655);
-      END_STATE();
-    case 490:
-      if (lookahead == 'r') ADVANCE(656);
-      END_STATE();
-    case 491:
       if (lookahead == 'e') ADVANCE(657);
       END_STATE();
+    case 485:
+      if (lookahead == 'e') ADVANCE(658);
+      END_STATE();
+    case 486:
+      if (lookahead == 'e') ADVANCE(659);
+      END_STATE();
+    case 487:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 488:
+      if (lookahead == 't') ADVANCE(660);
+      END_STATE();
+    case 489:
+      if (lookahead == 'r') ADVANCE(661);
+      END_STATE();
+    case 490:
+      if (lookahead == 'm') ADVANCE(662);
+      END_STATE();
+    case 491:
+      if (lookahead == 'i') ADVANCE(663);
+      END_STATE();
     case 492:
-      if (lookahead == 'c') ADVANCE(658);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 493:
-      if (lookahead == 'a') ADVANCE(659);
+      if (lookahead == 'i') ADVANCE(665);
       END_STATE();
     case 494:
-      if (lookahead == 'd') ADVANCE(660);
-      if (lookahead == 's') ADVANCE(661);
+      if (lookahead == 't') ADVANCE(666);
       END_STATE();
     case 495:
-      if (lookahead == 'l') ADVANCE(662);
-      if (lookahead == 'n') ADVANCE(663);
+      if (lookahead == 'u') ADVANCE(667);
       END_STATE();
     case 496:
-      if (lookahead == 'r') ADVANCE(664);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 497:
-      if (lookahead == 'r') ADVANCE(665);
+      if (lookahead == 'n') ADVANCE(669);
+      if (lookahead == 'o') ADVANCE(670);
       END_STATE();
     case 498:
-      if (lookahead == 's') ADVANCE(666);
+      if (lookahead == 't') ADVANCE(671);
       END_STATE();
     case 499:
-      if (lookahead == 'l') ADVANCE(667);
-      END_STATE();
-    case 500:
-      if (lookahead == 'e') ADVANCE(668);
-      END_STATE();
-    case 501:
-      if (lookahead == 'i') ADVANCE(669);
-      END_STATE();
-    case 502:
-      if (lookahead == 'e') ADVANCE(670);
-      END_STATE();
-    case 503:
-      if (lookahead == 'i') ADVANCE(671);
-      END_STATE();
-    case 504:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(672);
       END_STATE();
+    case 500:
+      if (lookahead == 'i') ADVANCE(673);
+      END_STATE();
+    case 501:
+      if (lookahead == 'i') ADVANCE(674);
+      END_STATE();
+    case 502:
+      if (lookahead == 'r') ADVANCE(675);
+      END_STATE();
+    case 503:
+      if (lookahead == 'e') ADVANCE(676);
+      END_STATE();
+    case 504:
+      if (lookahead == 'c') ADVANCE(677);
+      END_STATE();
     case 505:
-      if (lookahead == 'e') ADVANCE(673);
+      if (lookahead == 'a') ADVANCE(678);
       END_STATE();
     case 506:
-      if (lookahead == 't') ADVANCE(674);
+      if (lookahead == 'd') ADVANCE(679);
+      if (lookahead == 's') ADVANCE(680);
       END_STATE();
     case 507:
-      if (lookahead == 't') ADVANCE(675);
+      if (lookahead == 'l') ADVANCE(681);
+      if (lookahead == 'n') ADVANCE(682);
       END_STATE();
     case 508:
-      if (lookahead == 't') ADVANCE(676);
+      if (lookahead == 'r') ADVANCE(683);
       END_STATE();
     case 509:
-      if (lookahead == 'd') ADVANCE(677);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 510:
-      if (lookahead == 'e') ADVANCE(678);
+      if (lookahead == 's') ADVANCE(685);
       END_STATE();
     case 511:
-      if (lookahead == '-') ADVANCE(679);
+      if (lookahead == 'l') ADVANCE(686);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(687);
       END_STATE();
     case 513:
-      if (lookahead == 'c') ADVANCE(680);
+      if (lookahead == 'i') ADVANCE(688);
       END_STATE();
     case 514:
-      if (lookahead == 'i') ADVANCE(681);
+      if (lookahead == 'e') ADVANCE(689);
       END_STATE();
     case 515:
-      if (lookahead == 't') ADVANCE(682);
+      if (lookahead == 'i') ADVANCE(690);
       END_STATE();
     case 516:
-      if (lookahead == 'a') ADVANCE(683);
+      if (lookahead == 'i') ADVANCE(691);
       END_STATE();
     case 517:
-      if (lookahead == 'p') ADVANCE(684);
+      if (lookahead == 'e') ADVANCE(692);
       END_STATE();
     case 518:
-      if (lookahead == 'i') ADVANCE(685);
+      if (lookahead == 't') ADVANCE(693);
       END_STATE();
     case 519:
-      if (lookahead == 'n') ADVANCE(686);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 520:
-      if (lookahead == 'c') ADVANCE(687);
+      if (lookahead == 't') ADVANCE(695);
       END_STATE();
     case 521:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'd') ADVANCE(696);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(688);
+      if (lookahead == 'e') ADVANCE(697);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == '-') ADVANCE(698);
       END_STATE();
     case 524:
-      if (lookahead == 's') ADVANCE(689);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 525:
-      if (lookahead == 'u') ADVANCE(690);
-      END_STATE();
-    case 526:
-      if (lookahead == 'l') ADVANCE(691);
-      END_STATE();
-    case 527:
-      if (lookahead == 's') ADVANCE(692);
-      END_STATE();
-    case 528:
-      if (lookahead == 'r') ADVANCE(693);
-      END_STATE();
-    case 529:
-      if (lookahead == 'r') ADVANCE(694);
-      END_STATE();
-    case 530:
-      if (lookahead == 'c') ADVANCE(695);
-      END_STATE();
-    case 531:
-      if (lookahead == 'r') ADVANCE(696);
-      END_STATE();
-    case 532:
-      if (lookahead == 'l') ADVANCE(697);
-      END_STATE();
-    case 533:
-      if (lookahead == 'd') ADVANCE(698);
-      END_STATE();
-    case 534:
       if (lookahead == 'c') ADVANCE(699);
       END_STATE();
-    case 535:
-      if (lookahead == 'a') ADVANCE(700);
+    case 526:
+      if (lookahead == 'i') ADVANCE(700);
       END_STATE();
-    case 536:
-      if (lookahead == 'l') ADVANCE(701);
+    case 527:
+      if (lookahead == 't') ADVANCE(701);
       END_STATE();
-    case 537:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 528:
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
-    case 538:
-      if (lookahead == '4') ADVANCE(702);
+    case 529:
+      if (lookahead == 'a') ADVANCE(702);
       END_STATE();
-    case 539:
-      if (lookahead == 's') ADVANCE(703);
+    case 530:
+      if (lookahead == 'p') ADVANCE(703);
       END_STATE();
-    case 540:
-      ACCEPT_TOKEN(anon_sym_with);
+    case 531:
       if (lookahead == 'i') ADVANCE(704);
       END_STATE();
+    case 532:
+      if (lookahead == 'n') ADVANCE(705);
+      END_STATE();
+    case 533:
+      if (lookahead == 'c') ADVANCE(706);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
+    case 535:
+      ACCEPT_TOKEN(anon_sym_take);
+      END_STATE();
+    case 536:
+      if (lookahead == 'e') ADVANCE(707);
+      END_STATE();
+    case 537:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 538:
+      if (lookahead == 's') ADVANCE(708);
+      END_STATE();
+    case 539:
+      if (lookahead == 'u') ADVANCE(709);
+      END_STATE();
+    case 540:
+      if (lookahead == 'l') ADVANCE(710);
+      END_STATE();
     case 541:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 's') ADVANCE(711);
       END_STATE();
     case 542:
-      if (lookahead == 'a') ADVANCE(705);
-      END_STATE();
-    case 543:
-      if (lookahead == 'e') ADVANCE(706);
-      END_STATE();
-    case 544:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 545:
-      if (lookahead == 's') ADVANCE(707);
-      END_STATE();
-    case 546:
-      if (lookahead == 'a') ADVANCE(708);
-      END_STATE();
-    case 547:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 548:
-      if (lookahead == 'n') ADVANCE(709);
-      END_STATE();
-    case 549:
-      if (lookahead == 'f') ADVANCE(710);
-      END_STATE();
-    case 550:
-      if (lookahead == 'n') ADVANCE(711);
-      END_STATE();
-    case 551:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 552:
       if (lookahead == 'r') ADVANCE(712);
       END_STATE();
-    case 553:
-      ACCEPT_TOKEN(anon_sym_balun);
+    case 543:
+      if (lookahead == 'r') ADVANCE(713);
       END_STATE();
-    case 554:
-      if (lookahead == 'i') ADVANCE(713);
+    case 544:
+      if (lookahead == 'c') ADVANCE(714);
       END_STATE();
-    case 555:
-      if (lookahead == 'i') ADVANCE(714);
+    case 545:
+      if (lookahead == 'r') ADVANCE(715);
       END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_below);
+    case 546:
+      if (lookahead == 'l') ADVANCE(716);
       END_STATE();
-    case 557:
-      if (lookahead == 'e') ADVANCE(715);
+    case 547:
+      if (lookahead == 'd') ADVANCE(717);
       END_STATE();
-    case 558:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 548:
+      if (lookahead == 'a') ADVANCE(718);
       END_STATE();
-    case 559:
-      if (lookahead == 'h') ADVANCE(716);
+    case 549:
+      if (lookahead == 'c') ADVANCE(719);
       END_STATE();
-    case 560:
-      if (lookahead == 'n') ADVANCE(717);
+    case 550:
+      if (lookahead == 'a') ADVANCE(720);
       END_STATE();
-    case 561:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 562:
-      if (lookahead == 'r') ADVANCE(718);
-      END_STATE();
-    case 563:
-      if (lookahead == 'e') ADVANCE(719);
-      END_STATE();
-    case 564:
-      if (lookahead == 'd') ADVANCE(720);
-      END_STATE();
-    case 565:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 566:
+    case 551:
       if (lookahead == 'l') ADVANCE(721);
       END_STATE();
+    case 552:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 553:
+      if (lookahead == '4') ADVANCE(722);
+      END_STATE();
+    case 554:
+      if (lookahead == 's') ADVANCE(723);
+      END_STATE();
+    case 555:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(724);
+      END_STATE();
+    case 556:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 557:
+      if (lookahead == 'a') ADVANCE(725);
+      END_STATE();
+    case 558:
+      if (lookahead == 'e') ADVANCE(726);
+      END_STATE();
+    case 559:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 560:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 561:
+      if (lookahead == 's') ADVANCE(727);
+      END_STATE();
+    case 562:
+      if (lookahead == 'a') ADVANCE(728);
+      END_STATE();
+    case 563:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 564:
+      if (lookahead == 'n') ADVANCE(729);
+      END_STATE();
+    case 565:
+      if (lookahead == 'f') ADVANCE(730);
+      END_STATE();
+    case 566:
+      if (lookahead == 'n') ADVANCE(731);
+      END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 568:
-      if (lookahead == 'n') ADVANCE(722);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 569:
-      if (lookahead == 't') ADVANCE(723);
+      if (lookahead == 'g') ADVANCE(733);
       END_STATE();
     case 570:
-      if (lookahead == 'c') ADVANCE(724);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 571:
-      if (lookahead == 'd') ADVANCE(725);
+      if (lookahead == 'i') ADVANCE(734);
       END_STATE();
     case 572:
-      if (lookahead == 'c') ADVANCE(726);
+      if (lookahead == 'i') ADVANCE(735);
       END_STATE();
     case 573:
-      if (lookahead == 'r') ADVANCE(727);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 574:
-      if (lookahead == 'c') ADVANCE(728);
+      if (lookahead == 'e') ADVANCE(736);
       END_STATE();
     case 575:
-      if (lookahead == 'e') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 576:
-      if (lookahead == 'a') ADVANCE(730);
+      if (lookahead == 'h') ADVANCE(737);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'n') ADVANCE(738);
       END_STATE();
     case 578:
-      if (lookahead == 'p') ADVANCE(731);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'r') ADVANCE(739);
       END_STATE();
     case 580:
-      if (lookahead == 'e') ADVANCE(732);
+      if (lookahead == 'e') ADVANCE(740);
       END_STATE();
     case 581:
-      if (lookahead == 't') ADVANCE(733);
+      if (lookahead == 'd') ADVANCE(741);
       END_STATE();
     case 582:
-      if (lookahead == 'x') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 583:
-      if (lookahead == 't') ADVANCE(735);
+      if (lookahead == 'l') ADVANCE(742);
       END_STATE();
     case 584:
-      if (lookahead == 'a') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 585:
-      if (lookahead == 'n') ADVANCE(737);
+      if (lookahead == 'n') ADVANCE(743);
       END_STATE();
     case 586:
-      if (lookahead == 'e') ADVANCE(738);
+      if (lookahead == 't') ADVANCE(744);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'c') ADVANCE(745);
       END_STATE();
     case 588:
-      if (lookahead == 'x') ADVANCE(739);
+      if (lookahead == 'd') ADVANCE(746);
       END_STATE();
     case 589:
-      if (lookahead == 'o') ADVANCE(740);
+      if (lookahead == 'c') ADVANCE(747);
       END_STATE();
     case 590:
-      if (lookahead == 'i') ADVANCE(741);
-      END_STATE();
-    case 591:
-      if (lookahead == 'i') ADVANCE(742);
-      END_STATE();
-    case 592:
-      if (lookahead == '9') ADVANCE(743);
-      END_STATE();
-    case 593:
-      if (lookahead == 's') ADVANCE(744);
-      END_STATE();
-    case 594:
-      if (lookahead == 't') ADVANCE(745);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 596:
-      if (lookahead == 'y') ADVANCE(746);
-      END_STATE();
-    case 597:
-      if (lookahead == 'e') ADVANCE(747);
-      END_STATE();
-    case 598:
       if (lookahead == 'r') ADVANCE(748);
       END_STATE();
+    case 591:
+      if (lookahead == 'c') ADVANCE(749);
+      END_STATE();
+    case 592:
+      if (lookahead == 'e') ADVANCE(750);
+      END_STATE();
+    case 593:
+      if (lookahead == 'a') ADVANCE(751);
+      END_STATE();
+    case 594:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 595:
+      if (lookahead == 'p') ADVANCE(752);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 597:
+      if (lookahead == 'e') ADVANCE(753);
+      END_STATE();
+    case 598:
+      if (lookahead == 't') ADVANCE(754);
+      END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'x') ADVANCE(755);
       END_STATE();
     case 600:
-      if (lookahead == 'a') ADVANCE(749);
+      if (lookahead == 't') ADVANCE(756);
       END_STATE();
     case 601:
-      if (lookahead == 'r') ADVANCE(750);
+      if (lookahead == 'a') ADVANCE(757);
       END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(751);
+      if (lookahead == 'n') ADVANCE(758);
       END_STATE();
     case 603:
-      if (lookahead == 'e') ADVANCE(752);
+      if (lookahead == 'e') ADVANCE(759);
       END_STATE();
     case 604:
-      if (lookahead == 'a') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 605:
-      if (lookahead == 'd') ADVANCE(754);
+      if (lookahead == 'x') ADVANCE(760);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'o') ADVANCE(761);
       END_STATE();
     case 607:
-      if (lookahead == 'o') ADVANCE(755);
-      if (lookahead == 's') ADVANCE(756);
-      if (lookahead == 'u') ADVANCE(757);
+      if (lookahead == 'i') ADVANCE(762);
       END_STATE();
     case 608:
-      if (lookahead == 't') ADVANCE(758);
+      if (lookahead == 'i') ADVANCE(763);
       END_STATE();
     case 609:
-      if (lookahead == 'r') ADVANCE(759);
+      if (lookahead == '9') ADVANCE(764);
       END_STATE();
     case 610:
-      if (lookahead == 'a') ADVANCE(760);
+      if (lookahead == 's') ADVANCE(765);
       END_STATE();
     case 611:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(761);
+      if (lookahead == 't') ADVANCE(766);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_input);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 613:
-      if (lookahead == 'a') ADVANCE(762);
+      if (lookahead == 'y') ADVANCE(767);
       END_STATE();
     case 614:
-      if (lookahead == 'u') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 615:
-      if (lookahead == 't') ADVANCE(764);
-      END_STATE();
-    case 616:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 617:
-      if (lookahead == 'r') ADVANCE(765);
-      END_STATE();
-    case 618:
-      if (lookahead == 'd') ADVANCE(766);
-      END_STATE();
-    case 619:
-      if (lookahead == 't') ADVANCE(767);
-      END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 621:
-      if (lookahead == 'c') ADVANCE(768);
-      END_STATE();
-    case 622:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 623:
       if (lookahead == 'r') ADVANCE(769);
       END_STATE();
+    case 616:
+      ACCEPT_TOKEN(anon_sym_fixed);
+      END_STATE();
+    case 617:
+      if (lookahead == 'a') ADVANCE(770);
+      END_STATE();
+    case 618:
+      if (lookahead == 'r') ADVANCE(771);
+      END_STATE();
+    case 619:
+      if (lookahead == 's') ADVANCE(772);
+      END_STATE();
+    case 620:
+      if (lookahead == 'e') ADVANCE(773);
+      END_STATE();
+    case 621:
+      if (lookahead == 'a') ADVANCE(774);
+      END_STATE();
+    case 622:
+      if (lookahead == 'd') ADVANCE(775);
+      END_STATE();
+    case 623:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
     case 624:
-      if (lookahead == 't') ADVANCE(770);
+      if (lookahead == 'o') ADVANCE(776);
+      if (lookahead == 's') ADVANCE(777);
+      if (lookahead == 'u') ADVANCE(778);
       END_STATE();
     case 625:
-      if (lookahead == 'u') ADVANCE(771);
+      if (lookahead == 't') ADVANCE(779);
       END_STATE();
     case 626:
-      if (lookahead == 'm') ADVANCE(772);
+      if (lookahead == 'r') ADVANCE(780);
       END_STATE();
     case 627:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'a') ADVANCE(781);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_model);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(782);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
     case 631:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'u') ADVANCE(784);
       END_STATE();
     case 632:
-      if (lookahead == 'a') ADVANCE(773);
+      if (lookahead == 't') ADVANCE(785);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 634:
-      if (lookahead == 'd') ADVANCE(774);
+      if (lookahead == 'r') ADVANCE(786);
       END_STATE();
     case 635:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(775);
+      if (lookahead == 'd') ADVANCE(787);
       END_STATE();
     case 636:
-      if (lookahead == 't') ADVANCE(776);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 637:
-      if (lookahead == 's') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 638:
-      if (lookahead == 't') ADVANCE(778);
+      if (lookahead == 'c') ADVANCE(789);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'r') ADVANCE(790);
       END_STATE();
     case 641:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(791);
       END_STATE();
     case 642:
-      if (lookahead == 'i') ADVANCE(780);
+      if (lookahead == 'u') ADVANCE(792);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 'm') ADVANCE(793);
       END_STATE();
     case 644:
-      if (lookahead == 'p') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 645:
-      if (lookahead == 'l') ADVANCE(782);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 646:
-      if (lookahead == 'c') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 647:
-      if (lookahead == '-') ADVANCE(784);
-      if (lookahead == 'i') ADVANCE(785);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 648:
-      if (lookahead == 's') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 649:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'a') ADVANCE(794);
       END_STATE();
     case 650:
-      if (lookahead == 'g') ADVANCE(787);
+      if (lookahead == 'a') ADVANCE(795);
       END_STATE();
     case 651:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 652:
-      if (lookahead == 'a') ADVANCE(788);
+      if (lookahead == 'd') ADVANCE(796);
       END_STATE();
     case 653:
-      if (lookahead == 'n') ADVANCE(789);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(797);
       END_STATE();
     case 654:
-      if (lookahead == 'z') ADVANCE(790);
+      if (lookahead == 't') ADVANCE(798);
       END_STATE();
     case 655:
-      if (lookahead == 'v') ADVANCE(791);
+      if (lookahead == 's') ADVANCE(799);
       END_STATE();
     case 656:
-      if (lookahead == 'e') ADVANCE(792);
+      if (lookahead == 't') ADVANCE(800);
       END_STATE();
     case 657:
-      if (lookahead == 'c') ADVANCE(793);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(794);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 659:
-      if (lookahead == 't') ADVANCE(795);
-      END_STATE();
-    case 660:
-      if (lookahead == 'e') ADVANCE(796);
-      END_STATE();
-    case 661:
-      if (lookahead == 't') ADVANCE(797);
-      END_STATE();
-    case 662:
-      if (lookahead == 'u') ADVANCE(798);
-      END_STATE();
-    case 663:
-      if (lookahead == 'a') ADVANCE(799);
-      END_STATE();
-    case 664:
-      if (lookahead == 'n') ADVANCE(800);
-      END_STATE();
-    case 665:
+      ACCEPT_TOKEN(anon_sym_place);
       if (lookahead == 's') ADVANCE(801);
       END_STATE();
+    case 660:
+      if (lookahead == 'i') ADVANCE(802);
+      END_STATE();
+    case 661:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 662:
+      if (lookahead == 'p') ADVANCE(803);
+      END_STATE();
+    case 663:
+      if (lookahead == 'l') ADVANCE(804);
+      END_STATE();
+    case 664:
+      if (lookahead == 'c') ADVANCE(805);
+      END_STATE();
+    case 665:
+      if (lookahead == 'c') ADVANCE(806);
+      END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == '-') ADVANCE(807);
+      if (lookahead == 'i') ADVANCE(808);
       END_STATE();
     case 667:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 's') ADVANCE(809);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_scale);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 669:
-      if (lookahead == 't') ADVANCE(802);
+      if (lookahead == 'g') ADVANCE(810);
       END_STATE();
     case 670:
-      if (lookahead == 's') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 671:
-      if (lookahead == 'c') ADVANCE(804);
+      if (lookahead == 'a') ADVANCE(811);
       END_STATE();
     case 672:
-      if (lookahead == 'o') ADVANCE(805);
+      if (lookahead == 'n') ADVANCE(812);
       END_STATE();
     case 673:
-      if (lookahead == 'd') ADVANCE(806);
+      if (lookahead == 'z') ADVANCE(813);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'v') ADVANCE(814);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'c') ADVANCE(816);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 't') ADVANCE(818);
       END_STATE();
     case 679:
-      if (lookahead == 'n') ADVANCE(807);
+      if (lookahead == 'e') ADVANCE(819);
       END_STATE();
     case 680:
-      if (lookahead == 'e') ADVANCE(808);
+      if (lookahead == 't') ADVANCE(820);
       END_STATE();
     case 681:
-      if (lookahead == 'n') ADVANCE(809);
+      if (lookahead == 'u') ADVANCE(821);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'a') ADVANCE(822);
       END_STATE();
     case 683:
-      if (lookahead == 'd') ADVANCE(810);
+      if (lookahead == 'n') ADVANCE(823);
       END_STATE();
     case 684:
-      if (lookahead == 'r') ADVANCE(811);
+      if (lookahead == 's') ADVANCE(824);
       END_STATE();
     case 685:
-      if (lookahead == 'o') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 686:
-      if (lookahead == 'd') ADVANCE(813);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 687:
-      if (lookahead == 'h') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 688:
-      if (lookahead == 'r') ADVANCE(815);
+      if (lookahead == 't') ADVANCE(825);
       END_STATE();
     case 689:
-      if (lookahead == 'h') ADVANCE(816);
+      if (lookahead == 's') ADVANCE(826);
       END_STATE();
     case 690:
-      if (lookahead == 'g') ADVANCE(817);
+      if (lookahead == 'c') ADVANCE(827);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(828);
       END_STATE();
     case 692:
-      if (lookahead == 'c') ADVANCE(818);
-      if (lookahead == 'm') ADVANCE(819);
+      if (lookahead == 'd') ADVANCE(829);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 694:
-      if (lookahead == 'a') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 695:
-      if (lookahead == 'a') ADVANCE(821);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_under);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_until);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'n') ADVANCE(830);
       END_STATE();
     case 699:
-      if (lookahead == 'i') ADVANCE(822);
+      if (lookahead == 'e') ADVANCE(831);
       END_STATE();
     case 700:
-      if (lookahead == 'g') ADVANCE(823);
+      if (lookahead == 'n') ADVANCE(832);
       END_STATE();
     case 701:
-      if (lookahead == 'e') ADVANCE(824);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'd') ADVANCE(833);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'r') ADVANCE(834);
       END_STATE();
     case 704:
-      if (lookahead == 'n') ADVANCE(825);
+      if (lookahead == 'o') ADVANCE(835);
       END_STATE();
     case 705:
-      if (lookahead == 'c') ADVANCE(826);
+      if (lookahead == 'd') ADVANCE(836);
       END_STATE();
     case 706:
-      if (lookahead == 'r') ADVANCE(827);
+      if (lookahead == 'h') ADVANCE(837);
       END_STATE();
     case 707:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 'r') ADVANCE(838);
       END_STATE();
     case 708:
-      if (lookahead == 't') ADVANCE(829);
+      if (lookahead == 'h') ADVANCE(839);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(830);
+      if (lookahead == 'g') ADVANCE(840);
       END_STATE();
     case 710:
-      if (lookahead == 'i') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 711:
-      if (lookahead == 'a') ADVANCE(832);
+      if (lookahead == 'c') ADVANCE(841);
+      if (lookahead == 'm') ADVANCE(842);
       END_STATE();
     case 712:
-      if (lookahead == 'i') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 713:
-      if (lookahead == 'd') ADVANCE(834);
+      if (lookahead == 'a') ADVANCE(843);
       END_STATE();
     case 714:
-      if (lookahead == 'n') ADVANCE(835);
+      if (lookahead == 'a') ADVANCE(844);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_beside);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 717:
-      if (lookahead == 'g') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 718:
-      if (lookahead == 'a') ADVANCE(838);
+      if (lookahead == 'n') ADVANCE(845);
       END_STATE();
     case 719:
-      if (lookahead == 'r') ADVANCE(839);
+      if (lookahead == 'i') ADVANCE(846);
       END_STATE();
     case 720:
-      if (lookahead == 'e') ADVANCE(840);
+      if (lookahead == 'g') ADVANCE(847);
       END_STATE();
     case 721:
-      if (lookahead == 'a') ADVANCE(841);
+      if (lookahead == 'e') ADVANCE(848);
       END_STATE();
     case 722:
-      if (lookahead == 'e') ADVANCE(842);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 723:
-      if (lookahead == 'i') ADVANCE(843);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 724:
-      if (lookahead == 't') ADVANCE(844);
+      if (lookahead == 'n') ADVANCE(849);
       END_STATE();
     case 725:
-      if (lookahead == 'e') ADVANCE(845);
+      if (lookahead == 'c') ADVANCE(850);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(846);
+      if (lookahead == 'r') ADVANCE(851);
       END_STATE();
     case 727:
-      if (lookahead == 'u') ADVANCE(847);
+      if (lookahead == 't') ADVANCE(852);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(848);
+      if (lookahead == 't') ADVANCE(853);
       END_STATE();
     case 729:
-      if (lookahead == 'd') ADVANCE(849);
-      if (lookahead == 'r') ADVANCE(850);
+      if (lookahead == 't') ADVANCE(854);
       END_STATE();
     case 730:
-      if (lookahead == 'g') ADVANCE(851);
-      END_STATE();
-    case 731:
-      if (lookahead == 'u') ADVANCE(852);
-      END_STATE();
-    case 732:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 733:
-      if (lookahead == 'e') ADVANCE(853);
-      END_STATE();
-    case 734:
-      if (lookahead == 'e') ADVANCE(854);
-      END_STATE();
-    case 735:
       if (lookahead == 'i') ADVANCE(855);
       END_STATE();
-    case 736:
-      if (lookahead == 'y') ADVANCE(856);
+    case 731:
+      if (lookahead == 'a') ADVANCE(856);
       END_STATE();
-    case 737:
-      if (lookahead == 'c') ADVANCE(857);
+    case 732:
+      if (lookahead == 'i') ADVANCE(857);
       END_STATE();
-    case 738:
-      if (lookahead == 'r') ADVANCE(858);
+    case 733:
+      if (lookahead == 'i') ADVANCE(858);
       END_STATE();
-    case 739:
-      if (lookahead == 'e') ADVANCE(859);
+    case 734:
+      if (lookahead == 'd') ADVANCE(859);
       END_STATE();
-    case 740:
+    case 735:
       if (lookahead == 'n') ADVANCE(860);
       END_STATE();
-    case 741:
+    case 736:
+      ACCEPT_TOKEN(anon_sym_beside);
+      END_STATE();
+    case 737:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(861);
       END_STATE();
+    case 738:
+      if (lookahead == 'g') ADVANCE(862);
+      END_STATE();
+    case 739:
+      if (lookahead == 'a') ADVANCE(863);
+      END_STATE();
+    case 740:
+      if (lookahead == 'r') ADVANCE(864);
+      END_STATE();
+    case 741:
+      if (lookahead == 'e') ADVANCE(865);
+      END_STATE();
     case 742:
-      if (lookahead == 's') ADVANCE(862);
+      if (lookahead == 'a') ADVANCE(866);
       END_STATE();
     case 743:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(867);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'i') ADVANCE(868);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 't') ADVANCE(869);
       END_STATE();
     case 746:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(870);
       END_STATE();
     case 747:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 't') ADVANCE(871);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'u') ADVANCE(872);
       END_STATE();
     case 749:
-      if (lookahead == 'c') ADVANCE(863);
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(864);
+      if (lookahead == 'd') ADVANCE(874);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 751:
-      if (lookahead == 'p') ADVANCE(865);
+      if (lookahead == 'g') ADVANCE(876);
       END_STATE();
     case 752:
-      if (lookahead == 'n') ADVANCE(866);
+      if (lookahead == 'u') ADVANCE(877);
       END_STATE();
     case 753:
-      if (lookahead == 't') ADVANCE(867);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 754:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'e') ADVANCE(878);
       END_STATE();
     case 755:
-      if (lookahead == 'p') ADVANCE(868);
-      END_STATE();
-    case 756:
-      if (lookahead == 'u') ADVANCE(869);
-      END_STATE();
-    case 757:
-      if (lookahead == 'r') ADVANCE(870);
-      END_STATE();
-    case 758:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 759:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 760:
-      if (lookahead == 'n') ADVANCE(871);
-      END_STATE();
-    case 761:
-      if (lookahead == 'r') ADVANCE(872);
-      END_STATE();
-    case 762:
-      if (lookahead == 'd') ADVANCE(873);
-      END_STATE();
-    case 763:
-      if (lookahead == 'm') ADVANCE(874);
-      END_STATE();
-    case 764:
-      if (lookahead == 'i') ADVANCE(875);
-      if (lookahead == 'o') ADVANCE(876);
-      END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_jumper);
-      END_STATE();
-    case 766:
-      if (lookahead == 'i') ADVANCE(877);
-      END_STATE();
-    case 767:
-      if (lookahead == 'o') ADVANCE(878);
-      END_STATE();
-    case 768:
       if (lookahead == 'e') ADVANCE(879);
       END_STATE();
-    case 769:
+    case 756:
       if (lookahead == 'i') ADVANCE(880);
       END_STATE();
+    case 757:
+      if (lookahead == 'y') ADVANCE(881);
+      END_STATE();
+    case 758:
+      if (lookahead == 'c') ADVANCE(882);
+      END_STATE();
+    case 759:
+      if (lookahead == 'r') ADVANCE(883);
+      END_STATE();
+    case 760:
+      if (lookahead == 'e') ADVANCE(884);
+      END_STATE();
+    case 761:
+      if (lookahead == 'n') ADVANCE(885);
+      END_STATE();
+    case 762:
+      if (lookahead == 'e') ADVANCE(886);
+      END_STATE();
+    case 763:
+      if (lookahead == 's') ADVANCE(887);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 766:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 767:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 768:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 769:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
     case 770:
-      if (lookahead == 'a') ADVANCE(881);
+      if (lookahead == 'c') ADVANCE(888);
       END_STATE();
     case 771:
-      if (lookahead == 'm') ADVANCE(882);
+      if (lookahead == 'd') ADVANCE(889);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'p') ADVANCE(890);
       END_STATE();
     case 773:
-      if (lookahead == 'l') ADVANCE(883);
+      if (lookahead == 'n') ADVANCE(891);
       END_STATE();
     case 774:
-      if (lookahead == 'g') ADVANCE(884);
+      if (lookahead == 't') ADVANCE(892);
       END_STATE();
     case 775:
-      if (lookahead == 'r') ADVANCE(885);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 776:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'p') ADVANCE(893);
       END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'u') ADVANCE(894);
       END_STATE();
     case 778:
-      if (lookahead == 't') ADVANCE(886);
+      if (lookahead == 'r') ADVANCE(895);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_places);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 780:
-      if (lookahead == 'o') ADVANCE(887);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 781:
-      if (lookahead == 'l') ADVANCE(888);
+      if (lookahead == 'n') ADVANCE(896);
       END_STATE();
     case 782:
-      if (lookahead == 'e') ADVANCE(889);
+      if (lookahead == 'r') ADVANCE(897);
       END_STATE();
     case 783:
-      if (lookahead == 't') ADVANCE(890);
+      if (lookahead == 'd') ADVANCE(898);
       END_STATE();
     case 784:
-      if (lookahead == 'r') ADVANCE(891);
+      if (lookahead == 'm') ADVANCE(899);
       END_STATE();
     case 785:
-      if (lookahead == 'n') ADVANCE(892);
+      if (lookahead == 'i') ADVANCE(900);
+      if (lookahead == 'o') ADVANCE(901);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 788:
-      if (lookahead == 'n') ADVANCE(893);
-      END_STATE();
-    case 789:
-      if (lookahead == 'g') ADVANCE(894);
-      END_STATE();
-    case 790:
-      if (lookahead == 'e') ADVANCE(895);
-      END_STATE();
-    case 791:
-      if (lookahead == 'e') ADVANCE(896);
-      END_STATE();
-    case 792:
-      if (lookahead == 'n') ADVANCE(897);
-      END_STATE();
-    case 793:
-      if (lookahead == 't') ADVANCE(898);
-      END_STATE();
-    case 794:
-      if (lookahead == 's') ADVANCE(899);
-      END_STATE();
-    case 795:
-      if (lookahead == 'a') ADVANCE(900);
-      END_STATE();
-    case 796:
-      if (lookahead == 'n') ADVANCE(901);
-      END_STATE();
-    case 797:
       if (lookahead == 'i') ADVANCE(902);
       END_STATE();
+    case 788:
+      if (lookahead == 'o') ADVANCE(903);
+      END_STATE();
+    case 789:
+      if (lookahead == 'e') ADVANCE(904);
+      END_STATE();
+    case 790:
+      if (lookahead == 'i') ADVANCE(905);
+      END_STATE();
+    case 791:
+      if (lookahead == 'a') ADVANCE(906);
+      END_STATE();
+    case 792:
+      if (lookahead == 'm') ADVANCE(907);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 794:
+      if (lookahead == 'l') ADVANCE(908);
+      END_STATE();
+    case 795:
+      if (lookahead == 't') ADVANCE(909);
+      END_STATE();
+    case 796:
+      if (lookahead == 'g') ADVANCE(910);
+      END_STATE();
+    case 797:
+      if (lookahead == 'r') ADVANCE(911);
+      END_STATE();
     case 798:
-      if (lookahead == 't') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 799:
-      if (lookahead == 'n') ADVANCE(904);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 800:
-      if (lookahead == '-') ADVANCE(905);
+      if (lookahead == 't') ADVANCE(912);
       END_STATE();
     case 801:
-      if (lookahead == 'e') ADVANCE(906);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 802:
-      if (lookahead == 'i') ADVANCE(907);
+      if (lookahead == 'o') ADVANCE(913);
       END_STATE();
     case 803:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'l') ADVANCE(914);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(908);
+      if (lookahead == 'e') ADVANCE(915);
       END_STATE();
     case 805:
-      if (lookahead == 'n') ADVANCE(909);
+      if (lookahead == 't') ADVANCE(916);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 807:
-      if (lookahead == 'o') ADVANCE(910);
+      if (lookahead == 'r') ADVANCE(917);
       END_STATE();
     case 808:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(918);
       END_STATE();
     case 809:
-      if (lookahead == 'g') ADVANCE(911);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_spread);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 811:
-      if (lookahead == 'o') ADVANCE(912);
+      if (lookahead == 'n') ADVANCE(919);
       END_STATE();
     case 812:
-      if (lookahead == 'n') ADVANCE(913);
+      if (lookahead == 'g') ADVANCE(920);
       END_STATE();
     case 813:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(914);
+      if (lookahead == 'e') ADVANCE(921);
       END_STATE();
     case 814:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'e') ADVANCE(922);
       END_STATE();
     case 815:
-      if (lookahead == 'a') ADVANCE(915);
+      if (lookahead == 'n') ADVANCE(923);
       END_STATE();
     case 816:
-      if (lookahead == 'o') ADVANCE(916);
+      if (lookahead == 't') ADVANCE(924);
       END_STATE();
     case 817:
-      if (lookahead == 'h') ADVANCE(917);
+      if (lookahead == 's') ADVANCE(925);
       END_STATE();
     case 818:
-      if (lookahead == 'e') ADVANCE(918);
+      if (lookahead == 'a') ADVANCE(926);
       END_STATE();
     case 819:
-      if (lookahead == 'i') ADVANCE(919);
+      if (lookahead == 'n') ADVANCE(927);
       END_STATE();
     case 820:
-      if (lookahead == 'y') ADVANCE(920);
+      if (lookahead == 'i') ADVANCE(928);
       END_STATE();
     case 821:
-      if (lookahead == 'l') ADVANCE(921);
-      END_STATE();
-    case 822:
-      if (lookahead == 't') ADVANCE(922);
-      END_STATE();
-    case 823:
-      if (lookahead == 'e') ADVANCE(923);
-      END_STATE();
-    case 824:
-      if (lookahead == 'n') ADVANCE(924);
-      END_STATE();
-    case 825:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 826:
-      if (lookahead == 'y') ADVANCE(925);
-      END_STATE();
-    case 827:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 828:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 829:
-      if (lookahead == 'e') ADVANCE(926);
-      END_STATE();
-    case 830:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 831:
-      if (lookahead == 'e') ADVANCE(927);
-      END_STATE();
-    case 832:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 833:
-      if (lookahead == 't') ADVANCE(928);
-      END_STATE();
-    case 834:
       if (lookahead == 't') ADVANCE(929);
       END_STATE();
-    case 835:
-      if (lookahead == 'e') ADVANCE(930);
+    case 822:
+      if (lookahead == 'n') ADVANCE(930);
       END_STATE();
-    case 836:
-      if (lookahead == 's') ADVANCE(931);
+    case 823:
+      if (lookahead == '-') ADVANCE(931);
       END_STATE();
-    case 837:
-      if (lookahead == 't') ADVANCE(932);
+    case 824:
+      if (lookahead == 'e') ADVANCE(932);
       END_STATE();
-    case 838:
-      if (lookahead == 't') ADVANCE(933);
+    case 825:
+      if (lookahead == 'i') ADVANCE(933);
       END_STATE();
-    case 839:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 826:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 840:
-      ACCEPT_TOKEN(anon_sym_cascade);
+    case 827:
+      if (lookahead == 'e') ADVANCE(934);
       END_STATE();
-    case 841:
-      if (lookahead == 't') ADVANCE(934);
+    case 828:
+      if (lookahead == 'n') ADVANCE(935);
       END_STATE();
-    case 842:
-      if (lookahead == 'r') ADVANCE(935);
+    case 829:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 843:
+    case 830:
       if (lookahead == 'o') ADVANCE(936);
       END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 832:
+      if (lookahead == 'g') ADVANCE(937);
+      END_STATE();
+    case 833:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
+    case 834:
+      if (lookahead == 'o') ADVANCE(938);
+      END_STATE();
+    case 835:
+      if (lookahead == 'n') ADVANCE(939);
+      END_STATE();
+    case 836:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(940);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
+    case 838:
+      if (lookahead == 'a') ADVANCE(941);
+      END_STATE();
+    case 839:
+      if (lookahead == 'o') ADVANCE(942);
+      END_STATE();
+    case 840:
+      if (lookahead == 'h') ADVANCE(943);
+      END_STATE();
+    case 841:
+      if (lookahead == 'e') ADVANCE(944);
+      END_STATE();
+    case 842:
+      if (lookahead == 'i') ADVANCE(945);
+      END_STATE();
+    case 843:
+      if (lookahead == 'y') ADVANCE(946);
+      END_STATE();
     case 844:
-      if (lookahead == 'o') ADVANCE(937);
+      if (lookahead == 'l') ADVANCE(947);
       END_STATE();
     case 845:
-      if (lookahead == 'n') ADVANCE(938);
+      if (lookahead == 't') ADVANCE(948);
       END_STATE();
     case 846:
-      if (lookahead == 'o') ADVANCE(939);
+      if (lookahead == 't') ADVANCE(949);
       END_STATE();
     case 847:
-      if (lookahead == 'c') ADVANCE(940);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 848:
-      if (lookahead == 'e') ADVANCE(941);
+      if (lookahead == 'n') ADVANCE(951);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 850:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'y') ADVANCE(952);
       END_STATE();
     case 851:
-      if (lookahead == 'e') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 852:
-      if (lookahead == 't') ADVANCE(943);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 853:
-      if (lookahead == 'r') ADVANCE(944);
+      if (lookahead == 'e') ADVANCE(953);
       END_STATE();
     case 854:
-      if (lookahead == 'r') ADVANCE(945);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 855:
-      if (lookahead == 'v') ADVANCE(946);
+      if (lookahead == 'e') ADVANCE(954);
       END_STATE();
     case 856:
-      if (lookahead == 'e') ADVANCE(947);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 857:
-      if (lookahead == 'e') ADVANCE(948);
+      if (lookahead == 't') ADVANCE(955);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
     case 859:
-      if (lookahead == 'r') ADVANCE(949);
+      if (lookahead == 't') ADVANCE(957);
       END_STATE();
     case 860:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'e') ADVANCE(958);
       END_STATE();
     case 861:
-      if (lookahead == 'n') ADVANCE(950);
+      if (lookahead == 's') ADVANCE(959);
       END_STATE();
     case 862:
-      if (lookahead == 'e') ADVANCE(951);
+      if (lookahead == 't') ADVANCE(960);
       END_STATE();
     case 863:
-      if (lookahead == 'k') ADVANCE(952);
+      if (lookahead == 't') ADVANCE(961);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_forward);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 865:
-      if (lookahead == 'a') ADVANCE(953);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 866:
-      if (lookahead == 'c') ADVANCE(954);
+      if (lookahead == 't') ADVANCE(962);
       END_STATE();
     case 867:
-      if (lookahead == 'o') ADVANCE(955);
-      END_STATE();
-    case 868:
-      if (lookahead == 'e') ADVANCE(956);
-      END_STATE();
-    case 869:
-      if (lookahead == 'b') ADVANCE(957);
-      END_STATE();
-    case 870:
-      if (lookahead == 'b') ADVANCE(958);
-      END_STATE();
-    case 871:
-      if (lookahead == 'c') ADVANCE(959);
-      END_STATE();
-    case 872:
-      if (lookahead == 'e') ADVANCE(960);
-      END_STATE();
-    case 873:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 874:
-      if (lookahead == 'e') ADVANCE(961);
-      END_STATE();
-    case 875:
-      if (lookahead == 'o') ADVANCE(962);
-      END_STATE();
-    case 876:
       if (lookahead == 'r') ADVANCE(963);
       END_STATE();
-    case 877:
-      if (lookahead == 'c') ADVANCE(964);
+    case 868:
+      if (lookahead == 'o') ADVANCE(964);
       END_STATE();
-    case 878:
-      if (lookahead == 'r') ADVANCE(965);
+    case 869:
+      if (lookahead == 'o') ADVANCE(965);
       END_STATE();
-    case 879:
-      ACCEPT_TOKEN(anon_sym_licence);
+    case 870:
+      if (lookahead == 'n') ADVANCE(966);
       END_STATE();
-    case 880:
-      if (lookahead == 't') ADVANCE(966);
+    case 871:
+      if (lookahead == 'o') ADVANCE(967);
       END_STATE();
-    case 881:
-      if (lookahead == 'n') ADVANCE(967);
+    case 872:
+      if (lookahead == 'c') ADVANCE(968);
       END_STATE();
-    case 882:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 883:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 884:
-      if (lookahead == 'e') ADVANCE(968);
-      END_STATE();
-    case 885:
+    case 873:
       if (lookahead == 'e') ADVANCE(969);
       END_STATE();
+    case 874:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 875:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 876:
+      if (lookahead == 'e') ADVANCE(970);
+      END_STATE();
+    case 877:
+      if (lookahead == 't') ADVANCE(971);
+      END_STATE();
+    case 878:
+      if (lookahead == 'r') ADVANCE(972);
+      END_STATE();
+    case 879:
+      if (lookahead == 'r') ADVANCE(973);
+      END_STATE();
+    case 880:
+      if (lookahead == 'v') ADVANCE(974);
+      END_STATE();
+    case 881:
+      if (lookahead == 'e') ADVANCE(975);
+      END_STATE();
+    case 882:
+      if (lookahead == 'e') ADVANCE(976);
+      END_STATE();
+    case 883:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 884:
+      if (lookahead == 'r') ADVANCE(977);
+      END_STATE();
+    case 885:
+      ACCEPT_TOKEN(anon_sym_edition);
+      END_STATE();
     case 886:
-      if (lookahead == 'i') ADVANCE(970);
+      if (lookahead == 'n') ADVANCE(978);
       END_STATE();
     case 887:
-      if (lookahead == 'n') ADVANCE(971);
+      if (lookahead == 'e') ADVANCE(979);
       END_STATE();
     case 888:
-      if (lookahead == 'i') ADVANCE(972);
+      if (lookahead == 'k') ADVANCE(980);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_profile);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 890:
-      if (lookahead == 'o') ADVANCE(973);
+      if (lookahead == 'a') ADVANCE(981);
       END_STATE();
     case 891:
-      if (lookahead == 'u') ADVANCE(974);
+      if (lookahead == 'c') ADVANCE(982);
       END_STATE();
     case 892:
-      if (lookahead == 'g') ADVANCE(975);
+      if (lookahead == 'o') ADVANCE(983);
       END_STATE();
     case 893:
-      if (lookahead == 'c') ADVANCE(976);
+      if (lookahead == 'e') ADVANCE(984);
       END_STATE();
     case 894:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(977);
+      if (lookahead == 'b') ADVANCE(985);
       END_STATE();
     case 895:
-      if (lookahead == 'd') ADVANCE(978);
+      if (lookahead == 'b') ADVANCE(986);
       END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(979);
+      if (lookahead == 'c') ADVANCE(987);
       END_STATE();
     case 897:
-      if (lookahead == 'c') ADVANCE(980);
+      if (lookahead == 'e') ADVANCE(988);
       END_STATE();
     case 898:
-      if (lookahead == 'e') ADVANCE(981);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 899:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'e') ADVANCE(989);
       END_STATE();
     case 900:
-      if (lookahead == 'b') ADVANCE(982);
+      if (lookahead == 'o') ADVANCE(990);
       END_STATE();
     case 901:
-      if (lookahead == 't') ADVANCE(983);
+      if (lookahead == 'r') ADVANCE(991);
       END_STATE();
     case 902:
-      if (lookahead == 'v') ADVANCE(984);
+      if (lookahead == 'c') ADVANCE(992);
       END_STATE();
     case 903:
-      if (lookahead == 'i') ADVANCE(985);
+      if (lookahead == 'r') ADVANCE(993);
       END_STATE();
     case 904:
-      if (lookahead == 'c') ADVANCE(986);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 905:
-      if (lookahead == 'l') ADVANCE(987);
+      if (lookahead == 't') ADVANCE(994);
       END_STATE();
     case 906:
-      if (lookahead == 'd') ADVANCE(988);
+      if (lookahead == 'n') ADVANCE(995);
       END_STATE();
     case 907:
-      if (lookahead == 'v') ADVANCE(989);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_service);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 909:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(996);
       END_STATE();
     case 910:
-      if (lookahead == 'i') ADVANCE(990);
+      if (lookahead == 'e') ADVANCE(997);
       END_STATE();
     case 911:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'e') ADVANCE(998);
       END_STATE();
     case 912:
-      if (lookahead == 'c') ADVANCE(991);
+      if (lookahead == 'i') ADVANCE(999);
       END_STATE();
     case 913:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'n') ADVANCE(1000);
       END_STATE();
     case 914:
-      if (lookahead == 'd') ADVANCE(992);
+      if (lookahead == 'i') ADVANCE(1001);
       END_STATE();
     case 915:
-      if (lookahead == 't') ADVANCE(993);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 916:
-      if (lookahead == 'l') ADVANCE(994);
+      if (lookahead == 'o') ADVANCE(1002);
       END_STATE();
     case 917:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'u') ADVANCE(1003);
       END_STATE();
     case 918:
-      if (lookahead == 'i') ADVANCE(995);
+      if (lookahead == 'g') ADVANCE(1004);
       END_STATE();
     case 919:
-      if (lookahead == 't') ADVANCE(996);
+      if (lookahead == 'c') ADVANCE(1005);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1006);
       END_STATE();
     case 921:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'd') ADVANCE(1007);
       END_STATE();
     case 922:
-      if (lookahead == 'y') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1008);
       END_STATE();
     case 923:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'c') ADVANCE(1009);
       END_STATE();
     case 924:
-      if (lookahead == 'g') ADVANCE(998);
+      if (lookahead == 'e') ADVANCE(1010);
+      if (lookahead == 'i') ADVANCE(1011);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 926:
-      if (lookahead == 'd') ADVANCE(999);
+      if (lookahead == 'b') ADVANCE(1012);
       END_STATE();
     case 927:
-      if (lookahead == 'r') ADVANCE(1000);
+      if (lookahead == 't') ADVANCE(1013);
       END_STATE();
     case 928:
-      if (lookahead == 'y') ADVANCE(1001);
+      if (lookahead == 'v') ADVANCE(1014);
       END_STATE();
     case 929:
-      if (lookahead == 'h') ADVANCE(1002);
+      if (lookahead == 'i') ADVANCE(1015);
       END_STATE();
     case 930:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'c') ADVANCE(1016);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'l') ADVANCE(1017);
       END_STATE();
     case 932:
-      if (lookahead == 'o') ADVANCE(1003);
+      if (lookahead == 'd') ADVANCE(1018);
       END_STATE();
     case 933:
-      if (lookahead == 'e') ADVANCE(1004);
+      if (lookahead == 'v') ADVANCE(1019);
       END_STATE();
     case 934:
-      if (lookahead == 'o') ADVANCE(1005);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 936:
-      if (lookahead == 'n') ADVANCE(1006);
+      if (lookahead == 'i') ADVANCE(1020);
       END_STATE();
     case 937:
-      if (lookahead == 'r') ADVANCE(1007);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 938:
-      if (lookahead == 'c') ADVANCE(1008);
+      if (lookahead == 'c') ADVANCE(1021);
       END_STATE();
     case 939:
-      if (lookahead == 'r') ADVANCE(1009);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 940:
-      if (lookahead == 't') ADVANCE(1010);
+      if (lookahead == 'd') ADVANCE(1022);
       END_STATE();
     case 941:
-      if (lookahead == 'd') ADVANCE(1011);
+      if (lookahead == 't') ADVANCE(1023);
       END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'l') ADVANCE(1024);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'i') ADVANCE(1025);
       END_STATE();
     case 945:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 't') ADVANCE(1026);
       END_STATE();
     case 946:
-      if (lookahead == 'i') ADVANCE(1012);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 947:
-      if (lookahead == 'd') ADVANCE(1013);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 948:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 949:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'y') ADVANCE(1027);
       END_STATE();
     case 950:
-      if (lookahead == 'c') ADVANCE(1014);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'g') ADVANCE(1028);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 953:
-      if (lookahead == 'c') ADVANCE(1015);
+      if (lookahead == 'd') ADVANCE(1029);
       END_STATE();
     case 954:
-      if (lookahead == 'y') ADVANCE(1016);
+      if (lookahead == 'r') ADVANCE(1030);
       END_STATE();
     case 955:
-      if (lookahead == 'r') ADVANCE(1017);
+      if (lookahead == 'y') ADVANCE(1031);
       END_STATE();
     case 956:
-      if (lookahead == 'n') ADVANCE(1018);
+      if (lookahead == 'g') ADVANCE(1032);
       END_STATE();
     case 957:
-      if (lookahead == 'u') ADVANCE(1019);
+      if (lookahead == 'h') ADVANCE(1033);
       END_STATE();
     case 958:
-      if (lookahead == 'a') ADVANCE(1020);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 959:
-      if (lookahead == 'e') ADVANCE(1021);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 960:
-      if (lookahead == 's') ADVANCE(1022);
+      if (lookahead == 'o') ADVANCE(1034);
       END_STATE();
     case 961:
-      if (lookahead == 'n') ADVANCE(1023);
+      if (lookahead == 'e') ADVANCE(1035);
       END_STATE();
     case 962:
-      if (lookahead == 'n') ADVANCE(1024);
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 964:
-      if (lookahead == 't') ADVANCE(1025);
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
     case 965:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'r') ADVANCE(1038);
       END_STATE();
     case 966:
-      if (lookahead == 'y') ADVANCE(1026);
+      if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
     case 967:
-      if (lookahead == 'g') ADVANCE(1027);
+      if (lookahead == 'r') ADVANCE(1040);
       END_STATE();
     case 968:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 't') ADVANCE(1041);
       END_STATE();
     case 969:
-      if (lookahead == 's') ADVANCE(1028);
+      if (lookahead == 'd') ADVANCE(1042);
       END_STATE();
     case 970:
-      if (lookahead == 'v') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 972:
-      if (lookahead == 'f') ADVANCE(1030);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 973:
-      if (lookahead == 'r') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 974:
-      if (lookahead == 'r') ADVANCE(1032);
+      if (lookahead == 'i') ADVANCE(1043);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'd') ADVANCE(1044);
       END_STATE();
     case 976:
-      if (lookahead == 'e') ADVANCE(1033);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_readings);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 978:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'c') ADVANCE(1045);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 980:
-      if (lookahead == 'e') ADVANCE(1034);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 981:
-      if (lookahead == 'd') ADVANCE(1035);
+      if (lookahead == 'c') ADVANCE(1046);
       END_STATE();
     case 982:
-      if (lookahead == 'i') ADVANCE(1036);
+      if (lookahead == 'y') ADVANCE(1047);
       END_STATE();
     case 983:
-      if (lookahead == 'i') ADVANCE(1037);
+      if (lookahead == 'r') ADVANCE(1048);
       END_STATE();
     case 984:
-      if (lookahead == 'i') ADVANCE(1038);
+      if (lookahead == 'n') ADVANCE(1049);
       END_STATE();
     case 985:
-      if (lookahead == 'o') ADVANCE(1039);
+      if (lookahead == 'u') ADVANCE(1050);
       END_STATE();
     case 986:
-      if (lookahead == 'e') ADVANCE(1040);
+      if (lookahead == 'a') ADVANCE(1051);
       END_STATE();
     case 987:
-      if (lookahead == 'o') ADVANCE(1041);
+      if (lookahead == 'e') ADVANCE(1052);
       END_STATE();
     case 988:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 's') ADVANCE(1053);
       END_STATE();
     case 989:
-      if (lookahead == 'i') ADVANCE(1042);
+      if (lookahead == 'n') ADVANCE(1054);
       END_STATE();
     case 990:
-      if (lookahead == 's') ADVANCE(1043);
+      if (lookahead == 'n') ADVANCE(1055);
       END_STATE();
     case 991:
-      if (lookahead == 'e') ADVANCE(1044);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 992:
-      if (lookahead == 'i') ADVANCE(1045);
-      END_STATE();
-    case 993:
-      if (lookahead == 'u') ADVANCE(1046);
-      END_STATE();
-    case 994:
-      if (lookahead == 'd') ADVANCE(1047);
-      END_STATE();
-    case 995:
-      if (lookahead == 'v') ADVANCE(1048);
-      END_STATE();
-    case 996:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1049);
-      END_STATE();
-    case 997:
-      ACCEPT_TOKEN(anon_sym_velocity);
-      END_STATE();
-    case 998:
-      if (lookahead == 't') ADVANCE(1050);
-      END_STATE();
-    case 999:
-      ACCEPT_TOKEN(anon_sym_allocated);
-      END_STATE();
-    case 1000:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 1001:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 1002:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 1003:
-      if (lookahead == 'n') ADVANCE(1051);
-      END_STATE();
-    case 1004:
-      if (lookahead == 'd') ADVANCE(1052);
-      END_STATE();
-    case 1005:
-      if (lookahead == 'r') ADVANCE(1053);
-      END_STATE();
-    case 1006:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 1007:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 1008:
-      if (lookahead == 'e') ADVANCE(1054);
-      END_STATE();
-    case 1009:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 1010:
-      if (lookahead == 'i') ADVANCE(1055);
-      END_STATE();
-    case 1011:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 1012:
       if (lookahead == 't') ADVANCE(1056);
       END_STATE();
-    case 1013:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 993:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
-    case 1014:
+    case 994:
       if (lookahead == 'y') ADVANCE(1057);
       END_STATE();
+    case 995:
+      if (lookahead == 'g') ADVANCE(1058);
+      END_STATE();
+    case 996:
+      if (lookahead == 'o') ADVANCE(1059);
+      END_STATE();
+    case 997:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 998:
+      if (lookahead == 's') ADVANCE(1060);
+      END_STATE();
+    case 999:
+      if (lookahead == 'v') ADVANCE(1061);
+      END_STATE();
+    case 1000:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1001:
+      if (lookahead == 'f') ADVANCE(1062);
+      END_STATE();
+    case 1002:
+      if (lookahead == 'r') ADVANCE(1063);
+      END_STATE();
+    case 1003:
+      if (lookahead == 'r') ADVANCE(1064);
+      END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_quieting);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'e') ADVANCE(1065);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 1007:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 1009:
+      if (lookahead == 'e') ADVANCE(1066);
+      END_STATE();
+    case 1010:
+      if (lookahead == 'd') ADVANCE(1067);
+      END_STATE();
+    case 1011:
+      if (lookahead == 'o') ADVANCE(1068);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'i') ADVANCE(1069);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1070);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'i') ADVANCE(1071);
+      END_STATE();
     case 1015:
-      if (lookahead == 'e') ADVANCE(1058);
+      if (lookahead == 'o') ADVANCE(1072);
       END_STATE();
     case 1016:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
     case 1017:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'o') ADVANCE(1074);
       END_STATE();
     case 1018:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1019:
-      if (lookahead == 'r') ADVANCE(1059);
+      if (lookahead == 'i') ADVANCE(1075);
       END_STATE();
     case 1020:
-      if (lookahead == 'n') ADVANCE(1060);
-      END_STATE();
-    case 1021:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1022:
-      if (lookahead == 'i') ADVANCE(1061);
-      END_STATE();
-    case 1023:
-      if (lookahead == 't') ADVANCE(1062);
-      END_STATE();
-    case 1024:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1025:
-      if (lookahead == 'i') ADVANCE(1063);
-      END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 1027:
-      if (lookahead == 'e') ADVANCE(1064);
-      END_STATE();
-    case 1028:
-      if (lookahead == 'i') ADVANCE(1065);
-      END_STATE();
-    case 1029:
-      if (lookahead == 'i') ADVANCE(1066);
-      END_STATE();
-    case 1030:
-      if (lookahead == 'i') ADVANCE(1067);
-      END_STATE();
-    case 1031:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 1032:
-      if (lookahead == 'a') ADVANCE(1068);
-      END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 1034:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 1035:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1036:
-      if (lookahead == 'l') ADVANCE(1069);
-      END_STATE();
-    case 1037:
-      if (lookahead == 'a') ADVANCE(1070);
-      END_STATE();
-    case 1038:
-      if (lookahead == 't') ADVANCE(1071);
-      END_STATE();
-    case 1039:
-      if (lookahead == 'n') ADVANCE(1072);
-      END_STATE();
-    case 1040:
-      ACCEPT_TOKEN(anon_sym_resonance);
-      END_STATE();
-    case 1041:
-      if (lookahead == 's') ADVANCE(1073);
-      END_STATE();
-    case 1042:
-      if (lookahead == 't') ADVANCE(1074);
-      END_STATE();
-    case 1043:
-      if (lookahead == 'e') ADVANCE(1075);
-      END_STATE();
-    case 1044:
       if (lookahead == 's') ADVANCE(1076);
       END_STATE();
-    case 1045:
-      if (lookahead == 'a') ADVANCE(1077);
+    case 1021:
+      if (lookahead == 'e') ADVANCE(1077);
       END_STATE();
-    case 1046:
-      if (lookahead == 'r') ADVANCE(1078);
+    case 1022:
+      if (lookahead == 'i') ADVANCE(1078);
       END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_threshold);
+    case 1023:
+      if (lookahead == 'u') ADVANCE(1079);
       END_STATE();
-    case 1048:
-      if (lookahead == 'e') ADVANCE(1079);
+    case 1024:
+      if (lookahead == 'd') ADVANCE(1080);
       END_STATE();
-    case 1049:
-      if (lookahead == 'e') ADVANCE(1080);
+    case 1025:
+      if (lookahead == 'v') ADVANCE(1081);
       END_STATE();
-    case 1050:
-      if (lookahead == 'h') ADVANCE(1081);
+    case 1026:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1082);
       END_STATE();
-    case 1051:
-      ACCEPT_TOKEN(anon_sym_bullington);
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 1028:
+      if (lookahead == 't') ADVANCE(1083);
       END_STATE();
-    case 1053:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
-    case 1054:
-      ACCEPT_TOKEN(anon_sym_confidence);
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
-    case 1055:
-      if (lookahead == 'o') ADVANCE(1082);
+    case 1031:
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
-    case 1056:
-      if (lookahead == 'y') ADVANCE(1083);
+    case 1032:
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
-    case 1058:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+    case 1034:
+      if (lookahead == 'n') ADVANCE(1084);
       END_STATE();
-    case 1059:
-      if (lookahead == 'b') ADVANCE(1084);
+    case 1035:
+      if (lookahead == 'd') ADVANCE(1085);
       END_STATE();
-    case 1060:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+    case 1036:
+      if (lookahead == 'r') ADVANCE(1086);
       END_STATE();
-    case 1061:
-      if (lookahead == 's') ADVANCE(1085);
+    case 1037:
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
-    case 1062:
-      ACCEPT_TOKEN(anon_sym_instrument);
+    case 1038:
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
-    case 1063:
-      if (lookahead == 'o') ADVANCE(1086);
+    case 1039:
+      if (lookahead == 'e') ADVANCE(1087);
       END_STATE();
-    case 1064:
-      if (lookahead == 'n') ADVANCE(1087);
+    case 1040:
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
-    case 1065:
-      if (lookahead == 's') ADVANCE(1088);
+    case 1041:
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
-    case 1066:
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 1043:
       if (lookahead == 't') ADVANCE(1089);
       END_STATE();
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 1045:
+      if (lookahead == 'y') ADVANCE(1090);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'e') ADVANCE(1091);
+      END_STATE();
+    case 1047:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1049:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1050:
+      if (lookahead == 'r') ADVANCE(1092);
+      END_STATE();
+    case 1051:
+      if (lookahead == 'n') ADVANCE(1093);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1053:
+      if (lookahead == 'i') ADVANCE(1094);
+      END_STATE();
+    case 1054:
+      if (lookahead == 't') ADVANCE(1095);
+      END_STATE();
+    case 1055:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1056:
+      if (lookahead == 'i') ADVANCE(1096);
+      END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1058:
+      if (lookahead == 'e') ADVANCE(1097);
+      END_STATE();
+    case 1059:
+      if (lookahead == 'n') ADVANCE(1098);
+      END_STATE();
+    case 1060:
+      if (lookahead == 'i') ADVANCE(1099);
+      END_STATE();
+    case 1061:
+      if (lookahead == 'i') ADVANCE(1100);
+      END_STATE();
+    case 1062:
+      if (lookahead == 'i') ADVANCE(1101);
+      END_STATE();
+    case 1063:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'a') ADVANCE(1102);
+      END_STATE();
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1066:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
     case 1067:
-      if (lookahead == 'e') ADVANCE(1090);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1068:
-      if (lookahead == 'l') ADVANCE(1091);
-      END_STATE();
-    case 1069:
-      if (lookahead == 'i') ADVANCE(1092);
-      END_STATE();
-    case 1070:
-      if (lookahead == 'l') ADVANCE(1093);
-      END_STATE();
-    case 1071:
-      if (lookahead == 'y') ADVANCE(1094);
-      END_STATE();
-    case 1072:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1073:
-      if (lookahead == 's') ADVANCE(1095);
-      END_STATE();
-    case 1074:
-      if (lookahead == 'y') ADVANCE(1096);
-      END_STATE();
-    case 1075:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1076:
-      if (lookahead == 's') ADVANCE(1097);
-      END_STATE();
-    case 1077:
-      if (lookahead == 'm') ADVANCE(1098);
-      END_STATE();
-    case 1078:
-      if (lookahead == 'e') ADVANCE(1099);
-      END_STATE();
-    case 1079:
-      if (lookahead == 'r') ADVANCE(1100);
-      END_STATE();
-    case 1080:
-      if (lookahead == 'r') ADVANCE(1101);
-      END_STATE();
-    case 1081:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1102);
-      END_STATE();
-    case 1082:
       if (lookahead == 'n') ADVANCE(1103);
       END_STATE();
+    case 1069:
+      if (lookahead == 'l') ADVANCE(1104);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'a') ADVANCE(1105);
+      END_STATE();
+    case 1071:
+      if (lookahead == 't') ADVANCE(1106);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'n') ADVANCE(1107);
+      END_STATE();
+    case 1073:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1074:
+      if (lookahead == 's') ADVANCE(1108);
+      END_STATE();
+    case 1075:
+      if (lookahead == 't') ADVANCE(1109);
+      END_STATE();
+    case 1076:
+      if (lookahead == 'e') ADVANCE(1110);
+      END_STATE();
+    case 1077:
+      if (lookahead == 's') ADVANCE(1111);
+      END_STATE();
+    case 1078:
+      if (lookahead == 'a') ADVANCE(1112);
+      END_STATE();
+    case 1079:
+      if (lookahead == 'r') ADVANCE(1113);
+      END_STATE();
+    case 1080:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1081:
+      if (lookahead == 'e') ADVANCE(1114);
+      END_STATE();
+    case 1082:
+      if (lookahead == 'e') ADVANCE(1115);
+      END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'h') ADVANCE(1116);
       END_STATE();
     case 1084:
-      if (lookahead == 'a') ADVANCE(1104);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1085:
-      if (lookahead == 't') ADVANCE(1105);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1086:
-      if (lookahead == 'n') ADVANCE(1106);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1087:
-      if (lookahead == 't') ADVANCE(1107);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1088:
-      if (lookahead == 't') ADVANCE(1108);
+      if (lookahead == 'o') ADVANCE(1117);
       END_STATE();
     case 1089:
-      if (lookahead == 'y') ADVANCE(1109);
+      if (lookahead == 'y') ADVANCE(1118);
       END_STATE();
     case 1090:
-      if (lookahead == 'r') ADVANCE(1110);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1091:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1092:
-      if (lookahead == 't') ADVANCE(1111);
+      if (lookahead == 'b') ADVANCE(1119);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_residential);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1094:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 's') ADVANCE(1120);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1096:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'o') ADVANCE(1121);
       END_STATE();
     case 1097:
-      if (lookahead == 'e') ADVANCE(1112);
+      if (lookahead == 'n') ADVANCE(1122);
       END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1113);
+      if (lookahead == 'a') ADVANCE(1123);
       END_STATE();
     case 1099:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 's') ADVANCE(1124);
       END_STATE();
     case 1100:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 't') ADVANCE(1125);
       END_STATE();
     case 1101:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'e') ADVANCE(1126);
       END_STATE();
     case 1102:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 'l') ADVANCE(1127);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1104:
-      if (lookahead == 'n') ADVANCE(1114);
+      if (lookahead == 'i') ADVANCE(1128);
       END_STATE();
     case 1105:
-      if (lookahead == 'i') ADVANCE(1115);
+      if (lookahead == 'l') ADVANCE(1129);
       END_STATE();
     case 1106:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 'y') ADVANCE(1130);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1108:
-      if (lookahead == 'i') ADVANCE(1116);
+      if (lookahead == 's') ADVANCE(1131);
       END_STATE();
     case 1109:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'y') ADVANCE(1132);
       END_STATE();
     case 1110:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1111:
-      if (lookahead == 'y') ADVANCE(1117);
+      if (lookahead == 's') ADVANCE(1133);
       END_STATE();
     case 1112:
-      if (lookahead == 'd') ADVANCE(1118);
+      if (lookahead == 'm') ADVANCE(1134);
       END_STATE();
     case 1113:
-      if (lookahead == 't') ADVANCE(1119);
+      if (lookahead == 'e') ADVANCE(1135);
       END_STATE();
     case 1114:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'r') ADVANCE(1136);
       END_STATE();
     case 1115:
-      if (lookahead == 'v') ADVANCE(1120);
+      if (lookahead == 'r') ADVANCE(1137);
       END_STATE();
     case 1116:
-      if (lookahead == 'v') ADVANCE(1121);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1138);
       END_STATE();
     case 1117:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'n') ADVANCE(1139);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1119:
-      if (lookahead == 'e') ADVANCE(1122);
+      if (lookahead == 'a') ADVANCE(1140);
       END_STATE();
     case 1120:
-      if (lookahead == 'i') ADVANCE(1123);
+      if (lookahead == 't') ADVANCE(1141);
       END_STATE();
     case 1121:
-      if (lookahead == 'i') ADVANCE(1124);
+      if (lookahead == 'n') ADVANCE(1142);
       END_STATE();
     case 1122:
-      if (lookahead == 'r') ADVANCE(1125);
+      if (lookahead == 't') ADVANCE(1143);
       END_STATE();
     case 1123:
-      if (lookahead == 't') ADVANCE(1126);
+      if (lookahead == 'l') ADVANCE(1144);
       END_STATE();
     case 1124:
-      if (lookahead == 't') ADVANCE(1127);
+      if (lookahead == 't') ADVANCE(1145);
       END_STATE();
     case 1125:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'y') ADVANCE(1146);
       END_STATE();
     case 1126:
-      if (lookahead == 'y') ADVANCE(1128);
+      if (lookahead == 'r') ADVANCE(1147);
       END_STATE();
     case 1127:
-      if (lookahead == 'y') ADVANCE(1129);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1128:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 't') ADVANCE(1148);
       END_STATE();
     case 1129:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1130:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1131:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1132:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1133:
+      if (lookahead == 'e') ADVANCE(1149);
+      END_STATE();
+    case 1134:
+      if (lookahead == 'e') ADVANCE(1150);
+      END_STATE();
+    case 1135:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1137:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1138:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1140:
+      if (lookahead == 'n') ADVANCE(1151);
+      END_STATE();
+    case 1141:
+      if (lookahead == 'i') ADVANCE(1152);
+      END_STATE();
+    case 1142:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1143:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1144:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1145:
+      if (lookahead == 'i') ADVANCE(1153);
+      END_STATE();
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1148:
+      if (lookahead == 'y') ADVANCE(1154);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'd') ADVANCE(1155);
+      END_STATE();
+    case 1150:
+      if (lookahead == 't') ADVANCE(1156);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1152:
+      if (lookahead == 'v') ADVANCE(1157);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'v') ADVANCE(1158);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1155:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'e') ADVANCE(1159);
+      END_STATE();
+    case 1157:
+      if (lookahead == 'i') ADVANCE(1160);
+      END_STATE();
+    case 1158:
+      if (lookahead == 'i') ADVANCE(1161);
+      END_STATE();
+    case 1159:
+      if (lookahead == 'r') ADVANCE(1162);
+      END_STATE();
+    case 1160:
+      if (lookahead == 't') ADVANCE(1163);
+      END_STATE();
+    case 1161:
+      if (lookahead == 't') ADVANCE(1164);
+      END_STATE();
+    case 1162:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'y') ADVANCE(1165);
+      END_STATE();
+    case 1164:
+      if (lookahead == 'y') ADVANCE(1166);
+      END_STATE();
+    case 1165:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1166:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8109,57 +8546,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 131},
+  [1] = {.lex_state = 150},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 128},
-  [4] = {.lex_state = 129},
-  [5] = {.lex_state = 129},
-  [6] = {.lex_state = 129},
-  [7] = {.lex_state = 131},
-  [8] = {.lex_state = 131},
-  [9] = {.lex_state = 131},
-  [10] = {.lex_state = 131},
-  [11] = {.lex_state = 129},
-  [12] = {.lex_state = 129},
-  [13] = {.lex_state = 129},
-  [14] = {.lex_state = 129},
-  [15] = {.lex_state = 129},
-  [16] = {.lex_state = 129},
-  [17] = {.lex_state = 129},
-  [18] = {.lex_state = 129},
-  [19] = {.lex_state = 129},
-  [20] = {.lex_state = 129},
-  [21] = {.lex_state = 130},
-  [22] = {.lex_state = 130},
-  [23] = {.lex_state = 130},
-  [24] = {.lex_state = 130},
-  [25] = {.lex_state = 130},
-  [26] = {.lex_state = 130},
-  [27] = {.lex_state = 130},
-  [28] = {.lex_state = 130},
-  [29] = {.lex_state = 130},
-  [30] = {.lex_state = 130},
-  [31] = {.lex_state = 130},
-  [32] = {.lex_state = 129},
-  [33] = {.lex_state = 129},
-  [34] = {.lex_state = 129},
-  [35] = {.lex_state = 129},
-  [36] = {.lex_state = 129},
-  [37] = {.lex_state = 129},
-  [38] = {.lex_state = 131},
-  [39] = {.lex_state = 131},
-  [40] = {.lex_state = 131},
-  [41] = {.lex_state = 131},
-  [42] = {.lex_state = 131},
+  [3] = {.lex_state = 147},
+  [4] = {.lex_state = 148},
+  [5] = {.lex_state = 148},
+  [6] = {.lex_state = 148},
+  [7] = {.lex_state = 150},
+  [8] = {.lex_state = 150},
+  [9] = {.lex_state = 150},
+  [10] = {.lex_state = 150},
+  [11] = {.lex_state = 148},
+  [12] = {.lex_state = 148},
+  [13] = {.lex_state = 148},
+  [14] = {.lex_state = 148},
+  [15] = {.lex_state = 148},
+  [16] = {.lex_state = 148},
+  [17] = {.lex_state = 148},
+  [18] = {.lex_state = 148},
+  [19] = {.lex_state = 148},
+  [20] = {.lex_state = 148},
+  [21] = {.lex_state = 149},
+  [22] = {.lex_state = 149},
+  [23] = {.lex_state = 149},
+  [24] = {.lex_state = 149},
+  [25] = {.lex_state = 149},
+  [26] = {.lex_state = 149},
+  [27] = {.lex_state = 149},
+  [28] = {.lex_state = 149},
+  [29] = {.lex_state = 149},
+  [30] = {.lex_state = 149},
+  [31] = {.lex_state = 149},
+  [32] = {.lex_state = 148},
+  [33] = {.lex_state = 148},
+  [34] = {.lex_state = 148},
+  [35] = {.lex_state = 148},
+  [36] = {.lex_state = 148},
+  [37] = {.lex_state = 148},
+  [38] = {.lex_state = 150},
+  [39] = {.lex_state = 150},
+  [40] = {.lex_state = 150},
+  [41] = {.lex_state = 150},
+  [42] = {.lex_state = 150},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 131},
-  [45] = {.lex_state = 131},
-  [46] = {.lex_state = 131},
-  [47] = {.lex_state = 131},
-  [48] = {.lex_state = 131},
-  [49] = {.lex_state = 131},
-  [50] = {.lex_state = 131},
-  [51] = {.lex_state = 131},
+  [44] = {.lex_state = 150},
+  [45] = {.lex_state = 150},
+  [46] = {.lex_state = 150},
+  [47] = {.lex_state = 150},
+  [48] = {.lex_state = 150},
+  [49] = {.lex_state = 150},
+  [50] = {.lex_state = 150},
+  [51] = {.lex_state = 150},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -8178,16 +8615,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 131},
-  [71] = {.lex_state = 131},
-  [72] = {.lex_state = 131},
-  [73] = {.lex_state = 22},
-  [74] = {.lex_state = 22},
-  [75] = {.lex_state = 22},
-  [76] = {.lex_state = 22},
-  [77] = {.lex_state = 22},
-  [78] = {.lex_state = 22},
-  [79] = {.lex_state = 22},
+  [70] = {.lex_state = 150},
+  [71] = {.lex_state = 150},
+  [72] = {.lex_state = 150},
+  [73] = {.lex_state = 24},
+  [74] = {.lex_state = 24},
+  [75] = {.lex_state = 24},
+  [76] = {.lex_state = 24},
+  [77] = {.lex_state = 24},
+  [78] = {.lex_state = 24},
+  [79] = {.lex_state = 24},
   [80] = {.lex_state = 0},
 };
 
@@ -8212,6 +8649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
     [anon_sym_link] = ACTIONS(1),
+    [anon_sym_variant] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -8271,6 +8709,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(1),
     [anon_sym_under] = ACTIONS(1),
     [anon_sym_beside] = ACTIONS(1),
+    [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
@@ -8309,6 +8748,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(1),
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
+    [anon_sym_reflection] = ACTIONS(1),
     [anon_sym_hop] = ACTIONS(1),
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
@@ -8317,6 +8757,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
+    [anon_sym_take] = ACTIONS(1),
+    [anon_sym_put] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -8349,6 +8791,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
+    [anon_sym_after] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
     [anon_sym_allocated] = ACTIONS(1),
@@ -8357,6 +8800,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
@@ -8399,14 +8843,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(1),
     [anon_sym_no] = ACTIONS(1),
     [anon_sym_nominal] = ACTIONS(1),
+    [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_one_DASHedge] = ACTIONS(1),
+    [anon_sym_out] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
     [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
     [anon_sym_places] = ACTIONS(1),
+    [anon_sym_public] = ACTIONS(1),
     [anon_sym_quiet_DASHrural] = ACTIONS(1),
     [anon_sym_quieting] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
@@ -8468,15 +8915,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(1),
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token14] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
+    [aux_sym_unit_token16] = ACTIONS(1),
     [anon_sym_GHz] = ACTIONS(1),
     [anon_sym_MHz] = ACTIONS(1),
+    [aux_sym_unit_token17] = ACTIONS(1),
     [anon_sym_dBW] = ACTIONS(1),
     [anon_sym_dBd] = ACTIONS(1),
     [anon_sym_dBi] = ACTIONS(1),
@@ -8561,6 +9012,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -8620,6 +9072,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -8658,6 +9111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -8666,6 +9120,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8698,6 +9154,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -8706,6 +9163,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -8748,14 +9206,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
     [anon_sym_places] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_quiet_DASHrural] = ACTIONS(13),
     [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
@@ -8818,6 +9279,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8877,6 +9339,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -8915,6 +9378,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -8923,6 +9387,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8955,6 +9421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -8963,6 +9430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -9005,14 +9473,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
     [anon_sym_places] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_quiet_DASHrural] = ACTIONS(25),
     [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
@@ -9073,15 +9544,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(27),
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token11] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token14] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
+    [aux_sym_unit_token16] = ACTIONS(31),
     [anon_sym_GHz] = ACTIONS(27),
     [anon_sym_MHz] = ACTIONS(27),
+    [aux_sym_unit_token17] = ACTIONS(31),
     [anon_sym_dBW] = ACTIONS(27),
     [anon_sym_dBd] = ACTIONS(27),
     [anon_sym_dBi] = ACTIONS(27),
@@ -9152,6 +9627,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9211,6 +9687,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -9249,6 +9726,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -9257,6 +9735,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -9289,6 +9769,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -9297,6 +9778,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -9339,14 +9821,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
     [anon_sym_places] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_quiet_DASHrural] = ACTIONS(25),
     [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
@@ -9405,15 +9890,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(33),
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token11] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token14] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
+    [aux_sym_unit_token16] = ACTIONS(37),
     [anon_sym_GHz] = ACTIONS(33),
     [anon_sym_MHz] = ACTIONS(33),
+    [aux_sym_unit_token17] = ACTIONS(37),
     [anon_sym_dBW] = ACTIONS(33),
     [anon_sym_dBd] = ACTIONS(33),
     [anon_sym_dBi] = ACTIONS(33),
@@ -9493,6 +9982,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9552,6 +10042,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
     [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
@@ -9590,6 +10081,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
@@ -9598,6 +10090,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9630,6 +10124,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_allocated] = ACTIONS(41),
@@ -9638,6 +10133,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
@@ -9680,14 +10176,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
     [anon_sym_places] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_quiet_DASHrural] = ACTIONS(41),
     [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
@@ -9764,6 +10263,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9823,6 +10323,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
     [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
@@ -9861,6 +10362,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
@@ -9869,6 +10371,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9901,6 +10405,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
     [anon_sym_allocated] = ACTIONS(41),
@@ -9909,6 +10414,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
@@ -9951,14 +10457,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
     [anon_sym_places] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_quiet_DASHrural] = ACTIONS(41),
     [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
@@ -10035,6 +10544,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
     [anon_sym_link] = ACTIONS(58),
+    [anon_sym_variant] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -10094,6 +10604,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(58),
     [anon_sym_under] = ACTIONS(58),
     [anon_sym_beside] = ACTIONS(58),
+    [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
@@ -10132,6 +10643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(58),
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
+    [anon_sym_reflection] = ACTIONS(58),
     [anon_sym_hop] = ACTIONS(58),
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
@@ -10140,6 +10652,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
+    [anon_sym_take] = ACTIONS(58),
+    [anon_sym_put] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -10172,6 +10686,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
+    [anon_sym_after] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
     [anon_sym_allocated] = ACTIONS(58),
@@ -10180,6 +10695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
@@ -10222,14 +10738,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(58),
     [anon_sym_no] = ACTIONS(58),
     [anon_sym_nominal] = ACTIONS(58),
+    [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_one_DASHedge] = ACTIONS(58),
+    [anon_sym_out] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
     [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
     [anon_sym_places] = ACTIONS(58),
+    [anon_sym_public] = ACTIONS(58),
     [anon_sym_quiet_DASHrural] = ACTIONS(58),
     [anon_sym_quieting] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
@@ -10311,6 +10830,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
     [anon_sym_link] = ACTIONS(87),
+    [anon_sym_variant] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -10370,6 +10890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(87),
     [anon_sym_under] = ACTIONS(87),
     [anon_sym_beside] = ACTIONS(87),
+    [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
@@ -10408,6 +10929,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(87),
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
+    [anon_sym_reflection] = ACTIONS(87),
     [anon_sym_hop] = ACTIONS(87),
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
@@ -10416,6 +10938,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
+    [anon_sym_take] = ACTIONS(87),
+    [anon_sym_put] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -10448,6 +10972,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
+    [anon_sym_after] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
     [anon_sym_allocated] = ACTIONS(90),
@@ -10456,6 +10981,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
@@ -10498,14 +11024,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(90),
     [anon_sym_no] = ACTIONS(90),
     [anon_sym_nominal] = ACTIONS(90),
+    [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_one_DASHedge] = ACTIONS(90),
+    [anon_sym_out] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
     [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
     [anon_sym_places] = ACTIONS(90),
+    [anon_sym_public] = ACTIONS(90),
     [anon_sym_quiet_DASHrural] = ACTIONS(90),
     [anon_sym_quieting] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
@@ -10581,6 +11110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10640,6 +11170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -10678,6 +11209,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -10686,6 +11218,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10718,6 +11252,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -10726,6 +11261,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -10768,14 +11304,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
     [anon_sym_places] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_quiet_DASHrural] = ACTIONS(13),
     [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
@@ -10851,6 +11390,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10910,6 +11450,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -10948,6 +11489,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -10956,6 +11498,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10988,6 +11532,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -10996,6 +11541,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -11038,14 +11584,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
     [anon_sym_places] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_quiet_DASHrural] = ACTIONS(13),
     [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
@@ -11121,6 +11670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11180,6 +11730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
     [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
@@ -11218,6 +11769,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -11226,6 +11778,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -11258,6 +11812,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
     [anon_sym_allocated] = ACTIONS(13),
@@ -11266,6 +11821,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -11308,14 +11864,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
     [anon_sym_places] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_quiet_DASHrural] = ACTIONS(13),
     [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
@@ -11378,6 +11937,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
     [anon_sym_link] = ACTIONS(117),
+    [anon_sym_variant] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -11437,6 +11997,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(117),
     [anon_sym_under] = ACTIONS(117),
     [anon_sym_beside] = ACTIONS(117),
+    [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
@@ -11475,6 +12036,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(117),
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
+    [anon_sym_reflection] = ACTIONS(117),
     [anon_sym_hop] = ACTIONS(117),
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
@@ -11483,6 +12045,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
+    [anon_sym_take] = ACTIONS(117),
+    [anon_sym_put] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -11515,6 +12079,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
+    [anon_sym_after] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
     [anon_sym_allocated] = ACTIONS(117),
@@ -11523,6 +12088,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
@@ -11565,14 +12131,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(117),
     [anon_sym_no] = ACTIONS(117),
     [anon_sym_nominal] = ACTIONS(117),
+    [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_one_DASHedge] = ACTIONS(117),
+    [anon_sym_out] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
     [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
     [anon_sym_places] = ACTIONS(117),
+    [anon_sym_public] = ACTIONS(117),
     [anon_sym_quiet_DASHrural] = ACTIONS(117),
     [anon_sym_quieting] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
@@ -11645,6 +12214,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -11704,6 +12274,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
     [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
@@ -11742,6 +12313,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
@@ -11750,6 +12322,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -11782,6 +12356,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_allocated] = ACTIONS(131),
@@ -11790,6 +12365,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
@@ -11832,14 +12408,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
     [anon_sym_places] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_quiet_DASHrural] = ACTIONS(131),
     [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
@@ -11912,6 +12491,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -11971,6 +12551,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -12009,6 +12590,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -12017,6 +12599,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -12049,6 +12633,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -12057,6 +12642,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -12099,14 +12685,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
     [anon_sym_places] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_quiet_DASHrural] = ACTIONS(25),
     [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
@@ -12179,6 +12768,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -12238,6 +12828,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
     [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
@@ -12276,6 +12867,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
@@ -12284,6 +12876,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -12316,6 +12910,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_allocated] = ACTIONS(135),
@@ -12324,6 +12919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
@@ -12366,14 +12962,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
     [anon_sym_places] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_quiet_DASHrural] = ACTIONS(135),
     [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
@@ -12446,6 +13045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -12505,6 +13105,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
     [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
@@ -12543,6 +13144,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
@@ -12551,6 +13153,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -12583,6 +13187,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_allocated] = ACTIONS(139),
@@ -12591,6 +13196,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
@@ -12633,14 +13239,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
     [anon_sym_places] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_quiet_DASHrural] = ACTIONS(139),
     [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
@@ -12713,6 +13322,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -12772,6 +13382,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
     [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
@@ -12810,6 +13421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
@@ -12818,6 +13430,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -12850,6 +13464,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_allocated] = ACTIONS(143),
@@ -12858,6 +13473,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
@@ -12900,14 +13516,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
     [anon_sym_places] = ACTIONS(143),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_quiet_DASHrural] = ACTIONS(143),
     [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
@@ -12980,6 +13599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -13039,6 +13659,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
     [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
@@ -13077,6 +13698,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
@@ -13085,6 +13707,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -13117,6 +13741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_allocated] = ACTIONS(149),
@@ -13125,6 +13750,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
@@ -13167,14 +13793,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
     [anon_sym_places] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_quiet_DASHrural] = ACTIONS(149),
     [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
@@ -13247,6 +13876,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -13306,6 +13936,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
     [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
@@ -13344,6 +13975,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
@@ -13352,6 +13984,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -13384,6 +14018,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_allocated] = ACTIONS(153),
@@ -13392,6 +14027,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
@@ -13434,14 +14070,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
     [anon_sym_places] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_quiet_DASHrural] = ACTIONS(153),
     [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
@@ -13514,6 +14153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -13573,6 +14213,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
     [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
@@ -13611,6 +14252,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
@@ -13619,6 +14261,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13651,6 +14295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_allocated] = ACTIONS(157),
@@ -13659,6 +14304,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
@@ -13701,14 +14347,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
     [anon_sym_places] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_quiet_DASHrural] = ACTIONS(157),
     [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
@@ -13781,6 +14430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -13840,6 +14490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
     [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
@@ -13878,6 +14529,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
@@ -13886,6 +14538,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -13918,6 +14572,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_allocated] = ACTIONS(161),
@@ -13926,6 +14581,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
@@ -13968,14 +14624,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
     [anon_sym_places] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_quiet_DASHrural] = ACTIONS(161),
     [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
@@ -14049,6 +14708,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
     [anon_sym_link] = ACTIONS(165),
+    [anon_sym_variant] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -14108,6 +14768,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(165),
     [anon_sym_under] = ACTIONS(165),
     [anon_sym_beside] = ACTIONS(165),
+    [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
@@ -14146,6 +14807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(165),
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
+    [anon_sym_reflection] = ACTIONS(165),
     [anon_sym_hop] = ACTIONS(165),
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
@@ -14154,6 +14816,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
+    [anon_sym_take] = ACTIONS(165),
+    [anon_sym_put] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -14186,6 +14850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
+    [anon_sym_after] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
     [anon_sym_allocated] = ACTIONS(165),
@@ -14194,6 +14859,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
@@ -14236,14 +14902,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(165),
     [anon_sym_no] = ACTIONS(165),
     [anon_sym_nominal] = ACTIONS(165),
+    [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_one_DASHedge] = ACTIONS(165),
+    [anon_sym_out] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
     [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
     [anon_sym_places] = ACTIONS(165),
+    [anon_sym_public] = ACTIONS(165),
     [anon_sym_quiet_DASHrural] = ACTIONS(165),
     [anon_sym_quieting] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
@@ -14314,6 +14983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
     [anon_sym_link] = ACTIONS(173),
+    [anon_sym_variant] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -14373,6 +15043,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(173),
     [anon_sym_under] = ACTIONS(173),
     [anon_sym_beside] = ACTIONS(173),
+    [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
@@ -14411,6 +15082,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(173),
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
+    [anon_sym_reflection] = ACTIONS(173),
     [anon_sym_hop] = ACTIONS(173),
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
@@ -14419,6 +15091,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
+    [anon_sym_take] = ACTIONS(173),
+    [anon_sym_put] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -14451,6 +15125,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
+    [anon_sym_after] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
     [anon_sym_allocated] = ACTIONS(173),
@@ -14459,6 +15134,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
@@ -14501,14 +15177,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(173),
     [anon_sym_no] = ACTIONS(173),
     [anon_sym_nominal] = ACTIONS(173),
+    [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_one_DASHedge] = ACTIONS(173),
+    [anon_sym_out] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
     [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
     [anon_sym_places] = ACTIONS(173),
+    [anon_sym_public] = ACTIONS(173),
     [anon_sym_quiet_DASHrural] = ACTIONS(173),
     [anon_sym_quieting] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
@@ -14579,6 +15258,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -14638,6 +15318,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
     [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
@@ -14676,6 +15357,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
@@ -14684,6 +15366,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -14716,6 +15400,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
     [anon_sym_allocated] = ACTIONS(157),
@@ -14724,6 +15409,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
@@ -14766,14 +15452,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
     [anon_sym_places] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_quiet_DASHrural] = ACTIONS(157),
     [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
@@ -14844,6 +15533,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -14903,6 +15593,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
     [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
@@ -14941,6 +15632,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
@@ -14949,6 +15641,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -14981,6 +15675,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
     [anon_sym_allocated] = ACTIONS(153),
@@ -14989,6 +15684,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
@@ -15031,14 +15727,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
     [anon_sym_places] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_quiet_DASHrural] = ACTIONS(153),
     [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
@@ -15109,6 +15808,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -15168,6 +15868,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
     [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
@@ -15206,6 +15907,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
@@ -15214,6 +15916,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -15246,6 +15950,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
     [anon_sym_allocated] = ACTIONS(131),
@@ -15254,6 +15959,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
@@ -15296,14 +16002,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
     [anon_sym_places] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_quiet_DASHrural] = ACTIONS(131),
     [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
@@ -15374,6 +16083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -15433,6 +16143,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
     [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
@@ -15471,6 +16182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
@@ -15479,6 +16191,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -15511,6 +16225,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
     [anon_sym_allocated] = ACTIONS(135),
@@ -15519,6 +16234,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
@@ -15561,14 +16277,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
     [anon_sym_places] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_quiet_DASHrural] = ACTIONS(135),
     [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
@@ -15639,6 +16358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -15698,6 +16418,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
     [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
@@ -15736,6 +16457,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
@@ -15744,6 +16466,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -15776,6 +16500,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
     [anon_sym_allocated] = ACTIONS(149),
@@ -15784,6 +16509,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
@@ -15826,14 +16552,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
     [anon_sym_places] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_quiet_DASHrural] = ACTIONS(149),
     [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
@@ -15904,6 +16633,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -15963,6 +16693,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
     [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
@@ -16001,6 +16732,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -16009,6 +16741,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -16041,6 +16775,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
     [anon_sym_allocated] = ACTIONS(25),
@@ -16049,6 +16784,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -16091,14 +16827,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
     [anon_sym_places] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_quiet_DASHrural] = ACTIONS(25),
     [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
@@ -16169,6 +16908,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -16228,6 +16968,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
     [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
@@ -16266,6 +17007,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
@@ -16274,6 +17016,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -16306,6 +17050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
     [anon_sym_allocated] = ACTIONS(143),
@@ -16314,6 +17059,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
@@ -16356,14 +17102,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
     [anon_sym_places] = ACTIONS(143),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_quiet_DASHrural] = ACTIONS(143),
     [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
@@ -16434,6 +17183,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -16493,6 +17243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
     [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
@@ -16531,6 +17282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
@@ -16539,6 +17291,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -16571,6 +17325,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
     [anon_sym_allocated] = ACTIONS(139),
@@ -16579,6 +17334,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
@@ -16621,14 +17377,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
     [anon_sym_places] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_quiet_DASHrural] = ACTIONS(139),
     [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
@@ -16699,6 +17458,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -16758,6 +17518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
     [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
@@ -16796,6 +17557,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
@@ -16804,6 +17566,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -16836,6 +17600,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
     [anon_sym_allocated] = ACTIONS(161),
@@ -16844,6 +17609,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
@@ -16886,14 +17652,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
     [anon_sym_places] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_quiet_DASHrural] = ACTIONS(161),
     [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
@@ -16964,6 +17733,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
     [anon_sym_link] = ACTIONS(179),
+    [anon_sym_variant] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -17023,6 +17793,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(179),
     [anon_sym_under] = ACTIONS(179),
     [anon_sym_beside] = ACTIONS(179),
+    [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
@@ -17061,6 +17832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(179),
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
+    [anon_sym_reflection] = ACTIONS(179),
     [anon_sym_hop] = ACTIONS(179),
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
@@ -17069,6 +17841,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
+    [anon_sym_take] = ACTIONS(179),
+    [anon_sym_put] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -17101,6 +17875,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
+    [anon_sym_after] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
     [anon_sym_allocated] = ACTIONS(179),
@@ -17109,6 +17884,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
@@ -17151,14 +17927,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(179),
     [anon_sym_no] = ACTIONS(179),
     [anon_sym_nominal] = ACTIONS(179),
+    [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_one_DASHedge] = ACTIONS(179),
+    [anon_sym_out] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
     [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
     [anon_sym_places] = ACTIONS(179),
+    [anon_sym_public] = ACTIONS(179),
     [anon_sym_quiet_DASHrural] = ACTIONS(179),
     [anon_sym_quieting] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
@@ -17225,6 +18004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
     [anon_sym_link] = ACTIONS(183),
+    [anon_sym_variant] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -17284,6 +18064,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(183),
     [anon_sym_under] = ACTIONS(183),
     [anon_sym_beside] = ACTIONS(183),
+    [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
@@ -17322,6 +18103,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(183),
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
+    [anon_sym_reflection] = ACTIONS(183),
     [anon_sym_hop] = ACTIONS(183),
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
@@ -17330,6 +18112,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
+    [anon_sym_take] = ACTIONS(183),
+    [anon_sym_put] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -17362,6 +18146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
+    [anon_sym_after] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
     [anon_sym_allocated] = ACTIONS(183),
@@ -17370,6 +18155,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
@@ -17412,14 +18198,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(183),
     [anon_sym_no] = ACTIONS(183),
     [anon_sym_nominal] = ACTIONS(183),
+    [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_one_DASHedge] = ACTIONS(183),
+    [anon_sym_out] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
     [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
     [anon_sym_places] = ACTIONS(183),
+    [anon_sym_public] = ACTIONS(183),
     [anon_sym_quiet_DASHrural] = ACTIONS(183),
     [anon_sym_quieting] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
@@ -17486,6 +18275,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
     [anon_sym_link] = ACTIONS(187),
+    [anon_sym_variant] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -17545,6 +18335,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(187),
     [anon_sym_under] = ACTIONS(187),
     [anon_sym_beside] = ACTIONS(187),
+    [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
@@ -17583,6 +18374,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(187),
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
+    [anon_sym_reflection] = ACTIONS(187),
     [anon_sym_hop] = ACTIONS(187),
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
@@ -17591,6 +18383,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
+    [anon_sym_take] = ACTIONS(187),
+    [anon_sym_put] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -17623,6 +18417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
+    [anon_sym_after] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
     [anon_sym_allocated] = ACTIONS(187),
@@ -17631,6 +18426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
@@ -17673,14 +18469,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(187),
     [anon_sym_no] = ACTIONS(187),
     [anon_sym_nominal] = ACTIONS(187),
+    [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_one_DASHedge] = ACTIONS(187),
+    [anon_sym_out] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
     [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
     [anon_sym_places] = ACTIONS(187),
+    [anon_sym_public] = ACTIONS(187),
     [anon_sym_quiet_DASHrural] = ACTIONS(187),
     [anon_sym_quieting] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
@@ -17747,6 +18546,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
     [anon_sym_link] = ACTIONS(191),
+    [anon_sym_variant] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -17806,6 +18606,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(191),
     [anon_sym_under] = ACTIONS(191),
     [anon_sym_beside] = ACTIONS(191),
+    [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
@@ -17844,6 +18645,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(191),
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
+    [anon_sym_reflection] = ACTIONS(191),
     [anon_sym_hop] = ACTIONS(191),
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
@@ -17852,6 +18654,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
+    [anon_sym_take] = ACTIONS(191),
+    [anon_sym_put] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -17884,6 +18688,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
+    [anon_sym_after] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
     [anon_sym_allocated] = ACTIONS(191),
@@ -17892,6 +18697,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
@@ -17934,14 +18740,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(191),
     [anon_sym_no] = ACTIONS(191),
     [anon_sym_nominal] = ACTIONS(191),
+    [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_one_DASHedge] = ACTIONS(191),
+    [anon_sym_out] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
     [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
     [anon_sym_places] = ACTIONS(191),
+    [anon_sym_public] = ACTIONS(191),
     [anon_sym_quiet_DASHrural] = ACTIONS(191),
     [anon_sym_quieting] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
@@ -18008,6 +18817,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
     [anon_sym_link] = ACTIONS(195),
+    [anon_sym_variant] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -18067,6 +18877,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(195),
     [anon_sym_under] = ACTIONS(195),
     [anon_sym_beside] = ACTIONS(195),
+    [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
@@ -18105,6 +18916,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(195),
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
+    [anon_sym_reflection] = ACTIONS(195),
     [anon_sym_hop] = ACTIONS(195),
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
@@ -18113,6 +18925,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
+    [anon_sym_take] = ACTIONS(195),
+    [anon_sym_put] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -18145,6 +18959,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
+    [anon_sym_after] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
     [anon_sym_allocated] = ACTIONS(195),
@@ -18153,6 +18968,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
@@ -18195,14 +19011,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(195),
     [anon_sym_no] = ACTIONS(195),
     [anon_sym_nominal] = ACTIONS(195),
+    [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_one_DASHedge] = ACTIONS(195),
+    [anon_sym_out] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
     [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
     [anon_sym_places] = ACTIONS(195),
+    [anon_sym_public] = ACTIONS(195),
     [anon_sym_quiet_DASHrural] = ACTIONS(195),
     [anon_sym_quieting] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
@@ -18269,6 +19088,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
     [anon_sym_link] = ACTIONS(199),
+    [anon_sym_variant] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -18328,6 +19148,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(199),
     [anon_sym_under] = ACTIONS(199),
     [anon_sym_beside] = ACTIONS(199),
+    [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
@@ -18366,6 +19187,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(199),
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
+    [anon_sym_reflection] = ACTIONS(199),
     [anon_sym_hop] = ACTIONS(199),
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
@@ -18374,6 +19196,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
+    [anon_sym_take] = ACTIONS(199),
+    [anon_sym_put] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -18406,6 +19230,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
+    [anon_sym_after] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
     [anon_sym_allocated] = ACTIONS(199),
@@ -18414,6 +19239,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
@@ -18456,14 +19282,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(199),
     [anon_sym_no] = ACTIONS(199),
     [anon_sym_nominal] = ACTIONS(199),
+    [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_one_DASHedge] = ACTIONS(199),
+    [anon_sym_out] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
     [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
     [anon_sym_places] = ACTIONS(199),
+    [anon_sym_public] = ACTIONS(199),
     [anon_sym_quiet_DASHrural] = ACTIONS(199),
     [anon_sym_quieting] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
@@ -18529,6 +19358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
     [anon_sym_link] = ACTIONS(203),
+    [anon_sym_variant] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -18588,6 +19418,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(203),
     [anon_sym_under] = ACTIONS(203),
     [anon_sym_beside] = ACTIONS(203),
+    [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
@@ -18626,6 +19457,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(203),
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
+    [anon_sym_reflection] = ACTIONS(203),
     [anon_sym_hop] = ACTIONS(203),
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
@@ -18634,6 +19466,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
+    [anon_sym_take] = ACTIONS(203),
+    [anon_sym_put] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -18666,6 +19500,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
+    [anon_sym_after] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
     [anon_sym_allocated] = ACTIONS(203),
@@ -18674,6 +19509,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
@@ -18716,14 +19552,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(203),
     [anon_sym_no] = ACTIONS(203),
     [anon_sym_nominal] = ACTIONS(203),
+    [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_one_DASHedge] = ACTIONS(203),
+    [anon_sym_out] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
     [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
     [anon_sym_places] = ACTIONS(203),
+    [anon_sym_public] = ACTIONS(203),
     [anon_sym_quiet_DASHrural] = ACTIONS(203),
     [anon_sym_quieting] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
@@ -18784,6 +19623,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
     [anon_sym_link] = ACTIONS(207),
+    [anon_sym_variant] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -18843,6 +19683,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(207),
     [anon_sym_under] = ACTIONS(207),
     [anon_sym_beside] = ACTIONS(207),
+    [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
@@ -18881,6 +19722,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(207),
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
+    [anon_sym_reflection] = ACTIONS(207),
     [anon_sym_hop] = ACTIONS(207),
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
@@ -18889,6 +19731,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
+    [anon_sym_take] = ACTIONS(207),
+    [anon_sym_put] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -18921,6 +19765,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
+    [anon_sym_after] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
     [anon_sym_allocated] = ACTIONS(207),
@@ -18929,6 +19774,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
@@ -18971,14 +19817,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(207),
     [anon_sym_no] = ACTIONS(207),
     [anon_sym_nominal] = ACTIONS(207),
+    [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_one_DASHedge] = ACTIONS(207),
+    [anon_sym_out] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
     [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
     [anon_sym_places] = ACTIONS(207),
+    [anon_sym_public] = ACTIONS(207),
     [anon_sym_quiet_DASHrural] = ACTIONS(207),
     [anon_sym_quieting] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
@@ -19039,6 +19888,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
     [anon_sym_link] = ACTIONS(211),
+    [anon_sym_variant] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -19098,6 +19948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(211),
     [anon_sym_under] = ACTIONS(211),
     [anon_sym_beside] = ACTIONS(211),
+    [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
@@ -19136,6 +19987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(211),
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
+    [anon_sym_reflection] = ACTIONS(211),
     [anon_sym_hop] = ACTIONS(211),
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
@@ -19144,6 +19996,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
+    [anon_sym_take] = ACTIONS(211),
+    [anon_sym_put] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -19176,6 +20030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
+    [anon_sym_after] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
     [anon_sym_allocated] = ACTIONS(211),
@@ -19184,6 +20039,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
@@ -19226,14 +20082,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(211),
     [anon_sym_no] = ACTIONS(211),
     [anon_sym_nominal] = ACTIONS(211),
+    [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_one_DASHedge] = ACTIONS(211),
+    [anon_sym_out] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
     [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
     [anon_sym_places] = ACTIONS(211),
+    [anon_sym_public] = ACTIONS(211),
     [anon_sym_quiet_DASHrural] = ACTIONS(211),
     [anon_sym_quieting] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
@@ -19294,6 +20153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
     [anon_sym_link] = ACTIONS(215),
+    [anon_sym_variant] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -19353,6 +20213,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(215),
     [anon_sym_under] = ACTIONS(215),
     [anon_sym_beside] = ACTIONS(215),
+    [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
@@ -19391,6 +20252,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(215),
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
+    [anon_sym_reflection] = ACTIONS(215),
     [anon_sym_hop] = ACTIONS(215),
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
@@ -19399,6 +20261,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
+    [anon_sym_take] = ACTIONS(215),
+    [anon_sym_put] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -19431,6 +20295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
+    [anon_sym_after] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
     [anon_sym_allocated] = ACTIONS(215),
@@ -19439,6 +20304,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
@@ -19481,14 +20347,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(215),
     [anon_sym_no] = ACTIONS(215),
     [anon_sym_nominal] = ACTIONS(215),
+    [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_one_DASHedge] = ACTIONS(215),
+    [anon_sym_out] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
     [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
     [anon_sym_places] = ACTIONS(215),
+    [anon_sym_public] = ACTIONS(215),
     [anon_sym_quiet_DASHrural] = ACTIONS(215),
     [anon_sym_quieting] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
@@ -19549,6 +20418,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
     [anon_sym_link] = ACTIONS(219),
+    [anon_sym_variant] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -19608,6 +20478,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_place] = ACTIONS(219),
     [anon_sym_under] = ACTIONS(219),
     [anon_sym_beside] = ACTIONS(219),
+    [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
@@ -19646,6 +20517,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(219),
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
+    [anon_sym_reflection] = ACTIONS(219),
     [anon_sym_hop] = ACTIONS(219),
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
@@ -19654,6 +20526,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
+    [anon_sym_take] = ACTIONS(219),
+    [anon_sym_put] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -19686,6 +20560,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
+    [anon_sym_after] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
     [anon_sym_allocated] = ACTIONS(219),
@@ -19694,6 +20569,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
@@ -19736,14 +20612,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(219),
     [anon_sym_no] = ACTIONS(219),
     [anon_sym_nominal] = ACTIONS(219),
+    [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_one_DASHedge] = ACTIONS(219),
+    [anon_sym_out] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
     [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
     [anon_sym_places] = ACTIONS(219),
+    [anon_sym_public] = ACTIONS(219),
     [anon_sym_quiet_DASHrural] = ACTIONS(219),
     [anon_sym_quieting] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
@@ -19809,15 +20688,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(225),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token14] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
+    [aux_sym_unit_token16] = ACTIONS(221),
     [anon_sym_GHz] = ACTIONS(221),
     [anon_sym_MHz] = ACTIONS(221),
+    [aux_sym_unit_token17] = ACTIONS(221),
     [anon_sym_dBW] = ACTIONS(221),
     [anon_sym_dBd] = ACTIONS(221),
     [anon_sym_dBi] = ACTIONS(221),
@@ -19833,7 +20716,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_kV] = ACTIONS(221),
     [anon_sym_kW] = ACTIONS(221),
     [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(221),
+    [anon_sym_mW] = ACTIONS(225),
     [anon_sym_mi] = ACTIONS(225),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
@@ -19853,9 +20736,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(221),
-    [anon_sym_V] = ACTIONS(221),
-    [anon_sym_W] = ACTIONS(221),
+    [anon_sym_A] = ACTIONS(225),
+    [anon_sym_V] = ACTIONS(225),
+    [anon_sym_W] = ACTIONS(225),
     [anon_sym_h] = ACTIONS(221),
     [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),

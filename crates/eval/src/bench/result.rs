@@ -135,8 +135,10 @@ pub struct BenchCell {
     pub budget: Box<[Term]>,
     /// Expected loss; none if the cable is not known.
     pub expected: Option<Expected>,
-    /// The two compared.
+    /// The two compared; none where a reading looks like a slip.
     pub comparison: Option<Comparison>,
+    /// Whether a reading it rests on looks like a slip: it takes no part in what is said of the piece.
+    pub slip: bool,
     /// How many times as long the piece must be to tell; none if it can or never could.
     pub length_factor: Option<f64>,
     /// Measured loss per length, joins taken off.

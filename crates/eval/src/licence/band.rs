@@ -39,6 +39,10 @@ pub(crate) fn judge<'m>(
         let Some(set) = env.rule_set(&under.name.text) else {
             continue;
         };
+        // rules of exposure alone say nothing of powers
+        if set.clauses.is_empty() && !set.exposure.is_empty() {
+            continue;
+        }
         let facts = Facts {
             hz: run.point.hz,
             haat,

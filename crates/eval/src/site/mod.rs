@@ -8,7 +8,6 @@ use crate::result::ChainResult;
 use crate::stage::Stage;
 
 /// A station on the site of another, with what its chains come to.
-#[expect(dead_code, reason = "what is judged of the site comes with it")]
 pub(crate) struct Neighbour<'m> {
     /// The station.
     pub(crate) station: &'m Station,
@@ -18,7 +17,6 @@ pub(crate) struct Neighbour<'m> {
 
 /// The stations that a station is `beside`, as far as they are defined. What is wrong in them is
 /// reported where they are written, so their findings are left out.
-#[expect(dead_code, reason = "what is judged of the site comes with it")]
 pub(crate) fn neighbours<'m>(st: &Station, env: &'m Env, stage: Stage) -> Vec<Neighbour<'m>> {
     st.site
         .beside

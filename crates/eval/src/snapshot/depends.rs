@@ -43,6 +43,12 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             r.diagnostics.extend(unknown(m.kind, &name, env));
         }
     }
+    if let Meaning::Variant(v) = &low.meaning {
+        names.insert((NameKind::Station, &v.of.text));
+        if let Some((base, used)) = env.base(&v.of.text) {
+            names.extend(used.names.iter().map(|m| (m.kind, base.slice(m.loc.span))));
+        }
+    }
     let mut list: Vec<_> = names
         .into_iter()
         .filter(|(kind, _)| *kind != NameKind::Let)

@@ -22,6 +22,8 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Station(st) => {
             r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
+            r.exposure = crate::exposure::station(st, &r.chains, env, stage, &mut r.diagnostics)
+                .map(Box::new);
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
@@ -60,6 +62,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Link(l) => {
             r.link = Some(Box::new(crate::link::link(l, env, &mut r.diagnostics)));
         }
+        Meaning::Variant(v) => crate::variant::check(item, v, env, &mut r.diagnostics),
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);
             checks::replaced(

@@ -11,6 +11,7 @@ mod load;
 mod outside;
 mod parallel;
 mod recorded;
+mod variant;
 
 pub(crate) use item::chains_of;
 use std::sync::Arc;
@@ -22,6 +23,7 @@ use rustc_hash::FxHashMap;
 
 use crate::result::ItemResult;
 use recorded::Evidences;
+pub use variant::Tried;
 
 /// A file of the set.
 pub struct FileEntry {

@@ -26,7 +26,7 @@ pub(super) fn rule(places: &Places<'_>, r: &RuleResult) -> RuleReport {
         value_w: finite(j.map(|j| j.value_w)),
         margin_db: finite(j.map(|j| j.margin_db)),
         uncertainty_db: finite(j.map(|j| j.uncertainty_db)),
-        probability_exceeded: finite(j.map(|j| j.exceeded)),
+        probability_exceeded: finite(j.map(|j| super::probability(j.exceeded))),
         safe_setting_w: finite(j.and_then(|j| j.safe_w)),
         file,
         line,

@@ -9,6 +9,7 @@ pub mod fit;
 pub mod link;
 pub mod overview;
 mod rules;
+pub mod variants;
 pub mod verify;
 
 use crate::document::{Block, Document, Level, Text};

@@ -10,5 +10,6 @@ pub mod link;
 pub mod loss_law;
 pub mod overview;
 pub mod rules;
+pub mod variants;
 pub mod verify;
 pub mod word;

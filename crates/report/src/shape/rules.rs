@@ -42,7 +42,7 @@ pub struct RuleReport {
     /// Expanded uncertainty (k = 2) of the value, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub uncertainty_db: Option<f64>,
-    /// Probability that the limit is exceeded.
+    /// Probability that the limit is exceeded; nearer than 1e-9 to 0 or 1 it is 0 or 1.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub probability_exceeded: Option<f64>,
     /// Transmitter setting that meets it with the uncertainty allowed for, W.

@@ -6,6 +6,7 @@ mod card;
 mod chain;
 mod link;
 mod overview;
+mod variants;
 mod verify;
 
 pub use bench::{BenchTable, bench};
@@ -13,4 +14,5 @@ pub use card::card;
 pub use chain::{ChainTable, chain};
 pub use link::link;
 pub use overview::overview;
+pub use variants::variants;
 pub use verify::verify;

@@ -3,7 +3,7 @@
 use super::bundle::{ABOUT_ALWAYS, ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
 use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
-use super::types::Takes::{File, OneOf, Rest, Value};
+use super::types::Takes::{File, OneOf, Rest, Then, Value};
 use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
 use super::words as w;
 
@@ -18,8 +18,15 @@ static TX_SLOTS: &[Slot] = &[
         "mean over peak power while keyed, in place of the mode's",
         "duty 35 %",
     ),
-    Slot::word(Tx::Keyed.id(), "keyed", &[Value(&q::SHARE)])
-        .says("share of the time the key is down", "keyed 50 %"),
+    Slot::word(
+        Tx::Keyed.id(),
+        "keyed",
+        &[Value(&q::SHARE), Then("in", &Value(&q::TIME))],
+    )
+    .says(
+        "share of the time the key is down, of each such window where one is stated",
+        "keyed 50 %",
+    ),
     Slot::word(
         Tx::Foldback.id(),
         "foldback",
@@ -210,7 +217,7 @@ pub(crate) static TRANSCEIVER: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum Antenna { Gain, Realized, Height } }
+slots! { enum Antenna { Gain, Realized, Height, Size } }
 const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
     .after(
         Antenna::Gain.id(),
@@ -245,6 +252,8 @@ pub(crate) static ANTENNA: Form = Form {
                 "height of its highest point above ground",
                 "height 26 m agl",
             ),
+            Slot::word(Antenna::Size.id(), "size", &[Value(&q::METRES)])
+                .says("its length, from its highest point down", "size 2.7 m"),
         ],
         MATCH,
         RATINGS,
@@ -263,6 +272,7 @@ pub(crate) static ANTENNA: Form = Form {
             &RETURN_LOSS_LINE,
             &SWR_LINE,
             &HEIGHT_LINE,
+            &SIZE_LINE,
             &ONE_RATING_LINE,
         ],
     ),
@@ -319,6 +329,10 @@ macro_rules! gain_line {
 }
 gain_line! { GAIN_LINE "gain" "Gain of an antenna in dBi or dBd." "5.2 dBi on 2m" }
 gain_line! { DIRECTIVITY_LINE "directivity" "Of an antenna, directivity: gain is this times efficiency." "8 dBi" }
+
+figure_line! {
+    SIZE_LINE "size" METRES "a size" "a length follows" "Length of an antenna, from its highest point down." "2.7 m";
+}
 
 static HEIGHT_LINE: Form = Form {
     word: "height",

@@ -9,6 +9,7 @@ mod cable;
 mod chain;
 mod dump;
 mod ends;
+pub(crate) mod exposure;
 mod instrument;
 mod link;
 mod offer;
@@ -21,6 +22,7 @@ mod site;
 mod text;
 mod top;
 mod types;
+pub(crate) mod variant;
 mod words;
 
 pub use dump::{inner, json, reference, word_list};
@@ -33,7 +35,7 @@ pub use types::{
     Slot, Stands, Subject, Takes, Word,
 };
 
-pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, ONE_ORIGIN};
+pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, AT as AT_SLOT, ON as ON_SLOT, ONE_ORIGIN};
 pub(crate) use words::{DATUMS, MODES, SETS};
 
 use cable::CABLE;
@@ -60,6 +62,7 @@ static STATION_LINES: &[&Form] = &[
     &top::JOINS,
     &rules::UNDER,
     &site::BESIDE,
+    &exposure::SPOT,
     &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
@@ -177,7 +180,11 @@ impl Block {
                 };
                 found
                     // a part of the station, by its tag
-                    .or((*cx == Context::Chain).then_some(&chain::TAG_LINE))
+                    .or(match cx {
+                        Context::Chain => Some(&chain::TAG_LINE),
+                        Context::Variant => Some(&variant::CHANGE),
+                        _ => None,
+                    })
             }
             Block::Rows(row) => Some(row),
             Block::None => None,
@@ -208,7 +215,11 @@ impl Block {
 /// several times.
 pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
     let mut seen: Vec<*const Form> = Vec::new();
-    let mut open = vec![top(), Block::Lines(Context::Chain, TAG_LINES)];
+    let mut open = vec![
+        top(),
+        Block::Lines(Context::Chain, TAG_LINES),
+        Block::Lines(Context::Variant, CHANGE_LINES),
+    ];
     let mut at = 0;
     while at < open.len() {
         let block = open[at];
@@ -229,6 +240,8 @@ pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
 }
 
 static TAG_LINES: &[&Form] = &[&chain::TAG_LINE];
+
+static CHANGE_LINES: &[&Form] = &[&variant::CHANGE];
 
 /// Whether a list has a line with this word.
 const fn has(lines: &[&Form], word: &str) -> bool {
@@ -264,7 +277,13 @@ const _: () = {
 /// Every form once is checked while the crate is compiled.
 const _: () = {
     let mut i = 0;
-    let all: &[&[&Form]] = &[top::TOP, STATION_LINES, CHAIN_LINES, TAG_LINES];
+    let all: &[&[&Form]] = &[
+        top::TOP,
+        STATION_LINES,
+        CHAIN_LINES,
+        TAG_LINES,
+        CHANGE_LINES,
+    ];
     while i < all.len() {
         sound(all[i], 0);
         i += 1;

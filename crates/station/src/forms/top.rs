@@ -26,6 +26,7 @@ pub(crate) static TOP: &[&Form] = &[
     &rules::LICENCE,
     &rules::RULES,
     &super::link::LINK,
+    &super::variant::VARIANT,
 ];
 
 /// A text in quotes after a definition's name.

@@ -43,6 +43,8 @@ pub enum Context {
     Clause,
     /// In a link.
     Link,
+    /// In a variant of a station.
+    Variant,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -71,6 +73,7 @@ impl Context {
             Context::Rules => "in a licence or rules",
             Context::Link => "in a link",
             Context::Clause => "in a clause of rules",
+            Context::Variant => "in a variant",
             Context::Table => "in a table",
         }
     }
@@ -119,6 +122,10 @@ pub enum NameKind {
     Question,
     /// A link.
     Link,
+    /// A place where people can be.
+    Spot,
+    /// A variant of a station.
+    Variant,
 }
 
 impl NameKind {
@@ -169,6 +176,8 @@ impl NameKind {
             NameKind::Class => "class",
             NameKind::Link => "link",
             NameKind::Question => "question",
+            NameKind::Spot => "spot",
+            NameKind::Variant => "variant",
         }
     }
 

@@ -71,6 +71,10 @@ fn transmitter_word<'a>(
             Some(v) => {
                 let v = cx.alone(&v, "the share keyed");
                 t.keyed = share(cx, &v, "the share keyed").map(|m| m.value);
+                if cur.eat(cx, "in") {
+                    t.keyed_in_s = super::exposure::window(cx, cur);
+                    t.broken_duty |= t.keyed_in_s.is_none();
+                }
             }
             None => missing(cx, cur, "`keyed` is followed by a percentage", "keyed 50 %"),
         }
@@ -502,6 +506,8 @@ pub(super) fn antenna<'a>(
                 swrs.extend(swr);
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
+            } else if !load && cur.eat(cx, "size") {
+                a.size = super::exposure::size(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
                     a.rating = plain_rating(cx, &v);
@@ -582,6 +588,10 @@ pub(super) fn antenna<'a>(
                     height_twice(cx, s);
                 }
                 rest(cx, s, &mut cur, "a height");
+            }
+            Some("size") if !load => {
+                a.size = super::exposure::size(cx, &mut cur);
+                rest(cx, s, &mut cur, "a size");
             }
             Some("rating") => a.rating = rating(cx, s, 1),
             Some(w) => {

@@ -107,8 +107,9 @@ pub(super) fn declared<'a>(
             .all(|c| matches!(c, Context::Rules | Context::Clause | Context::Link))
             || matches!(
                 k.word,
-                "licence" | "rules" | "link" | "under" | "beside" | "alone"
+                "licence" | "rules" | "link" | "under" | "beside" | "alone" | "spot"
             )
+            || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS
         .iter()

@@ -1,7 +1,7 @@
 //! Parts that are lines: a length of cable, a stated loss, or the file of a measured line.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::{Dim, Measure};
+use downlead_quantity::{Dim, Measure, number, sig};
 use downlead_syntax::{AtomKind, Stmt};
 
 use super::device::none;
@@ -337,6 +337,10 @@ fn dated_swr<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, return_loss: bool) -> Optio
     (!q.broken).then(|| q.figure(m, v.loc, false))
 }
 
+/// A feed line is at most so long, m: of the largest line 100 km lose more than 100 dB at 1 MHz already
+/// (our choice).
+const LONGEST_M: f64 = 100e3;
+
 fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
     let what = format!("a {}'s length", kind.word());
     let electrical = |length| LineLength::Wavelengths {
@@ -357,6 +361,22 @@ fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
                 let d =
                     Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.")
                         .at("negative");
+                cx.push(d);
+                return None;
+            }
+            if m.value > LONGEST_M {
+                let d = Diagnostic::new(
+                    &codes::IMPOSSIBLE_VALUE,
+                    v.loc,
+                    format!(
+                        "A {} of {} km is no feed line; one has at most {} km.",
+                        kind.word(),
+                        sig(m.value / 1e3, 3),
+                        number(LONGEST_M / 1e3, 0)
+                    ),
+                )
+                .at("cannot be")
+                .help("Look at the unit of the length: `46 m`, `151 ft`.");
                 cx.push(d);
                 return None;
             }

@@ -10,6 +10,7 @@ mod device;
 mod digits;
 mod drift;
 mod ends;
+mod exposure;
 mod head;
 mod instrument;
 mod kinds;
@@ -26,6 +27,7 @@ mod session;
 mod site;
 mod station;
 mod unused;
+mod variant;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_syntax::{Item, Stmt};
@@ -241,6 +243,8 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
         }
         "station" => station::station(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
+        "variant" => variant::variant(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |v| Meaning::Variant(Box::new(v))),
         "chain" => chain::chain(cx, stmt, &mut cur, &[])
             .map_or(Meaning::Nothing, |c| Meaning::Chain(Box::new(c))),
         _ => {

@@ -36,10 +36,12 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         ground_amsl: None,
         under: Box::default(),
         site: crate::model::Site::default(),
+        spots: Box::default(),
         newest: super::rules::newest(stmt),
     };
     let mut under = Vec::new();
     let mut site = super::site::Draft::default();
+    let mut spots = Vec::new();
     // places first: parts may name one that stands below them
     for s in block.iter().filter(|s| s.keyword() == Some("place")) {
         if let Some(p) = place(cx, s) {
@@ -73,6 +75,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             Some("under") => under.extend(super::rules::under(cx, s)),
             Some("beside") => site.beside(cx, s, &st.name),
             Some("alone") => site.alone(cx, s),
+            Some("spot") => super::exposure::spot(cx, s, &mut spots),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {
@@ -129,6 +132,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
     }
     st.under = under.into();
     st.site = site.finish(cx);
+    st.spots = spots.into();
     st.places = places.into();
     st.parts = parts.into();
     st.chains = lowered.into();

@@ -147,6 +147,8 @@ pub struct Station {
     pub under: Box<[super::rules::Under]>,
     /// The site it shares with other stations.
     pub site: super::Site,
+    /// Places where people can be.
+    pub spots: Box<[super::Spot]>,
     /// The newest date in its text: there is no clock.
     pub newest: Option<Box<str>>,
 }

@@ -70,6 +70,8 @@ pub struct Transmitter {
     pub duty: Option<f64>,
     /// Share of the time keyed.
     pub keyed: Option<f64>,
+    /// Time within which that share holds, s.
+    pub keyed_in_s: Option<f64>,
     /// SWR at which it turns itself down.
     pub foldback_swr: Option<f64>,
     /// Whether its mode, duty or keyed share is there but could not be read.
@@ -145,6 +147,8 @@ pub struct Antenna {
     pub efficiency: Option<Measure>,
     /// Height above ground, m.
     pub height_agl: Option<Measure>,
+    /// Length from its highest point down, m.
+    pub size: Option<Measure>,
     /// Height above average terrain, m.
     pub height_haat: Option<Measure>,
     /// Mean power rating.

@@ -7,6 +7,7 @@ mod cable;
 mod chain;
 mod definition;
 mod ends;
+mod exposure;
 mod figure;
 mod kind;
 mod link;
@@ -15,6 +16,7 @@ mod node;
 mod part;
 mod rules;
 mod site;
+mod variant;
 
 use downlead_base::Loc;
 
@@ -22,6 +24,7 @@ pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
 pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
+pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
 pub use link::{Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise};
@@ -33,6 +36,7 @@ pub use rules::{
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
 pub use site::{Alone, Beside, Site};
+pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -59,6 +63,7 @@ pub enum Meaning {
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
     Link(Box<Link>),
+    Variant(Box<Variant>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }

@@ -39,7 +39,7 @@
 ; definitions
 (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ] @keyword.type)
 
 ; a tag in a chain
@@ -58,7 +58,7 @@
 (statement
   . (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 
