@@ -46,8 +46,8 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 ;; BEGIN generated: lists
 (defconst downlead--definition-keywords
   '(
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules"
-    "session" "station" "use" "variant")
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link"
+    "rules" "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -65,18 +65,18 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--property-keywords
   '(
     "accuracy" "alone" "ask" "authority" "bandwidth" "baseline" "beside" "braid" "bump"
-    "calibrated" "class" "condition" "conductor" "construction" "coupled" "dated" "delay"
-    "diameter" "directivity" "distance" "drift" "due" "duty" "edition" "efficiency"
-    "equalise" "excess" "fails" "family" "fixed" "foldback" "from" "gain" "generator"
-    "ground" "haat" "height" "high" "holder" "impedance" "inner" "inner-resistivity"
-    "isolation" "joins" "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent"
-    "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes" "permittivity"
-    "phase" "piece" "place" "port" "position" "power" "put" "radius" "rating" "ratio"
-    "receive" "reflection" "repeatability" "resistivity" "resolution" "resonance"
-    "return-loss" "reversed" "scale" "sensitivity" "service" "short" "size" "source"
-    "spacing" "split" "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature"
-    "threshold" "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways"
-    "wires")
+    "calibrated" "class" "condition" "conductor" "construction" "coupled" "coverage"
+    "dated" "delay" "diameter" "directivity" "distance" "drift" "due" "duty" "edition"
+    "efficiency" "equalise" "excess" "fails" "family" "fixed" "foldback" "from" "gain"
+    "generator" "ground" "haat" "height" "high" "holder" "hop" "impedance" "inner"
+    "inner-resistivity" "isolation" "joins" "jurisdiction" "k-factor" "keyed" "kind"
+    "linearity" "loss" "loss-tangent" "low" "mode" "model" "need" "noise" "open" "outer"
+    "outer-resistivity" "passes" "permittivity" "phase" "piece" "place" "port" "position"
+    "power" "profile" "put" "radius" "rating" "ratio" "receive" "reflection"
+    "repeatability" "resistivity" "resolution" "resonance" "return-loss" "reversed"
+    "scale" "sensitivity" "service" "short" "site-noise" "size" "source" "spacing" "split"
+    "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature" "threshold"
+    "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
@@ -84,29 +84,31 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
     "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
     "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
     "balun" "band" "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch"
-    "branches" "bump" "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad"
-    "class" "combiner" "condition" "conductor" "confidence" "connector" "construction"
-    "corrected" "coupled" "coupler" "cw" "data" "dated" "dc-input" "delay" "device"
-    "diameter" "diplexer" "directivity" "displayed" "distance" "divider" "drift" "due"
-    "duplexer" "duty" "edition" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89"
-    "excess" "expect" "fails" "family" "figure" "filter" "fixed" "fm" "foldback" "for"
-    "forward" "frequency" "from" "full" "gain" "generator" "ground" "guess" "haat"
-    "height" "high" "holder" "if" "impedance" "in" "inner" "inner-resistivity" "input"
+    "branches" "bullington" "bump" "by" "cable" "calibrated" "carrier" "cascade" "chain"
+    "circulator" "city" "clad" "class" "combiner" "condition" "conductor" "confidence"
+    "connector" "construction" "corrected" "coupled" "coupler" "coverage" "cw" "data"
+    "dated" "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed"
+    "distance" "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp"
+    "ends" "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter"
+    "fixed" "fm" "foldback" "for" "forward" "free-space" "frequency" "from" "full" "gain"
+    "generator" "ground" "guess" "haat" "hata-open" "hata-suburban" "hata-urban" "height"
+    "high" "holder" "hop" "if" "impedance" "in" "inner" "inner-resistivity" "input"
     "instead" "instrument" "isolation" "isolator" "joins" "jumper" "jurisdiction" "k"
-    "keyed" "kind" "let" "licence" "limit" "linearity" "load" "loss" "loss-tangent" "low"
-    "maximum" "mean" "medium" "meter" "mode" "nad27" "nad83" "net" "no" "noise" "nominal"
-    "occupational" "of" "on" "open" "out" "outer" "outer-resistivity" "output" "over"
-    "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "preamplifier" "protector" "public" "put" "radius" "rated" "rating" "ratio"
+    "k-factor" "keyed" "kind" "let" "licence" "limit" "linearity" "link" "load" "loss"
+    "loss-tangent" "low" "maximum" "mean" "medium" "meter" "mode" "model" "nad27" "nad83"
+    "need" "net" "no" "noise" "nominal" "occupational" "of" "on" "one-edge" "open" "out"
+    "outer" "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity"
+    "phase" "piece" "place" "places" "port" "position" "power" "preamplifier" "profile"
+    "protector" "public" "put" "quiet-rural" "quieting" "radius" "rated" "rating" "ratio"
     "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
-    "reflected" "reflection" "rejects" "repeatability" "resistivity" "resolution"
-    "resonance" "return-loss" "reversed" "rules" "run" "scale" "sensitivity" "series"
-    "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source"
-    "spacing" "split" "spot" "ssb" "ssb-processed" "station" "strand" "strand-diameter"
-    "switch" "swr" "tail" "take" "tee" "temperature" "then" "threshold" "through" "to"
-    "total" "transceiver" "transmit" "transmitter" "tuner" "typical" "under" "until" "use"
-    "valid" "variant" "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with"
-    "within" "yes")
+    "reflected" "reflection" "rejects" "repeatability" "residential" "resistivity"
+    "resolution" "resonance" "return-loss" "reversed" "rules" "run" "rural" "scale"
+    "sensitivity" "series" "service" "session" "shared" "sheet" "short" "shunt" "sinad"
+    "since" "site-noise" "size" "snr" "source" "spacing" "split" "spot" "spread" "ssb"
+    "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail" "take"
+    "tee" "temperature" "then" "threshold" "through" "to" "total" "transceiver" "transmit"
+    "transmitter" "tuner" "two-ray" "typical" "under" "until" "use" "valid" "variant"
+    "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units

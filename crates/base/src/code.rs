@@ -117,6 +117,17 @@ pub mod codes {
         EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
         EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";
         SITE_CONTRADICTS Error "site-contradicts" "Two lines about the site contradict each other";
+        UNKNOWN_CHAIN Error "unknown-chain" "A link names a chain that its station does not have";
+        HOP_MISMATCH Error "hop-mismatch" "The two ends of a hop do not fit each other";
+        PROFILE_NOT_READ Error "profile-not-read" "The profile of a link cannot be read";
+        PROFILE_IN_FEET Error "profile-in-feet" "A column of a profile does not say its unit";
+        PROFILE_BACKWARDS Error "profile-backwards" "The distance of a profile does not rise";
+        PROFILE_DIFFERS Error "profile-differs" "The profile of a link ends at another height than its station";
+        NO_CRITERION Error "no-criterion" "A receiver states no sensitivity for what a link needs";
+        NOISE_BEYOND_RANGE Error "noise-beyond-range" "Noise of a place is not given at this frequency";
+        MODEL_REFUSED Error "model-refused" "A model of the path does not hold for this link";
+        MODELS_APART Warning "models-apart" "Two models of the terrain differ by more than 3 dB";
+        LINK_NOT_MET Error "link-not-met" "Too little of a signal arrives";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";

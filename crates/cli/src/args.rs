@@ -193,6 +193,9 @@ pub(crate) struct ReportArgs {
     /// Write the trends of logged readings as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Print the links between stations: what arrives of what is sent, and whether it suffices.
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    pub(crate) link: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.
     #[arg(long, conflicts_with_all = ["plot", "table"])]

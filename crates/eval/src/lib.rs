@@ -18,6 +18,7 @@ pub mod facts;
 pub mod history;
 pub mod instrument;
 pub mod licence;
+pub mod link;
 mod log_place;
 mod network;
 pub mod origin;

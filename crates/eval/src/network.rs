@@ -545,6 +545,9 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
                     places.push(file.path.loc);
                 }
             }
+            RestsOn::Name(NameKind::Station) => {
+                places.extend(env.station_files(name).iter().map(|f| f.loc));
+            }
             RestsOn::Name(NameKind::Device) => {
                 let ports = env.device(name).map_or(&[][..], |c| &c.device.ports);
                 places.extend(ports.iter().flat_map(|p| &p.network).map(|n| n.path.loc));

@@ -560,6 +560,8 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// What the licences and rules of a station say of it as a whole.
     pub rules: Option<Box<crate::licence::StationRules>>,
+    /// A link.
+    pub link: Option<Box<crate::link::LinkResult>>,
     /// Exposure of people at the spots of a station.
     pub exposure: Option<Box<crate::exposure::Exposure>>,
     /// Findings.
@@ -578,12 +580,14 @@ impl ItemResult {
             chains,
             session,
             rules,
+            link,
             exposure,
             diagnostics,
             depends,
             provisional: _,
         } = self;
         rules.is_none()
+            && link.is_none()
             && exposure.is_none()
             && chains.is_empty()
             && session.is_none()

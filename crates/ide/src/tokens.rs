@@ -202,7 +202,9 @@ fn name_kind(k: NameKind) -> TokenKind {
         | NameKind::Rules
         | NameKind::Shared => TokenKind::Catalogue,
         NameKind::Instrument => TokenKind::Instrument,
-        NameKind::Station | NameKind::Session | NameKind::Variant => TokenKind::Station,
+        NameKind::Station | NameKind::Session | NameKind::Link | NameKind::Variant => {
+            TokenKind::Station
+        }
         NameKind::Chain | NameKind::Branch => TokenKind::Chain,
         NameKind::Tag => TokenKind::Part,
         NameKind::Port => TokenKind::Port,

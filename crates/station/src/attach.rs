@@ -1,6 +1,7 @@
 //! Files that are no `.downlead` files and whose contents take part: readings and networks.
 
 mod columns;
+mod profile;
 mod readings;
 mod records;
 mod wide;
@@ -16,6 +17,7 @@ use downlead_touchstone::{Network, Touchstone, ports_from_name};
 use crate::scope::{LoadError, Loader};
 
 pub use columns::{COLUMNS, Column};
+pub use profile::{ProfileFile, ProfileProblem, ProfileTrouble};
 pub use readings::{Cell, Problem, ReadingsFile, Row};
 pub use workbook::text_of;
 
@@ -24,6 +26,8 @@ pub use workbook::text_of;
 pub enum Content {
     /// Rows of readings.
     Readings(ReadingsFile),
+    /// Ground along a path.
+    Profile(ProfileFile),
     /// Scattering parameters, with what was found wrong in them.
     Network(Box<Touchstone>),
 }
@@ -68,6 +72,8 @@ impl Attachment {
         let content = if is_network(path) {
             let ports = ports_from_name(path);
             Content::Network(Box::new(downlead_touchstone::read(text.as_bytes(), ports)))
+        } else if let Some(p) = ProfileFile::parse(text) {
+            Content::Profile(p)
         } else {
             Content::Readings(ReadingsFile::parse(text))
         };
@@ -83,6 +89,15 @@ impl Attachment {
     pub fn readings(&self) -> Option<&ReadingsFile> {
         match &self.content {
             Ok(Content::Readings(r)) => Some(r),
+            _ => None,
+        }
+    }
+
+    /// The profile, if it holds one.
+    #[must_use]
+    pub fn profile(&self) -> Option<&ProfileFile> {
+        match &self.content {
+            Ok(Content::Profile(p)) => Some(p),
             _ => None,
         }
     }

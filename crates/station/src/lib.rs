@@ -15,7 +15,10 @@ pub mod session;
 pub mod variant;
 pub mod words;
 
-pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};
+pub use attach::{
+    Attachment, Attachments, Content, ProfileFile, ProfileProblem, ProfileTrouble, ReadingsFile,
+    is_network,
+};
 pub use cx::{Lets, Val, capital, nearest};
 pub use forms::NameKind;
 pub use lower::{Lowered, Mention, lower, lower_let};

@@ -581,6 +581,12 @@ impl Env {
         }
     }
 
+    /// The other files whose contents a station of the files takes part of.
+    #[must_use]
+    pub fn station_files(&self, name: &str) -> &[Name] {
+        self.stations.get(name).map_or(&[], |s| &s.1.files)
+    }
+
     /// The names that a station of the files uses.
     #[must_use]
     pub fn used_by_station(&self, name: &str) -> &[(NameKind, Box<str>)] {

@@ -59,6 +59,7 @@ fn wrap(place: &str, line: &str) -> String {
         "balun" => format!("device x {{ kind balun; loss 0.1 dB; {line} }}"),
         "station" => format!("station s {{ {line} }}"),
         "place" => format!("station s {{ place mast {{ {line} }} }}"),
+        "link" => format!("link l {{ hop a of b to c of d; {line} }}"),
         "tx" => format!("station s {{ transmitter TX1 {{ power 9 W; {line} }} }}"),
         "rx" => format!("station s {{ receiver RX1 {{ {line} }} }}"),
         "line" => format!("station s {{ jumper J1 from \"a.s2p\" on b {{ {line} }} }}"),
@@ -278,6 +279,13 @@ const WITHOUT_FIGURES: &[&str] = &[
     "class",
     "ask",
     "condition",
+    "link",
+    "hop",
+    "profile",
+    "model",
+    "variant",
+    "put",
+    "take",
 ];
 
 #[test]

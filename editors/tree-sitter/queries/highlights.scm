@@ -12,7 +12,7 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
     "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
@@ -31,8 +31,8 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
-    "station" "use" "variant"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
+    "session" "station" "use" "variant"
   ] @keyword)
 
 ; statements of a chain

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 345
+#define SYMBOL_COUNT 369
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 323
+#define TOKEN_COUNT 347
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -33,333 +33,357 @@ enum ts_symbol_identifiers {
   anon_sym_chain = 15,
   anon_sym_licence = 16,
   anon_sym_rules = 17,
-  anon_sym_variant = 18,
-  anon_sym_transmit = 19,
-  anon_sym_receive = 20,
-  anon_sym_impedance = 21,
-  anon_sym_velocity = 22,
-  anon_sym_loss = 23,
-  anon_sym_construction = 24,
-  anon_sym_wires = 25,
-  anon_sym_valid = 26,
-  anon_sym_accuracy = 27,
-  anon_sym_rating = 28,
-  anon_sym_voltage = 29,
-  anon_sym_size = 30,
-  anon_sym_conductor = 31,
-  anon_sym_source = 32,
-  anon_sym_joins = 33,
-  anon_sym_limit = 34,
-  anon_sym_family = 35,
-  anon_sym_bump = 36,
-  anon_sym_return_DASHloss = 37,
-  anon_sym_swr = 38,
-  anon_sym_kind = 39,
-  anon_sym_high = 40,
-  anon_sym_low = 41,
-  anon_sym_port = 42,
-  anon_sym_from = 43,
-  anon_sym_isolation = 44,
-  anon_sym_ratio = 45,
-  anon_sym_split = 46,
-  anon_sym_tee = 47,
-  anon_sym_reversed = 48,
-  anon_sym_passes = 49,
-  anon_sym_gain = 50,
-  anon_sym_noise = 51,
-  anon_sym_excess = 52,
-  anon_sym_ways = 53,
-  anon_sym_coupled = 54,
-  anon_sym_calibrated = 55,
-  anon_sym_scale = 56,
-  anon_sym_resolution = 57,
-  anon_sym_due = 58,
-  anon_sym_linearity = 59,
-  anon_sym_repeatability = 60,
-  anon_sym_directivity = 61,
-  anon_sym_load = 62,
-  anon_sym_read = 63,
-  anon_sym_temperature = 64,
-  anon_sym_generator = 65,
-  anon_sym_drift = 66,
-  anon_sym_piece = 67,
-  anon_sym_readings = 68,
-  anon_sym_resonance = 69,
-  anon_sym_delay = 70,
-  anon_sym_phase = 71,
-  anon_sym_adapter = 72,
-  anon_sym_position = 73,
-  anon_sym_ground = 74,
-  anon_sym_place = 75,
-  anon_sym_under = 76,
-  anon_sym_beside = 77,
-  anon_sym_spot = 78,
-  anon_sym_alone = 79,
-  anon_sym_transmitter = 80,
-  anon_sym_receiver = 81,
-  anon_sym_transceiver = 82,
-  anon_sym_run = 83,
-  anon_sym_jumper = 84,
-  anon_sym_tail = 85,
-  anon_sym_pad = 86,
-  anon_sym_filter = 87,
-  anon_sym_isolator = 88,
-  anon_sym_circulator = 89,
-  anon_sym_protector = 90,
-  anon_sym_switch = 91,
-  anon_sym_coupler = 92,
-  anon_sym_meter = 93,
-  anon_sym_balun = 94,
-  anon_sym_tuner = 95,
-  anon_sym_duplexer = 96,
-  anon_sym_diplexer = 97,
-  anon_sym_combiner = 98,
-  anon_sym_divider = 99,
-  anon_sym_amplifier = 100,
-  anon_sym_preamplifier = 101,
-  anon_sym_antenna = 102,
-  anon_sym_branches = 103,
-  anon_sym_expect = 104,
-  anon_sym_authority = 105,
-  anon_sym_jurisdiction = 106,
-  anon_sym_service = 107,
-  anon_sym_edition = 108,
-  anon_sym_dated = 109,
-  anon_sym_until = 110,
-  anon_sym_holder = 111,
-  anon_sym_class = 112,
-  anon_sym_ask = 113,
-  anon_sym_threshold = 114,
-  anon_sym_fixed = 115,
-  anon_sym_condition = 116,
-  anon_sym_reflection = 117,
-  anon_sym_take = 118,
-  anon_sym_put = 119,
-  anon_sym_branch = 120,
-  anon_sym_inner = 121,
-  anon_sym_outer = 122,
-  anon_sym_permittivity = 123,
-  anon_sym_loss_DASHtangent = 124,
-  anon_sym_strand = 125,
-  anon_sym_strand_DASHdiameter = 126,
-  anon_sym_braid = 127,
-  anon_sym_resistivity = 128,
-  anon_sym_inner_DASHresistivity = 129,
-  anon_sym_outer_DASHresistivity = 130,
-  anon_sym_diameter = 131,
-  anon_sym_spacing = 132,
-  anon_sym_baseline = 133,
-  anon_sym_through = 134,
-  anon_sym_open = 135,
-  anon_sym_short = 136,
-  anon_sym_equalise = 137,
-  anon_sym_power = 138,
-  anon_sym_mode = 139,
-  anon_sym_duty = 140,
-  anon_sym_keyed = 141,
-  anon_sym_foldback = 142,
-  anon_sym_sensitivity = 143,
-  anon_sym_efficiency = 144,
-  anon_sym_height = 145,
-  anon_sym_haat = 146,
-  anon_sym_bandwidth = 147,
-  anon_sym_distance = 148,
-  anon_sym_radius = 149,
-  anon_sym_fails = 150,
-  anon_sym_above = 151,
-  anon_sym_added = 152,
-  anon_sym_after = 153,
-  anon_sym_against = 154,
-  anon_sym_agl = 155,
-  anon_sym_allocated = 156,
-  anon_sym_am = 157,
-  anon_sym_ambient = 158,
-  anon_sym_amsl = 159,
-  anon_sym_apart = 160,
-  anon_sym_at = 161,
-  anon_sym_averaging = 162,
-  anon_sym_below = 163,
-  anon_sym_bow = 164,
-  anon_sym_by = 165,
-  anon_sym_carrier = 166,
-  anon_sym_clad = 167,
-  anon_sym_confidence = 168,
-  anon_sym_corrected = 169,
-  anon_sym_cw = 170,
-  anon_sym_data = 171,
-  anon_sym_dc_DASHinput = 172,
-  anon_sym_displayed = 173,
-  anon_sym_eirp = 174,
-  anon_sym_ends = 175,
-  anon_sym_erp = 176,
-  anon_sym_etrs89 = 177,
-  anon_sym_figure = 178,
-  anon_sym_fm = 179,
-  anon_sym_for = 180,
-  anon_sym_forward = 181,
-  anon_sym_frequency = 182,
-  anon_sym_full = 183,
-  anon_sym_guess = 184,
-  anon_sym_if = 185,
-  anon_sym_in = 186,
-  anon_sym_input = 187,
-  anon_sym_instead = 188,
-  anon_sym_k = 189,
-  anon_sym_maximum = 190,
-  anon_sym_mean = 191,
-  anon_sym_medium = 192,
-  anon_sym_nad27 = 193,
-  anon_sym_nad83 = 194,
-  anon_sym_net = 195,
-  anon_sym_no = 196,
-  anon_sym_nominal = 197,
-  anon_sym_occupational = 198,
-  anon_sym_of = 199,
-  anon_sym_on = 200,
-  anon_sym_out = 201,
-  anon_sym_output = 202,
-  anon_sym_over = 203,
-  anon_sym_pep = 204,
-  anon_sym_per = 205,
-  anon_sym_public = 206,
-  anon_sym_rated = 207,
-  anon_sym_reactance = 208,
-  anon_sym_reading = 209,
-  anon_sym_realized = 210,
-  anon_sym_reference = 211,
-  anon_sym_reflected = 212,
-  anon_sym_rejects = 213,
-  anon_sym_series = 214,
-  anon_sym_shared = 215,
-  anon_sym_sheet = 216,
-  anon_sym_shunt = 217,
-  anon_sym_sinad = 218,
-  anon_sym_since = 219,
-  anon_sym_ssb = 220,
-  anon_sym_ssb_DASHprocessed = 221,
-  anon_sym_then = 222,
-  anon_sym_to = 223,
-  anon_sym_total = 224,
-  anon_sym_typical = 225,
-  anon_sym_way = 226,
-  anon_sym_wet = 227,
-  anon_sym_wgs84 = 228,
-  anon_sym_with = 229,
-  anon_sym_within = 230,
-  anon_sym_yes = 231,
-  anon_sym_COMMA = 232,
-  anon_sym_EQ = 233,
-  anon_sym_u00b1 = 234,
-  anon_sym_PLUS_SLASH_DASH = 235,
-  anon_sym_LPAREN = 236,
-  anon_sym_RPAREN = 237,
-  anon_sym_DASH = 238,
-  anon_sym_u2212 = 239,
-  anon_sym_u2013 = 240,
-  anon_sym_PLUS = 241,
-  anon_sym_STAR = 242,
-  anon_sym_SLASH = 243,
-  anon_sym_CARET = 244,
-  sym__glued = 245,
-  sym_date = 246,
-  sym_dms = 247,
-  sym_number = 248,
-  aux_sym_unit_token1 = 249,
-  aux_sym_unit_token2 = 250,
-  aux_sym_unit_token3 = 251,
-  aux_sym_unit_token4 = 252,
-  aux_sym_unit_token5 = 253,
-  aux_sym_unit_token6 = 254,
-  anon_sym_wavelengths = 255,
-  anon_sym_wavelength = 256,
-  aux_sym_unit_token7 = 257,
-  aux_sym_unit_token8 = 258,
-  aux_sym_unit_token9 = 259,
-  aux_sym_unit_token10 = 260,
-  aux_sym_unit_token11 = 261,
-  anon_sym_ohm_DASHm = 262,
-  aux_sym_unit_token12 = 263,
-  aux_sym_unit_token13 = 264,
-  aux_sym_unit_token14 = 265,
-  anon_sym_degC = 266,
-  anon_sym_degF = 267,
-  anon_sym_ohms = 268,
-  aux_sym_unit_token15 = 269,
-  aux_sym_unit_token16 = 270,
-  anon_sym_GHz = 271,
-  anon_sym_MHz = 272,
-  aux_sym_unit_token17 = 273,
-  anon_sym_dBW = 274,
-  anon_sym_dBd = 275,
-  anon_sym_dBi = 276,
-  anon_sym_dBm = 277,
-  anon_sym_deg = 278,
-  anon_sym_kHz = 279,
-  anon_sym_min = 280,
-  anon_sym_ohm = 281,
-  anon_sym_Hz = 282,
-  anon_sym_cm = 283,
-  anon_sym_dB = 284,
-  anon_sym_ft = 285,
-  anon_sym_kV = 286,
-  anon_sym_kW = 287,
-  anon_sym_km = 288,
-  anon_sym_mW = 289,
-  anon_sym_mi = 290,
-  anon_sym_mm = 291,
-  anon_sym_ms = 292,
-  anon_sym_ns = 293,
-  anon_sym_uV = 294,
-  anon_sym_uW = 295,
-  anon_sym_us = 296,
-  anon_sym_yd = 297,
-  anon_sym_u00b0C = 298,
-  anon_sym_u00b0F = 299,
-  anon_sym_u00b5V = 300,
-  anon_sym_u00b5W = 301,
-  anon_sym_u00b5s = 302,
-  anon_sym_u03a9m = 303,
-  anon_sym_u03bcV = 304,
-  anon_sym_u03bcW = 305,
-  anon_sym_u03bcs = 306,
-  anon_sym_u2126m = 307,
-  anon_sym_PERCENT = 308,
-  anon_sym_A = 309,
-  anon_sym_V = 310,
-  anon_sym_W = 311,
-  anon_sym_h = 312,
-  anon_sym_m = 313,
-  anon_sym_s = 314,
-  anon_sym_u00b0 = 315,
-  anon_sym_u03a9 = 316,
-  anon_sym_u03bb = 317,
-  anon_sym_u2126 = 318,
-  sym_root = 319,
-  sym_digit_name = 320,
-  sym_string = 321,
-  sym_comment = 322,
-  sym_source_file = 323,
-  sym__line = 324,
-  sym__end = 325,
-  sym_statement = 326,
-  sym_block_statement = 327,
-  sym_block = 328,
-  sym__head = 329,
-  sym_keyword = 330,
-  sym_only_word = 331,
-  sym_word = 332,
-  sym__value = 333,
-  sym_range = 334,
-  sym_tolerance = 335,
-  sym_coverage = 336,
-  sym__expression = 337,
-  sym_parenthesized_expression = 338,
-  sym_negation = 339,
-  sym_binary_expression = 340,
-  sym_quantity = 341,
-  sym_unit = 342,
-  aux_sym_source_file_repeat1 = 343,
-  aux_sym__head_repeat1 = 344,
+  anon_sym_link = 18,
+  anon_sym_variant = 19,
+  anon_sym_transmit = 20,
+  anon_sym_receive = 21,
+  anon_sym_impedance = 22,
+  anon_sym_velocity = 23,
+  anon_sym_loss = 24,
+  anon_sym_construction = 25,
+  anon_sym_wires = 26,
+  anon_sym_valid = 27,
+  anon_sym_accuracy = 28,
+  anon_sym_rating = 29,
+  anon_sym_voltage = 30,
+  anon_sym_size = 31,
+  anon_sym_conductor = 32,
+  anon_sym_source = 33,
+  anon_sym_joins = 34,
+  anon_sym_limit = 35,
+  anon_sym_family = 36,
+  anon_sym_bump = 37,
+  anon_sym_return_DASHloss = 38,
+  anon_sym_swr = 39,
+  anon_sym_kind = 40,
+  anon_sym_high = 41,
+  anon_sym_low = 42,
+  anon_sym_port = 43,
+  anon_sym_from = 44,
+  anon_sym_isolation = 45,
+  anon_sym_ratio = 46,
+  anon_sym_split = 47,
+  anon_sym_tee = 48,
+  anon_sym_reversed = 49,
+  anon_sym_passes = 50,
+  anon_sym_gain = 51,
+  anon_sym_noise = 52,
+  anon_sym_excess = 53,
+  anon_sym_ways = 54,
+  anon_sym_coupled = 55,
+  anon_sym_calibrated = 56,
+  anon_sym_scale = 57,
+  anon_sym_resolution = 58,
+  anon_sym_due = 59,
+  anon_sym_linearity = 60,
+  anon_sym_repeatability = 61,
+  anon_sym_directivity = 62,
+  anon_sym_load = 63,
+  anon_sym_read = 64,
+  anon_sym_temperature = 65,
+  anon_sym_generator = 66,
+  anon_sym_drift = 67,
+  anon_sym_piece = 68,
+  anon_sym_readings = 69,
+  anon_sym_resonance = 70,
+  anon_sym_delay = 71,
+  anon_sym_phase = 72,
+  anon_sym_adapter = 73,
+  anon_sym_position = 74,
+  anon_sym_ground = 75,
+  anon_sym_place = 76,
+  anon_sym_under = 77,
+  anon_sym_beside = 78,
+  anon_sym_spot = 79,
+  anon_sym_alone = 80,
+  anon_sym_transmitter = 81,
+  anon_sym_receiver = 82,
+  anon_sym_transceiver = 83,
+  anon_sym_run = 84,
+  anon_sym_jumper = 85,
+  anon_sym_tail = 86,
+  anon_sym_pad = 87,
+  anon_sym_filter = 88,
+  anon_sym_isolator = 89,
+  anon_sym_circulator = 90,
+  anon_sym_protector = 91,
+  anon_sym_switch = 92,
+  anon_sym_coupler = 93,
+  anon_sym_meter = 94,
+  anon_sym_balun = 95,
+  anon_sym_tuner = 96,
+  anon_sym_duplexer = 97,
+  anon_sym_diplexer = 98,
+  anon_sym_combiner = 99,
+  anon_sym_divider = 100,
+  anon_sym_amplifier = 101,
+  anon_sym_preamplifier = 102,
+  anon_sym_antenna = 103,
+  anon_sym_branches = 104,
+  anon_sym_expect = 105,
+  anon_sym_authority = 106,
+  anon_sym_jurisdiction = 107,
+  anon_sym_service = 108,
+  anon_sym_edition = 109,
+  anon_sym_dated = 110,
+  anon_sym_until = 111,
+  anon_sym_holder = 112,
+  anon_sym_class = 113,
+  anon_sym_ask = 114,
+  anon_sym_threshold = 115,
+  anon_sym_fixed = 116,
+  anon_sym_condition = 117,
+  anon_sym_reflection = 118,
+  anon_sym_hop = 119,
+  anon_sym_profile = 120,
+  anon_sym_distance = 121,
+  anon_sym_k_DASHfactor = 122,
+  anon_sym_site_DASHnoise = 123,
+  anon_sym_need = 124,
+  anon_sym_model = 125,
+  anon_sym_coverage = 126,
+  anon_sym_take = 127,
+  anon_sym_put = 128,
+  anon_sym_branch = 129,
+  anon_sym_inner = 130,
+  anon_sym_outer = 131,
+  anon_sym_permittivity = 132,
+  anon_sym_loss_DASHtangent = 133,
+  anon_sym_strand = 134,
+  anon_sym_strand_DASHdiameter = 135,
+  anon_sym_braid = 136,
+  anon_sym_resistivity = 137,
+  anon_sym_inner_DASHresistivity = 138,
+  anon_sym_outer_DASHresistivity = 139,
+  anon_sym_diameter = 140,
+  anon_sym_spacing = 141,
+  anon_sym_baseline = 142,
+  anon_sym_through = 143,
+  anon_sym_open = 144,
+  anon_sym_short = 145,
+  anon_sym_equalise = 146,
+  anon_sym_power = 147,
+  anon_sym_mode = 148,
+  anon_sym_duty = 149,
+  anon_sym_keyed = 150,
+  anon_sym_foldback = 151,
+  anon_sym_sensitivity = 152,
+  anon_sym_efficiency = 153,
+  anon_sym_height = 154,
+  anon_sym_haat = 155,
+  anon_sym_bandwidth = 156,
+  anon_sym_radius = 157,
+  anon_sym_fails = 158,
+  anon_sym_above = 159,
+  anon_sym_added = 160,
+  anon_sym_after = 161,
+  anon_sym_against = 162,
+  anon_sym_agl = 163,
+  anon_sym_allocated = 164,
+  anon_sym_am = 165,
+  anon_sym_ambient = 166,
+  anon_sym_amsl = 167,
+  anon_sym_apart = 168,
+  anon_sym_at = 169,
+  anon_sym_averaging = 170,
+  anon_sym_below = 171,
+  anon_sym_bow = 172,
+  anon_sym_bullington = 173,
+  anon_sym_by = 174,
+  anon_sym_carrier = 175,
+  anon_sym_cascade = 176,
+  anon_sym_city = 177,
+  anon_sym_clad = 178,
+  anon_sym_confidence = 179,
+  anon_sym_corrected = 180,
+  anon_sym_cw = 181,
+  anon_sym_data = 182,
+  anon_sym_dc_DASHinput = 183,
+  anon_sym_displayed = 184,
+  anon_sym_eirp = 185,
+  anon_sym_ends = 186,
+  anon_sym_erp = 187,
+  anon_sym_etrs89 = 188,
+  anon_sym_figure = 189,
+  anon_sym_fm = 190,
+  anon_sym_for = 191,
+  anon_sym_forward = 192,
+  anon_sym_free_DASHspace = 193,
+  anon_sym_frequency = 194,
+  anon_sym_full = 195,
+  anon_sym_guess = 196,
+  anon_sym_hata_DASHopen = 197,
+  anon_sym_hata_DASHsuburban = 198,
+  anon_sym_hata_DASHurban = 199,
+  anon_sym_if = 200,
+  anon_sym_in = 201,
+  anon_sym_input = 202,
+  anon_sym_instead = 203,
+  anon_sym_k = 204,
+  anon_sym_maximum = 205,
+  anon_sym_mean = 206,
+  anon_sym_medium = 207,
+  anon_sym_nad27 = 208,
+  anon_sym_nad83 = 209,
+  anon_sym_net = 210,
+  anon_sym_no = 211,
+  anon_sym_nominal = 212,
+  anon_sym_occupational = 213,
+  anon_sym_of = 214,
+  anon_sym_on = 215,
+  anon_sym_one_DASHedge = 216,
+  anon_sym_out = 217,
+  anon_sym_output = 218,
+  anon_sym_over = 219,
+  anon_sym_pep = 220,
+  anon_sym_per = 221,
+  anon_sym_places = 222,
+  anon_sym_public = 223,
+  anon_sym_quiet_DASHrural = 224,
+  anon_sym_quieting = 225,
+  anon_sym_rated = 226,
+  anon_sym_reactance = 227,
+  anon_sym_reading = 228,
+  anon_sym_realized = 229,
+  anon_sym_reference = 230,
+  anon_sym_reflected = 231,
+  anon_sym_rejects = 232,
+  anon_sym_residential = 233,
+  anon_sym_rural = 234,
+  anon_sym_series = 235,
+  anon_sym_shared = 236,
+  anon_sym_sheet = 237,
+  anon_sym_shunt = 238,
+  anon_sym_sinad = 239,
+  anon_sym_since = 240,
+  anon_sym_snr = 241,
+  anon_sym_spread = 242,
+  anon_sym_ssb = 243,
+  anon_sym_ssb_DASHprocessed = 244,
+  anon_sym_then = 245,
+  anon_sym_to = 246,
+  anon_sym_total = 247,
+  anon_sym_two_DASHray = 248,
+  anon_sym_typical = 249,
+  anon_sym_way = 250,
+  anon_sym_wet = 251,
+  anon_sym_wgs84 = 252,
+  anon_sym_with = 253,
+  anon_sym_within = 254,
+  anon_sym_yes = 255,
+  anon_sym_COMMA = 256,
+  anon_sym_EQ = 257,
+  anon_sym_u00b1 = 258,
+  anon_sym_PLUS_SLASH_DASH = 259,
+  anon_sym_LPAREN = 260,
+  anon_sym_RPAREN = 261,
+  anon_sym_DASH = 262,
+  anon_sym_u2212 = 263,
+  anon_sym_u2013 = 264,
+  anon_sym_PLUS = 265,
+  anon_sym_STAR = 266,
+  anon_sym_SLASH = 267,
+  anon_sym_CARET = 268,
+  sym__glued = 269,
+  sym_date = 270,
+  sym_dms = 271,
+  sym_number = 272,
+  aux_sym_unit_token1 = 273,
+  aux_sym_unit_token2 = 274,
+  aux_sym_unit_token3 = 275,
+  aux_sym_unit_token4 = 276,
+  aux_sym_unit_token5 = 277,
+  aux_sym_unit_token6 = 278,
+  anon_sym_wavelengths = 279,
+  anon_sym_wavelength = 280,
+  aux_sym_unit_token7 = 281,
+  aux_sym_unit_token8 = 282,
+  aux_sym_unit_token9 = 283,
+  aux_sym_unit_token10 = 284,
+  aux_sym_unit_token11 = 285,
+  anon_sym_ohm_DASHm = 286,
+  aux_sym_unit_token12 = 287,
+  aux_sym_unit_token13 = 288,
+  aux_sym_unit_token14 = 289,
+  anon_sym_degC = 290,
+  anon_sym_degF = 291,
+  anon_sym_ohms = 292,
+  aux_sym_unit_token15 = 293,
+  aux_sym_unit_token16 = 294,
+  anon_sym_GHz = 295,
+  anon_sym_MHz = 296,
+  aux_sym_unit_token17 = 297,
+  anon_sym_dBW = 298,
+  anon_sym_dBd = 299,
+  anon_sym_dBi = 300,
+  anon_sym_dBm = 301,
+  anon_sym_deg = 302,
+  anon_sym_kHz = 303,
+  anon_sym_min = 304,
+  anon_sym_ohm = 305,
+  anon_sym_Hz = 306,
+  anon_sym_cm = 307,
+  anon_sym_dB = 308,
+  anon_sym_ft = 309,
+  anon_sym_kV = 310,
+  anon_sym_kW = 311,
+  anon_sym_km = 312,
+  anon_sym_mW = 313,
+  anon_sym_mi = 314,
+  anon_sym_mm = 315,
+  anon_sym_ms = 316,
+  anon_sym_ns = 317,
+  anon_sym_uV = 318,
+  anon_sym_uW = 319,
+  anon_sym_us = 320,
+  anon_sym_yd = 321,
+  anon_sym_u00b0C = 322,
+  anon_sym_u00b0F = 323,
+  anon_sym_u00b5V = 324,
+  anon_sym_u00b5W = 325,
+  anon_sym_u00b5s = 326,
+  anon_sym_u03a9m = 327,
+  anon_sym_u03bcV = 328,
+  anon_sym_u03bcW = 329,
+  anon_sym_u03bcs = 330,
+  anon_sym_u2126m = 331,
+  anon_sym_PERCENT = 332,
+  anon_sym_A = 333,
+  anon_sym_V = 334,
+  anon_sym_W = 335,
+  anon_sym_h = 336,
+  anon_sym_m = 337,
+  anon_sym_s = 338,
+  anon_sym_u00b0 = 339,
+  anon_sym_u03a9 = 340,
+  anon_sym_u03bb = 341,
+  anon_sym_u2126 = 342,
+  sym_root = 343,
+  sym_digit_name = 344,
+  sym_string = 345,
+  sym_comment = 346,
+  sym_source_file = 347,
+  sym__line = 348,
+  sym__end = 349,
+  sym_statement = 350,
+  sym_block_statement = 351,
+  sym_block = 352,
+  sym__head = 353,
+  sym_keyword = 354,
+  sym_only_word = 355,
+  sym_word = 356,
+  sym__value = 357,
+  sym_range = 358,
+  sym_tolerance = 359,
+  sym_coverage = 360,
+  sym__expression = 361,
+  sym_parenthesized_expression = 362,
+  sym_negation = 363,
+  sym_binary_expression = 364,
+  sym_quantity = 365,
+  sym_unit = 366,
+  aux_sym_source_file_repeat1 = 367,
+  aux_sym__head_repeat1 = 368,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -381,6 +405,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_chain] = "chain",
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
+  [anon_sym_link] = "link",
   [anon_sym_variant] = "variant",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
@@ -481,6 +506,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_hop] = "hop",
+  [anon_sym_profile] = "profile",
+  [anon_sym_distance] = "distance",
+  [anon_sym_k_DASHfactor] = "k-factor",
+  [anon_sym_site_DASHnoise] = "site-noise",
+  [anon_sym_need] = "need",
+  [anon_sym_model] = "model",
+  [anon_sym_coverage] = "coverage",
   [anon_sym_take] = "take",
   [anon_sym_put] = "put",
   [anon_sym_branch] = "branch",
@@ -511,7 +544,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
   [anon_sym_bandwidth] = "bandwidth",
-  [anon_sym_distance] = "distance",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
@@ -528,8 +560,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
+  [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
   [anon_sym_carrier] = "carrier",
+  [anon_sym_cascade] = "cascade",
+  [anon_sym_city] = "city",
   [anon_sym_clad] = "clad",
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
@@ -545,9 +580,13 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fm] = "fm",
   [anon_sym_for] = "for",
   [anon_sym_forward] = "forward",
+  [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
+  [anon_sym_hata_DASHopen] = "hata-open",
+  [anon_sym_hata_DASHsuburban] = "hata-suburban",
+  [anon_sym_hata_DASHurban] = "hata-urban",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
@@ -564,12 +603,16 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
+  [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_out] = "out",
   [anon_sym_output] = "output",
   [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
+  [anon_sym_places] = "places",
   [anon_sym_public] = "public",
+  [anon_sym_quiet_DASHrural] = "quiet-rural",
+  [anon_sym_quieting] = "quieting",
   [anon_sym_rated] = "rated",
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
@@ -577,17 +620,22 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
+  [anon_sym_residential] = "residential",
+  [anon_sym_rural] = "rural",
   [anon_sym_series] = "series",
   [anon_sym_shared] = "shared",
   [anon_sym_sheet] = "sheet",
   [anon_sym_shunt] = "shunt",
   [anon_sym_sinad] = "sinad",
   [anon_sym_since] = "since",
+  [anon_sym_snr] = "snr",
+  [anon_sym_spread] = "spread",
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
@@ -729,6 +777,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
+  [anon_sym_link] = anon_sym_link,
   [anon_sym_variant] = anon_sym_variant,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
@@ -829,6 +878,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_hop] = anon_sym_hop,
+  [anon_sym_profile] = anon_sym_profile,
+  [anon_sym_distance] = anon_sym_distance,
+  [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
+  [anon_sym_need] = anon_sym_need,
+  [anon_sym_model] = anon_sym_model,
+  [anon_sym_coverage] = anon_sym_coverage,
   [anon_sym_take] = anon_sym_take,
   [anon_sym_put] = anon_sym_put,
   [anon_sym_branch] = anon_sym_branch,
@@ -859,7 +916,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
-  [anon_sym_distance] = anon_sym_distance,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
@@ -876,8 +932,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
+  [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
   [anon_sym_carrier] = anon_sym_carrier,
+  [anon_sym_cascade] = anon_sym_cascade,
+  [anon_sym_city] = anon_sym_city,
   [anon_sym_clad] = anon_sym_clad,
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
@@ -893,9 +952,13 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fm] = anon_sym_fm,
   [anon_sym_for] = anon_sym_for,
   [anon_sym_forward] = anon_sym_forward,
+  [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
+  [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
+  [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
+  [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
@@ -912,12 +975,16 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
+  [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_out] = anon_sym_out,
   [anon_sym_output] = anon_sym_output,
   [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
+  [anon_sym_places] = anon_sym_places,
   [anon_sym_public] = anon_sym_public,
+  [anon_sym_quiet_DASHrural] = anon_sym_quiet_DASHrural,
+  [anon_sym_quieting] = anon_sym_quieting,
   [anon_sym_rated] = anon_sym_rated,
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
@@ -925,17 +992,22 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
+  [anon_sym_residential] = anon_sym_residential,
+  [anon_sym_rural] = anon_sym_rural,
   [anon_sym_series] = anon_sym_series,
   [anon_sym_shared] = anon_sym_shared,
   [anon_sym_sheet] = anon_sym_sheet,
   [anon_sym_shunt] = anon_sym_shunt,
   [anon_sym_sinad] = anon_sym_sinad,
   [anon_sym_since] = anon_sym_since,
+  [anon_sym_snr] = anon_sym_snr,
+  [anon_sym_spread] = anon_sym_spread,
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
@@ -1128,6 +1200,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_rules] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_link] = {
     .visible = true,
     .named = false,
   },
@@ -1531,6 +1607,38 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_hop] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_profile] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_distance] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_k_DASHfactor] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_need] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_model] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_coverage] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_take] = {
     .visible = true,
     .named = false,
@@ -1651,10 +1759,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_distance] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_radius] = {
     .visible = true,
     .named = false,
@@ -1719,11 +1823,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_bullington] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_by] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_carrier] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_cascade] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_city] = {
     .visible = true,
     .named = false,
   },
@@ -1787,6 +1903,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_free_DASHspace] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_frequency] = {
     .visible = true,
     .named = false,
@@ -1796,6 +1916,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_guess] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHopen] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHsuburban] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_hata_DASHurban] = {
     .visible = true,
     .named = false,
   },
@@ -1863,6 +1995,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_one_DASHedge] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_out] = {
     .visible = true,
     .named = false,
@@ -1883,7 +2019,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_places] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_public] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_quiet_DASHrural] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_quieting] = {
     .visible = true,
     .named = false,
   },
@@ -1915,6 +2063,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_residential] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_rural] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_series] = {
     .visible = true,
     .named = false,
@@ -1939,6 +2095,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_snr] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_spread] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_ssb] = {
     .visible = true,
     .named = false,
@@ -1956,6 +2120,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_total] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
@@ -4594,3410 +4762,3781 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'n', 17,
         'o', 18,
         'p', 19,
-        'r', 20,
-        's', 21,
-        't', 22,
-        'u', 23,
-        'v', 24,
-        'w', 25,
-        'y', 26,
+        'q', 20,
+        'r', 21,
+        's', 22,
+        't', 23,
+        'u', 24,
+        'v', 25,
+        'w', 26,
+        'y', 27,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
       END_STATE();
     case 1:
-      if (lookahead == 'H') ADVANCE(27);
+      if (lookahead == 'H') ADVANCE(28);
       END_STATE();
     case 2:
-      if (lookahead == 'z') ADVANCE(28);
+      if (lookahead == 'z') ADVANCE(29);
       END_STATE();
     case 3:
-      if (lookahead == 'H') ADVANCE(29);
+      if (lookahead == 'H') ADVANCE(30);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        'b', 30,
-        'c', 31,
-        'd', 32,
-        'f', 33,
-        'g', 34,
-        'l', 35,
-        'm', 36,
-        'n', 37,
-        'p', 38,
-        's', 39,
-        't', 40,
-        'u', 41,
-        'v', 42,
+        'b', 31,
+        'c', 32,
+        'd', 33,
+        'f', 34,
+        'g', 35,
+        'l', 36,
+        'm', 37,
+        'n', 38,
+        'p', 39,
+        's', 40,
+        't', 41,
+        'u', 42,
+        'v', 43,
       );
       END_STATE();
     case 5:
-      if (lookahead == 'a') ADVANCE(43);
-      if (lookahead == 'e') ADVANCE(44);
-      if (lookahead == 'o') ADVANCE(45);
-      if (lookahead == 'r') ADVANCE(46);
-      if (lookahead == 'u') ADVANCE(47);
-      if (lookahead == 'y') ADVANCE(48);
+      if (lookahead == 'a') ADVANCE(44);
+      if (lookahead == 'e') ADVANCE(45);
+      if (lookahead == 'o') ADVANCE(46);
+      if (lookahead == 'r') ADVANCE(47);
+      if (lookahead == 'u') ADVANCE(48);
+      if (lookahead == 'y') ADVANCE(49);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(49);
-      if (lookahead == 'h') ADVANCE(50);
-      if (lookahead == 'i') ADVANCE(51);
-      if (lookahead == 'l') ADVANCE(52);
-      if (lookahead == 'm') ADVANCE(53);
-      if (lookahead == 'o') ADVANCE(54);
-      if (lookahead == 'w') ADVANCE(55);
+      if (lookahead == 'a') ADVANCE(50);
+      if (lookahead == 'h') ADVANCE(51);
+      if (lookahead == 'i') ADVANCE(52);
+      if (lookahead == 'l') ADVANCE(53);
+      if (lookahead == 'm') ADVANCE(54);
+      if (lookahead == 'o') ADVANCE(55);
+      if (lookahead == 'w') ADVANCE(56);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(56);
-      if (lookahead == 'a') ADVANCE(57);
-      if (lookahead == 'c') ADVANCE(58);
-      if (lookahead == 'e') ADVANCE(59);
-      if (lookahead == 'i') ADVANCE(60);
-      if (lookahead == 'r') ADVANCE(61);
-      if (lookahead == 'u') ADVANCE(62);
+      if (lookahead == 'B') ADVANCE(57);
+      if (lookahead == 'a') ADVANCE(58);
+      if (lookahead == 'c') ADVANCE(59);
+      if (lookahead == 'e') ADVANCE(60);
+      if (lookahead == 'i') ADVANCE(61);
+      if (lookahead == 'r') ADVANCE(62);
+      if (lookahead == 'u') ADVANCE(63);
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 63,
-        'f', 64,
-        'i', 65,
-        'n', 66,
-        'q', 67,
-        'r', 68,
-        't', 69,
-        'x', 70,
+        'd', 64,
+        'f', 65,
+        'i', 66,
+        'n', 67,
+        'q', 68,
+        'r', 69,
+        't', 70,
+        'x', 71,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(71);
-      if (lookahead == 'i') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(73);
-      if (lookahead == 'o') ADVANCE(74);
-      if (lookahead == 'r') ADVANCE(75);
-      if (lookahead == 't') ADVANCE(76);
-      if (lookahead == 'u') ADVANCE(77);
+      if (lookahead == 'a') ADVANCE(72);
+      if (lookahead == 'i') ADVANCE(73);
+      if (lookahead == 'm') ADVANCE(74);
+      if (lookahead == 'o') ADVANCE(75);
+      if (lookahead == 'r') ADVANCE(76);
+      if (lookahead == 't') ADVANCE(77);
+      if (lookahead == 'u') ADVANCE(78);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(78);
-      if (lookahead == 'e') ADVANCE(79);
-      if (lookahead == 'r') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'a') ADVANCE(79);
+      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 'u') ADVANCE(82);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(82);
-      if (lookahead == 'e') ADVANCE(83);
-      if (lookahead == 'i') ADVANCE(84);
-      if (lookahead == 'o') ADVANCE(85);
+      if (lookahead == 'a') ADVANCE(83);
+      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'i') ADVANCE(85);
+      if (lookahead == 'o') ADVANCE(86);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(87);
-      if (lookahead == 'n') ADVANCE(88);
-      if (lookahead == 's') ADVANCE(89);
+      if (lookahead == 'f') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(88);
+      if (lookahead == 'n') ADVANCE(89);
+      if (lookahead == 's') ADVANCE(90);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(90);
-      if (lookahead == 'u') ADVANCE(91);
+      if (lookahead == 'o') ADVANCE(91);
+      if (lookahead == 'u') ADVANCE(92);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == 'H') ADVANCE(92);
-      if (lookahead == 'V') ADVANCE(93);
-      if (lookahead == 'W') ADVANCE(94);
-      if (lookahead == 'e') ADVANCE(95);
-      if (lookahead == 'i') ADVANCE(96);
-      if (lookahead == 'm') ADVANCE(97);
+      if (lookahead == '-') ADVANCE(93);
+      if (lookahead == 'H') ADVANCE(94);
+      if (lookahead == 'V') ADVANCE(95);
+      if (lookahead == 'W') ADVANCE(96);
+      if (lookahead == 'e') ADVANCE(97);
+      if (lookahead == 'i') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(99);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'o') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(100);
+      if (lookahead == 'i') ADVANCE(101);
+      if (lookahead == 'o') ADVANCE(102);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(101);
-      if (lookahead == 'e') ADVANCE(102);
-      if (lookahead == 'i') ADVANCE(103);
-      if (lookahead == 'm') ADVANCE(104);
-      if (lookahead == 'o') ADVANCE(105);
-      if (lookahead == 's') ADVANCE(106);
+      if (lookahead == 'a') ADVANCE(103);
+      if (lookahead == 'e') ADVANCE(104);
+      if (lookahead == 'i') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(106);
+      if (lookahead == 'o') ADVANCE(107);
+      if (lookahead == 's') ADVANCE(108);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(107);
-      if (lookahead == 'e') ADVANCE(108);
-      if (lookahead == 'o') ADVANCE(109);
-      if (lookahead == 's') ADVANCE(110);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 's') ADVANCE(112);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(111);
-      if (lookahead == 'f') ADVANCE(112);
-      if (lookahead == 'h') ADVANCE(113);
-      if (lookahead == 'n') ADVANCE(114);
-      if (lookahead == 'p') ADVANCE(115);
-      if (lookahead == 'u') ADVANCE(116);
-      if (lookahead == 'v') ADVANCE(117);
+      if (lookahead == 'c') ADVANCE(113);
+      if (lookahead == 'f') ADVANCE(114);
+      if (lookahead == 'h') ADVANCE(115);
+      if (lookahead == 'n') ADVANCE(116);
+      if (lookahead == 'p') ADVANCE(117);
+      if (lookahead == 'u') ADVANCE(118);
+      if (lookahead == 'v') ADVANCE(119);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 118,
-        'e', 119,
-        'h', 120,
-        'i', 121,
-        'l', 122,
-        'o', 123,
-        'r', 124,
-        'u', 125,
+        'a', 120,
+        'e', 121,
+        'h', 122,
+        'i', 123,
+        'l', 124,
+        'o', 125,
+        'r', 126,
+        'u', 127,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'a') ADVANCE(126);
-      if (lookahead == 'e') ADVANCE(127);
       if (lookahead == 'u') ADVANCE(128);
       END_STATE();
     case 21:
-      ACCEPT_TOKEN(anon_sym_s);
-      ADVANCE_MAP(
-        'c', 129,
-        'e', 130,
-        'h', 131,
-        'i', 132,
-        'o', 133,
-        'p', 134,
-        's', 135,
-        't', 136,
-        'w', 137,
-      );
+      if (lookahead == 'a') ADVANCE(129);
+      if (lookahead == 'e') ADVANCE(130);
+      if (lookahead == 'u') ADVANCE(131);
       END_STATE();
     case 22:
-      if (lookahead == 'a') ADVANCE(138);
-      if (lookahead == 'e') ADVANCE(139);
-      if (lookahead == 'h') ADVANCE(140);
-      if (lookahead == 'o') ADVANCE(141);
-      if (lookahead == 'r') ADVANCE(142);
-      if (lookahead == 'u') ADVANCE(143);
-      if (lookahead == 'y') ADVANCE(144);
-      END_STATE();
-    case 23:
-      if (lookahead == 'V') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(146);
-      if (lookahead == 'n') ADVANCE(147);
-      if (lookahead == 's') ADVANCE(148);
-      END_STATE();
-    case 24:
-      if (lookahead == 'a') ADVANCE(149);
-      if (lookahead == 'e') ADVANCE(150);
-      if (lookahead == 'o') ADVANCE(151);
-      END_STATE();
-    case 25:
-      if (lookahead == 'a') ADVANCE(152);
-      if (lookahead == 'e') ADVANCE(153);
-      if (lookahead == 'g') ADVANCE(154);
-      if (lookahead == 'i') ADVANCE(155);
-      END_STATE();
-    case 26:
-      if (lookahead == 'd') ADVANCE(156);
-      if (lookahead == 'e') ADVANCE(157);
-      END_STATE();
-    case 27:
-      if (lookahead == 'z') ADVANCE(158);
-      END_STATE();
-    case 28:
-      ACCEPT_TOKEN(anon_sym_Hz);
-      END_STATE();
-    case 29:
-      if (lookahead == 'z') ADVANCE(159);
-      END_STATE();
-    case 30:
-      if (lookahead == 'o') ADVANCE(160);
-      END_STATE();
-    case 31:
-      if (lookahead == 'c') ADVANCE(161);
-      END_STATE();
-    case 32:
-      if (lookahead == 'a') ADVANCE(162);
-      if (lookahead == 'd') ADVANCE(163);
-      END_STATE();
-    case 33:
-      if (lookahead == 't') ADVANCE(164);
-      END_STATE();
-    case 34:
-      if (lookahead == 'a') ADVANCE(165);
-      if (lookahead == 'l') ADVANCE(166);
-      END_STATE();
-    case 35:
-      if (lookahead == 'l') ADVANCE(167);
-      if (lookahead == 'o') ADVANCE(168);
-      END_STATE();
-    case 36:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(169);
-      if (lookahead == 'p') ADVANCE(170);
-      if (lookahead == 's') ADVANCE(171);
-      END_STATE();
-    case 37:
-      if (lookahead == 't') ADVANCE(172);
-      END_STATE();
-    case 38:
-      if (lookahead == 'a') ADVANCE(173);
-      END_STATE();
-    case 39:
-      if (lookahead == 'k') ADVANCE(174);
-      END_STATE();
-    case 40:
-      ACCEPT_TOKEN(anon_sym_at);
-      END_STATE();
-    case 41:
-      if (lookahead == 't') ADVANCE(175);
-      END_STATE();
-    case 42:
-      if (lookahead == 'e') ADVANCE(176);
-      END_STATE();
-    case 43:
-      if (lookahead == 'l') ADVANCE(177);
-      if (lookahead == 'n') ADVANCE(178);
-      if (lookahead == 's') ADVANCE(179);
-      END_STATE();
-    case 44:
-      if (lookahead == 'l') ADVANCE(180);
-      if (lookahead == 's') ADVANCE(181);
-      END_STATE();
-    case 45:
-      if (lookahead == 'w') ADVANCE(182);
-      END_STATE();
-    case 46:
-      if (lookahead == 'a') ADVANCE(183);
-      END_STATE();
-    case 47:
-      if (lookahead == 'm') ADVANCE(184);
-      END_STATE();
-    case 48:
-      ACCEPT_TOKEN(anon_sym_by);
-      END_STATE();
-    case 49:
-      if (lookahead == 'b') ADVANCE(185);
-      if (lookahead == 'l') ADVANCE(186);
-      if (lookahead == 'r') ADVANCE(187);
-      END_STATE();
-    case 50:
-      if (lookahead == 'a') ADVANCE(188);
-      END_STATE();
-    case 51:
-      if (lookahead == 'r') ADVANCE(189);
-      END_STATE();
-    case 52:
-      if (lookahead == 'a') ADVANCE(190);
-      END_STATE();
-    case 53:
-      ACCEPT_TOKEN(anon_sym_cm);
-      END_STATE();
-    case 54:
-      if (lookahead == 'm') ADVANCE(191);
-      if (lookahead == 'n') ADVANCE(192);
-      if (lookahead == 'r') ADVANCE(193);
-      if (lookahead == 'u') ADVANCE(194);
-      END_STATE();
-    case 55:
-      ACCEPT_TOKEN(anon_sym_cw);
-      END_STATE();
-    case 56:
-      if (lookahead == 'W') ADVANCE(195);
-      if (lookahead == 'd') ADVANCE(196);
-      if (lookahead == 'i') ADVANCE(197);
-      if (lookahead == 'm') ADVANCE(198);
-      END_STATE();
-    case 57:
-      if (lookahead == 't') ADVANCE(199);
-      END_STATE();
-    case 58:
-      if (lookahead == '-') ADVANCE(200);
-      END_STATE();
-    case 59:
-      if (lookahead == 'g') ADVANCE(201);
-      if (lookahead == 'l') ADVANCE(202);
-      if (lookahead == 'v') ADVANCE(203);
-      END_STATE();
-    case 60:
-      if (lookahead == 'a') ADVANCE(204);
-      if (lookahead == 'p') ADVANCE(205);
-      if (lookahead == 'r') ADVANCE(206);
-      if (lookahead == 's') ADVANCE(207);
-      if (lookahead == 'v') ADVANCE(208);
-      END_STATE();
-    case 61:
-      if (lookahead == 'i') ADVANCE(209);
-      END_STATE();
-    case 62:
-      if (lookahead == 'e') ADVANCE(210);
-      if (lookahead == 'p') ADVANCE(211);
-      if (lookahead == 't') ADVANCE(212);
-      END_STATE();
-    case 63:
-      if (lookahead == 'i') ADVANCE(213);
-      END_STATE();
-    case 64:
-      if (lookahead == 'f') ADVANCE(214);
-      END_STATE();
-    case 65:
-      if (lookahead == 'r') ADVANCE(215);
-      END_STATE();
-    case 66:
-      if (lookahead == 'd') ADVANCE(216);
-      END_STATE();
-    case 67:
-      if (lookahead == 'u') ADVANCE(217);
-      END_STATE();
-    case 68:
-      if (lookahead == 'p') ADVANCE(218);
-      END_STATE();
-    case 69:
-      if (lookahead == 'r') ADVANCE(219);
-      END_STATE();
-    case 70:
-      if (lookahead == 'c') ADVANCE(220);
-      if (lookahead == 'p') ADVANCE(221);
-      END_STATE();
-    case 71:
-      if (lookahead == 'i') ADVANCE(222);
-      if (lookahead == 'm') ADVANCE(223);
-      END_STATE();
-    case 72:
-      if (lookahead == 'g') ADVANCE(224);
-      if (lookahead == 'l') ADVANCE(225);
-      if (lookahead == 'x') ADVANCE(226);
-      END_STATE();
-    case 73:
-      ACCEPT_TOKEN(anon_sym_fm);
-      END_STATE();
-    case 74:
-      if (lookahead == 'l') ADVANCE(227);
-      if (lookahead == 'r') ADVANCE(228);
-      END_STATE();
-    case 75:
-      if (lookahead == 'e') ADVANCE(229);
-      if (lookahead == 'o') ADVANCE(230);
-      END_STATE();
-    case 76:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 77:
-      if (lookahead == 'l') ADVANCE(231);
-      END_STATE();
-    case 78:
-      if (lookahead == 'i') ADVANCE(232);
-      END_STATE();
-    case 79:
-      if (lookahead == 'n') ADVANCE(233);
-      END_STATE();
-    case 80:
-      if (lookahead == 'o') ADVANCE(234);
-      END_STATE();
-    case 81:
-      if (lookahead == 'e') ADVANCE(235);
-      END_STATE();
-    case 82:
-      if (lookahead == 'a') ADVANCE(236);
-      END_STATE();
-    case 83:
-      if (lookahead == 'i') ADVANCE(237);
-      END_STATE();
-    case 84:
-      if (lookahead == 'g') ADVANCE(238);
-      END_STATE();
-    case 85:
-      if (lookahead == 'l') ADVANCE(239);
-      END_STATE();
-    case 86:
-      ACCEPT_TOKEN(anon_sym_if);
-      END_STATE();
-    case 87:
-      if (lookahead == 'p') ADVANCE(240);
-      END_STATE();
-    case 88:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(241);
-      if (lookahead == 'p') ADVANCE(242);
-      if (lookahead == 's') ADVANCE(243);
-      END_STATE();
-    case 89:
-      if (lookahead == 'o') ADVANCE(244);
-      END_STATE();
-    case 90:
-      if (lookahead == 'i') ADVANCE(245);
-      END_STATE();
-    case 91:
-      if (lookahead == 'm') ADVANCE(246);
-      if (lookahead == 'r') ADVANCE(247);
-      END_STATE();
-    case 92:
-      if (lookahead == 'z') ADVANCE(248);
-      END_STATE();
-    case 93:
-      ACCEPT_TOKEN(anon_sym_kV);
-      END_STATE();
-    case 94:
-      ACCEPT_TOKEN(anon_sym_kW);
-      END_STATE();
-    case 95:
-      if (lookahead == 'y') ADVANCE(249);
-      END_STATE();
-    case 96:
-      if (lookahead == 'n') ADVANCE(250);
-      END_STATE();
-    case 97:
-      ACCEPT_TOKEN(anon_sym_km);
-      END_STATE();
-    case 98:
-      if (lookahead == 't') ADVANCE(251);
-      END_STATE();
-    case 99:
-      if (lookahead == 'c') ADVANCE(252);
-      if (lookahead == 'm') ADVANCE(253);
-      if (lookahead == 'n') ADVANCE(254);
-      END_STATE();
-    case 100:
-      if (lookahead == 'a') ADVANCE(255);
-      if (lookahead == 's') ADVANCE(256);
-      if (lookahead == 'w') ADVANCE(257);
-      END_STATE();
-    case 101:
-      if (lookahead == 'x') ADVANCE(258);
-      END_STATE();
-    case 102:
-      if (lookahead == 'a') ADVANCE(259);
-      if (lookahead == 'd') ADVANCE(260);
-      if (lookahead == 't') ADVANCE(261);
-      END_STATE();
-    case 103:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(262);
-      END_STATE();
-    case 104:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 105:
-      if (lookahead == 'd') ADVANCE(263);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 107:
-      if (lookahead == 'd') ADVANCE(264);
-      END_STATE();
-    case 108:
-      if (lookahead == 't') ADVANCE(265);
-      END_STATE();
-    case 109:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(266);
-      if (lookahead == 'm') ADVANCE(267);
-      END_STATE();
-    case 110:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 111:
-      if (lookahead == 'c') ADVANCE(268);
-      END_STATE();
-    case 112:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 113:
-      if (lookahead == 'm') ADVANCE(269);
-      END_STATE();
-    case 114:
-      ACCEPT_TOKEN(anon_sym_on);
-      END_STATE();
-    case 115:
-      if (lookahead == 'e') ADVANCE(270);
-      END_STATE();
-    case 116:
-      if (lookahead == 't') ADVANCE(271);
-      END_STATE();
-    case 117:
-      if (lookahead == 'e') ADVANCE(272);
-      END_STATE();
-    case 118:
-      if (lookahead == 'd') ADVANCE(273);
-      if (lookahead == 's') ADVANCE(274);
-      END_STATE();
-    case 119:
-      if (lookahead == 'p') ADVANCE(275);
-      if (lookahead == 'r') ADVANCE(276);
-      END_STATE();
-    case 120:
-      if (lookahead == 'a') ADVANCE(277);
-      END_STATE();
-    case 121:
-      if (lookahead == 'e') ADVANCE(278);
-      END_STATE();
-    case 122:
-      if (lookahead == 'a') ADVANCE(279);
-      END_STATE();
-    case 123:
-      if (lookahead == 'r') ADVANCE(280);
-      if (lookahead == 's') ADVANCE(281);
-      if (lookahead == 'w') ADVANCE(282);
-      END_STATE();
-    case 124:
-      if (lookahead == 'e') ADVANCE(283);
-      if (lookahead == 'o') ADVANCE(284);
-      END_STATE();
-    case 125:
-      if (lookahead == 'b') ADVANCE(285);
-      if (lookahead == 't') ADVANCE(286);
-      END_STATE();
-    case 126:
-      if (lookahead == 'd') ADVANCE(287);
-      if (lookahead == 't') ADVANCE(288);
-      END_STATE();
-    case 127:
+      ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'a', 289,
-        'c', 290,
-        'f', 291,
-        'j', 292,
-        'p', 293,
-        's', 294,
-        't', 295,
-        'v', 296,
+        'c', 132,
+        'e', 133,
+        'h', 134,
+        'i', 135,
+        'n', 136,
+        'o', 137,
+        'p', 138,
+        's', 139,
+        't', 140,
+        'w', 141,
       );
       END_STATE();
+    case 23:
+      ADVANCE_MAP(
+        'a', 142,
+        'e', 143,
+        'h', 144,
+        'o', 145,
+        'r', 146,
+        'u', 147,
+        'w', 148,
+        'y', 149,
+      );
+      END_STATE();
+    case 24:
+      if (lookahead == 'V') ADVANCE(150);
+      if (lookahead == 'W') ADVANCE(151);
+      if (lookahead == 'n') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(153);
+      END_STATE();
+    case 25:
+      if (lookahead == 'a') ADVANCE(154);
+      if (lookahead == 'e') ADVANCE(155);
+      if (lookahead == 'o') ADVANCE(156);
+      END_STATE();
+    case 26:
+      if (lookahead == 'a') ADVANCE(157);
+      if (lookahead == 'e') ADVANCE(158);
+      if (lookahead == 'g') ADVANCE(159);
+      if (lookahead == 'i') ADVANCE(160);
+      END_STATE();
+    case 27:
+      if (lookahead == 'd') ADVANCE(161);
+      if (lookahead == 'e') ADVANCE(162);
+      END_STATE();
+    case 28:
+      if (lookahead == 'z') ADVANCE(163);
+      END_STATE();
+    case 29:
+      ACCEPT_TOKEN(anon_sym_Hz);
+      END_STATE();
+    case 30:
+      if (lookahead == 'z') ADVANCE(164);
+      END_STATE();
+    case 31:
+      if (lookahead == 'o') ADVANCE(165);
+      END_STATE();
+    case 32:
+      if (lookahead == 'c') ADVANCE(166);
+      END_STATE();
+    case 33:
+      if (lookahead == 'a') ADVANCE(167);
+      if (lookahead == 'd') ADVANCE(168);
+      END_STATE();
+    case 34:
+      if (lookahead == 't') ADVANCE(169);
+      END_STATE();
+    case 35:
+      if (lookahead == 'a') ADVANCE(170);
+      if (lookahead == 'l') ADVANCE(171);
+      END_STATE();
+    case 36:
+      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'o') ADVANCE(173);
+      END_STATE();
+    case 37:
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(174);
+      if (lookahead == 'p') ADVANCE(175);
+      if (lookahead == 's') ADVANCE(176);
+      END_STATE();
+    case 38:
+      if (lookahead == 't') ADVANCE(177);
+      END_STATE();
+    case 39:
+      if (lookahead == 'a') ADVANCE(178);
+      END_STATE();
+    case 40:
+      if (lookahead == 'k') ADVANCE(179);
+      END_STATE();
+    case 41:
+      ACCEPT_TOKEN(anon_sym_at);
+      END_STATE();
+    case 42:
+      if (lookahead == 't') ADVANCE(180);
+      END_STATE();
+    case 43:
+      if (lookahead == 'e') ADVANCE(181);
+      END_STATE();
+    case 44:
+      if (lookahead == 'l') ADVANCE(182);
+      if (lookahead == 'n') ADVANCE(183);
+      if (lookahead == 's') ADVANCE(184);
+      END_STATE();
+    case 45:
+      if (lookahead == 'l') ADVANCE(185);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 46:
+      if (lookahead == 'w') ADVANCE(187);
+      END_STATE();
+    case 47:
+      if (lookahead == 'a') ADVANCE(188);
+      END_STATE();
+    case 48:
+      if (lookahead == 'l') ADVANCE(189);
+      if (lookahead == 'm') ADVANCE(190);
+      END_STATE();
+    case 49:
+      ACCEPT_TOKEN(anon_sym_by);
+      END_STATE();
+    case 50:
+      if (lookahead == 'b') ADVANCE(191);
+      if (lookahead == 'l') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(193);
+      if (lookahead == 's') ADVANCE(194);
+      END_STATE();
+    case 51:
+      if (lookahead == 'a') ADVANCE(195);
+      END_STATE();
+    case 52:
+      if (lookahead == 'r') ADVANCE(196);
+      if (lookahead == 't') ADVANCE(197);
+      END_STATE();
+    case 53:
+      if (lookahead == 'a') ADVANCE(198);
+      END_STATE();
+    case 54:
+      ACCEPT_TOKEN(anon_sym_cm);
+      END_STATE();
+    case 55:
+      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == 'n') ADVANCE(200);
+      if (lookahead == 'r') ADVANCE(201);
+      if (lookahead == 'u') ADVANCE(202);
+      if (lookahead == 'v') ADVANCE(203);
+      END_STATE();
+    case 56:
+      ACCEPT_TOKEN(anon_sym_cw);
+      END_STATE();
+    case 57:
+      if (lookahead == 'W') ADVANCE(204);
+      if (lookahead == 'd') ADVANCE(205);
+      if (lookahead == 'i') ADVANCE(206);
+      if (lookahead == 'm') ADVANCE(207);
+      END_STATE();
+    case 58:
+      if (lookahead == 't') ADVANCE(208);
+      END_STATE();
+    case 59:
+      if (lookahead == '-') ADVANCE(209);
+      END_STATE();
+    case 60:
+      if (lookahead == 'g') ADVANCE(210);
+      if (lookahead == 'l') ADVANCE(211);
+      if (lookahead == 'v') ADVANCE(212);
+      END_STATE();
+    case 61:
+      if (lookahead == 'a') ADVANCE(213);
+      if (lookahead == 'p') ADVANCE(214);
+      if (lookahead == 'r') ADVANCE(215);
+      if (lookahead == 's') ADVANCE(216);
+      if (lookahead == 'v') ADVANCE(217);
+      END_STATE();
+    case 62:
+      if (lookahead == 'i') ADVANCE(218);
+      END_STATE();
+    case 63:
+      if (lookahead == 'e') ADVANCE(219);
+      if (lookahead == 'p') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(221);
+      END_STATE();
+    case 64:
+      if (lookahead == 'i') ADVANCE(222);
+      END_STATE();
+    case 65:
+      if (lookahead == 'f') ADVANCE(223);
+      END_STATE();
+    case 66:
+      if (lookahead == 'r') ADVANCE(224);
+      END_STATE();
+    case 67:
+      if (lookahead == 'd') ADVANCE(225);
+      END_STATE();
+    case 68:
+      if (lookahead == 'u') ADVANCE(226);
+      END_STATE();
+    case 69:
+      if (lookahead == 'p') ADVANCE(227);
+      END_STATE();
+    case 70:
+      if (lookahead == 'r') ADVANCE(228);
+      END_STATE();
+    case 71:
+      if (lookahead == 'c') ADVANCE(229);
+      if (lookahead == 'p') ADVANCE(230);
+      END_STATE();
+    case 72:
+      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'm') ADVANCE(232);
+      END_STATE();
+    case 73:
+      if (lookahead == 'g') ADVANCE(233);
+      if (lookahead == 'l') ADVANCE(234);
+      if (lookahead == 'x') ADVANCE(235);
+      END_STATE();
+    case 74:
+      ACCEPT_TOKEN(anon_sym_fm);
+      END_STATE();
+    case 75:
+      if (lookahead == 'l') ADVANCE(236);
+      if (lookahead == 'r') ADVANCE(237);
+      END_STATE();
+    case 76:
+      if (lookahead == 'e') ADVANCE(238);
+      if (lookahead == 'o') ADVANCE(239);
+      END_STATE();
+    case 77:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 78:
+      if (lookahead == 'l') ADVANCE(240);
+      END_STATE();
+    case 79:
+      if (lookahead == 'i') ADVANCE(241);
+      END_STATE();
+    case 80:
+      if (lookahead == 'n') ADVANCE(242);
+      END_STATE();
+    case 81:
+      if (lookahead == 'o') ADVANCE(243);
+      END_STATE();
+    case 82:
+      if (lookahead == 'e') ADVANCE(244);
+      END_STATE();
+    case 83:
+      if (lookahead == 'a') ADVANCE(245);
+      if (lookahead == 't') ADVANCE(246);
+      END_STATE();
+    case 84:
+      if (lookahead == 'i') ADVANCE(247);
+      END_STATE();
+    case 85:
+      if (lookahead == 'g') ADVANCE(248);
+      END_STATE();
+    case 86:
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'p') ADVANCE(250);
+      END_STATE();
+    case 87:
+      ACCEPT_TOKEN(anon_sym_if);
+      END_STATE();
+    case 88:
+      if (lookahead == 'p') ADVANCE(251);
+      END_STATE();
+    case 89:
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(252);
+      if (lookahead == 'p') ADVANCE(253);
+      if (lookahead == 's') ADVANCE(254);
+      END_STATE();
+    case 90:
+      if (lookahead == 'o') ADVANCE(255);
+      END_STATE();
+    case 91:
+      if (lookahead == 'i') ADVANCE(256);
+      END_STATE();
+    case 92:
+      if (lookahead == 'm') ADVANCE(257);
+      if (lookahead == 'r') ADVANCE(258);
+      END_STATE();
+    case 93:
+      if (lookahead == 'f') ADVANCE(259);
+      END_STATE();
+    case 94:
+      if (lookahead == 'z') ADVANCE(260);
+      END_STATE();
+    case 95:
+      ACCEPT_TOKEN(anon_sym_kV);
+      END_STATE();
+    case 96:
+      ACCEPT_TOKEN(anon_sym_kW);
+      END_STATE();
+    case 97:
+      if (lookahead == 'y') ADVANCE(261);
+      END_STATE();
+    case 98:
+      if (lookahead == 'n') ADVANCE(262);
+      END_STATE();
+    case 99:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
+    case 100:
+      if (lookahead == 't') ADVANCE(263);
+      END_STATE();
+    case 101:
+      if (lookahead == 'c') ADVANCE(264);
+      if (lookahead == 'm') ADVANCE(265);
+      if (lookahead == 'n') ADVANCE(266);
+      END_STATE();
+    case 102:
+      if (lookahead == 'a') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
+      if (lookahead == 'w') ADVANCE(269);
+      END_STATE();
+    case 103:
+      if (lookahead == 'x') ADVANCE(270);
+      END_STATE();
+    case 104:
+      if (lookahead == 'a') ADVANCE(271);
+      if (lookahead == 'd') ADVANCE(272);
+      if (lookahead == 't') ADVANCE(273);
+      END_STATE();
+    case 105:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(274);
+      END_STATE();
+    case 106:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 107:
+      if (lookahead == 'd') ADVANCE(275);
+      END_STATE();
+    case 108:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 109:
+      if (lookahead == 'd') ADVANCE(276);
+      END_STATE();
+    case 110:
+      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 't') ADVANCE(278);
+      END_STATE();
+    case 111:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
+      END_STATE();
+    case 112:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 113:
+      if (lookahead == 'c') ADVANCE(281);
+      END_STATE();
+    case 114:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
+    case 115:
+      if (lookahead == 'm') ADVANCE(282);
+      END_STATE();
+    case 116:
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(283);
+      END_STATE();
+    case 117:
+      if (lookahead == 'e') ADVANCE(284);
+      END_STATE();
+    case 118:
+      if (lookahead == 't') ADVANCE(285);
+      END_STATE();
+    case 119:
+      if (lookahead == 'e') ADVANCE(286);
+      END_STATE();
+    case 120:
+      if (lookahead == 'd') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
+      END_STATE();
+    case 121:
+      if (lookahead == 'p') ADVANCE(289);
+      if (lookahead == 'r') ADVANCE(290);
+      END_STATE();
+    case 122:
+      if (lookahead == 'a') ADVANCE(291);
+      END_STATE();
+    case 123:
+      if (lookahead == 'e') ADVANCE(292);
+      END_STATE();
+    case 124:
+      if (lookahead == 'a') ADVANCE(293);
+      END_STATE();
+    case 125:
+      if (lookahead == 'r') ADVANCE(294);
+      if (lookahead == 's') ADVANCE(295);
+      if (lookahead == 'w') ADVANCE(296);
+      END_STATE();
+    case 126:
+      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'o') ADVANCE(298);
+      END_STATE();
+    case 127:
+      if (lookahead == 'b') ADVANCE(299);
+      if (lookahead == 't') ADVANCE(300);
+      END_STATE();
     case 128:
-      if (lookahead == 'l') ADVANCE(297);
-      if (lookahead == 'n') ADVANCE(298);
+      if (lookahead == 'i') ADVANCE(301);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(299);
+      if (lookahead == 'd') ADVANCE(302);
+      if (lookahead == 't') ADVANCE(303);
       END_STATE();
     case 130:
-      if (lookahead == 'n') ADVANCE(300);
-      if (lookahead == 'r') ADVANCE(301);
-      if (lookahead == 's') ADVANCE(302);
+      ADVANCE_MAP(
+        'a', 304,
+        'c', 305,
+        'f', 306,
+        'j', 307,
+        'p', 308,
+        's', 309,
+        't', 310,
+        'v', 311,
+      );
       END_STATE();
     case 131:
-      if (lookahead == 'a') ADVANCE(303);
-      if (lookahead == 'e') ADVANCE(304);
-      if (lookahead == 'o') ADVANCE(305);
-      if (lookahead == 'u') ADVANCE(306);
+      if (lookahead == 'l') ADVANCE(312);
+      if (lookahead == 'n') ADVANCE(313);
+      if (lookahead == 'r') ADVANCE(314);
       END_STATE();
     case 132:
-      if (lookahead == 'n') ADVANCE(307);
-      if (lookahead == 'z') ADVANCE(308);
+      if (lookahead == 'a') ADVANCE(315);
       END_STATE();
     case 133:
-      if (lookahead == 'u') ADVANCE(309);
+      if (lookahead == 'n') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 's') ADVANCE(318);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(310);
-      if (lookahead == 'l') ADVANCE(311);
-      if (lookahead == 'o') ADVANCE(312);
+      if (lookahead == 'a') ADVANCE(319);
+      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'o') ADVANCE(321);
+      if (lookahead == 'u') ADVANCE(322);
       END_STATE();
     case 135:
-      if (lookahead == 'b') ADVANCE(313);
+      if (lookahead == 'n') ADVANCE(323);
+      if (lookahead == 't') ADVANCE(324);
+      if (lookahead == 'z') ADVANCE(325);
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(314);
-      if (lookahead == 'r') ADVANCE(315);
+      if (lookahead == 'r') ADVANCE(326);
       END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 'u') ADVANCE(327);
       END_STATE();
     case 138:
-      if (lookahead == 'i') ADVANCE(318);
-      if (lookahead == 'k') ADVANCE(319);
+      if (lookahead == 'a') ADVANCE(328);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'o') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(331);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(320);
-      if (lookahead == 'm') ADVANCE(321);
+      if (lookahead == 'b') ADVANCE(332);
       END_STATE();
     case 140:
-      if (lookahead == 'e') ADVANCE(322);
-      if (lookahead == 'r') ADVANCE(323);
+      if (lookahead == 'a') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
       END_STATE();
     case 141:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(324);
+      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(336);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(325);
+      if (lookahead == 'i') ADVANCE(337);
+      if (lookahead == 'k') ADVANCE(338);
       END_STATE();
     case 143:
-      if (lookahead == 'n') ADVANCE(326);
+      if (lookahead == 'e') ADVANCE(339);
+      if (lookahead == 'm') ADVANCE(340);
       END_STATE();
     case 144:
-      if (lookahead == 'p') ADVANCE(327);
+      if (lookahead == 'e') ADVANCE(341);
+      if (lookahead == 'r') ADVANCE(342);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_uV);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(343);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'a') ADVANCE(344);
       END_STATE();
     case 147:
-      if (lookahead == 'd') ADVANCE(328);
-      if (lookahead == 't') ADVANCE(329);
+      if (lookahead == 'n') ADVANCE(345);
       END_STATE();
     case 148:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(330);
+      if (lookahead == 'o') ADVANCE(346);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(331);
-      if (lookahead == 'r') ADVANCE(332);
+      if (lookahead == 'p') ADVANCE(347);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(333);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 151:
-      if (lookahead == 'l') ADVANCE(334);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 152:
-      if (lookahead == 'v') ADVANCE(335);
-      if (lookahead == 'y') ADVANCE(336);
+      if (lookahead == 'd') ADVANCE(348);
+      if (lookahead == 't') ADVANCE(349);
       END_STATE();
     case 153:
-      if (lookahead == 't') ADVANCE(337);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(350);
       END_STATE();
     case 154:
-      if (lookahead == 's') ADVANCE(338);
+      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'r') ADVANCE(352);
       END_STATE();
     case 155:
-      if (lookahead == 'r') ADVANCE(339);
-      if (lookahead == 't') ADVANCE(340);
+      if (lookahead == 'l') ADVANCE(353);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'l') ADVANCE(354);
       END_STATE();
     case 157:
-      if (lookahead == 's') ADVANCE(341);
+      if (lookahead == 'v') ADVANCE(355);
+      if (lookahead == 'y') ADVANCE(356);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 't') ADVANCE(357);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(358);
       END_STATE();
     case 160:
-      if (lookahead == 'v') ADVANCE(342);
+      if (lookahead == 'r') ADVANCE(359);
+      if (lookahead == 't') ADVANCE(360);
       END_STATE();
     case 161:
-      if (lookahead == 'u') ADVANCE(343);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 162:
-      if (lookahead == 'p') ADVANCE(344);
+      if (lookahead == 's') ADVANCE(361);
       END_STATE();
     case 163:
-      if (lookahead == 'e') ADVANCE(345);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 164:
-      if (lookahead == 'e') ADVANCE(346);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(347);
+      if (lookahead == 'v') ADVANCE(362);
       END_STATE();
     case 166:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'u') ADVANCE(363);
       END_STATE();
     case 167:
-      if (lookahead == 'o') ADVANCE(348);
-      END_STATE();
-    case 168:
-      if (lookahead == 'n') ADVANCE(349);
-      END_STATE();
-    case 169:
-      if (lookahead == 'i') ADVANCE(350);
-      END_STATE();
-    case 170:
-      if (lookahead == 'l') ADVANCE(351);
-      END_STATE();
-    case 171:
-      if (lookahead == 'l') ADVANCE(352);
-      END_STATE();
-    case 172:
-      if (lookahead == 'e') ADVANCE(353);
-      END_STATE();
-    case 173:
-      if (lookahead == 'r') ADVANCE(354);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 175:
-      if (lookahead == 'h') ADVANCE(355);
-      END_STATE();
-    case 176:
-      if (lookahead == 'r') ADVANCE(356);
-      END_STATE();
-    case 177:
-      if (lookahead == 'u') ADVANCE(357);
-      END_STATE();
-    case 178:
-      if (lookahead == 'd') ADVANCE(358);
-      END_STATE();
-    case 179:
-      if (lookahead == 'e') ADVANCE(359);
-      END_STATE();
-    case 180:
-      if (lookahead == 'o') ADVANCE(360);
-      END_STATE();
-    case 181:
-      if (lookahead == 'i') ADVANCE(361);
-      END_STATE();
-    case 182:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 183:
-      if (lookahead == 'i') ADVANCE(362);
-      if (lookahead == 'n') ADVANCE(363);
-      END_STATE();
-    case 184:
       if (lookahead == 'p') ADVANCE(364);
       END_STATE();
+    case 168:
+      if (lookahead == 'e') ADVANCE(365);
+      END_STATE();
+    case 169:
+      if (lookahead == 'e') ADVANCE(366);
+      END_STATE();
+    case 170:
+      if (lookahead == 'i') ADVANCE(367);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 172:
+      if (lookahead == 'o') ADVANCE(368);
+      END_STATE();
+    case 173:
+      if (lookahead == 'n') ADVANCE(369);
+      END_STATE();
+    case 174:
+      if (lookahead == 'i') ADVANCE(370);
+      END_STATE();
+    case 175:
+      if (lookahead == 'l') ADVANCE(371);
+      END_STATE();
+    case 176:
+      if (lookahead == 'l') ADVANCE(372);
+      END_STATE();
+    case 177:
+      if (lookahead == 'e') ADVANCE(373);
+      END_STATE();
+    case 178:
+      if (lookahead == 'r') ADVANCE(374);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 180:
+      if (lookahead == 'h') ADVANCE(375);
+      END_STATE();
+    case 181:
+      if (lookahead == 'r') ADVANCE(376);
+      END_STATE();
+    case 182:
+      if (lookahead == 'u') ADVANCE(377);
+      END_STATE();
+    case 183:
+      if (lookahead == 'd') ADVANCE(378);
+      END_STATE();
+    case 184:
+      if (lookahead == 'e') ADVANCE(379);
+      END_STATE();
     case 185:
-      if (lookahead == 'l') ADVANCE(365);
+      if (lookahead == 'o') ADVANCE(380);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(366);
-      END_STATE();
-    case 187:
-      if (lookahead == 'r') ADVANCE(367);
-      END_STATE();
-    case 188:
-      if (lookahead == 'i') ADVANCE(368);
-      END_STATE();
-    case 189:
-      if (lookahead == 'c') ADVANCE(369);
-      END_STATE();
-    case 190:
-      if (lookahead == 'd') ADVANCE(370);
-      if (lookahead == 's') ADVANCE(371);
-      END_STATE();
-    case 191:
-      if (lookahead == 'b') ADVANCE(372);
-      END_STATE();
-    case 192:
-      if (lookahead == 'd') ADVANCE(373);
-      if (lookahead == 'f') ADVANCE(374);
-      if (lookahead == 'n') ADVANCE(375);
-      if (lookahead == 's') ADVANCE(376);
-      END_STATE();
-    case 193:
-      if (lookahead == 'r') ADVANCE(377);
-      END_STATE();
-    case 194:
-      if (lookahead == 'p') ADVANCE(378);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 199:
-      if (lookahead == 'a') ADVANCE(379);
-      if (lookahead == 'e') ADVANCE(380);
-      END_STATE();
-    case 200:
       if (lookahead == 'i') ADVANCE(381);
       END_STATE();
+    case 187:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
+    case 188:
+      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'n') ADVANCE(383);
+      END_STATE();
+    case 189:
+      if (lookahead == 'l') ADVANCE(384);
+      END_STATE();
+    case 190:
+      if (lookahead == 'p') ADVANCE(385);
+      END_STATE();
+    case 191:
+      if (lookahead == 'l') ADVANCE(386);
+      END_STATE();
+    case 192:
+      if (lookahead == 'i') ADVANCE(387);
+      END_STATE();
+    case 193:
+      if (lookahead == 'r') ADVANCE(388);
+      END_STATE();
+    case 194:
+      if (lookahead == 'c') ADVANCE(389);
+      END_STATE();
+    case 195:
+      if (lookahead == 'i') ADVANCE(390);
+      END_STATE();
+    case 196:
+      if (lookahead == 'c') ADVANCE(391);
+      END_STATE();
+    case 197:
+      if (lookahead == 'y') ADVANCE(392);
+      END_STATE();
+    case 198:
+      if (lookahead == 'd') ADVANCE(393);
+      if (lookahead == 's') ADVANCE(394);
+      END_STATE();
+    case 199:
+      if (lookahead == 'b') ADVANCE(395);
+      END_STATE();
+    case 200:
+      if (lookahead == 'd') ADVANCE(396);
+      if (lookahead == 'f') ADVANCE(397);
+      if (lookahead == 'n') ADVANCE(398);
+      if (lookahead == 's') ADVANCE(399);
+      END_STATE();
     case 201:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(382);
-      if (lookahead == 'F') ADVANCE(383);
+      if (lookahead == 'r') ADVANCE(400);
       END_STATE();
     case 202:
-      if (lookahead == 'a') ADVANCE(384);
+      if (lookahead == 'p') ADVANCE(401);
       END_STATE();
     case 203:
-      if (lookahead == 'i') ADVANCE(385);
-      END_STATE();
-    case 204:
-      if (lookahead == 'm') ADVANCE(386);
-      END_STATE();
-    case 205:
-      if (lookahead == 'l') ADVANCE(387);
-      END_STATE();
-    case 206:
-      if (lookahead == 'e') ADVANCE(388);
-      END_STATE();
-    case 207:
-      if (lookahead == 'p') ADVANCE(389);
-      if (lookahead == 't') ADVANCE(390);
-      END_STATE();
-    case 208:
-      if (lookahead == 'i') ADVANCE(391);
-      END_STATE();
-    case 209:
-      if (lookahead == 'f') ADVANCE(392);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 211:
-      if (lookahead == 'l') ADVANCE(393);
-      END_STATE();
-    case 212:
-      if (lookahead == 'y') ADVANCE(394);
-      END_STATE();
-    case 213:
-      if (lookahead == 't') ADVANCE(395);
-      END_STATE();
-    case 214:
-      if (lookahead == 'i') ADVANCE(396);
-      END_STATE();
-    case 215:
-      if (lookahead == 'p') ADVANCE(397);
-      END_STATE();
-    case 216:
-      if (lookahead == 's') ADVANCE(398);
-      END_STATE();
-    case 217:
-      if (lookahead == 'a') ADVANCE(399);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 219:
-      if (lookahead == 's') ADVANCE(400);
-      END_STATE();
-    case 220:
-      if (lookahead == 'e') ADVANCE(401);
-      END_STATE();
-    case 221:
       if (lookahead == 'e') ADVANCE(402);
       END_STATE();
+    case 204:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(anon_sym_dBm);
+      END_STATE();
+    case 208:
+      if (lookahead == 'a') ADVANCE(403);
+      if (lookahead == 'e') ADVANCE(404);
+      END_STATE();
+    case 209:
+      if (lookahead == 'i') ADVANCE(405);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(406);
+      if (lookahead == 'F') ADVANCE(407);
+      END_STATE();
+    case 211:
+      if (lookahead == 'a') ADVANCE(408);
+      END_STATE();
+    case 212:
+      if (lookahead == 'i') ADVANCE(409);
+      END_STATE();
+    case 213:
+      if (lookahead == 'm') ADVANCE(410);
+      END_STATE();
+    case 214:
+      if (lookahead == 'l') ADVANCE(411);
+      END_STATE();
+    case 215:
+      if (lookahead == 'e') ADVANCE(412);
+      END_STATE();
+    case 216:
+      if (lookahead == 'p') ADVANCE(413);
+      if (lookahead == 't') ADVANCE(414);
+      END_STATE();
+    case 217:
+      if (lookahead == 'i') ADVANCE(415);
+      END_STATE();
+    case 218:
+      if (lookahead == 'f') ADVANCE(416);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 220:
+      if (lookahead == 'l') ADVANCE(417);
+      END_STATE();
+    case 221:
+      if (lookahead == 'y') ADVANCE(418);
+      END_STATE();
     case 222:
-      if (lookahead == 'l') ADVANCE(403);
+      if (lookahead == 't') ADVANCE(419);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(404);
+      if (lookahead == 'i') ADVANCE(420);
       END_STATE();
     case 224:
-      if (lookahead == 'u') ADVANCE(405);
+      if (lookahead == 'p') ADVANCE(421);
       END_STATE();
     case 225:
-      if (lookahead == 't') ADVANCE(406);
+      if (lookahead == 's') ADVANCE(422);
       END_STATE();
     case 226:
-      if (lookahead == 'e') ADVANCE(407);
+      if (lookahead == 'a') ADVANCE(423);
       END_STATE();
     case 227:
-      if (lookahead == 'd') ADVANCE(408);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(409);
+      if (lookahead == 's') ADVANCE(424);
       END_STATE();
     case 229:
-      if (lookahead == 'q') ADVANCE(410);
+      if (lookahead == 'e') ADVANCE(425);
       END_STATE();
     case 230:
-      if (lookahead == 'm') ADVANCE(411);
+      if (lookahead == 'e') ADVANCE(426);
       END_STATE();
     case 231:
-      if (lookahead == 'l') ADVANCE(412);
+      if (lookahead == 'l') ADVANCE(427);
       END_STATE();
     case 232:
-      if (lookahead == 'n') ADVANCE(413);
-      END_STATE();
-    case 233:
-      if (lookahead == 'e') ADVANCE(414);
-      END_STATE();
-    case 234:
-      if (lookahead == 'u') ADVANCE(415);
-      END_STATE();
-    case 235:
-      if (lookahead == 's') ADVANCE(416);
-      END_STATE();
-    case 236:
-      if (lookahead == 't') ADVANCE(417);
-      END_STATE();
-    case 237:
-      if (lookahead == 'g') ADVANCE(418);
-      END_STATE();
-    case 238:
-      if (lookahead == 'h') ADVANCE(419);
-      END_STATE();
-    case 239:
-      if (lookahead == 'd') ADVANCE(420);
-      END_STATE();
-    case 240:
-      if (lookahead == 'e') ADVANCE(421);
-      END_STATE();
-    case 241:
-      if (lookahead == 'e') ADVANCE(422);
-      END_STATE();
-    case 242:
-      if (lookahead == 'u') ADVANCE(423);
-      END_STATE();
-    case 243:
-      if (lookahead == 't') ADVANCE(424);
-      END_STATE();
-    case 244:
-      if (lookahead == 'l') ADVANCE(425);
-      END_STATE();
-    case 245:
-      if (lookahead == 'n') ADVANCE(426);
-      END_STATE();
-    case 246:
-      if (lookahead == 'p') ADVANCE(427);
-      END_STATE();
-    case 247:
       if (lookahead == 'i') ADVANCE(428);
       END_STATE();
-    case 248:
-      ACCEPT_TOKEN(anon_sym_kHz);
+    case 233:
+      if (lookahead == 'u') ADVANCE(429);
       END_STATE();
-    case 249:
-      if (lookahead == 'e') ADVANCE(429);
+    case 234:
+      if (lookahead == 't') ADVANCE(430);
       END_STATE();
-    case 250:
-      if (lookahead == 'd') ADVANCE(430);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 252:
+    case 235:
       if (lookahead == 'e') ADVANCE(431);
       END_STATE();
-    case 253:
-      if (lookahead == 'i') ADVANCE(432);
+    case 236:
+      if (lookahead == 'd') ADVANCE(432);
       END_STATE();
-    case 254:
-      if (lookahead == 'e') ADVANCE(433);
+    case 237:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(433);
       END_STATE();
-    case 255:
-      if (lookahead == 'd') ADVANCE(434);
+    case 238:
+      if (lookahead == 'e') ADVANCE(434);
+      if (lookahead == 'q') ADVANCE(435);
       END_STATE();
-    case 256:
-      if (lookahead == 's') ADVANCE(435);
+    case 239:
+      if (lookahead == 'm') ADVANCE(436);
       END_STATE();
-    case 257:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 240:
+      if (lookahead == 'l') ADVANCE(437);
       END_STATE();
-    case 258:
-      if (lookahead == 'i') ADVANCE(436);
+    case 241:
+      if (lookahead == 'n') ADVANCE(438);
       END_STATE();
-    case 259:
-      if (lookahead == 'n') ADVANCE(437);
-      END_STATE();
-    case 260:
-      if (lookahead == 'i') ADVANCE(438);
-      END_STATE();
-    case 261:
+    case 242:
       if (lookahead == 'e') ADVANCE(439);
       END_STATE();
+    case 243:
+      if (lookahead == 'u') ADVANCE(440);
+      END_STATE();
+    case 244:
+      if (lookahead == 's') ADVANCE(441);
+      END_STATE();
+    case 245:
+      if (lookahead == 't') ADVANCE(442);
+      END_STATE();
+    case 246:
+      if (lookahead == 'a') ADVANCE(443);
+      END_STATE();
+    case 247:
+      if (lookahead == 'g') ADVANCE(444);
+      END_STATE();
+    case 248:
+      if (lookahead == 'h') ADVANCE(445);
+      END_STATE();
+    case 249:
+      if (lookahead == 'd') ADVANCE(446);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_hop);
+      END_STATE();
+    case 251:
+      if (lookahead == 'e') ADVANCE(447);
+      END_STATE();
+    case 252:
+      if (lookahead == 'e') ADVANCE(448);
+      END_STATE();
+    case 253:
+      if (lookahead == 'u') ADVANCE(449);
+      END_STATE();
+    case 254:
+      if (lookahead == 't') ADVANCE(450);
+      END_STATE();
+    case 255:
+      if (lookahead == 'l') ADVANCE(451);
+      END_STATE();
+    case 256:
+      if (lookahead == 'n') ADVANCE(452);
+      END_STATE();
+    case 257:
+      if (lookahead == 'p') ADVANCE(453);
+      END_STATE();
+    case 258:
+      if (lookahead == 'i') ADVANCE(454);
+      END_STATE();
+    case 259:
+      if (lookahead == 'a') ADVANCE(455);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 261:
+      if (lookahead == 'e') ADVANCE(456);
+      END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'd') ADVANCE(457);
       END_STATE();
     case 263:
-      if (lookahead == 'e') ADVANCE(440);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 264:
-      if (lookahead == '2') ADVANCE(441);
-      if (lookahead == '8') ADVANCE(442);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'i') ADVANCE(459);
       END_STATE();
     case 266:
-      if (lookahead == 's') ADVANCE(443);
+      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'k') ADVANCE(461);
       END_STATE();
     case 267:
-      if (lookahead == 'i') ADVANCE(444);
+      if (lookahead == 'd') ADVANCE(462);
       END_STATE();
     case 268:
-      if (lookahead == 'u') ADVANCE(445);
+      if (lookahead == 's') ADVANCE(463);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(446);
-      if (lookahead == 's') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 270:
-      if (lookahead == 'n') ADVANCE(448);
+      if (lookahead == 'i') ADVANCE(464);
       END_STATE();
     case 271:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(449);
-      if (lookahead == 'p') ADVANCE(450);
+      if (lookahead == 'n') ADVANCE(465);
       END_STATE();
     case 272:
-      if (lookahead == 'r') ADVANCE(451);
+      if (lookahead == 'i') ADVANCE(466);
       END_STATE();
     case 273:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 274:
-      if (lookahead == 's') ADVANCE(452);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 275:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 276:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(453);
+      if (lookahead == '2') ADVANCE(469);
+      if (lookahead == '8') ADVANCE(470);
       END_STATE();
     case 277:
-      if (lookahead == 's') ADVANCE(454);
+      if (lookahead == 'd') ADVANCE(471);
       END_STATE();
     case 278:
-      if (lookahead == 'c') ADVANCE(455);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 279:
-      if (lookahead == 'c') ADVANCE(456);
+      if (lookahead == 's') ADVANCE(472);
       END_STATE();
     case 280:
-      if (lookahead == 't') ADVANCE(457);
+      if (lookahead == 'i') ADVANCE(473);
       END_STATE();
     case 281:
-      if (lookahead == 'i') ADVANCE(458);
+      if (lookahead == 'u') ADVANCE(474);
       END_STATE();
     case 282:
-      if (lookahead == 'e') ADVANCE(459);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(475);
+      if (lookahead == 's') ADVANCE(476);
       END_STATE();
     case 283:
-      if (lookahead == 'a') ADVANCE(460);
+      if (lookahead == '-') ADVANCE(477);
       END_STATE();
     case 284:
-      if (lookahead == 't') ADVANCE(461);
+      if (lookahead == 'n') ADVANCE(478);
       END_STATE();
     case 285:
-      if (lookahead == 'l') ADVANCE(462);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(479);
+      if (lookahead == 'p') ADVANCE(480);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'r') ADVANCE(481);
       END_STATE();
     case 287:
-      if (lookahead == 'i') ADVANCE(463);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 288:
-      if (lookahead == 'e') ADVANCE(464);
-      if (lookahead == 'i') ADVANCE(465);
+      if (lookahead == 's') ADVANCE(482);
       END_STATE();
     case 289:
-      if (lookahead == 'c') ADVANCE(466);
-      if (lookahead == 'd') ADVANCE(467);
-      if (lookahead == 'l') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 290:
-      if (lookahead == 'e') ADVANCE(469);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(483);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(470);
-      if (lookahead == 'l') ADVANCE(471);
+      if (lookahead == 's') ADVANCE(484);
       END_STATE();
     case 292:
-      if (lookahead == 'e') ADVANCE(472);
+      if (lookahead == 'c') ADVANCE(485);
       END_STATE();
     case 293:
-      if (lookahead == 'e') ADVANCE(473);
+      if (lookahead == 'c') ADVANCE(486);
       END_STATE();
     case 294:
-      if (lookahead == 'i') ADVANCE(474);
-      if (lookahead == 'o') ADVANCE(475);
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
     case 295:
-      if (lookahead == 'u') ADVANCE(476);
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(477);
+      if (lookahead == 'e') ADVANCE(489);
       END_STATE();
     case 297:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'a') ADVANCE(490);
       END_STATE();
     case 298:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'f') ADVANCE(491);
+      if (lookahead == 't') ADVANCE(492);
       END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(479);
+      if (lookahead == 'l') ADVANCE(493);
       END_STATE();
     case 300:
-      if (lookahead == 's') ADVANCE(480);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 301:
-      if (lookahead == 'i') ADVANCE(481);
-      if (lookahead == 'v') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(494);
       END_STATE();
     case 302:
-      if (lookahead == 's') ADVANCE(483);
+      if (lookahead == 'i') ADVANCE(495);
       END_STATE();
     case 303:
-      if (lookahead == 'r') ADVANCE(484);
+      if (lookahead == 'e') ADVANCE(496);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 304:
-      if (lookahead == 'e') ADVANCE(485);
+      if (lookahead == 'c') ADVANCE(498);
+      if (lookahead == 'd') ADVANCE(499);
+      if (lookahead == 'l') ADVANCE(500);
       END_STATE();
     case 305:
-      if (lookahead == 'r') ADVANCE(486);
+      if (lookahead == 'e') ADVANCE(501);
       END_STATE();
     case 306:
-      if (lookahead == 'n') ADVANCE(487);
+      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'l') ADVANCE(503);
       END_STATE();
     case 307:
-      if (lookahead == 'a') ADVANCE(488);
-      if (lookahead == 'c') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(504);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'e') ADVANCE(505);
       END_STATE();
     case 309:
-      if (lookahead == 'r') ADVANCE(491);
+      if (lookahead == 'i') ADVANCE(506);
+      if (lookahead == 'o') ADVANCE(507);
       END_STATE();
     case 310:
-      if (lookahead == 'c') ADVANCE(492);
+      if (lookahead == 'u') ADVANCE(508);
       END_STATE();
     case 311:
-      if (lookahead == 'i') ADVANCE(493);
-      END_STATE();
-    case 312:
-      if (lookahead == 't') ADVANCE(494);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(495);
-      END_STATE();
-    case 314:
-      if (lookahead == 't') ADVANCE(496);
-      END_STATE();
-    case 315:
-      if (lookahead == 'a') ADVANCE(497);
-      END_STATE();
-    case 316:
-      if (lookahead == 't') ADVANCE(498);
-      END_STATE();
-    case 317:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 318:
-      if (lookahead == 'l') ADVANCE(499);
-      END_STATE();
-    case 319:
-      if (lookahead == 'e') ADVANCE(500);
-      END_STATE();
-    case 320:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 321:
-      if (lookahead == 'p') ADVANCE(501);
-      END_STATE();
-    case 322:
-      if (lookahead == 'n') ADVANCE(502);
-      END_STATE();
-    case 323:
-      if (lookahead == 'e') ADVANCE(503);
-      if (lookahead == 'o') ADVANCE(504);
-      END_STATE();
-    case 324:
-      if (lookahead == 'a') ADVANCE(505);
-      END_STATE();
-    case 325:
-      if (lookahead == 'n') ADVANCE(506);
-      END_STATE();
-    case 326:
-      if (lookahead == 'e') ADVANCE(507);
-      END_STATE();
-    case 327:
-      if (lookahead == 'i') ADVANCE(508);
-      END_STATE();
-    case 328:
       if (lookahead == 'e') ADVANCE(509);
       END_STATE();
-    case 329:
-      if (lookahead == 'i') ADVANCE(510);
+    case 312:
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
-    case 330:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 313:
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
-    case 331:
-      if (lookahead == 'i') ADVANCE(511);
+    case 314:
+      if (lookahead == 'a') ADVANCE(511);
       END_STATE();
-    case 332:
-      if (lookahead == 'i') ADVANCE(512);
+    case 315:
+      if (lookahead == 'l') ADVANCE(512);
       END_STATE();
-    case 333:
-      if (lookahead == 'o') ADVANCE(513);
+    case 316:
+      if (lookahead == 's') ADVANCE(513);
       END_STATE();
-    case 334:
-      if (lookahead == 't') ADVANCE(514);
+    case 317:
+      if (lookahead == 'i') ADVANCE(514);
+      if (lookahead == 'v') ADVANCE(515);
       END_STATE();
-    case 335:
-      if (lookahead == 'e') ADVANCE(515);
-      END_STATE();
-    case 336:
-      ACCEPT_TOKEN(anon_sym_way);
+    case 318:
       if (lookahead == 's') ADVANCE(516);
       END_STATE();
-    case 337:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 319:
+      if (lookahead == 'r') ADVANCE(517);
       END_STATE();
-    case 338:
-      if (lookahead == '8') ADVANCE(517);
-      END_STATE();
-    case 339:
+    case 320:
       if (lookahead == 'e') ADVANCE(518);
       END_STATE();
-    case 340:
-      if (lookahead == 'h') ADVANCE(519);
+    case 321:
+      if (lookahead == 'r') ADVANCE(519);
       END_STATE();
-    case 341:
-      ACCEPT_TOKEN(anon_sym_yes);
+    case 322:
+      if (lookahead == 'n') ADVANCE(520);
       END_STATE();
-    case 342:
-      if (lookahead == 'e') ADVANCE(520);
+    case 323:
+      if (lookahead == 'a') ADVANCE(521);
+      if (lookahead == 'c') ADVANCE(522);
       END_STATE();
-    case 343:
-      if (lookahead == 'r') ADVANCE(521);
+    case 324:
+      if (lookahead == 'e') ADVANCE(523);
       END_STATE();
-    case 344:
-      if (lookahead == 't') ADVANCE(522);
+    case 325:
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
-    case 345:
-      if (lookahead == 'd') ADVANCE(523);
+    case 326:
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
-    case 346:
-      if (lookahead == 'r') ADVANCE(524);
+    case 327:
+      if (lookahead == 'r') ADVANCE(525);
       END_STATE();
-    case 347:
-      if (lookahead == 'n') ADVANCE(525);
-      END_STATE();
-    case 348:
+    case 328:
       if (lookahead == 'c') ADVANCE(526);
       END_STATE();
-    case 349:
-      if (lookahead == 'e') ADVANCE(527);
+    case 329:
+      if (lookahead == 'i') ADVANCE(527);
       END_STATE();
-    case 350:
-      if (lookahead == 'e') ADVANCE(528);
+    case 330:
+      if (lookahead == 't') ADVANCE(528);
       END_STATE();
-    case 351:
-      if (lookahead == 'i') ADVANCE(529);
+    case 331:
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
-    case 352:
-      ACCEPT_TOKEN(anon_sym_amsl);
+    case 332:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(530);
       END_STATE();
-    case 353:
-      if (lookahead == 'n') ADVANCE(530);
-      END_STATE();
-    case 354:
+    case 333:
       if (lookahead == 't') ADVANCE(531);
       END_STATE();
-    case 355:
-      if (lookahead == 'o') ADVANCE(532);
+    case 334:
+      if (lookahead == 'a') ADVANCE(532);
       END_STATE();
-    case 356:
-      if (lookahead == 'a') ADVANCE(533);
+    case 335:
+      if (lookahead == 't') ADVANCE(533);
       END_STATE();
-    case 357:
-      if (lookahead == 'n') ADVANCE(534);
+    case 336:
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
-    case 358:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(535);
+    case 337:
+      if (lookahead == 'l') ADVANCE(534);
       END_STATE();
-    case 359:
-      if (lookahead == 'l') ADVANCE(536);
+    case 338:
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
-    case 360:
-      if (lookahead == 'w') ADVANCE(537);
+    case 339:
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
-    case 361:
-      if (lookahead == 'd') ADVANCE(538);
+    case 340:
+      if (lookahead == 'p') ADVANCE(536);
       END_STATE();
-    case 362:
-      if (lookahead == 'd') ADVANCE(539);
+    case 341:
+      if (lookahead == 'n') ADVANCE(537);
       END_STATE();
-    case 363:
-      if (lookahead == 'c') ADVANCE(540);
+    case 342:
+      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'o') ADVANCE(539);
       END_STATE();
-    case 364:
-      ACCEPT_TOKEN(anon_sym_bump);
+    case 343:
+      if (lookahead == 'a') ADVANCE(540);
       END_STATE();
-    case 365:
-      if (lookahead == 'e') ADVANCE(541);
+    case 344:
+      if (lookahead == 'n') ADVANCE(541);
       END_STATE();
-    case 366:
-      if (lookahead == 'b') ADVANCE(542);
+    case 345:
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
-    case 367:
-      if (lookahead == 'i') ADVANCE(543);
+    case 346:
+      if (lookahead == '-') ADVANCE(543);
       END_STATE();
-    case 368:
-      if (lookahead == 'n') ADVANCE(544);
+    case 347:
+      if (lookahead == 'i') ADVANCE(544);
       END_STATE();
-    case 369:
-      if (lookahead == 'u') ADVANCE(545);
+    case 348:
+      if (lookahead == 'e') ADVANCE(545);
       END_STATE();
-    case 370:
-      ACCEPT_TOKEN(anon_sym_clad);
+    case 349:
+      if (lookahead == 'i') ADVANCE(546);
       END_STATE();
-    case 371:
-      if (lookahead == 's') ADVANCE(546);
+    case 350:
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
-    case 372:
+    case 351:
       if (lookahead == 'i') ADVANCE(547);
       END_STATE();
-    case 373:
+    case 352:
       if (lookahead == 'i') ADVANCE(548);
-      if (lookahead == 'u') ADVANCE(549);
       END_STATE();
-    case 374:
-      if (lookahead == 'i') ADVANCE(550);
+    case 353:
+      if (lookahead == 'o') ADVANCE(549);
       END_STATE();
-    case 375:
+    case 354:
+      if (lookahead == 't') ADVANCE(550);
+      END_STATE();
+    case 355:
       if (lookahead == 'e') ADVANCE(551);
       END_STATE();
+    case 356:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(552);
+      END_STATE();
+    case 357:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 358:
+      if (lookahead == '8') ADVANCE(553);
+      END_STATE();
+    case 359:
+      if (lookahead == 'e') ADVANCE(554);
+      END_STATE();
+    case 360:
+      if (lookahead == 'h') ADVANCE(555);
+      END_STATE();
+    case 361:
+      ACCEPT_TOKEN(anon_sym_yes);
+      END_STATE();
+    case 362:
+      if (lookahead == 'e') ADVANCE(556);
+      END_STATE();
+    case 363:
+      if (lookahead == 'r') ADVANCE(557);
+      END_STATE();
+    case 364:
+      if (lookahead == 't') ADVANCE(558);
+      END_STATE();
+    case 365:
+      if (lookahead == 'd') ADVANCE(559);
+      END_STATE();
+    case 366:
+      if (lookahead == 'r') ADVANCE(560);
+      END_STATE();
+    case 367:
+      if (lookahead == 'n') ADVANCE(561);
+      END_STATE();
+    case 368:
+      if (lookahead == 'c') ADVANCE(562);
+      END_STATE();
+    case 369:
+      if (lookahead == 'e') ADVANCE(563);
+      END_STATE();
+    case 370:
+      if (lookahead == 'e') ADVANCE(564);
+      END_STATE();
+    case 371:
+      if (lookahead == 'i') ADVANCE(565);
+      END_STATE();
+    case 372:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
+    case 373:
+      if (lookahead == 'n') ADVANCE(566);
+      END_STATE();
+    case 374:
+      if (lookahead == 't') ADVANCE(567);
+      END_STATE();
+    case 375:
+      if (lookahead == 'o') ADVANCE(568);
+      END_STATE();
     case 376:
-      if (lookahead == 't') ADVANCE(552);
+      if (lookahead == 'a') ADVANCE(569);
       END_STATE();
     case 377:
-      if (lookahead == 'e') ADVANCE(553);
+      if (lookahead == 'n') ADVANCE(570);
       END_STATE();
     case 378:
-      if (lookahead == 'l') ADVANCE(554);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(571);
       END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'l') ADVANCE(572);
       END_STATE();
     case 380:
-      if (lookahead == 'd') ADVANCE(555);
+      if (lookahead == 'w') ADVANCE(573);
       END_STATE();
     case 381:
-      if (lookahead == 'n') ADVANCE(556);
+      if (lookahead == 'd') ADVANCE(574);
       END_STATE();
     case 382:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'd') ADVANCE(575);
       END_STATE();
     case 383:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'c') ADVANCE(576);
       END_STATE();
     case 384:
-      if (lookahead == 'y') ADVANCE(557);
+      if (lookahead == 'i') ADVANCE(577);
       END_STATE();
     case 385:
-      if (lookahead == 'c') ADVANCE(558);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 386:
-      if (lookahead == 'e') ADVANCE(559);
+      if (lookahead == 'e') ADVANCE(578);
       END_STATE();
     case 387:
-      if (lookahead == 'e') ADVANCE(560);
+      if (lookahead == 'b') ADVANCE(579);
       END_STATE();
     case 388:
-      if (lookahead == 'c') ADVANCE(561);
+      if (lookahead == 'i') ADVANCE(580);
       END_STATE();
     case 389:
-      if (lookahead == 'l') ADVANCE(562);
+      if (lookahead == 'a') ADVANCE(581);
       END_STATE();
     case 390:
-      if (lookahead == 'a') ADVANCE(563);
-      END_STATE();
-    case 391:
-      if (lookahead == 'd') ADVANCE(564);
-      END_STATE();
-    case 392:
-      if (lookahead == 't') ADVANCE(565);
-      END_STATE();
-    case 393:
-      if (lookahead == 'e') ADVANCE(566);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 395:
-      if (lookahead == 'i') ADVANCE(567);
-      END_STATE();
-    case 396:
-      if (lookahead == 'c') ADVANCE(568);
-      END_STATE();
-    case 397:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 398:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 399:
-      if (lookahead == 'l') ADVANCE(569);
-      END_STATE();
-    case 400:
-      if (lookahead == '8') ADVANCE(570);
-      END_STATE();
-    case 401:
-      if (lookahead == 's') ADVANCE(571);
-      END_STATE();
-    case 402:
-      if (lookahead == 'c') ADVANCE(572);
-      END_STATE();
-    case 403:
-      if (lookahead == 's') ADVANCE(573);
-      END_STATE();
-    case 404:
-      if (lookahead == 'l') ADVANCE(574);
-      END_STATE();
-    case 405:
-      if (lookahead == 'r') ADVANCE(575);
-      END_STATE();
-    case 406:
-      if (lookahead == 'e') ADVANCE(576);
-      END_STATE();
-    case 407:
-      if (lookahead == 'd') ADVANCE(577);
-      END_STATE();
-    case 408:
-      if (lookahead == 'b') ADVANCE(578);
-      END_STATE();
-    case 409:
-      if (lookahead == 'a') ADVANCE(579);
-      END_STATE();
-    case 410:
-      if (lookahead == 'u') ADVANCE(580);
-      END_STATE();
-    case 411:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 412:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 413:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 414:
-      if (lookahead == 'r') ADVANCE(581);
-      END_STATE();
-    case 415:
       if (lookahead == 'n') ADVANCE(582);
       END_STATE();
+    case 391:
+      if (lookahead == 'u') ADVANCE(583);
+      END_STATE();
+    case 392:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
+    case 393:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 394:
+      if (lookahead == 's') ADVANCE(584);
+      END_STATE();
+    case 395:
+      if (lookahead == 'i') ADVANCE(585);
+      END_STATE();
+    case 396:
+      if (lookahead == 'i') ADVANCE(586);
+      if (lookahead == 'u') ADVANCE(587);
+      END_STATE();
+    case 397:
+      if (lookahead == 'i') ADVANCE(588);
+      END_STATE();
+    case 398:
+      if (lookahead == 'e') ADVANCE(589);
+      END_STATE();
+    case 399:
+      if (lookahead == 't') ADVANCE(590);
+      END_STATE();
+    case 400:
+      if (lookahead == 'e') ADVANCE(591);
+      END_STATE();
+    case 401:
+      if (lookahead == 'l') ADVANCE(592);
+      END_STATE();
+    case 402:
+      if (lookahead == 'r') ADVANCE(593);
+      END_STATE();
+    case 403:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 404:
+      if (lookahead == 'd') ADVANCE(594);
+      END_STATE();
+    case 405:
+      if (lookahead == 'n') ADVANCE(595);
+      END_STATE();
+    case 406:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 407:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 408:
+      if (lookahead == 'y') ADVANCE(596);
+      END_STATE();
+    case 409:
+      if (lookahead == 'c') ADVANCE(597);
+      END_STATE();
+    case 410:
+      if (lookahead == 'e') ADVANCE(598);
+      END_STATE();
+    case 411:
+      if (lookahead == 'e') ADVANCE(599);
+      END_STATE();
+    case 412:
+      if (lookahead == 'c') ADVANCE(600);
+      END_STATE();
+    case 413:
+      if (lookahead == 'l') ADVANCE(601);
+      END_STATE();
+    case 414:
+      if (lookahead == 'a') ADVANCE(602);
+      END_STATE();
+    case 415:
+      if (lookahead == 'd') ADVANCE(603);
+      END_STATE();
     case 416:
-      if (lookahead == 's') ADVANCE(583);
+      if (lookahead == 't') ADVANCE(604);
       END_STATE();
     case 417:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 418:
-      if (lookahead == 'h') ADVANCE(584);
-      END_STATE();
-    case 419:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 420:
-      if (lookahead == 'e') ADVANCE(585);
-      END_STATE();
-    case 421:
-      if (lookahead == 'd') ADVANCE(586);
-      END_STATE();
-    case 422:
-      if (lookahead == 'r') ADVANCE(587);
-      END_STATE();
-    case 423:
-      if (lookahead == 't') ADVANCE(588);
-      END_STATE();
-    case 424:
-      if (lookahead == 'e') ADVANCE(589);
-      if (lookahead == 'r') ADVANCE(590);
-      END_STATE();
-    case 425:
-      if (lookahead == 'a') ADVANCE(591);
-      END_STATE();
-    case 426:
-      if (lookahead == 's') ADVANCE(592);
-      END_STATE();
-    case 427:
-      if (lookahead == 'e') ADVANCE(593);
-      END_STATE();
-    case 428:
-      if (lookahead == 's') ADVANCE(594);
-      END_STATE();
-    case 429:
-      if (lookahead == 'd') ADVANCE(595);
-      END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 431:
-      if (lookahead == 'n') ADVANCE(596);
-      END_STATE();
-    case 432:
-      if (lookahead == 't') ADVANCE(597);
-      END_STATE();
-    case 433:
-      if (lookahead == 'a') ADVANCE(598);
-      END_STATE();
-    case 434:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 435:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(599);
-      END_STATE();
-    case 436:
-      if (lookahead == 'm') ADVANCE(600);
-      END_STATE();
-    case 437:
-      ACCEPT_TOKEN(anon_sym_mean);
-      END_STATE();
-    case 438:
-      if (lookahead == 'u') ADVANCE(601);
-      END_STATE();
-    case 439:
-      if (lookahead == 'r') ADVANCE(602);
-      END_STATE();
-    case 440:
-      ACCEPT_TOKEN(anon_sym_mode);
-      END_STATE();
-    case 441:
-      if (lookahead == '7') ADVANCE(603);
-      END_STATE();
-    case 442:
-      if (lookahead == '3') ADVANCE(604);
-      END_STATE();
-    case 443:
       if (lookahead == 'e') ADVANCE(605);
       END_STATE();
-    case 444:
-      if (lookahead == 'n') ADVANCE(606);
+    case 418:
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
-    case 445:
-      if (lookahead == 'p') ADVANCE(607);
+    case 419:
+      if (lookahead == 'i') ADVANCE(606);
       END_STATE();
-    case 446:
-      if (lookahead == 'm') ADVANCE(608);
+    case 420:
+      if (lookahead == 'c') ADVANCE(607);
       END_STATE();
-    case 447:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 421:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 448:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 422:
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
-    case 449:
-      if (lookahead == 'r') ADVANCE(609);
+    case 423:
+      if (lookahead == 'l') ADVANCE(608);
       END_STATE();
-    case 450:
-      if (lookahead == 'u') ADVANCE(610);
+    case 424:
+      if (lookahead == '8') ADVANCE(609);
       END_STATE();
-    case 451:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 425:
+      if (lookahead == 's') ADVANCE(610);
       END_STATE();
-    case 452:
-      if (lookahead == 'e') ADVANCE(611);
+    case 426:
+      if (lookahead == 'c') ADVANCE(611);
       END_STATE();
-    case 453:
-      if (lookahead == 'i') ADVANCE(612);
+    case 427:
+      if (lookahead == 's') ADVANCE(612);
       END_STATE();
-    case 454:
-      if (lookahead == 'e') ADVANCE(613);
+    case 428:
+      if (lookahead == 'l') ADVANCE(613);
       END_STATE();
-    case 455:
-      if (lookahead == 'e') ADVANCE(614);
+    case 429:
+      if (lookahead == 'r') ADVANCE(614);
       END_STATE();
-    case 456:
+    case 430:
       if (lookahead == 'e') ADVANCE(615);
       END_STATE();
-    case 457:
-      ACCEPT_TOKEN(anon_sym_port);
+    case 431:
+      if (lookahead == 'd') ADVANCE(616);
       END_STATE();
-    case 458:
-      if (lookahead == 't') ADVANCE(616);
+    case 432:
+      if (lookahead == 'b') ADVANCE(617);
       END_STATE();
-    case 459:
-      if (lookahead == 'r') ADVANCE(617);
+    case 433:
+      if (lookahead == 'a') ADVANCE(618);
       END_STATE();
-    case 460:
-      if (lookahead == 'm') ADVANCE(618);
+    case 434:
+      if (lookahead == '-') ADVANCE(619);
       END_STATE();
-    case 461:
-      if (lookahead == 'e') ADVANCE(619);
+    case 435:
+      if (lookahead == 'u') ADVANCE(620);
       END_STATE();
-    case 462:
-      if (lookahead == 'i') ADVANCE(620);
+    case 436:
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
-    case 463:
-      if (lookahead == 'u') ADVANCE(621);
+    case 437:
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
-    case 464:
-      if (lookahead == 'd') ADVANCE(622);
+    case 438:
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
-    case 465:
-      if (lookahead == 'n') ADVANCE(623);
-      if (lookahead == 'o') ADVANCE(624);
+    case 439:
+      if (lookahead == 'r') ADVANCE(621);
       END_STATE();
-    case 466:
-      if (lookahead == 't') ADVANCE(625);
+    case 440:
+      if (lookahead == 'n') ADVANCE(622);
       END_STATE();
-    case 467:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(626);
+    case 441:
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
-    case 468:
-      if (lookahead == 'i') ADVANCE(627);
+    case 442:
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
-    case 469:
-      if (lookahead == 'i') ADVANCE(628);
+    case 443:
+      if (lookahead == '-') ADVANCE(624);
       END_STATE();
-    case 470:
-      if (lookahead == 'r') ADVANCE(629);
+    case 444:
+      if (lookahead == 'h') ADVANCE(625);
       END_STATE();
-    case 471:
+    case 445:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 446:
+      if (lookahead == 'e') ADVANCE(626);
+      END_STATE();
+    case 447:
+      if (lookahead == 'd') ADVANCE(627);
+      END_STATE();
+    case 448:
+      if (lookahead == 'r') ADVANCE(628);
+      END_STATE();
+    case 449:
+      if (lookahead == 't') ADVANCE(629);
+      END_STATE();
+    case 450:
       if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'r') ADVANCE(631);
       END_STATE();
-    case 472:
-      if (lookahead == 'c') ADVANCE(631);
-      END_STATE();
-    case 473:
+    case 451:
       if (lookahead == 'a') ADVANCE(632);
       END_STATE();
-    case 474:
+    case 452:
       if (lookahead == 's') ADVANCE(633);
       END_STATE();
+    case 453:
+      if (lookahead == 'e') ADVANCE(634);
+      END_STATE();
+    case 454:
+      if (lookahead == 's') ADVANCE(635);
+      END_STATE();
+    case 455:
+      if (lookahead == 'c') ADVANCE(636);
+      END_STATE();
+    case 456:
+      if (lookahead == 'd') ADVANCE(637);
+      END_STATE();
+    case 457:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 458:
+      if (lookahead == 'n') ADVANCE(638);
+      END_STATE();
+    case 459:
+      if (lookahead == 't') ADVANCE(639);
+      END_STATE();
+    case 460:
+      if (lookahead == 'a') ADVANCE(640);
+      END_STATE();
+    case 461:
+      ACCEPT_TOKEN(anon_sym_link);
+      END_STATE();
+    case 462:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 463:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(641);
+      END_STATE();
+    case 464:
+      if (lookahead == 'm') ADVANCE(642);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 466:
+      if (lookahead == 'u') ADVANCE(643);
+      END_STATE();
+    case 467:
+      if (lookahead == 'r') ADVANCE(644);
+      END_STATE();
+    case 468:
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(645);
+      END_STATE();
+    case 469:
+      if (lookahead == '7') ADVANCE(646);
+      END_STATE();
+    case 470:
+      if (lookahead == '3') ADVANCE(647);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(anon_sym_need);
+      END_STATE();
+    case 472:
+      if (lookahead == 'e') ADVANCE(648);
+      END_STATE();
+    case 473:
+      if (lookahead == 'n') ADVANCE(649);
+      END_STATE();
+    case 474:
+      if (lookahead == 'p') ADVANCE(650);
+      END_STATE();
     case 475:
-      if (lookahead == 'l') ADVANCE(634);
-      if (lookahead == 'n') ADVANCE(635);
+      if (lookahead == 'm') ADVANCE(651);
       END_STATE();
     case 476:
-      if (lookahead == 'r') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 477:
-      if (lookahead == 'r') ADVANCE(637);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 478:
-      if (lookahead == 's') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 479:
-      if (lookahead == 'e') ADVANCE(639);
+      if (lookahead == 'r') ADVANCE(653);
       END_STATE();
     case 480:
-      if (lookahead == 'i') ADVANCE(640);
+      if (lookahead == 'u') ADVANCE(654);
       END_STATE();
     case 481:
-      if (lookahead == 'e') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 482:
-      if (lookahead == 'i') ADVANCE(642);
+      if (lookahead == 'e') ADVANCE(655);
       END_STATE();
     case 483:
-      if (lookahead == 'i') ADVANCE(643);
+      if (lookahead == 'i') ADVANCE(656);
       END_STATE();
     case 484:
-      if (lookahead == 'e') ADVANCE(644);
-      END_STATE();
-    case 485:
-      if (lookahead == 't') ADVANCE(645);
-      END_STATE();
-    case 486:
-      if (lookahead == 't') ADVANCE(646);
-      END_STATE();
-    case 487:
-      if (lookahead == 't') ADVANCE(647);
-      END_STATE();
-    case 488:
-      if (lookahead == 'd') ADVANCE(648);
-      END_STATE();
-    case 489:
-      if (lookahead == 'e') ADVANCE(649);
-      END_STATE();
-    case 490:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 491:
-      if (lookahead == 'c') ADVANCE(650);
-      END_STATE();
-    case 492:
-      if (lookahead == 'i') ADVANCE(651);
-      END_STATE();
-    case 493:
-      if (lookahead == 't') ADVANCE(652);
-      END_STATE();
-    case 494:
-      ACCEPT_TOKEN(anon_sym_spot);
-      END_STATE();
-    case 495:
-      if (lookahead == 'p') ADVANCE(653);
-      END_STATE();
-    case 496:
-      if (lookahead == 'i') ADVANCE(654);
-      END_STATE();
-    case 497:
-      if (lookahead == 'n') ADVANCE(655);
-      END_STATE();
-    case 498:
-      if (lookahead == 'c') ADVANCE(656);
-      END_STATE();
-    case 499:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 500:
-      ACCEPT_TOKEN(anon_sym_take);
-      END_STATE();
-    case 501:
       if (lookahead == 'e') ADVANCE(657);
       END_STATE();
-    case 502:
-      ACCEPT_TOKEN(anon_sym_then);
+    case 485:
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
-    case 503:
-      if (lookahead == 's') ADVANCE(658);
+    case 486:
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
-    case 504:
-      if (lookahead == 'u') ADVANCE(659);
+    case 487:
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
-    case 505:
-      if (lookahead == 'l') ADVANCE(660);
+    case 488:
+      if (lookahead == 't') ADVANCE(660);
       END_STATE();
-    case 506:
-      if (lookahead == 's') ADVANCE(661);
+    case 489:
+      if (lookahead == 'r') ADVANCE(661);
       END_STATE();
-    case 507:
-      if (lookahead == 'r') ADVANCE(662);
+    case 490:
+      if (lookahead == 'm') ADVANCE(662);
       END_STATE();
-    case 508:
-      if (lookahead == 'c') ADVANCE(663);
+    case 491:
+      if (lookahead == 'i') ADVANCE(663);
       END_STATE();
-    case 509:
-      if (lookahead == 'r') ADVANCE(664);
+    case 492:
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
-    case 510:
-      if (lookahead == 'l') ADVANCE(665);
+    case 493:
+      if (lookahead == 'i') ADVANCE(665);
       END_STATE();
-    case 511:
-      if (lookahead == 'd') ADVANCE(666);
+    case 494:
+      if (lookahead == 't') ADVANCE(666);
       END_STATE();
-    case 512:
-      if (lookahead == 'a') ADVANCE(667);
+    case 495:
+      if (lookahead == 'u') ADVANCE(667);
       END_STATE();
-    case 513:
-      if (lookahead == 'c') ADVANCE(668);
+    case 496:
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
-    case 514:
-      if (lookahead == 'a') ADVANCE(669);
+    case 497:
+      if (lookahead == 'n') ADVANCE(669);
+      if (lookahead == 'o') ADVANCE(670);
       END_STATE();
-    case 515:
-      if (lookahead == 'l') ADVANCE(670);
+    case 498:
+      if (lookahead == 't') ADVANCE(671);
       END_STATE();
-    case 516:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 499:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(672);
       END_STATE();
-    case 517:
-      if (lookahead == '4') ADVANCE(671);
-      END_STATE();
-    case 518:
-      if (lookahead == 's') ADVANCE(672);
-      END_STATE();
-    case 519:
-      ACCEPT_TOKEN(anon_sym_with);
+    case 500:
       if (lookahead == 'i') ADVANCE(673);
       END_STATE();
+    case 501:
+      if (lookahead == 'i') ADVANCE(674);
+      END_STATE();
+    case 502:
+      if (lookahead == 'r') ADVANCE(675);
+      END_STATE();
+    case 503:
+      if (lookahead == 'e') ADVANCE(676);
+      END_STATE();
+    case 504:
+      if (lookahead == 'c') ADVANCE(677);
+      END_STATE();
+    case 505:
+      if (lookahead == 'a') ADVANCE(678);
+      END_STATE();
+    case 506:
+      if (lookahead == 'd') ADVANCE(679);
+      if (lookahead == 's') ADVANCE(680);
+      END_STATE();
+    case 507:
+      if (lookahead == 'l') ADVANCE(681);
+      if (lookahead == 'n') ADVANCE(682);
+      END_STATE();
+    case 508:
+      if (lookahead == 'r') ADVANCE(683);
+      END_STATE();
+    case 509:
+      if (lookahead == 'r') ADVANCE(684);
+      END_STATE();
+    case 510:
+      if (lookahead == 's') ADVANCE(685);
+      END_STATE();
+    case 511:
+      if (lookahead == 'l') ADVANCE(686);
+      END_STATE();
+    case 512:
+      if (lookahead == 'e') ADVANCE(687);
+      END_STATE();
+    case 513:
+      if (lookahead == 'i') ADVANCE(688);
+      END_STATE();
+    case 514:
+      if (lookahead == 'e') ADVANCE(689);
+      END_STATE();
+    case 515:
+      if (lookahead == 'i') ADVANCE(690);
+      END_STATE();
+    case 516:
+      if (lookahead == 'i') ADVANCE(691);
+      END_STATE();
+    case 517:
+      if (lookahead == 'e') ADVANCE(692);
+      END_STATE();
+    case 518:
+      if (lookahead == 't') ADVANCE(693);
+      END_STATE();
+    case 519:
+      if (lookahead == 't') ADVANCE(694);
+      END_STATE();
     case 520:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 't') ADVANCE(695);
       END_STATE();
     case 521:
-      if (lookahead == 'a') ADVANCE(674);
+      if (lookahead == 'd') ADVANCE(696);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(675);
-      END_STATE();
-    case 523:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 524:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 525:
-      if (lookahead == 's') ADVANCE(676);
-      END_STATE();
-    case 526:
-      if (lookahead == 'a') ADVANCE(677);
-      END_STATE();
-    case 527:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 528:
-      if (lookahead == 'n') ADVANCE(678);
-      END_STATE();
-    case 529:
-      if (lookahead == 'f') ADVANCE(679);
-      END_STATE();
-    case 530:
-      if (lookahead == 'n') ADVANCE(680);
-      END_STATE();
-    case 531:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 532:
-      if (lookahead == 'r') ADVANCE(681);
-      END_STATE();
-    case 533:
-      if (lookahead == 'g') ADVANCE(682);
-      END_STATE();
-    case 534:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 535:
-      if (lookahead == 'i') ADVANCE(683);
-      END_STATE();
-    case 536:
-      if (lookahead == 'i') ADVANCE(684);
-      END_STATE();
-    case 537:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 538:
-      if (lookahead == 'e') ADVANCE(685);
-      END_STATE();
-    case 539:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 540:
-      if (lookahead == 'h') ADVANCE(686);
-      END_STATE();
-    case 541:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 542:
-      if (lookahead == 'r') ADVANCE(687);
-      END_STATE();
-    case 543:
-      if (lookahead == 'e') ADVANCE(688);
-      END_STATE();
-    case 544:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 545:
-      if (lookahead == 'l') ADVANCE(689);
-      END_STATE();
-    case 546:
-      ACCEPT_TOKEN(anon_sym_class);
-      END_STATE();
-    case 547:
-      if (lookahead == 'n') ADVANCE(690);
-      END_STATE();
-    case 548:
-      if (lookahead == 't') ADVANCE(691);
-      END_STATE();
-    case 549:
-      if (lookahead == 'c') ADVANCE(692);
-      END_STATE();
-    case 550:
-      if (lookahead == 'd') ADVANCE(693);
-      END_STATE();
-    case 551:
-      if (lookahead == 'c') ADVANCE(694);
-      END_STATE();
-    case 552:
-      if (lookahead == 'r') ADVANCE(695);
-      END_STATE();
-    case 553:
-      if (lookahead == 'c') ADVANCE(696);
-      END_STATE();
-    case 554:
       if (lookahead == 'e') ADVANCE(697);
       END_STATE();
-    case 555:
-      ACCEPT_TOKEN(anon_sym_dated);
+    case 523:
+      if (lookahead == '-') ADVANCE(698);
       END_STATE();
-    case 556:
-      if (lookahead == 'p') ADVANCE(698);
+    case 524:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 557:
-      ACCEPT_TOKEN(anon_sym_delay);
+    case 525:
+      if (lookahead == 'c') ADVANCE(699);
       END_STATE();
-    case 558:
-      if (lookahead == 'e') ADVANCE(699);
+    case 526:
+      if (lookahead == 'i') ADVANCE(700);
       END_STATE();
-    case 559:
-      if (lookahead == 't') ADVANCE(700);
+    case 527:
+      if (lookahead == 't') ADVANCE(701);
       END_STATE();
-    case 560:
-      if (lookahead == 'x') ADVANCE(701);
+    case 528:
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
-    case 561:
-      if (lookahead == 't') ADVANCE(702);
+    case 529:
+      if (lookahead == 'a') ADVANCE(702);
       END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(703);
+    case 530:
+      if (lookahead == 'p') ADVANCE(703);
       END_STATE();
-    case 563:
-      if (lookahead == 'n') ADVANCE(704);
+    case 531:
+      if (lookahead == 'i') ADVANCE(704);
       END_STATE();
-    case 564:
-      if (lookahead == 'e') ADVANCE(705);
+    case 532:
+      if (lookahead == 'n') ADVANCE(705);
       END_STATE();
-    case 565:
-      ACCEPT_TOKEN(anon_sym_drift);
+    case 533:
+      if (lookahead == 'c') ADVANCE(706);
       END_STATE();
-    case 566:
-      if (lookahead == 'x') ADVANCE(706);
+    case 534:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 567:
-      if (lookahead == 'o') ADVANCE(707);
+    case 535:
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
-    case 568:
-      if (lookahead == 'i') ADVANCE(708);
+    case 536:
+      if (lookahead == 'e') ADVANCE(707);
       END_STATE();
-    case 569:
-      if (lookahead == 'i') ADVANCE(709);
+    case 537:
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
-    case 570:
-      if (lookahead == '9') ADVANCE(710);
+    case 538:
+      if (lookahead == 's') ADVANCE(708);
       END_STATE();
-    case 571:
+    case 539:
+      if (lookahead == 'u') ADVANCE(709);
+      END_STATE();
+    case 540:
+      if (lookahead == 'l') ADVANCE(710);
+      END_STATE();
+    case 541:
       if (lookahead == 's') ADVANCE(711);
       END_STATE();
-    case 572:
-      if (lookahead == 't') ADVANCE(712);
+    case 542:
+      if (lookahead == 'r') ADVANCE(712);
       END_STATE();
-    case 573:
-      ACCEPT_TOKEN(anon_sym_fails);
+    case 543:
+      if (lookahead == 'r') ADVANCE(713);
       END_STATE();
-    case 574:
-      if (lookahead == 'y') ADVANCE(713);
+    case 544:
+      if (lookahead == 'c') ADVANCE(714);
       END_STATE();
-    case 575:
-      if (lookahead == 'e') ADVANCE(714);
-      END_STATE();
-    case 576:
+    case 545:
       if (lookahead == 'r') ADVANCE(715);
       END_STATE();
-    case 577:
-      ACCEPT_TOKEN(anon_sym_fixed);
+    case 546:
+      if (lookahead == 'l') ADVANCE(716);
       END_STATE();
-    case 578:
-      if (lookahead == 'a') ADVANCE(716);
+    case 547:
+      if (lookahead == 'd') ADVANCE(717);
       END_STATE();
-    case 579:
-      if (lookahead == 'r') ADVANCE(717);
+    case 548:
+      if (lookahead == 'a') ADVANCE(718);
       END_STATE();
-    case 580:
-      if (lookahead == 'e') ADVANCE(718);
+    case 549:
+      if (lookahead == 'c') ADVANCE(719);
       END_STATE();
-    case 581:
-      if (lookahead == 'a') ADVANCE(719);
+    case 550:
+      if (lookahead == 'a') ADVANCE(720);
       END_STATE();
-    case 582:
-      if (lookahead == 'd') ADVANCE(720);
+    case 551:
+      if (lookahead == 'l') ADVANCE(721);
       END_STATE();
-    case 583:
-      ACCEPT_TOKEN(anon_sym_guess);
+    case 552:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 584:
-      if (lookahead == 't') ADVANCE(721);
+    case 553:
+      if (lookahead == '4') ADVANCE(722);
       END_STATE();
-    case 585:
-      if (lookahead == 'r') ADVANCE(722);
+    case 554:
+      if (lookahead == 's') ADVANCE(723);
       END_STATE();
-    case 586:
-      if (lookahead == 'a') ADVANCE(723);
+    case 555:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(724);
       END_STATE();
-    case 587:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(724);
+    case 556:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 588:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 589:
+    case 557:
       if (lookahead == 'a') ADVANCE(725);
       END_STATE();
+    case 558:
+      if (lookahead == 'e') ADVANCE(726);
+      END_STATE();
+    case 559:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 560:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 561:
+      if (lookahead == 's') ADVANCE(727);
+      END_STATE();
+    case 562:
+      if (lookahead == 'a') ADVANCE(728);
+      END_STATE();
+    case 563:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 564:
+      if (lookahead == 'n') ADVANCE(729);
+      END_STATE();
+    case 565:
+      if (lookahead == 'f') ADVANCE(730);
+      END_STATE();
+    case 566:
+      if (lookahead == 'n') ADVANCE(731);
+      END_STATE();
+    case 567:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 568:
+      if (lookahead == 'r') ADVANCE(732);
+      END_STATE();
+    case 569:
+      if (lookahead == 'g') ADVANCE(733);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 571:
+      if (lookahead == 'i') ADVANCE(734);
+      END_STATE();
+    case 572:
+      if (lookahead == 'i') ADVANCE(735);
+      END_STATE();
+    case 573:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 574:
+      if (lookahead == 'e') ADVANCE(736);
+      END_STATE();
+    case 575:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 576:
+      if (lookahead == 'h') ADVANCE(737);
+      END_STATE();
+    case 577:
+      if (lookahead == 'n') ADVANCE(738);
+      END_STATE();
+    case 578:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 579:
+      if (lookahead == 'r') ADVANCE(739);
+      END_STATE();
+    case 580:
+      if (lookahead == 'e') ADVANCE(740);
+      END_STATE();
+    case 581:
+      if (lookahead == 'd') ADVANCE(741);
+      END_STATE();
+    case 582:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
+    case 583:
+      if (lookahead == 'l') ADVANCE(742);
+      END_STATE();
+    case 584:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 585:
+      if (lookahead == 'n') ADVANCE(743);
+      END_STATE();
+    case 586:
+      if (lookahead == 't') ADVANCE(744);
+      END_STATE();
+    case 587:
+      if (lookahead == 'c') ADVANCE(745);
+      END_STATE();
+    case 588:
+      if (lookahead == 'd') ADVANCE(746);
+      END_STATE();
+    case 589:
+      if (lookahead == 'c') ADVANCE(747);
+      END_STATE();
     case 590:
-      if (lookahead == 'u') ADVANCE(726);
+      if (lookahead == 'r') ADVANCE(748);
       END_STATE();
     case 591:
-      if (lookahead == 't') ADVANCE(727);
+      if (lookahead == 'c') ADVANCE(749);
       END_STATE();
     case 592:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'e') ADVANCE(750);
       END_STATE();
     case 593:
-      if (lookahead == 'r') ADVANCE(728);
+      if (lookahead == 'a') ADVANCE(751);
       END_STATE();
     case 594:
-      if (lookahead == 'd') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'p') ADVANCE(752);
       END_STATE();
     case 596:
-      if (lookahead == 'c') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
     case 598:
-      if (lookahead == 'r') ADVANCE(731);
-      END_STATE();
-    case 599:
-      if (lookahead == 't') ADVANCE(732);
-      END_STATE();
-    case 600:
-      if (lookahead == 'u') ADVANCE(733);
-      END_STATE();
-    case 601:
-      if (lookahead == 'm') ADVANCE(734);
-      END_STATE();
-    case 602:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 603:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 604:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 605:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(735);
-      END_STATE();
-    case 607:
-      if (lookahead == 'a') ADVANCE(736);
-      END_STATE();
-    case 608:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 609:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(737);
-      END_STATE();
-    case 610:
-      if (lookahead == 't') ADVANCE(738);
-      END_STATE();
-    case 611:
-      if (lookahead == 's') ADVANCE(739);
-      END_STATE();
-    case 612:
-      if (lookahead == 't') ADVANCE(740);
-      END_STATE();
-    case 613:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 614:
-      ACCEPT_TOKEN(anon_sym_piece);
-      END_STATE();
-    case 615:
-      ACCEPT_TOKEN(anon_sym_place);
-      END_STATE();
-    case 616:
-      if (lookahead == 'i') ADVANCE(741);
-      END_STATE();
-    case 617:
-      ACCEPT_TOKEN(anon_sym_power);
-      END_STATE();
-    case 618:
-      if (lookahead == 'p') ADVANCE(742);
-      END_STATE();
-    case 619:
-      if (lookahead == 'c') ADVANCE(743);
-      END_STATE();
-    case 620:
-      if (lookahead == 'c') ADVANCE(744);
-      END_STATE();
-    case 621:
-      if (lookahead == 's') ADVANCE(745);
-      END_STATE();
-    case 622:
-      ACCEPT_TOKEN(anon_sym_rated);
-      END_STATE();
-    case 623:
-      if (lookahead == 'g') ADVANCE(746);
-      END_STATE();
-    case 624:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 625:
-      if (lookahead == 'a') ADVANCE(747);
-      END_STATE();
-    case 626:
-      if (lookahead == 'n') ADVANCE(748);
-      END_STATE();
-    case 627:
-      if (lookahead == 'z') ADVANCE(749);
-      END_STATE();
-    case 628:
-      if (lookahead == 'v') ADVANCE(750);
-      END_STATE();
-    case 629:
-      if (lookahead == 'e') ADVANCE(751);
-      END_STATE();
-    case 630:
-      if (lookahead == 'c') ADVANCE(752);
-      END_STATE();
-    case 631:
-      if (lookahead == 't') ADVANCE(753);
-      END_STATE();
-    case 632:
       if (lookahead == 't') ADVANCE(754);
       END_STATE();
-    case 633:
-      if (lookahead == 't') ADVANCE(755);
+    case 599:
+      if (lookahead == 'x') ADVANCE(755);
       END_STATE();
-    case 634:
-      if (lookahead == 'u') ADVANCE(756);
+    case 600:
+      if (lookahead == 't') ADVANCE(756);
       END_STATE();
-    case 635:
+    case 601:
       if (lookahead == 'a') ADVANCE(757);
       END_STATE();
-    case 636:
+    case 602:
       if (lookahead == 'n') ADVANCE(758);
       END_STATE();
-    case 637:
-      if (lookahead == 's') ADVANCE(759);
+    case 603:
+      if (lookahead == 'e') ADVANCE(759);
       END_STATE();
-    case 638:
-      ACCEPT_TOKEN(anon_sym_rules);
+    case 604:
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_scale);
+    case 605:
+      if (lookahead == 'x') ADVANCE(760);
       END_STATE();
-    case 640:
-      if (lookahead == 't') ADVANCE(760);
+    case 606:
+      if (lookahead == 'o') ADVANCE(761);
       END_STATE();
-    case 641:
-      if (lookahead == 's') ADVANCE(761);
+    case 607:
+      if (lookahead == 'i') ADVANCE(762);
       END_STATE();
-    case 642:
-      if (lookahead == 'c') ADVANCE(762);
+    case 608:
+      if (lookahead == 'i') ADVANCE(763);
       END_STATE();
-    case 643:
-      if (lookahead == 'o') ADVANCE(763);
+    case 609:
+      if (lookahead == '9') ADVANCE(764);
       END_STATE();
-    case 644:
-      if (lookahead == 'd') ADVANCE(764);
+    case 610:
+      if (lookahead == 's') ADVANCE(765);
       END_STATE();
-    case 645:
-      ACCEPT_TOKEN(anon_sym_sheet);
+    case 611:
+      if (lookahead == 't') ADVANCE(766);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_short);
+    case 612:
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_shunt);
+    case 613:
+      if (lookahead == 'y') ADVANCE(767);
       END_STATE();
-    case 648:
-      ACCEPT_TOKEN(anon_sym_sinad);
+    case 614:
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
-    case 649:
-      ACCEPT_TOKEN(anon_sym_since);
+    case 615:
+      if (lookahead == 'r') ADVANCE(769);
       END_STATE();
-    case 650:
-      if (lookahead == 'e') ADVANCE(765);
+    case 616:
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
-    case 651:
-      if (lookahead == 'n') ADVANCE(766);
+    case 617:
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 653:
-      if (lookahead == 'r') ADVANCE(767);
-      END_STATE();
-    case 654:
-      if (lookahead == 'o') ADVANCE(768);
-      END_STATE();
-    case 655:
-      if (lookahead == 'd') ADVANCE(769);
-      END_STATE();
-    case 656:
-      if (lookahead == 'h') ADVANCE(770);
-      END_STATE();
-    case 657:
+    case 618:
       if (lookahead == 'r') ADVANCE(771);
       END_STATE();
-    case 658:
-      if (lookahead == 'h') ADVANCE(772);
+    case 619:
+      if (lookahead == 's') ADVANCE(772);
       END_STATE();
-    case 659:
-      if (lookahead == 'g') ADVANCE(773);
+    case 620:
+      if (lookahead == 'e') ADVANCE(773);
       END_STATE();
-    case 660:
-      ACCEPT_TOKEN(anon_sym_total);
+    case 621:
+      if (lookahead == 'a') ADVANCE(774);
       END_STATE();
-    case 661:
-      if (lookahead == 'c') ADVANCE(774);
-      if (lookahead == 'm') ADVANCE(775);
+    case 622:
+      if (lookahead == 'd') ADVANCE(775);
       END_STATE();
-    case 662:
-      ACCEPT_TOKEN(anon_sym_tuner);
+    case 623:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 663:
-      if (lookahead == 'a') ADVANCE(776);
+    case 624:
+      if (lookahead == 'o') ADVANCE(776);
+      if (lookahead == 's') ADVANCE(777);
+      if (lookahead == 'u') ADVANCE(778);
       END_STATE();
-    case 664:
-      ACCEPT_TOKEN(anon_sym_under);
+    case 625:
+      if (lookahead == 't') ADVANCE(779);
       END_STATE();
-    case 665:
-      ACCEPT_TOKEN(anon_sym_until);
+    case 626:
+      if (lookahead == 'r') ADVANCE(780);
       END_STATE();
-    case 666:
-      ACCEPT_TOKEN(anon_sym_valid);
+    case 627:
+      if (lookahead == 'a') ADVANCE(781);
       END_STATE();
-    case 667:
-      if (lookahead == 'n') ADVANCE(777);
+    case 628:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(782);
       END_STATE();
-    case 668:
-      if (lookahead == 'i') ADVANCE(778);
+    case 629:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 669:
-      if (lookahead == 'g') ADVANCE(779);
+    case 630:
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
-    case 670:
-      if (lookahead == 'e') ADVANCE(780);
+    case 631:
+      if (lookahead == 'u') ADVANCE(784);
       END_STATE();
-    case 671:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 672:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 673:
-      if (lookahead == 'n') ADVANCE(781);
-      END_STATE();
-    case 674:
-      if (lookahead == 'c') ADVANCE(782);
-      END_STATE();
-    case 675:
-      if (lookahead == 'r') ADVANCE(783);
-      END_STATE();
-    case 676:
-      if (lookahead == 't') ADVANCE(784);
-      END_STATE();
-    case 677:
+    case 632:
       if (lookahead == 't') ADVANCE(785);
       END_STATE();
-    case 678:
-      if (lookahead == 't') ADVANCE(786);
+    case 633:
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
-    case 679:
-      if (lookahead == 'i') ADVANCE(787);
+    case 634:
+      if (lookahead == 'r') ADVANCE(786);
       END_STATE();
-    case 680:
-      if (lookahead == 'a') ADVANCE(788);
+    case 635:
+      if (lookahead == 'd') ADVANCE(787);
       END_STATE();
-    case 681:
-      if (lookahead == 'i') ADVANCE(789);
+    case 636:
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
-    case 682:
-      if (lookahead == 'i') ADVANCE(790);
+    case 637:
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
-    case 683:
-      if (lookahead == 'd') ADVANCE(791);
+    case 638:
+      if (lookahead == 'c') ADVANCE(789);
       END_STATE();
-    case 684:
-      if (lookahead == 'n') ADVANCE(792);
+    case 639:
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_beside);
+    case 640:
+      if (lookahead == 'r') ADVANCE(790);
       END_STATE();
-    case 686:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(793);
+    case 641:
+      if (lookahead == 't') ADVANCE(791);
       END_STATE();
-    case 687:
+    case 642:
+      if (lookahead == 'u') ADVANCE(792);
+      END_STATE();
+    case 643:
+      if (lookahead == 'm') ADVANCE(793);
+      END_STATE();
+    case 644:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 645:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 646:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 647:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 648:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 649:
       if (lookahead == 'a') ADVANCE(794);
       END_STATE();
-    case 688:
-      if (lookahead == 'r') ADVANCE(795);
+    case 650:
+      if (lookahead == 'a') ADVANCE(795);
       END_STATE();
-    case 689:
-      if (lookahead == 'a') ADVANCE(796);
+    case 651:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
-    case 690:
-      if (lookahead == 'e') ADVANCE(797);
+    case 652:
+      if (lookahead == 'd') ADVANCE(796);
       END_STATE();
-    case 691:
-      if (lookahead == 'i') ADVANCE(798);
+    case 653:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(797);
       END_STATE();
-    case 692:
-      if (lookahead == 't') ADVANCE(799);
+    case 654:
+      if (lookahead == 't') ADVANCE(798);
       END_STATE();
-    case 693:
-      if (lookahead == 'e') ADVANCE(800);
+    case 655:
+      if (lookahead == 's') ADVANCE(799);
       END_STATE();
-    case 694:
-      if (lookahead == 't') ADVANCE(801);
+    case 656:
+      if (lookahead == 't') ADVANCE(800);
       END_STATE();
-    case 695:
-      if (lookahead == 'u') ADVANCE(802);
+    case 657:
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
-    case 696:
-      if (lookahead == 't') ADVANCE(803);
+    case 658:
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
-    case 697:
-      if (lookahead == 'd') ADVANCE(804);
-      if (lookahead == 'r') ADVANCE(805);
+    case 659:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(801);
       END_STATE();
-    case 698:
-      if (lookahead == 'u') ADVANCE(806);
+    case 660:
+      if (lookahead == 'i') ADVANCE(802);
       END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 661:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 700:
-      if (lookahead == 'e') ADVANCE(807);
+    case 662:
+      if (lookahead == 'p') ADVANCE(803);
       END_STATE();
-    case 701:
-      if (lookahead == 'e') ADVANCE(808);
+    case 663:
+      if (lookahead == 'l') ADVANCE(804);
       END_STATE();
-    case 702:
-      if (lookahead == 'i') ADVANCE(809);
+    case 664:
+      if (lookahead == 'c') ADVANCE(805);
       END_STATE();
-    case 703:
-      if (lookahead == 'y') ADVANCE(810);
+    case 665:
+      if (lookahead == 'c') ADVANCE(806);
       END_STATE();
-    case 704:
-      if (lookahead == 'c') ADVANCE(811);
+    case 666:
+      if (lookahead == '-') ADVANCE(807);
+      if (lookahead == 'i') ADVANCE(808);
       END_STATE();
-    case 705:
-      if (lookahead == 'r') ADVANCE(812);
+    case 667:
+      if (lookahead == 's') ADVANCE(809);
       END_STATE();
-    case 706:
-      if (lookahead == 'e') ADVANCE(813);
+    case 668:
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
-    case 707:
-      if (lookahead == 'n') ADVANCE(814);
+    case 669:
+      if (lookahead == 'g') ADVANCE(810);
       END_STATE();
-    case 708:
+    case 670:
+      ACCEPT_TOKEN(anon_sym_ratio);
+      END_STATE();
+    case 671:
+      if (lookahead == 'a') ADVANCE(811);
+      END_STATE();
+    case 672:
+      if (lookahead == 'n') ADVANCE(812);
+      END_STATE();
+    case 673:
+      if (lookahead == 'z') ADVANCE(813);
+      END_STATE();
+    case 674:
+      if (lookahead == 'v') ADVANCE(814);
+      END_STATE();
+    case 675:
       if (lookahead == 'e') ADVANCE(815);
       END_STATE();
-    case 709:
-      if (lookahead == 's') ADVANCE(816);
+    case 676:
+      if (lookahead == 'c') ADVANCE(816);
       END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+    case 677:
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
-    case 711:
-      ACCEPT_TOKEN(anon_sym_excess);
+    case 678:
+      if (lookahead == 't') ADVANCE(818);
       END_STATE();
-    case 712:
-      ACCEPT_TOKEN(anon_sym_expect);
+    case 679:
+      if (lookahead == 'e') ADVANCE(819);
       END_STATE();
-    case 713:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 714:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 715:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 716:
-      if (lookahead == 'c') ADVANCE(817);
-      END_STATE();
-    case 717:
-      if (lookahead == 'd') ADVANCE(818);
-      END_STATE();
-    case 718:
-      if (lookahead == 'n') ADVANCE(819);
-      END_STATE();
-    case 719:
+    case 680:
       if (lookahead == 't') ADVANCE(820);
       END_STATE();
-    case 720:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 681:
+      if (lookahead == 'u') ADVANCE(821);
       END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 682:
+      if (lookahead == 'a') ADVANCE(822);
       END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_holder);
+    case 683:
+      if (lookahead == 'n') ADVANCE(823);
       END_STATE();
-    case 723:
-      if (lookahead == 'n') ADVANCE(821);
+    case 684:
+      if (lookahead == 's') ADVANCE(824);
       END_STATE();
-    case 724:
-      if (lookahead == 'r') ADVANCE(822);
+    case 685:
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
-    case 725:
-      if (lookahead == 'd') ADVANCE(823);
+    case 686:
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
-    case 726:
-      if (lookahead == 'm') ADVANCE(824);
+    case 687:
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
-    case 727:
-      if (lookahead == 'i') ADVANCE(825);
-      if (lookahead == 'o') ADVANCE(826);
+    case 688:
+      if (lookahead == 't') ADVANCE(825);
       END_STATE();
-    case 728:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 689:
+      if (lookahead == 's') ADVANCE(826);
       END_STATE();
-    case 729:
-      if (lookahead == 'i') ADVANCE(827);
+    case 690:
+      if (lookahead == 'c') ADVANCE(827);
       END_STATE();
-    case 730:
-      if (lookahead == 'e') ADVANCE(828);
+    case 691:
+      if (lookahead == 'o') ADVANCE(828);
       END_STATE();
-    case 731:
-      if (lookahead == 'i') ADVANCE(829);
+    case 692:
+      if (lookahead == 'd') ADVANCE(829);
       END_STATE();
-    case 732:
-      if (lookahead == 'a') ADVANCE(830);
+    case 693:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 733:
-      if (lookahead == 'm') ADVANCE(831);
+    case 694:
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_medium);
+    case 695:
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
-    case 735:
-      if (lookahead == 'l') ADVANCE(832);
+    case 696:
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
-    case 736:
-      if (lookahead == 't') ADVANCE(833);
+    case 697:
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
-    case 737:
+    case 698:
+      if (lookahead == 'n') ADVANCE(830);
+      END_STATE();
+    case 699:
+      if (lookahead == 'e') ADVANCE(831);
+      END_STATE();
+    case 700:
+      if (lookahead == 'n') ADVANCE(832);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 702:
+      if (lookahead == 'd') ADVANCE(833);
+      END_STATE();
+    case 703:
       if (lookahead == 'r') ADVANCE(834);
       END_STATE();
-    case 738:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 704:
+      if (lookahead == 'o') ADVANCE(835);
       END_STATE();
-    case 739:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 705:
+      if (lookahead == 'd') ADVANCE(836);
       END_STATE();
-    case 740:
-      if (lookahead == 't') ADVANCE(835);
+    case 706:
+      if (lookahead == 'h') ADVANCE(837);
       END_STATE();
-    case 741:
-      if (lookahead == 'o') ADVANCE(836);
+    case 707:
+      if (lookahead == 'r') ADVANCE(838);
       END_STATE();
-    case 742:
-      if (lookahead == 'l') ADVANCE(837);
+    case 708:
+      if (lookahead == 'h') ADVANCE(839);
       END_STATE();
-    case 743:
-      if (lookahead == 't') ADVANCE(838);
-      END_STATE();
-    case 744:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 745:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 747:
-      if (lookahead == 'n') ADVANCE(839);
-      END_STATE();
-    case 748:
+    case 709:
       if (lookahead == 'g') ADVANCE(840);
       END_STATE();
-    case 749:
-      if (lookahead == 'e') ADVANCE(841);
+    case 710:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 750:
-      if (lookahead == 'e') ADVANCE(842);
+    case 711:
+      if (lookahead == 'c') ADVANCE(841);
+      if (lookahead == 'm') ADVANCE(842);
       END_STATE();
-    case 751:
-      if (lookahead == 'n') ADVANCE(843);
+    case 712:
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
-    case 752:
-      if (lookahead == 't') ADVANCE(844);
+    case 713:
+      if (lookahead == 'a') ADVANCE(843);
       END_STATE();
-    case 753:
-      if (lookahead == 's') ADVANCE(845);
+    case 714:
+      if (lookahead == 'a') ADVANCE(844);
       END_STATE();
-    case 754:
-      if (lookahead == 'a') ADVANCE(846);
+    case 715:
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
-    case 755:
-      if (lookahead == 'i') ADVANCE(847);
+    case 716:
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
-    case 756:
-      if (lookahead == 't') ADVANCE(848);
+    case 717:
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
-    case 757:
+    case 718:
+      if (lookahead == 'n') ADVANCE(845);
+      END_STATE();
+    case 719:
+      if (lookahead == 'i') ADVANCE(846);
+      END_STATE();
+    case 720:
+      if (lookahead == 'g') ADVANCE(847);
+      END_STATE();
+    case 721:
+      if (lookahead == 'e') ADVANCE(848);
+      END_STATE();
+    case 722:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 723:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 724:
       if (lookahead == 'n') ADVANCE(849);
       END_STATE();
-    case 758:
-      if (lookahead == '-') ADVANCE(850);
+    case 725:
+      if (lookahead == 'c') ADVANCE(850);
       END_STATE();
-    case 759:
-      if (lookahead == 'e') ADVANCE(851);
+    case 726:
+      if (lookahead == 'r') ADVANCE(851);
       END_STATE();
-    case 760:
-      if (lookahead == 'i') ADVANCE(852);
+    case 727:
+      if (lookahead == 't') ADVANCE(852);
       END_STATE();
-    case 761:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 728:
+      if (lookahead == 't') ADVANCE(853);
       END_STATE();
-    case 762:
-      if (lookahead == 'e') ADVANCE(853);
+    case 729:
+      if (lookahead == 't') ADVANCE(854);
       END_STATE();
-    case 763:
-      if (lookahead == 'n') ADVANCE(854);
+    case 730:
+      if (lookahead == 'i') ADVANCE(855);
       END_STATE();
-    case 764:
-      ACCEPT_TOKEN(anon_sym_shared);
+    case 731:
+      if (lookahead == 'a') ADVANCE(856);
       END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_source);
+    case 732:
+      if (lookahead == 'i') ADVANCE(857);
       END_STATE();
-    case 766:
-      if (lookahead == 'g') ADVANCE(855);
+    case 733:
+      if (lookahead == 'i') ADVANCE(858);
       END_STATE();
-    case 767:
-      if (lookahead == 'o') ADVANCE(856);
+    case 734:
+      if (lookahead == 'd') ADVANCE(859);
       END_STATE();
-    case 768:
-      if (lookahead == 'n') ADVANCE(857);
+    case 735:
+      if (lookahead == 'n') ADVANCE(860);
       END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(858);
+    case 736:
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
-    case 770:
-      ACCEPT_TOKEN(anon_sym_switch);
+    case 737:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(861);
       END_STATE();
-    case 771:
-      if (lookahead == 'a') ADVANCE(859);
+    case 738:
+      if (lookahead == 'g') ADVANCE(862);
       END_STATE();
-    case 772:
-      if (lookahead == 'o') ADVANCE(860);
+    case 739:
+      if (lookahead == 'a') ADVANCE(863);
       END_STATE();
-    case 773:
-      if (lookahead == 'h') ADVANCE(861);
+    case 740:
+      if (lookahead == 'r') ADVANCE(864);
       END_STATE();
-    case 774:
-      if (lookahead == 'e') ADVANCE(862);
+    case 741:
+      if (lookahead == 'e') ADVANCE(865);
       END_STATE();
-    case 775:
-      if (lookahead == 'i') ADVANCE(863);
+    case 742:
+      if (lookahead == 'a') ADVANCE(866);
       END_STATE();
-    case 776:
-      if (lookahead == 'l') ADVANCE(864);
-      END_STATE();
-    case 777:
-      if (lookahead == 't') ADVANCE(865);
-      END_STATE();
-    case 778:
-      if (lookahead == 't') ADVANCE(866);
-      END_STATE();
-    case 779:
+    case 743:
       if (lookahead == 'e') ADVANCE(867);
       END_STATE();
-    case 780:
-      if (lookahead == 'n') ADVANCE(868);
+    case 744:
+      if (lookahead == 'i') ADVANCE(868);
       END_STATE();
-    case 781:
-      ACCEPT_TOKEN(anon_sym_within);
+    case 745:
+      if (lookahead == 't') ADVANCE(869);
       END_STATE();
-    case 782:
-      if (lookahead == 'y') ADVANCE(869);
-      END_STATE();
-    case 783:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 784:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 785:
+    case 746:
       if (lookahead == 'e') ADVANCE(870);
       END_STATE();
-    case 786:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 747:
+      if (lookahead == 't') ADVANCE(871);
       END_STATE();
-    case 787:
-      if (lookahead == 'e') ADVANCE(871);
+    case 748:
+      if (lookahead == 'u') ADVANCE(872);
       END_STATE();
-    case 788:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 749:
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
-    case 789:
-      if (lookahead == 't') ADVANCE(872);
+    case 750:
+      if (lookahead == 'd') ADVANCE(874);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
-    case 790:
-      if (lookahead == 'n') ADVANCE(873);
+    case 751:
+      if (lookahead == 'g') ADVANCE(876);
       END_STATE();
-    case 791:
-      if (lookahead == 't') ADVANCE(874);
+    case 752:
+      if (lookahead == 'u') ADVANCE(877);
       END_STATE();
-    case 792:
-      if (lookahead == 'e') ADVANCE(875);
+    case 753:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 793:
-      if (lookahead == 's') ADVANCE(876);
+    case 754:
+      if (lookahead == 'e') ADVANCE(878);
       END_STATE();
-    case 794:
-      if (lookahead == 't') ADVANCE(877);
+    case 755:
+      if (lookahead == 'e') ADVANCE(879);
       END_STATE();
-    case 795:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 756:
+      if (lookahead == 'i') ADVANCE(880);
       END_STATE();
-    case 796:
-      if (lookahead == 't') ADVANCE(878);
+    case 757:
+      if (lookahead == 'y') ADVANCE(881);
       END_STATE();
-    case 797:
-      if (lookahead == 'r') ADVANCE(879);
+    case 758:
+      if (lookahead == 'c') ADVANCE(882);
       END_STATE();
-    case 798:
-      if (lookahead == 'o') ADVANCE(880);
+    case 759:
+      if (lookahead == 'r') ADVANCE(883);
       END_STATE();
-    case 799:
-      if (lookahead == 'o') ADVANCE(881);
+    case 760:
+      if (lookahead == 'e') ADVANCE(884);
       END_STATE();
-    case 800:
-      if (lookahead == 'n') ADVANCE(882);
+    case 761:
+      if (lookahead == 'n') ADVANCE(885);
       END_STATE();
-    case 801:
-      if (lookahead == 'o') ADVANCE(883);
+    case 762:
+      if (lookahead == 'e') ADVANCE(886);
       END_STATE();
-    case 802:
-      if (lookahead == 'c') ADVANCE(884);
+    case 763:
+      if (lookahead == 's') ADVANCE(887);
       END_STATE();
-    case 803:
-      if (lookahead == 'e') ADVANCE(885);
+    case 764:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 765:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 805:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 766:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 806:
-      if (lookahead == 't') ADVANCE(886);
+    case 767:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 807:
-      if (lookahead == 'r') ADVANCE(887);
+    case 768:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 808:
-      if (lookahead == 'r') ADVANCE(888);
+    case 769:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 809:
-      if (lookahead == 'v') ADVANCE(889);
+    case 770:
+      if (lookahead == 'c') ADVANCE(888);
       END_STATE();
-    case 810:
-      if (lookahead == 'e') ADVANCE(890);
+    case 771:
+      if (lookahead == 'd') ADVANCE(889);
       END_STATE();
-    case 811:
-      if (lookahead == 'e') ADVANCE(891);
+    case 772:
+      if (lookahead == 'p') ADVANCE(890);
       END_STATE();
-    case 812:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 773:
+      if (lookahead == 'n') ADVANCE(891);
       END_STATE();
-    case 813:
-      if (lookahead == 'r') ADVANCE(892);
+    case 774:
+      if (lookahead == 't') ADVANCE(892);
       END_STATE();
-    case 814:
-      ACCEPT_TOKEN(anon_sym_edition);
+    case 775:
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
-    case 815:
-      if (lookahead == 'n') ADVANCE(893);
+    case 776:
+      if (lookahead == 'p') ADVANCE(893);
       END_STATE();
-    case 816:
-      if (lookahead == 'e') ADVANCE(894);
+    case 777:
+      if (lookahead == 'u') ADVANCE(894);
       END_STATE();
-    case 817:
-      if (lookahead == 'k') ADVANCE(895);
+    case 778:
+      if (lookahead == 'r') ADVANCE(895);
       END_STATE();
-    case 818:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 779:
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
-    case 819:
-      if (lookahead == 'c') ADVANCE(896);
+    case 780:
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
-    case 820:
-      if (lookahead == 'o') ADVANCE(897);
+    case 781:
+      if (lookahead == 'n') ADVANCE(896);
       END_STATE();
-    case 821:
-      if (lookahead == 'c') ADVANCE(898);
+    case 782:
+      if (lookahead == 'r') ADVANCE(897);
       END_STATE();
-    case 822:
-      if (lookahead == 'e') ADVANCE(899);
+    case 783:
+      if (lookahead == 'd') ADVANCE(898);
       END_STATE();
-    case 823:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 784:
+      if (lookahead == 'm') ADVANCE(899);
       END_STATE();
-    case 824:
-      if (lookahead == 'e') ADVANCE(900);
-      END_STATE();
-    case 825:
+    case 785:
+      if (lookahead == 'i') ADVANCE(900);
       if (lookahead == 'o') ADVANCE(901);
       END_STATE();
+    case 786:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 787:
+      if (lookahead == 'i') ADVANCE(902);
+      END_STATE();
+    case 788:
+      if (lookahead == 'o') ADVANCE(903);
+      END_STATE();
+    case 789:
+      if (lookahead == 'e') ADVANCE(904);
+      END_STATE();
+    case 790:
+      if (lookahead == 'i') ADVANCE(905);
+      END_STATE();
+    case 791:
+      if (lookahead == 'a') ADVANCE(906);
+      END_STATE();
+    case 792:
+      if (lookahead == 'm') ADVANCE(907);
+      END_STATE();
+    case 793:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 794:
+      if (lookahead == 'l') ADVANCE(908);
+      END_STATE();
+    case 795:
+      if (lookahead == 't') ADVANCE(909);
+      END_STATE();
+    case 796:
+      if (lookahead == 'g') ADVANCE(910);
+      END_STATE();
+    case 797:
+      if (lookahead == 'r') ADVANCE(911);
+      END_STATE();
+    case 798:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 799:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 800:
+      if (lookahead == 't') ADVANCE(912);
+      END_STATE();
+    case 801:
+      ACCEPT_TOKEN(anon_sym_places);
+      END_STATE();
+    case 802:
+      if (lookahead == 'o') ADVANCE(913);
+      END_STATE();
+    case 803:
+      if (lookahead == 'l') ADVANCE(914);
+      END_STATE();
+    case 804:
+      if (lookahead == 'e') ADVANCE(915);
+      END_STATE();
+    case 805:
+      if (lookahead == 't') ADVANCE(916);
+      END_STATE();
+    case 806:
+      ACCEPT_TOKEN(anon_sym_public);
+      END_STATE();
+    case 807:
+      if (lookahead == 'r') ADVANCE(917);
+      END_STATE();
+    case 808:
+      if (lookahead == 'n') ADVANCE(918);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 810:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 811:
+      if (lookahead == 'n') ADVANCE(919);
+      END_STATE();
+    case 812:
+      if (lookahead == 'g') ADVANCE(920);
+      END_STATE();
+    case 813:
+      if (lookahead == 'e') ADVANCE(921);
+      END_STATE();
+    case 814:
+      if (lookahead == 'e') ADVANCE(922);
+      END_STATE();
+    case 815:
+      if (lookahead == 'n') ADVANCE(923);
+      END_STATE();
+    case 816:
+      if (lookahead == 't') ADVANCE(924);
+      END_STATE();
+    case 817:
+      if (lookahead == 's') ADVANCE(925);
+      END_STATE();
+    case 818:
+      if (lookahead == 'a') ADVANCE(926);
+      END_STATE();
+    case 819:
+      if (lookahead == 'n') ADVANCE(927);
+      END_STATE();
+    case 820:
+      if (lookahead == 'i') ADVANCE(928);
+      END_STATE();
+    case 821:
+      if (lookahead == 't') ADVANCE(929);
+      END_STATE();
+    case 822:
+      if (lookahead == 'n') ADVANCE(930);
+      END_STATE();
+    case 823:
+      if (lookahead == '-') ADVANCE(931);
+      END_STATE();
+    case 824:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 825:
+      if (lookahead == 'i') ADVANCE(933);
+      END_STATE();
     case 826:
-      if (lookahead == 'r') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 827:
-      if (lookahead == 'c') ADVANCE(903);
+      if (lookahead == 'e') ADVANCE(934);
       END_STATE();
     case 828:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'n') ADVANCE(935);
       END_STATE();
     case 829:
-      if (lookahead == 't') ADVANCE(904);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 830:
-      if (lookahead == 'n') ADVANCE(905);
+      if (lookahead == 'o') ADVANCE(936);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 833:
-      if (lookahead == 'i') ADVANCE(906);
-      END_STATE();
-    case 834:
-      if (lookahead == 'e') ADVANCE(907);
-      END_STATE();
-    case 835:
-      if (lookahead == 'i') ADVANCE(908);
-      END_STATE();
-    case 836:
-      if (lookahead == 'n') ADVANCE(909);
-      END_STATE();
-    case 837:
-      if (lookahead == 'i') ADVANCE(910);
-      END_STATE();
-    case 838:
-      if (lookahead == 'o') ADVANCE(911);
-      END_STATE();
-    case 839:
-      if (lookahead == 'c') ADVANCE(912);
-      END_STATE();
-    case 840:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(913);
-      END_STATE();
-    case 841:
-      if (lookahead == 'd') ADVANCE(914);
-      END_STATE();
-    case 842:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(915);
-      END_STATE();
-    case 843:
-      if (lookahead == 'c') ADVANCE(916);
-      END_STATE();
-    case 844:
-      if (lookahead == 'e') ADVANCE(917);
-      if (lookahead == 'i') ADVANCE(918);
-      END_STATE();
-    case 845:
-      ACCEPT_TOKEN(anon_sym_rejects);
-      END_STATE();
-    case 846:
-      if (lookahead == 'b') ADVANCE(919);
-      END_STATE();
-    case 847:
-      if (lookahead == 'v') ADVANCE(920);
-      END_STATE();
-    case 848:
-      if (lookahead == 'i') ADVANCE(921);
-      END_STATE();
-    case 849:
-      if (lookahead == 'c') ADVANCE(922);
-      END_STATE();
-    case 850:
-      if (lookahead == 'l') ADVANCE(923);
-      END_STATE();
-    case 851:
-      if (lookahead == 'd') ADVANCE(924);
-      END_STATE();
-    case 852:
-      if (lookahead == 'v') ADVANCE(925);
-      END_STATE();
-    case 853:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 854:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 855:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 856:
-      if (lookahead == 'c') ADVANCE(926);
-      END_STATE();
-    case 857:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 858:
-      if (lookahead == 'd') ADVANCE(927);
-      END_STATE();
-    case 859:
-      if (lookahead == 't') ADVANCE(928);
-      END_STATE();
-    case 860:
-      if (lookahead == 'l') ADVANCE(929);
-      END_STATE();
-    case 861:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 862:
-      if (lookahead == 'i') ADVANCE(930);
-      END_STATE();
-    case 863:
-      if (lookahead == 't') ADVANCE(931);
-      END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 865:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 866:
-      if (lookahead == 'y') ADVANCE(932);
-      END_STATE();
-    case 867:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 868:
-      if (lookahead == 'g') ADVANCE(933);
-      END_STATE();
-    case 869:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 870:
-      if (lookahead == 'd') ADVANCE(934);
-      END_STATE();
-    case 871:
-      if (lookahead == 'r') ADVANCE(935);
-      END_STATE();
-    case 872:
-      if (lookahead == 'y') ADVANCE(936);
-      END_STATE();
-    case 873:
       if (lookahead == 'g') ADVANCE(937);
       END_STATE();
-    case 874:
-      if (lookahead == 'h') ADVANCE(938);
+    case 833:
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
-    case 875:
-      ACCEPT_TOKEN(anon_sym_baseline);
+    case 834:
+      if (lookahead == 'o') ADVANCE(938);
       END_STATE();
-    case 876:
-      ACCEPT_TOKEN(anon_sym_branches);
+    case 835:
+      if (lookahead == 'n') ADVANCE(939);
       END_STATE();
-    case 877:
-      if (lookahead == 'e') ADVANCE(939);
+    case 836:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(940);
       END_STATE();
-    case 878:
-      if (lookahead == 'o') ADVANCE(940);
+    case 837:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 879:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 838:
+      if (lookahead == 'a') ADVANCE(941);
       END_STATE();
-    case 880:
-      if (lookahead == 'n') ADVANCE(941);
+    case 839:
+      if (lookahead == 'o') ADVANCE(942);
       END_STATE();
-    case 881:
-      if (lookahead == 'r') ADVANCE(942);
+    case 840:
+      if (lookahead == 'h') ADVANCE(943);
       END_STATE();
-    case 882:
-      if (lookahead == 'c') ADVANCE(943);
+    case 841:
+      if (lookahead == 'e') ADVANCE(944);
       END_STATE();
-    case 883:
-      if (lookahead == 'r') ADVANCE(944);
+    case 842:
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
-    case 884:
-      if (lookahead == 't') ADVANCE(945);
+    case 843:
+      if (lookahead == 'y') ADVANCE(946);
       END_STATE();
-    case 885:
-      if (lookahead == 'd') ADVANCE(946);
+    case 844:
+      if (lookahead == 'l') ADVANCE(947);
       END_STATE();
-    case 886:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 845:
+      if (lookahead == 't') ADVANCE(948);
       END_STATE();
-    case 887:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 846:
+      if (lookahead == 't') ADVANCE(949);
       END_STATE();
-    case 888:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 847:
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
-    case 889:
-      if (lookahead == 'i') ADVANCE(947);
+    case 848:
+      if (lookahead == 'n') ADVANCE(951);
       END_STATE();
-    case 890:
-      if (lookahead == 'd') ADVANCE(948);
+    case 849:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 891:
-      ACCEPT_TOKEN(anon_sym_distance);
+    case 850:
+      if (lookahead == 'y') ADVANCE(952);
       END_STATE();
-    case 892:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 851:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 893:
-      if (lookahead == 'c') ADVANCE(949);
+    case 852:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 894:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 853:
+      if (lookahead == 'e') ADVANCE(953);
       END_STATE();
-    case 895:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 854:
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
-    case 896:
-      if (lookahead == 'y') ADVANCE(950);
+    case 855:
+      if (lookahead == 'e') ADVANCE(954);
       END_STATE();
-    case 897:
-      if (lookahead == 'r') ADVANCE(951);
+    case 856:
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
-    case 898:
-      if (lookahead == 'e') ADVANCE(952);
+    case 857:
+      if (lookahead == 't') ADVANCE(955);
       END_STATE();
-    case 899:
-      if (lookahead == 's') ADVANCE(953);
+    case 858:
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
-    case 900:
-      if (lookahead == 'n') ADVANCE(954);
+    case 859:
+      if (lookahead == 't') ADVANCE(957);
       END_STATE();
-    case 901:
-      if (lookahead == 'n') ADVANCE(955);
+    case 860:
+      if (lookahead == 'e') ADVANCE(958);
       END_STATE();
-    case 902:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 861:
+      if (lookahead == 's') ADVANCE(959);
       END_STATE();
-    case 903:
-      if (lookahead == 't') ADVANCE(956);
+    case 862:
+      if (lookahead == 't') ADVANCE(960);
       END_STATE();
-    case 904:
-      if (lookahead == 'y') ADVANCE(957);
+    case 863:
+      if (lookahead == 't') ADVANCE(961);
       END_STATE();
-    case 905:
-      if (lookahead == 'g') ADVANCE(958);
+    case 864:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 906:
-      if (lookahead == 'o') ADVANCE(959);
+    case 865:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 907:
-      if (lookahead == 's') ADVANCE(960);
+    case 866:
+      if (lookahead == 't') ADVANCE(962);
       END_STATE();
-    case 908:
-      if (lookahead == 'v') ADVANCE(961);
-      END_STATE();
-    case 909:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 910:
-      if (lookahead == 'f') ADVANCE(962);
-      END_STATE();
-    case 911:
+    case 867:
       if (lookahead == 'r') ADVANCE(963);
       END_STATE();
-    case 912:
-      if (lookahead == 'e') ADVANCE(964);
+    case 868:
+      if (lookahead == 'o') ADVANCE(964);
       END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 869:
+      if (lookahead == 'o') ADVANCE(965);
       END_STATE();
-    case 914:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 870:
+      if (lookahead == 'n') ADVANCE(966);
       END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 916:
-      if (lookahead == 'e') ADVANCE(965);
-      END_STATE();
-    case 917:
-      if (lookahead == 'd') ADVANCE(966);
-      END_STATE();
-    case 918:
+    case 871:
       if (lookahead == 'o') ADVANCE(967);
       END_STATE();
-    case 919:
-      if (lookahead == 'i') ADVANCE(968);
+    case 872:
+      if (lookahead == 'c') ADVANCE(968);
       END_STATE();
-    case 920:
-      if (lookahead == 'i') ADVANCE(969);
+    case 873:
+      if (lookahead == 'e') ADVANCE(969);
       END_STATE();
-    case 921:
-      if (lookahead == 'o') ADVANCE(970);
+    case 874:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 922:
-      if (lookahead == 'e') ADVANCE(971);
+    case 875:
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
-    case 923:
-      if (lookahead == 'o') ADVANCE(972);
+    case 876:
+      if (lookahead == 'e') ADVANCE(970);
       END_STATE();
-    case 924:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 877:
+      if (lookahead == 't') ADVANCE(971);
       END_STATE();
-    case 925:
-      if (lookahead == 'i') ADVANCE(973);
+    case 878:
+      if (lookahead == 'r') ADVANCE(972);
       END_STATE();
-    case 926:
-      if (lookahead == 'e') ADVANCE(974);
+    case 879:
+      if (lookahead == 'r') ADVANCE(973);
       END_STATE();
-    case 927:
-      if (lookahead == 'i') ADVANCE(975);
+    case 880:
+      if (lookahead == 'v') ADVANCE(974);
       END_STATE();
-    case 928:
-      if (lookahead == 'u') ADVANCE(976);
+    case 881:
+      if (lookahead == 'e') ADVANCE(975);
       END_STATE();
-    case 929:
-      if (lookahead == 'd') ADVANCE(977);
+    case 882:
+      if (lookahead == 'e') ADVANCE(976);
       END_STATE();
-    case 930:
-      if (lookahead == 'v') ADVANCE(978);
+    case 883:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 931:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(979);
+    case 884:
+      if (lookahead == 'r') ADVANCE(977);
       END_STATE();
-    case 932:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 885:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 933:
-      if (lookahead == 't') ADVANCE(980);
+    case 886:
+      if (lookahead == 'n') ADVANCE(978);
       END_STATE();
-    case 934:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 887:
+      if (lookahead == 'e') ADVANCE(979);
       END_STATE();
-    case 935:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 888:
+      if (lookahead == 'k') ADVANCE(980);
       END_STATE();
-    case 936:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 889:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 937:
-      ACCEPT_TOKEN(anon_sym_averaging);
+    case 890:
+      if (lookahead == 'a') ADVANCE(981);
       END_STATE();
-    case 938:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+    case 891:
+      if (lookahead == 'c') ADVANCE(982);
       END_STATE();
-    case 939:
-      if (lookahead == 'd') ADVANCE(981);
+    case 892:
+      if (lookahead == 'o') ADVANCE(983);
       END_STATE();
-    case 940:
-      if (lookahead == 'r') ADVANCE(982);
+    case 893:
+      if (lookahead == 'e') ADVANCE(984);
       END_STATE();
-    case 941:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 894:
+      if (lookahead == 'b') ADVANCE(985);
       END_STATE();
-    case 942:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 895:
+      if (lookahead == 'b') ADVANCE(986);
       END_STATE();
-    case 943:
-      if (lookahead == 'e') ADVANCE(983);
+    case 896:
+      if (lookahead == 'c') ADVANCE(987);
       END_STATE();
-    case 944:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 897:
+      if (lookahead == 'e') ADVANCE(988);
       END_STATE();
-    case 945:
-      if (lookahead == 'i') ADVANCE(984);
+    case 898:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 946:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 899:
+      if (lookahead == 'e') ADVANCE(989);
       END_STATE();
-    case 947:
-      if (lookahead == 't') ADVANCE(985);
+    case 900:
+      if (lookahead == 'o') ADVANCE(990);
       END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 901:
+      if (lookahead == 'r') ADVANCE(991);
       END_STATE();
-    case 949:
-      if (lookahead == 'y') ADVANCE(986);
+    case 902:
+      if (lookahead == 'c') ADVANCE(992);
       END_STATE();
-    case 950:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 903:
+      if (lookahead == 'r') ADVANCE(993);
       END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_generator);
+    case 904:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 952:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 905:
+      if (lookahead == 't') ADVANCE(994);
       END_STATE();
-    case 953:
-      if (lookahead == 'i') ADVANCE(987);
-      END_STATE();
-    case 954:
-      if (lookahead == 't') ADVANCE(988);
-      END_STATE();
-    case 955:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 956:
-      if (lookahead == 'i') ADVANCE(989);
-      END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 958:
-      if (lookahead == 'e') ADVANCE(990);
-      END_STATE();
-    case 959:
-      if (lookahead == 'n') ADVANCE(991);
-      END_STATE();
-    case 960:
-      if (lookahead == 'i') ADVANCE(992);
-      END_STATE();
-    case 961:
-      if (lookahead == 'i') ADVANCE(993);
-      END_STATE();
-    case 962:
-      if (lookahead == 'i') ADVANCE(994);
-      END_STATE();
-    case 963:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 964:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 965:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 966:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 967:
+    case 906:
       if (lookahead == 'n') ADVANCE(995);
       END_STATE();
-    case 968:
-      if (lookahead == 'l') ADVANCE(996);
+    case 907:
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
-    case 969:
-      if (lookahead == 't') ADVANCE(997);
+    case 908:
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
-    case 970:
-      if (lookahead == 'n') ADVANCE(998);
+    case 909:
+      if (lookahead == 'i') ADVANCE(996);
       END_STATE();
-    case 971:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 910:
+      if (lookahead == 'e') ADVANCE(997);
       END_STATE();
-    case 972:
-      if (lookahead == 's') ADVANCE(999);
+    case 911:
+      if (lookahead == 'e') ADVANCE(998);
       END_STATE();
-    case 973:
-      if (lookahead == 't') ADVANCE(1000);
+    case 912:
+      if (lookahead == 'i') ADVANCE(999);
       END_STATE();
-    case 974:
-      if (lookahead == 's') ADVANCE(1001);
+    case 913:
+      if (lookahead == 'n') ADVANCE(1000);
       END_STATE();
-    case 975:
-      if (lookahead == 'a') ADVANCE(1002);
+    case 914:
+      if (lookahead == 'i') ADVANCE(1001);
       END_STATE();
-    case 976:
-      if (lookahead == 'r') ADVANCE(1003);
+    case 915:
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
-    case 977:
-      ACCEPT_TOKEN(anon_sym_threshold);
+    case 916:
+      if (lookahead == 'o') ADVANCE(1002);
       END_STATE();
-    case 978:
-      if (lookahead == 'e') ADVANCE(1004);
+    case 917:
+      if (lookahead == 'u') ADVANCE(1003);
       END_STATE();
-    case 979:
-      if (lookahead == 'e') ADVANCE(1005);
+    case 918:
+      if (lookahead == 'g') ADVANCE(1004);
       END_STATE();
-    case 980:
-      if (lookahead == 'h') ADVANCE(1006);
+    case 919:
+      if (lookahead == 'c') ADVANCE(1005);
       END_STATE();
-    case 981:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 920:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1006);
       END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 921:
+      if (lookahead == 'd') ADVANCE(1007);
       END_STATE();
-    case 983:
-      ACCEPT_TOKEN(anon_sym_confidence);
+    case 922:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1008);
       END_STATE();
-    case 984:
-      if (lookahead == 'o') ADVANCE(1007);
+    case 923:
+      if (lookahead == 'c') ADVANCE(1009);
       END_STATE();
-    case 985:
-      if (lookahead == 'y') ADVANCE(1008);
+    case 924:
+      if (lookahead == 'e') ADVANCE(1010);
+      if (lookahead == 'i') ADVANCE(1011);
       END_STATE();
-    case 986:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+    case 925:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 987:
-      if (lookahead == 's') ADVANCE(1009);
+    case 926:
+      if (lookahead == 'b') ADVANCE(1012);
       END_STATE();
-    case 988:
-      ACCEPT_TOKEN(anon_sym_instrument);
+    case 927:
+      if (lookahead == 't') ADVANCE(1013);
       END_STATE();
-    case 989:
-      if (lookahead == 'o') ADVANCE(1010);
+    case 928:
+      if (lookahead == 'v') ADVANCE(1014);
       END_STATE();
-    case 990:
-      if (lookahead == 'n') ADVANCE(1011);
+    case 929:
+      if (lookahead == 'i') ADVANCE(1015);
       END_STATE();
-    case 991:
-      if (lookahead == 'a') ADVANCE(1012);
+    case 930:
+      if (lookahead == 'c') ADVANCE(1016);
       END_STATE();
-    case 992:
-      if (lookahead == 's') ADVANCE(1013);
+    case 931:
+      if (lookahead == 'l') ADVANCE(1017);
       END_STATE();
-    case 993:
-      if (lookahead == 't') ADVANCE(1014);
+    case 932:
+      if (lookahead == 'd') ADVANCE(1018);
       END_STATE();
-    case 994:
-      if (lookahead == 'e') ADVANCE(1015);
+    case 933:
+      if (lookahead == 'v') ADVANCE(1019);
       END_STATE();
-    case 995:
-      ACCEPT_TOKEN(anon_sym_reflection);
+    case 934:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 996:
-      if (lookahead == 'i') ADVANCE(1016);
+    case 935:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 997:
-      if (lookahead == 'y') ADVANCE(1017);
+    case 936:
+      if (lookahead == 'i') ADVANCE(1020);
       END_STATE();
-    case 998:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 937:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 999:
-      if (lookahead == 's') ADVANCE(1018);
+    case 938:
+      if (lookahead == 'c') ADVANCE(1021);
       END_STATE();
-    case 1000:
-      if (lookahead == 'y') ADVANCE(1019);
+    case 939:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 1001:
-      if (lookahead == 's') ADVANCE(1020);
+    case 940:
+      if (lookahead == 'd') ADVANCE(1022);
       END_STATE();
-    case 1002:
-      if (lookahead == 'm') ADVANCE(1021);
+    case 941:
+      if (lookahead == 't') ADVANCE(1023);
       END_STATE();
-    case 1003:
-      if (lookahead == 'e') ADVANCE(1022);
+    case 942:
+      if (lookahead == 'l') ADVANCE(1024);
       END_STATE();
-    case 1004:
-      if (lookahead == 'r') ADVANCE(1023);
+    case 943:
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
-    case 1005:
-      if (lookahead == 'r') ADVANCE(1024);
+    case 944:
+      if (lookahead == 'i') ADVANCE(1025);
       END_STATE();
-    case 1006:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1025);
+    case 945:
+      if (lookahead == 't') ADVANCE(1026);
       END_STATE();
-    case 1007:
-      if (lookahead == 'n') ADVANCE(1026);
+    case 946:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
-    case 1008:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 947:
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
-    case 1009:
-      if (lookahead == 't') ADVANCE(1027);
+    case 948:
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
-    case 1010:
-      if (lookahead == 'n') ADVANCE(1028);
+    case 949:
+      if (lookahead == 'y') ADVANCE(1027);
       END_STATE();
-    case 1011:
-      if (lookahead == 't') ADVANCE(1029);
+    case 950:
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
-    case 1012:
-      if (lookahead == 'l') ADVANCE(1030);
+    case 951:
+      if (lookahead == 'g') ADVANCE(1028);
       END_STATE();
-    case 1013:
-      if (lookahead == 't') ADVANCE(1031);
+    case 952:
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
-    case 1014:
-      if (lookahead == 'y') ADVANCE(1032);
+    case 953:
+      if (lookahead == 'd') ADVANCE(1029);
       END_STATE();
-    case 1015:
-      if (lookahead == 'r') ADVANCE(1033);
+    case 954:
+      if (lookahead == 'r') ADVANCE(1030);
       END_STATE();
-    case 1016:
-      if (lookahead == 't') ADVANCE(1034);
+    case 955:
+      if (lookahead == 'y') ADVANCE(1031);
       END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+    case 956:
+      if (lookahead == 'g') ADVANCE(1032);
       END_STATE();
-    case 1018:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+    case 957:
+      if (lookahead == 'h') ADVANCE(1033);
       END_STATE();
-    case 1019:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+    case 958:
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
-    case 1020:
+    case 959:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 960:
+      if (lookahead == 'o') ADVANCE(1034);
+      END_STATE();
+    case 961:
       if (lookahead == 'e') ADVANCE(1035);
       END_STATE();
-    case 1021:
-      if (lookahead == 'e') ADVANCE(1036);
+    case 962:
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
-    case 1022:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 963:
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
-    case 1023:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+    case 964:
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
-    case 1024:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 965:
+      if (lookahead == 'r') ADVANCE(1038);
       END_STATE();
-    case 1025:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+    case 966:
+      if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_construction);
+    case 967:
+      if (lookahead == 'r') ADVANCE(1040);
       END_STATE();
-    case 1027:
-      if (lookahead == 'i') ADVANCE(1037);
-      END_STATE();
-    case 1028:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1029:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1031:
-      if (lookahead == 'i') ADVANCE(1038);
-      END_STATE();
-    case 1032:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1034:
-      if (lookahead == 'y') ADVANCE(1039);
-      END_STATE();
-    case 1035:
-      if (lookahead == 'd') ADVANCE(1040);
-      END_STATE();
-    case 1036:
+    case 968:
       if (lookahead == 't') ADVANCE(1041);
       END_STATE();
+    case 969:
+      if (lookahead == 'd') ADVANCE(1042);
+      END_STATE();
+    case 970:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 971:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 972:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 973:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 974:
+      if (lookahead == 'i') ADVANCE(1043);
+      END_STATE();
+    case 975:
+      if (lookahead == 'd') ADVANCE(1044);
+      END_STATE();
+    case 976:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 978:
+      if (lookahead == 'c') ADVANCE(1045);
+      END_STATE();
+    case 979:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 980:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 981:
+      if (lookahead == 'c') ADVANCE(1046);
+      END_STATE();
+    case 982:
+      if (lookahead == 'y') ADVANCE(1047);
+      END_STATE();
+    case 983:
+      if (lookahead == 'r') ADVANCE(1048);
+      END_STATE();
+    case 984:
+      if (lookahead == 'n') ADVANCE(1049);
+      END_STATE();
+    case 985:
+      if (lookahead == 'u') ADVANCE(1050);
+      END_STATE();
+    case 986:
+      if (lookahead == 'a') ADVANCE(1051);
+      END_STATE();
+    case 987:
+      if (lookahead == 'e') ADVANCE(1052);
+      END_STATE();
+    case 988:
+      if (lookahead == 's') ADVANCE(1053);
+      END_STATE();
+    case 989:
+      if (lookahead == 'n') ADVANCE(1054);
+      END_STATE();
+    case 990:
+      if (lookahead == 'n') ADVANCE(1055);
+      END_STATE();
+    case 991:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 992:
+      if (lookahead == 't') ADVANCE(1056);
+      END_STATE();
+    case 993:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 994:
+      if (lookahead == 'y') ADVANCE(1057);
+      END_STATE();
+    case 995:
+      if (lookahead == 'g') ADVANCE(1058);
+      END_STATE();
+    case 996:
+      if (lookahead == 'o') ADVANCE(1059);
+      END_STATE();
+    case 997:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 998:
+      if (lookahead == 's') ADVANCE(1060);
+      END_STATE();
+    case 999:
+      if (lookahead == 'v') ADVANCE(1061);
+      END_STATE();
+    case 1000:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1001:
+      if (lookahead == 'f') ADVANCE(1062);
+      END_STATE();
+    case 1002:
+      if (lookahead == 'r') ADVANCE(1063);
+      END_STATE();
+    case 1003:
+      if (lookahead == 'r') ADVANCE(1064);
+      END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_quieting);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'e') ADVANCE(1065);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 1007:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 1009:
+      if (lookahead == 'e') ADVANCE(1066);
+      END_STATE();
+    case 1010:
+      if (lookahead == 'd') ADVANCE(1067);
+      END_STATE();
+    case 1011:
+      if (lookahead == 'o') ADVANCE(1068);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'i') ADVANCE(1069);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1070);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'i') ADVANCE(1071);
+      END_STATE();
+    case 1015:
+      if (lookahead == 'o') ADVANCE(1072);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'e') ADVANCE(1073);
+      END_STATE();
+    case 1017:
+      if (lookahead == 'o') ADVANCE(1074);
+      END_STATE();
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 1019:
+      if (lookahead == 'i') ADVANCE(1075);
+      END_STATE();
+    case 1020:
+      if (lookahead == 's') ADVANCE(1076);
+      END_STATE();
+    case 1021:
+      if (lookahead == 'e') ADVANCE(1077);
+      END_STATE();
+    case 1022:
+      if (lookahead == 'i') ADVANCE(1078);
+      END_STATE();
+    case 1023:
+      if (lookahead == 'u') ADVANCE(1079);
+      END_STATE();
+    case 1024:
+      if (lookahead == 'd') ADVANCE(1080);
+      END_STATE();
+    case 1025:
+      if (lookahead == 'v') ADVANCE(1081);
+      END_STATE();
+    case 1026:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1082);
+      END_STATE();
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1028:
+      if (lookahead == 't') ADVANCE(1083);
+      END_STATE();
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1031:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1032:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1034:
+      if (lookahead == 'n') ADVANCE(1084);
+      END_STATE();
+    case 1035:
+      if (lookahead == 'd') ADVANCE(1085);
+      END_STATE();
+    case 1036:
+      if (lookahead == 'r') ADVANCE(1086);
+      END_STATE();
     case 1037:
-      if (lookahead == 'v') ADVANCE(1042);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1038:
-      if (lookahead == 'v') ADVANCE(1043);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1039:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'e') ADVANCE(1087);
       END_STATE();
     case 1040:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1041:
-      if (lookahead == 'e') ADVANCE(1044);
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
     case 1042:
-      if (lookahead == 'i') ADVANCE(1045);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1043:
-      if (lookahead == 'i') ADVANCE(1046);
+      if (lookahead == 't') ADVANCE(1089);
       END_STATE();
     case 1044:
-      if (lookahead == 'r') ADVANCE(1047);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1045:
-      if (lookahead == 't') ADVANCE(1048);
+      if (lookahead == 'y') ADVANCE(1090);
       END_STATE();
     case 1046:
-      if (lookahead == 't') ADVANCE(1049);
+      if (lookahead == 'e') ADVANCE(1091);
       END_STATE();
     case 1047:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1048:
-      if (lookahead == 'y') ADVANCE(1050);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1049:
-      if (lookahead == 'y') ADVANCE(1051);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1050:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'r') ADVANCE(1092);
       END_STATE();
     case 1051:
+      if (lookahead == 'n') ADVANCE(1093);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1053:
+      if (lookahead == 'i') ADVANCE(1094);
+      END_STATE();
+    case 1054:
+      if (lookahead == 't') ADVANCE(1095);
+      END_STATE();
+    case 1055:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1056:
+      if (lookahead == 'i') ADVANCE(1096);
+      END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1058:
+      if (lookahead == 'e') ADVANCE(1097);
+      END_STATE();
+    case 1059:
+      if (lookahead == 'n') ADVANCE(1098);
+      END_STATE();
+    case 1060:
+      if (lookahead == 'i') ADVANCE(1099);
+      END_STATE();
+    case 1061:
+      if (lookahead == 'i') ADVANCE(1100);
+      END_STATE();
+    case 1062:
+      if (lookahead == 'i') ADVANCE(1101);
+      END_STATE();
+    case 1063:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'a') ADVANCE(1102);
+      END_STATE();
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1066:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1067:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1068:
+      if (lookahead == 'n') ADVANCE(1103);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'l') ADVANCE(1104);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'a') ADVANCE(1105);
+      END_STATE();
+    case 1071:
+      if (lookahead == 't') ADVANCE(1106);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'n') ADVANCE(1107);
+      END_STATE();
+    case 1073:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1074:
+      if (lookahead == 's') ADVANCE(1108);
+      END_STATE();
+    case 1075:
+      if (lookahead == 't') ADVANCE(1109);
+      END_STATE();
+    case 1076:
+      if (lookahead == 'e') ADVANCE(1110);
+      END_STATE();
+    case 1077:
+      if (lookahead == 's') ADVANCE(1111);
+      END_STATE();
+    case 1078:
+      if (lookahead == 'a') ADVANCE(1112);
+      END_STATE();
+    case 1079:
+      if (lookahead == 'r') ADVANCE(1113);
+      END_STATE();
+    case 1080:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1081:
+      if (lookahead == 'e') ADVANCE(1114);
+      END_STATE();
+    case 1082:
+      if (lookahead == 'e') ADVANCE(1115);
+      END_STATE();
+    case 1083:
+      if (lookahead == 'h') ADVANCE(1116);
+      END_STATE();
+    case 1084:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1085:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1086:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1087:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1088:
+      if (lookahead == 'o') ADVANCE(1117);
+      END_STATE();
+    case 1089:
+      if (lookahead == 'y') ADVANCE(1118);
+      END_STATE();
+    case 1090:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1091:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1092:
+      if (lookahead == 'b') ADVANCE(1119);
+      END_STATE();
+    case 1093:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      END_STATE();
+    case 1094:
+      if (lookahead == 's') ADVANCE(1120);
+      END_STATE();
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1096:
+      if (lookahead == 'o') ADVANCE(1121);
+      END_STATE();
+    case 1097:
+      if (lookahead == 'n') ADVANCE(1122);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'a') ADVANCE(1123);
+      END_STATE();
+    case 1099:
+      if (lookahead == 's') ADVANCE(1124);
+      END_STATE();
+    case 1100:
+      if (lookahead == 't') ADVANCE(1125);
+      END_STATE();
+    case 1101:
+      if (lookahead == 'e') ADVANCE(1126);
+      END_STATE();
+    case 1102:
+      if (lookahead == 'l') ADVANCE(1127);
+      END_STATE();
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
+    case 1104:
+      if (lookahead == 'i') ADVANCE(1128);
+      END_STATE();
+    case 1105:
+      if (lookahead == 'l') ADVANCE(1129);
+      END_STATE();
+    case 1106:
+      if (lookahead == 'y') ADVANCE(1130);
+      END_STATE();
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1108:
+      if (lookahead == 's') ADVANCE(1131);
+      END_STATE();
+    case 1109:
+      if (lookahead == 'y') ADVANCE(1132);
+      END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1111:
+      if (lookahead == 's') ADVANCE(1133);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'm') ADVANCE(1134);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'e') ADVANCE(1135);
+      END_STATE();
+    case 1114:
+      if (lookahead == 'r') ADVANCE(1136);
+      END_STATE();
+    case 1115:
+      if (lookahead == 'r') ADVANCE(1137);
+      END_STATE();
+    case 1116:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1138);
+      END_STATE();
+    case 1117:
+      if (lookahead == 'n') ADVANCE(1139);
+      END_STATE();
+    case 1118:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1119:
+      if (lookahead == 'a') ADVANCE(1140);
+      END_STATE();
+    case 1120:
+      if (lookahead == 't') ADVANCE(1141);
+      END_STATE();
+    case 1121:
+      if (lookahead == 'n') ADVANCE(1142);
+      END_STATE();
+    case 1122:
+      if (lookahead == 't') ADVANCE(1143);
+      END_STATE();
+    case 1123:
+      if (lookahead == 'l') ADVANCE(1144);
+      END_STATE();
+    case 1124:
+      if (lookahead == 't') ADVANCE(1145);
+      END_STATE();
+    case 1125:
+      if (lookahead == 'y') ADVANCE(1146);
+      END_STATE();
+    case 1126:
+      if (lookahead == 'r') ADVANCE(1147);
+      END_STATE();
+    case 1127:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1128:
+      if (lookahead == 't') ADVANCE(1148);
+      END_STATE();
+    case 1129:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1130:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1131:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1132:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1133:
+      if (lookahead == 'e') ADVANCE(1149);
+      END_STATE();
+    case 1134:
+      if (lookahead == 'e') ADVANCE(1150);
+      END_STATE();
+    case 1135:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1137:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1138:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1140:
+      if (lookahead == 'n') ADVANCE(1151);
+      END_STATE();
+    case 1141:
+      if (lookahead == 'i') ADVANCE(1152);
+      END_STATE();
+    case 1142:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1143:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1144:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1145:
+      if (lookahead == 'i') ADVANCE(1153);
+      END_STATE();
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1148:
+      if (lookahead == 'y') ADVANCE(1154);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'd') ADVANCE(1155);
+      END_STATE();
+    case 1150:
+      if (lookahead == 't') ADVANCE(1156);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1152:
+      if (lookahead == 'v') ADVANCE(1157);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'v') ADVANCE(1158);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1155:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'e') ADVANCE(1159);
+      END_STATE();
+    case 1157:
+      if (lookahead == 'i') ADVANCE(1160);
+      END_STATE();
+    case 1158:
+      if (lookahead == 'i') ADVANCE(1161);
+      END_STATE();
+    case 1159:
+      if (lookahead == 'r') ADVANCE(1162);
+      END_STATE();
+    case 1160:
+      if (lookahead == 't') ADVANCE(1163);
+      END_STATE();
+    case 1161:
+      if (lookahead == 't') ADVANCE(1164);
+      END_STATE();
+    case 1162:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'y') ADVANCE(1165);
+      END_STATE();
+    case 1164:
+      if (lookahead == 'y') ADVANCE(1166);
+      END_STATE();
+    case 1165:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1166:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8109,6 +8648,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
+    [anon_sym_link] = ACTIONS(1),
     [anon_sym_variant] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
@@ -8209,6 +8749,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_hop] = ACTIONS(1),
+    [anon_sym_profile] = ACTIONS(1),
+    [anon_sym_distance] = ACTIONS(1),
+    [anon_sym_k_DASHfactor] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
+    [anon_sym_need] = ACTIONS(1),
+    [anon_sym_model] = ACTIONS(1),
+    [anon_sym_coverage] = ACTIONS(1),
     [anon_sym_take] = ACTIONS(1),
     [anon_sym_put] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
@@ -8239,7 +8787,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
-    [anon_sym_distance] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
@@ -8256,8 +8803,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
+    [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
     [anon_sym_carrier] = ACTIONS(1),
+    [anon_sym_cascade] = ACTIONS(1),
+    [anon_sym_city] = ACTIONS(1),
     [anon_sym_clad] = ACTIONS(1),
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
@@ -8273,9 +8823,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(1),
     [anon_sym_for] = ACTIONS(1),
     [anon_sym_forward] = ACTIONS(1),
+    [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
+    [anon_sym_hata_DASHopen] = ACTIONS(1),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(1),
+    [anon_sym_hata_DASHurban] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
@@ -8292,12 +8846,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
+    [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_out] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
     [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
+    [anon_sym_places] = ACTIONS(1),
     [anon_sym_public] = ACTIONS(1),
+    [anon_sym_quiet_DASHrural] = ACTIONS(1),
+    [anon_sym_quieting] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
@@ -8305,17 +8863,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
+    [anon_sym_residential] = ACTIONS(1),
+    [anon_sym_rural] = ACTIONS(1),
     [anon_sym_series] = ACTIONS(1),
     [anon_sym_shared] = ACTIONS(1),
     [anon_sym_sheet] = ACTIONS(1),
     [anon_sym_shunt] = ACTIONS(1),
     [anon_sym_sinad] = ACTIONS(1),
     [anon_sym_since] = ACTIONS(1),
+    [anon_sym_snr] = ACTIONS(1),
+    [anon_sym_spread] = ACTIONS(1),
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
@@ -8448,6 +9011,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
@@ -8548,6 +9112,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_take] = ACTIONS(11),
     [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
@@ -8578,7 +9150,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -8595,8 +9166,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -8612,9 +9186,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -8631,12 +9209,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
     [anon_sym_public] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8644,17 +9226,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -8691,6 +9278,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
@@ -8791,6 +9379,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_take] = ACTIONS(25),
     [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
@@ -8821,7 +9417,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -8838,8 +9433,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -8855,9 +9453,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
@@ -8874,12 +9476,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
+    [anon_sym_places] = ACTIONS(25),
     [anon_sym_public] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8887,17 +9493,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -9015,6 +9626,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
@@ -9115,6 +9727,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_take] = ACTIONS(25),
     [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
@@ -9145,7 +9765,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -9162,8 +9781,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -9179,9 +9801,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
@@ -9198,12 +9824,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
+    [anon_sym_places] = ACTIONS(25),
     [anon_sym_public] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -9211,17 +9841,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -9346,6 +9981,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
@@ -9446,6 +10082,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_hop] = ACTIONS(41),
+    [anon_sym_profile] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_k_DASHfactor] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
+    [anon_sym_need] = ACTIONS(41),
+    [anon_sym_model] = ACTIONS(41),
+    [anon_sym_coverage] = ACTIONS(41),
     [anon_sym_take] = ACTIONS(41),
     [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
@@ -9476,7 +10120,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
-    [anon_sym_distance] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
@@ -9493,8 +10136,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
+    [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_cascade] = ACTIONS(41),
+    [anon_sym_city] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
@@ -9510,9 +10156,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_hata_DASHopen] = ACTIONS(41),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(41),
+    [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -9529,12 +10179,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_places] = ACTIONS(41),
     [anon_sym_public] = ACTIONS(41),
+    [anon_sym_quiet_DASHrural] = ACTIONS(41),
+    [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9542,17 +10196,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_residential] = ACTIONS(41),
+    [anon_sym_rural] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
+    [anon_sym_snr] = ACTIONS(41),
+    [anon_sym_spread] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -9603,6 +10262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
@@ -9703,6 +10363,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_hop] = ACTIONS(41),
+    [anon_sym_profile] = ACTIONS(41),
+    [anon_sym_distance] = ACTIONS(41),
+    [anon_sym_k_DASHfactor] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
+    [anon_sym_need] = ACTIONS(41),
+    [anon_sym_model] = ACTIONS(41),
+    [anon_sym_coverage] = ACTIONS(41),
     [anon_sym_take] = ACTIONS(41),
     [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
@@ -9733,7 +10401,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
-    [anon_sym_distance] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
@@ -9750,8 +10417,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
+    [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
     [anon_sym_carrier] = ACTIONS(41),
+    [anon_sym_cascade] = ACTIONS(41),
+    [anon_sym_city] = ACTIONS(41),
     [anon_sym_clad] = ACTIONS(41),
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
@@ -9767,9 +10437,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(41),
     [anon_sym_for] = ACTIONS(41),
     [anon_sym_forward] = ACTIONS(41),
+    [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
+    [anon_sym_hata_DASHopen] = ACTIONS(41),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(41),
+    [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -9786,12 +10460,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_places] = ACTIONS(41),
     [anon_sym_public] = ACTIONS(41),
+    [anon_sym_quiet_DASHrural] = ACTIONS(41),
+    [anon_sym_quieting] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9799,17 +10477,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
+    [anon_sym_residential] = ACTIONS(41),
+    [anon_sym_rural] = ACTIONS(41),
     [anon_sym_series] = ACTIONS(41),
     [anon_sym_shared] = ACTIONS(41),
     [anon_sym_sheet] = ACTIONS(41),
     [anon_sym_shunt] = ACTIONS(41),
     [anon_sym_sinad] = ACTIONS(41),
     [anon_sym_since] = ACTIONS(41),
+    [anon_sym_snr] = ACTIONS(41),
+    [anon_sym_spread] = ACTIONS(41),
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -9860,6 +10543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
+    [anon_sym_link] = ACTIONS(58),
     [anon_sym_variant] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
@@ -9960,6 +10644,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_hop] = ACTIONS(58),
+    [anon_sym_profile] = ACTIONS(58),
+    [anon_sym_distance] = ACTIONS(58),
+    [anon_sym_k_DASHfactor] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
+    [anon_sym_need] = ACTIONS(58),
+    [anon_sym_model] = ACTIONS(58),
+    [anon_sym_coverage] = ACTIONS(58),
     [anon_sym_take] = ACTIONS(58),
     [anon_sym_put] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
@@ -9990,7 +10682,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
-    [anon_sym_distance] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
@@ -10007,8 +10698,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
+    [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
     [anon_sym_carrier] = ACTIONS(58),
+    [anon_sym_cascade] = ACTIONS(58),
+    [anon_sym_city] = ACTIONS(58),
     [anon_sym_clad] = ACTIONS(58),
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
@@ -10024,9 +10718,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(58),
     [anon_sym_for] = ACTIONS(58),
     [anon_sym_forward] = ACTIONS(58),
+    [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
+    [anon_sym_hata_DASHopen] = ACTIONS(58),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(58),
+    [anon_sym_hata_DASHurban] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
@@ -10043,12 +10741,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
+    [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_out] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
     [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
+    [anon_sym_places] = ACTIONS(58),
     [anon_sym_public] = ACTIONS(58),
+    [anon_sym_quiet_DASHrural] = ACTIONS(58),
+    [anon_sym_quieting] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
@@ -10056,17 +10758,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
+    [anon_sym_residential] = ACTIONS(58),
+    [anon_sym_rural] = ACTIONS(58),
     [anon_sym_series] = ACTIONS(58),
     [anon_sym_shared] = ACTIONS(58),
     [anon_sym_sheet] = ACTIONS(58),
     [anon_sym_shunt] = ACTIONS(58),
     [anon_sym_sinad] = ACTIONS(58),
     [anon_sym_since] = ACTIONS(58),
+    [anon_sym_snr] = ACTIONS(58),
+    [anon_sym_spread] = ACTIONS(58),
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
@@ -10122,6 +10829,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
+    [anon_sym_link] = ACTIONS(87),
     [anon_sym_variant] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
@@ -10222,6 +10930,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_hop] = ACTIONS(87),
+    [anon_sym_profile] = ACTIONS(87),
+    [anon_sym_distance] = ACTIONS(87),
+    [anon_sym_k_DASHfactor] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
+    [anon_sym_need] = ACTIONS(87),
+    [anon_sym_model] = ACTIONS(87),
+    [anon_sym_coverage] = ACTIONS(87),
     [anon_sym_take] = ACTIONS(87),
     [anon_sym_put] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
@@ -10252,7 +10968,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
-    [anon_sym_distance] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
@@ -10269,8 +10984,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
+    [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
     [anon_sym_carrier] = ACTIONS(90),
+    [anon_sym_cascade] = ACTIONS(90),
+    [anon_sym_city] = ACTIONS(90),
     [anon_sym_clad] = ACTIONS(90),
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
@@ -10286,9 +11004,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(90),
     [anon_sym_for] = ACTIONS(90),
     [anon_sym_forward] = ACTIONS(90),
+    [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
+    [anon_sym_hata_DASHopen] = ACTIONS(90),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(90),
+    [anon_sym_hata_DASHurban] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
@@ -10305,12 +11027,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
+    [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_out] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
     [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
+    [anon_sym_places] = ACTIONS(90),
     [anon_sym_public] = ACTIONS(90),
+    [anon_sym_quiet_DASHrural] = ACTIONS(90),
+    [anon_sym_quieting] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
@@ -10318,17 +11044,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
+    [anon_sym_residential] = ACTIONS(90),
+    [anon_sym_rural] = ACTIONS(90),
     [anon_sym_series] = ACTIONS(90),
     [anon_sym_shared] = ACTIONS(90),
     [anon_sym_sheet] = ACTIONS(90),
     [anon_sym_shunt] = ACTIONS(90),
     [anon_sym_sinad] = ACTIONS(90),
     [anon_sym_since] = ACTIONS(90),
+    [anon_sym_snr] = ACTIONS(90),
+    [anon_sym_spread] = ACTIONS(90),
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
@@ -10378,6 +11109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
@@ -10478,6 +11210,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_take] = ACTIONS(11),
     [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
@@ -10508,7 +11248,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -10525,8 +11264,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -10542,9 +11284,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -10561,12 +11307,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
     [anon_sym_public] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10574,17 +11324,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -10634,6 +11389,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
@@ -10734,6 +11490,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_take] = ACTIONS(11),
     [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
@@ -10764,7 +11528,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -10781,8 +11544,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -10798,9 +11564,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -10817,12 +11587,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
     [anon_sym_public] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10830,17 +11604,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -10890,6 +11669,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
@@ -10990,6 +11770,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_hop] = ACTIONS(11),
+    [anon_sym_profile] = ACTIONS(11),
+    [anon_sym_distance] = ACTIONS(11),
+    [anon_sym_k_DASHfactor] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
+    [anon_sym_need] = ACTIONS(11),
+    [anon_sym_model] = ACTIONS(11),
+    [anon_sym_coverage] = ACTIONS(11),
     [anon_sym_take] = ACTIONS(11),
     [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
@@ -11020,7 +11808,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
-    [anon_sym_distance] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
@@ -11037,8 +11824,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
+    [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
     [anon_sym_carrier] = ACTIONS(13),
+    [anon_sym_cascade] = ACTIONS(13),
+    [anon_sym_city] = ACTIONS(13),
     [anon_sym_clad] = ACTIONS(13),
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
@@ -11054,9 +11844,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(13),
     [anon_sym_for] = ACTIONS(13),
     [anon_sym_forward] = ACTIONS(13),
+    [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
+    [anon_sym_hata_DASHopen] = ACTIONS(13),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(13),
+    [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -11073,12 +11867,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_places] = ACTIONS(13),
     [anon_sym_public] = ACTIONS(13),
+    [anon_sym_quiet_DASHrural] = ACTIONS(13),
+    [anon_sym_quieting] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -11086,17 +11884,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
+    [anon_sym_residential] = ACTIONS(13),
+    [anon_sym_rural] = ACTIONS(13),
     [anon_sym_series] = ACTIONS(13),
     [anon_sym_shared] = ACTIONS(13),
     [anon_sym_sheet] = ACTIONS(13),
     [anon_sym_shunt] = ACTIONS(13),
     [anon_sym_sinad] = ACTIONS(13),
     [anon_sym_since] = ACTIONS(13),
+    [anon_sym_snr] = ACTIONS(13),
+    [anon_sym_spread] = ACTIONS(13),
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -11133,6 +11936,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
+    [anon_sym_link] = ACTIONS(117),
     [anon_sym_variant] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
@@ -11233,6 +12037,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_hop] = ACTIONS(117),
+    [anon_sym_profile] = ACTIONS(117),
+    [anon_sym_distance] = ACTIONS(117),
+    [anon_sym_k_DASHfactor] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
+    [anon_sym_need] = ACTIONS(117),
+    [anon_sym_model] = ACTIONS(117),
+    [anon_sym_coverage] = ACTIONS(117),
     [anon_sym_take] = ACTIONS(117),
     [anon_sym_put] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
@@ -11263,7 +12075,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
-    [anon_sym_distance] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
@@ -11280,8 +12091,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
+    [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
     [anon_sym_carrier] = ACTIONS(117),
+    [anon_sym_cascade] = ACTIONS(117),
+    [anon_sym_city] = ACTIONS(117),
     [anon_sym_clad] = ACTIONS(117),
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
@@ -11297,9 +12111,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(117),
     [anon_sym_for] = ACTIONS(117),
     [anon_sym_forward] = ACTIONS(117),
+    [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
+    [anon_sym_hata_DASHopen] = ACTIONS(117),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(117),
+    [anon_sym_hata_DASHurban] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
@@ -11316,12 +12134,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
+    [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_out] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
     [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
+    [anon_sym_places] = ACTIONS(117),
     [anon_sym_public] = ACTIONS(117),
+    [anon_sym_quiet_DASHrural] = ACTIONS(117),
+    [anon_sym_quieting] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
@@ -11329,17 +12151,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
+    [anon_sym_residential] = ACTIONS(117),
+    [anon_sym_rural] = ACTIONS(117),
     [anon_sym_series] = ACTIONS(117),
     [anon_sym_shared] = ACTIONS(117),
     [anon_sym_sheet] = ACTIONS(117),
     [anon_sym_shunt] = ACTIONS(117),
     [anon_sym_sinad] = ACTIONS(117),
     [anon_sym_since] = ACTIONS(117),
+    [anon_sym_snr] = ACTIONS(117),
+    [anon_sym_spread] = ACTIONS(117),
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
@@ -11386,6 +12213,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
@@ -11486,6 +12314,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_hop] = ACTIONS(131),
+    [anon_sym_profile] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_k_DASHfactor] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
+    [anon_sym_need] = ACTIONS(131),
+    [anon_sym_model] = ACTIONS(131),
+    [anon_sym_coverage] = ACTIONS(131),
     [anon_sym_take] = ACTIONS(131),
     [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
@@ -11516,7 +12352,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
-    [anon_sym_distance] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
@@ -11533,8 +12368,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
+    [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_cascade] = ACTIONS(131),
+    [anon_sym_city] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
@@ -11550,9 +12388,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_hata_DASHopen] = ACTIONS(131),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(131),
+    [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -11569,12 +12411,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_places] = ACTIONS(131),
     [anon_sym_public] = ACTIONS(131),
+    [anon_sym_quiet_DASHrural] = ACTIONS(131),
+    [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -11582,17 +12428,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_residential] = ACTIONS(131),
+    [anon_sym_rural] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
+    [anon_sym_snr] = ACTIONS(131),
+    [anon_sym_spread] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -11639,6 +12490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
@@ -11739,6 +12591,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_take] = ACTIONS(25),
     [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
@@ -11769,7 +12629,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -11786,8 +12645,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -11803,9 +12665,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -11822,12 +12688,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_places] = ACTIONS(25),
     [anon_sym_public] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -11835,17 +12705,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -11892,6 +12767,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
@@ -11992,6 +12868,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_hop] = ACTIONS(135),
+    [anon_sym_profile] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_k_DASHfactor] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
+    [anon_sym_need] = ACTIONS(135),
+    [anon_sym_model] = ACTIONS(135),
+    [anon_sym_coverage] = ACTIONS(135),
     [anon_sym_take] = ACTIONS(135),
     [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
@@ -12022,7 +12906,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
-    [anon_sym_distance] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
@@ -12039,8 +12922,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
+    [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_cascade] = ACTIONS(135),
+    [anon_sym_city] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
@@ -12056,9 +12942,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_hata_DASHopen] = ACTIONS(135),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(135),
+    [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -12075,12 +12965,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_places] = ACTIONS(135),
     [anon_sym_public] = ACTIONS(135),
+    [anon_sym_quiet_DASHrural] = ACTIONS(135),
+    [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -12088,17 +12982,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_residential] = ACTIONS(135),
+    [anon_sym_rural] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
+    [anon_sym_snr] = ACTIONS(135),
+    [anon_sym_spread] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -12145,6 +13044,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
@@ -12245,6 +13145,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_hop] = ACTIONS(139),
+    [anon_sym_profile] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_k_DASHfactor] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
+    [anon_sym_need] = ACTIONS(139),
+    [anon_sym_model] = ACTIONS(139),
+    [anon_sym_coverage] = ACTIONS(139),
     [anon_sym_take] = ACTIONS(139),
     [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
@@ -12275,7 +13183,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
-    [anon_sym_distance] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
@@ -12292,8 +13199,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
+    [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_cascade] = ACTIONS(139),
+    [anon_sym_city] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
@@ -12309,9 +13219,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_hata_DASHopen] = ACTIONS(139),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(139),
+    [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -12328,12 +13242,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_places] = ACTIONS(139),
     [anon_sym_public] = ACTIONS(139),
+    [anon_sym_quiet_DASHrural] = ACTIONS(139),
+    [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -12341,17 +13259,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_residential] = ACTIONS(139),
+    [anon_sym_rural] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
+    [anon_sym_snr] = ACTIONS(139),
+    [anon_sym_spread] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -12398,6 +13321,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
@@ -12498,6 +13422,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_hop] = ACTIONS(143),
+    [anon_sym_profile] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_k_DASHfactor] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
+    [anon_sym_need] = ACTIONS(143),
+    [anon_sym_model] = ACTIONS(143),
+    [anon_sym_coverage] = ACTIONS(143),
     [anon_sym_take] = ACTIONS(143),
     [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
@@ -12528,7 +13460,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
-    [anon_sym_distance] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
@@ -12545,8 +13476,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
+    [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_cascade] = ACTIONS(143),
+    [anon_sym_city] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
@@ -12562,9 +13496,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_hata_DASHopen] = ACTIONS(143),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(143),
+    [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -12581,12 +13519,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
+    [anon_sym_places] = ACTIONS(143),
     [anon_sym_public] = ACTIONS(143),
+    [anon_sym_quiet_DASHrural] = ACTIONS(143),
+    [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -12594,17 +13536,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_residential] = ACTIONS(143),
+    [anon_sym_rural] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
+    [anon_sym_snr] = ACTIONS(143),
+    [anon_sym_spread] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -12651,6 +13598,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
@@ -12751,6 +13699,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_hop] = ACTIONS(149),
+    [anon_sym_profile] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_k_DASHfactor] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
+    [anon_sym_need] = ACTIONS(149),
+    [anon_sym_model] = ACTIONS(149),
+    [anon_sym_coverage] = ACTIONS(149),
     [anon_sym_take] = ACTIONS(149),
     [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
@@ -12781,7 +13737,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
-    [anon_sym_distance] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
@@ -12798,8 +13753,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
+    [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_cascade] = ACTIONS(149),
+    [anon_sym_city] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
@@ -12815,9 +13773,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_hata_DASHopen] = ACTIONS(149),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(149),
+    [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -12834,12 +13796,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_places] = ACTIONS(149),
     [anon_sym_public] = ACTIONS(149),
+    [anon_sym_quiet_DASHrural] = ACTIONS(149),
+    [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -12847,17 +13813,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_residential] = ACTIONS(149),
+    [anon_sym_rural] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
+    [anon_sym_snr] = ACTIONS(149),
+    [anon_sym_spread] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -12904,6 +13875,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
@@ -13004,6 +13976,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_hop] = ACTIONS(153),
+    [anon_sym_profile] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_k_DASHfactor] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
+    [anon_sym_need] = ACTIONS(153),
+    [anon_sym_model] = ACTIONS(153),
+    [anon_sym_coverage] = ACTIONS(153),
     [anon_sym_take] = ACTIONS(153),
     [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
@@ -13034,7 +14014,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
-    [anon_sym_distance] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
@@ -13051,8 +14030,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
+    [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_cascade] = ACTIONS(153),
+    [anon_sym_city] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
@@ -13068,9 +14050,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_hata_DASHopen] = ACTIONS(153),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(153),
+    [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -13087,12 +14073,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_places] = ACTIONS(153),
     [anon_sym_public] = ACTIONS(153),
+    [anon_sym_quiet_DASHrural] = ACTIONS(153),
+    [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -13100,17 +14090,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_residential] = ACTIONS(153),
+    [anon_sym_rural] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
+    [anon_sym_snr] = ACTIONS(153),
+    [anon_sym_spread] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -13157,6 +14152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
@@ -13257,6 +14253,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_hop] = ACTIONS(157),
+    [anon_sym_profile] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_k_DASHfactor] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
+    [anon_sym_need] = ACTIONS(157),
+    [anon_sym_model] = ACTIONS(157),
+    [anon_sym_coverage] = ACTIONS(157),
     [anon_sym_take] = ACTIONS(157),
     [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
@@ -13287,7 +14291,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
-    [anon_sym_distance] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
@@ -13304,8 +14307,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
+    [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_cascade] = ACTIONS(157),
+    [anon_sym_city] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
@@ -13321,9 +14327,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_hata_DASHopen] = ACTIONS(157),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(157),
+    [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -13340,12 +14350,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_places] = ACTIONS(157),
     [anon_sym_public] = ACTIONS(157),
+    [anon_sym_quiet_DASHrural] = ACTIONS(157),
+    [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -13353,17 +14367,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_residential] = ACTIONS(157),
+    [anon_sym_rural] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
+    [anon_sym_snr] = ACTIONS(157),
+    [anon_sym_spread] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -13410,6 +14429,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
@@ -13510,6 +14530,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_hop] = ACTIONS(161),
+    [anon_sym_profile] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_k_DASHfactor] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
+    [anon_sym_need] = ACTIONS(161),
+    [anon_sym_model] = ACTIONS(161),
+    [anon_sym_coverage] = ACTIONS(161),
     [anon_sym_take] = ACTIONS(161),
     [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
@@ -13540,7 +14568,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
-    [anon_sym_distance] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
@@ -13557,8 +14584,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
+    [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_cascade] = ACTIONS(161),
+    [anon_sym_city] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
@@ -13574,9 +14604,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_hata_DASHopen] = ACTIONS(161),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(161),
+    [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -13593,12 +14627,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_places] = ACTIONS(161),
     [anon_sym_public] = ACTIONS(161),
+    [anon_sym_quiet_DASHrural] = ACTIONS(161),
+    [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -13606,17 +14644,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_residential] = ACTIONS(161),
+    [anon_sym_rural] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
+    [anon_sym_snr] = ACTIONS(161),
+    [anon_sym_spread] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -13664,6 +14707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
+    [anon_sym_link] = ACTIONS(165),
     [anon_sym_variant] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
@@ -13764,6 +14808,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_hop] = ACTIONS(165),
+    [anon_sym_profile] = ACTIONS(165),
+    [anon_sym_distance] = ACTIONS(165),
+    [anon_sym_k_DASHfactor] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
+    [anon_sym_need] = ACTIONS(165),
+    [anon_sym_model] = ACTIONS(165),
+    [anon_sym_coverage] = ACTIONS(165),
     [anon_sym_take] = ACTIONS(165),
     [anon_sym_put] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
@@ -13794,7 +14846,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
-    [anon_sym_distance] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
@@ -13811,8 +14862,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
+    [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
     [anon_sym_carrier] = ACTIONS(165),
+    [anon_sym_cascade] = ACTIONS(165),
+    [anon_sym_city] = ACTIONS(165),
     [anon_sym_clad] = ACTIONS(165),
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
@@ -13828,9 +14882,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(165),
     [anon_sym_for] = ACTIONS(165),
     [anon_sym_forward] = ACTIONS(165),
+    [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
+    [anon_sym_hata_DASHopen] = ACTIONS(165),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(165),
+    [anon_sym_hata_DASHurban] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
@@ -13847,12 +14905,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
+    [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_out] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
     [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
+    [anon_sym_places] = ACTIONS(165),
     [anon_sym_public] = ACTIONS(165),
+    [anon_sym_quiet_DASHrural] = ACTIONS(165),
+    [anon_sym_quieting] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
@@ -13860,17 +14922,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
+    [anon_sym_residential] = ACTIONS(165),
+    [anon_sym_rural] = ACTIONS(165),
     [anon_sym_series] = ACTIONS(165),
     [anon_sym_shared] = ACTIONS(165),
     [anon_sym_sheet] = ACTIONS(165),
     [anon_sym_shunt] = ACTIONS(165),
     [anon_sym_sinad] = ACTIONS(165),
     [anon_sym_since] = ACTIONS(165),
+    [anon_sym_snr] = ACTIONS(165),
+    [anon_sym_spread] = ACTIONS(165),
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
@@ -13915,6 +14982,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
+    [anon_sym_link] = ACTIONS(173),
     [anon_sym_variant] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
@@ -14015,6 +15083,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_hop] = ACTIONS(173),
+    [anon_sym_profile] = ACTIONS(173),
+    [anon_sym_distance] = ACTIONS(173),
+    [anon_sym_k_DASHfactor] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
+    [anon_sym_need] = ACTIONS(173),
+    [anon_sym_model] = ACTIONS(173),
+    [anon_sym_coverage] = ACTIONS(173),
     [anon_sym_take] = ACTIONS(173),
     [anon_sym_put] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
@@ -14045,7 +15121,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
-    [anon_sym_distance] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
@@ -14062,8 +15137,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
+    [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
     [anon_sym_carrier] = ACTIONS(173),
+    [anon_sym_cascade] = ACTIONS(173),
+    [anon_sym_city] = ACTIONS(173),
     [anon_sym_clad] = ACTIONS(173),
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
@@ -14079,9 +15157,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(173),
     [anon_sym_for] = ACTIONS(173),
     [anon_sym_forward] = ACTIONS(173),
+    [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
+    [anon_sym_hata_DASHopen] = ACTIONS(173),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(173),
+    [anon_sym_hata_DASHurban] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
@@ -14098,12 +15180,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
+    [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_out] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
     [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
+    [anon_sym_places] = ACTIONS(173),
     [anon_sym_public] = ACTIONS(173),
+    [anon_sym_quiet_DASHrural] = ACTIONS(173),
+    [anon_sym_quieting] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
@@ -14111,17 +15197,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
+    [anon_sym_residential] = ACTIONS(173),
+    [anon_sym_rural] = ACTIONS(173),
     [anon_sym_series] = ACTIONS(173),
     [anon_sym_shared] = ACTIONS(173),
     [anon_sym_sheet] = ACTIONS(173),
     [anon_sym_shunt] = ACTIONS(173),
     [anon_sym_sinad] = ACTIONS(173),
     [anon_sym_since] = ACTIONS(173),
+    [anon_sym_snr] = ACTIONS(173),
+    [anon_sym_spread] = ACTIONS(173),
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
@@ -14166,6 +15257,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
@@ -14266,6 +15358,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_hop] = ACTIONS(157),
+    [anon_sym_profile] = ACTIONS(157),
+    [anon_sym_distance] = ACTIONS(157),
+    [anon_sym_k_DASHfactor] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
+    [anon_sym_need] = ACTIONS(157),
+    [anon_sym_model] = ACTIONS(157),
+    [anon_sym_coverage] = ACTIONS(157),
     [anon_sym_take] = ACTIONS(157),
     [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
@@ -14296,7 +15396,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
-    [anon_sym_distance] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
@@ -14313,8 +15412,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
+    [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
     [anon_sym_carrier] = ACTIONS(157),
+    [anon_sym_cascade] = ACTIONS(157),
+    [anon_sym_city] = ACTIONS(157),
     [anon_sym_clad] = ACTIONS(157),
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
@@ -14330,9 +15432,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(157),
     [anon_sym_for] = ACTIONS(157),
     [anon_sym_forward] = ACTIONS(157),
+    [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
+    [anon_sym_hata_DASHopen] = ACTIONS(157),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(157),
+    [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -14349,12 +15455,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_places] = ACTIONS(157),
     [anon_sym_public] = ACTIONS(157),
+    [anon_sym_quiet_DASHrural] = ACTIONS(157),
+    [anon_sym_quieting] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -14362,17 +15472,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
+    [anon_sym_residential] = ACTIONS(157),
+    [anon_sym_rural] = ACTIONS(157),
     [anon_sym_series] = ACTIONS(157),
     [anon_sym_shared] = ACTIONS(157),
     [anon_sym_sheet] = ACTIONS(157),
     [anon_sym_shunt] = ACTIONS(157),
     [anon_sym_sinad] = ACTIONS(157),
     [anon_sym_since] = ACTIONS(157),
+    [anon_sym_snr] = ACTIONS(157),
+    [anon_sym_spread] = ACTIONS(157),
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -14417,6 +15532,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
@@ -14517,6 +15633,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_hop] = ACTIONS(153),
+    [anon_sym_profile] = ACTIONS(153),
+    [anon_sym_distance] = ACTIONS(153),
+    [anon_sym_k_DASHfactor] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
+    [anon_sym_need] = ACTIONS(153),
+    [anon_sym_model] = ACTIONS(153),
+    [anon_sym_coverage] = ACTIONS(153),
     [anon_sym_take] = ACTIONS(153),
     [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
@@ -14547,7 +15671,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
-    [anon_sym_distance] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
@@ -14564,8 +15687,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
+    [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
     [anon_sym_carrier] = ACTIONS(153),
+    [anon_sym_cascade] = ACTIONS(153),
+    [anon_sym_city] = ACTIONS(153),
     [anon_sym_clad] = ACTIONS(153),
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
@@ -14581,9 +15707,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(153),
     [anon_sym_for] = ACTIONS(153),
     [anon_sym_forward] = ACTIONS(153),
+    [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
+    [anon_sym_hata_DASHopen] = ACTIONS(153),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(153),
+    [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -14600,12 +15730,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_places] = ACTIONS(153),
     [anon_sym_public] = ACTIONS(153),
+    [anon_sym_quiet_DASHrural] = ACTIONS(153),
+    [anon_sym_quieting] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -14613,17 +15747,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
+    [anon_sym_residential] = ACTIONS(153),
+    [anon_sym_rural] = ACTIONS(153),
     [anon_sym_series] = ACTIONS(153),
     [anon_sym_shared] = ACTIONS(153),
     [anon_sym_sheet] = ACTIONS(153),
     [anon_sym_shunt] = ACTIONS(153),
     [anon_sym_sinad] = ACTIONS(153),
     [anon_sym_since] = ACTIONS(153),
+    [anon_sym_snr] = ACTIONS(153),
+    [anon_sym_spread] = ACTIONS(153),
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -14668,6 +15807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
@@ -14768,6 +15908,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_hop] = ACTIONS(131),
+    [anon_sym_profile] = ACTIONS(131),
+    [anon_sym_distance] = ACTIONS(131),
+    [anon_sym_k_DASHfactor] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
+    [anon_sym_need] = ACTIONS(131),
+    [anon_sym_model] = ACTIONS(131),
+    [anon_sym_coverage] = ACTIONS(131),
     [anon_sym_take] = ACTIONS(131),
     [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
@@ -14798,7 +15946,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
-    [anon_sym_distance] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
@@ -14815,8 +15962,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
+    [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
     [anon_sym_carrier] = ACTIONS(131),
+    [anon_sym_cascade] = ACTIONS(131),
+    [anon_sym_city] = ACTIONS(131),
     [anon_sym_clad] = ACTIONS(131),
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
@@ -14832,9 +15982,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(131),
     [anon_sym_for] = ACTIONS(131),
     [anon_sym_forward] = ACTIONS(131),
+    [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
+    [anon_sym_hata_DASHopen] = ACTIONS(131),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(131),
+    [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -14851,12 +16005,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_places] = ACTIONS(131),
     [anon_sym_public] = ACTIONS(131),
+    [anon_sym_quiet_DASHrural] = ACTIONS(131),
+    [anon_sym_quieting] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -14864,17 +16022,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
+    [anon_sym_residential] = ACTIONS(131),
+    [anon_sym_rural] = ACTIONS(131),
     [anon_sym_series] = ACTIONS(131),
     [anon_sym_shared] = ACTIONS(131),
     [anon_sym_sheet] = ACTIONS(131),
     [anon_sym_shunt] = ACTIONS(131),
     [anon_sym_sinad] = ACTIONS(131),
     [anon_sym_since] = ACTIONS(131),
+    [anon_sym_snr] = ACTIONS(131),
+    [anon_sym_spread] = ACTIONS(131),
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -14919,6 +16082,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
@@ -15019,6 +16183,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_hop] = ACTIONS(135),
+    [anon_sym_profile] = ACTIONS(135),
+    [anon_sym_distance] = ACTIONS(135),
+    [anon_sym_k_DASHfactor] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
+    [anon_sym_need] = ACTIONS(135),
+    [anon_sym_model] = ACTIONS(135),
+    [anon_sym_coverage] = ACTIONS(135),
     [anon_sym_take] = ACTIONS(135),
     [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
@@ -15049,7 +16221,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
-    [anon_sym_distance] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
@@ -15066,8 +16237,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
+    [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
     [anon_sym_carrier] = ACTIONS(135),
+    [anon_sym_cascade] = ACTIONS(135),
+    [anon_sym_city] = ACTIONS(135),
     [anon_sym_clad] = ACTIONS(135),
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
@@ -15083,9 +16257,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(135),
     [anon_sym_for] = ACTIONS(135),
     [anon_sym_forward] = ACTIONS(135),
+    [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
+    [anon_sym_hata_DASHopen] = ACTIONS(135),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(135),
+    [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -15102,12 +16280,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_places] = ACTIONS(135),
     [anon_sym_public] = ACTIONS(135),
+    [anon_sym_quiet_DASHrural] = ACTIONS(135),
+    [anon_sym_quieting] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -15115,17 +16297,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
+    [anon_sym_residential] = ACTIONS(135),
+    [anon_sym_rural] = ACTIONS(135),
     [anon_sym_series] = ACTIONS(135),
     [anon_sym_shared] = ACTIONS(135),
     [anon_sym_sheet] = ACTIONS(135),
     [anon_sym_shunt] = ACTIONS(135),
     [anon_sym_sinad] = ACTIONS(135),
     [anon_sym_since] = ACTIONS(135),
+    [anon_sym_snr] = ACTIONS(135),
+    [anon_sym_spread] = ACTIONS(135),
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -15170,6 +16357,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
@@ -15270,6 +16458,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_hop] = ACTIONS(149),
+    [anon_sym_profile] = ACTIONS(149),
+    [anon_sym_distance] = ACTIONS(149),
+    [anon_sym_k_DASHfactor] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
+    [anon_sym_need] = ACTIONS(149),
+    [anon_sym_model] = ACTIONS(149),
+    [anon_sym_coverage] = ACTIONS(149),
     [anon_sym_take] = ACTIONS(149),
     [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
@@ -15300,7 +16496,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
-    [anon_sym_distance] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
@@ -15317,8 +16512,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
+    [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
     [anon_sym_carrier] = ACTIONS(149),
+    [anon_sym_cascade] = ACTIONS(149),
+    [anon_sym_city] = ACTIONS(149),
     [anon_sym_clad] = ACTIONS(149),
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
@@ -15334,9 +16532,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(149),
     [anon_sym_for] = ACTIONS(149),
     [anon_sym_forward] = ACTIONS(149),
+    [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
+    [anon_sym_hata_DASHopen] = ACTIONS(149),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(149),
+    [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -15353,12 +16555,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_places] = ACTIONS(149),
     [anon_sym_public] = ACTIONS(149),
+    [anon_sym_quiet_DASHrural] = ACTIONS(149),
+    [anon_sym_quieting] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -15366,17 +16572,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
+    [anon_sym_residential] = ACTIONS(149),
+    [anon_sym_rural] = ACTIONS(149),
     [anon_sym_series] = ACTIONS(149),
     [anon_sym_shared] = ACTIONS(149),
     [anon_sym_sheet] = ACTIONS(149),
     [anon_sym_shunt] = ACTIONS(149),
     [anon_sym_sinad] = ACTIONS(149),
     [anon_sym_since] = ACTIONS(149),
+    [anon_sym_snr] = ACTIONS(149),
+    [anon_sym_spread] = ACTIONS(149),
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -15421,6 +16632,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
@@ -15521,6 +16733,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_hop] = ACTIONS(25),
+    [anon_sym_profile] = ACTIONS(25),
+    [anon_sym_distance] = ACTIONS(25),
+    [anon_sym_k_DASHfactor] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
+    [anon_sym_need] = ACTIONS(25),
+    [anon_sym_model] = ACTIONS(25),
+    [anon_sym_coverage] = ACTIONS(25),
     [anon_sym_take] = ACTIONS(25),
     [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
@@ -15551,7 +16771,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
-    [anon_sym_distance] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
@@ -15568,8 +16787,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
+    [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
     [anon_sym_carrier] = ACTIONS(25),
+    [anon_sym_cascade] = ACTIONS(25),
+    [anon_sym_city] = ACTIONS(25),
     [anon_sym_clad] = ACTIONS(25),
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
@@ -15585,9 +16807,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(25),
     [anon_sym_for] = ACTIONS(25),
     [anon_sym_forward] = ACTIONS(25),
+    [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
+    [anon_sym_hata_DASHopen] = ACTIONS(25),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(25),
+    [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -15604,12 +16830,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_places] = ACTIONS(25),
     [anon_sym_public] = ACTIONS(25),
+    [anon_sym_quiet_DASHrural] = ACTIONS(25),
+    [anon_sym_quieting] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -15617,17 +16847,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
+    [anon_sym_residential] = ACTIONS(25),
+    [anon_sym_rural] = ACTIONS(25),
     [anon_sym_series] = ACTIONS(25),
     [anon_sym_shared] = ACTIONS(25),
     [anon_sym_sheet] = ACTIONS(25),
     [anon_sym_shunt] = ACTIONS(25),
     [anon_sym_sinad] = ACTIONS(25),
     [anon_sym_since] = ACTIONS(25),
+    [anon_sym_snr] = ACTIONS(25),
+    [anon_sym_spread] = ACTIONS(25),
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -15672,6 +16907,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
@@ -15772,6 +17008,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_hop] = ACTIONS(143),
+    [anon_sym_profile] = ACTIONS(143),
+    [anon_sym_distance] = ACTIONS(143),
+    [anon_sym_k_DASHfactor] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
+    [anon_sym_need] = ACTIONS(143),
+    [anon_sym_model] = ACTIONS(143),
+    [anon_sym_coverage] = ACTIONS(143),
     [anon_sym_take] = ACTIONS(143),
     [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
@@ -15802,7 +17046,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
-    [anon_sym_distance] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
@@ -15819,8 +17062,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
+    [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
     [anon_sym_carrier] = ACTIONS(143),
+    [anon_sym_cascade] = ACTIONS(143),
+    [anon_sym_city] = ACTIONS(143),
     [anon_sym_clad] = ACTIONS(143),
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
@@ -15836,9 +17082,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(143),
     [anon_sym_for] = ACTIONS(143),
     [anon_sym_forward] = ACTIONS(143),
+    [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
+    [anon_sym_hata_DASHopen] = ACTIONS(143),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(143),
+    [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -15855,12 +17105,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
+    [anon_sym_places] = ACTIONS(143),
     [anon_sym_public] = ACTIONS(143),
+    [anon_sym_quiet_DASHrural] = ACTIONS(143),
+    [anon_sym_quieting] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -15868,17 +17122,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
+    [anon_sym_residential] = ACTIONS(143),
+    [anon_sym_rural] = ACTIONS(143),
     [anon_sym_series] = ACTIONS(143),
     [anon_sym_shared] = ACTIONS(143),
     [anon_sym_sheet] = ACTIONS(143),
     [anon_sym_shunt] = ACTIONS(143),
     [anon_sym_sinad] = ACTIONS(143),
     [anon_sym_since] = ACTIONS(143),
+    [anon_sym_snr] = ACTIONS(143),
+    [anon_sym_spread] = ACTIONS(143),
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -15923,6 +17182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
@@ -16023,6 +17283,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_hop] = ACTIONS(139),
+    [anon_sym_profile] = ACTIONS(139),
+    [anon_sym_distance] = ACTIONS(139),
+    [anon_sym_k_DASHfactor] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
+    [anon_sym_need] = ACTIONS(139),
+    [anon_sym_model] = ACTIONS(139),
+    [anon_sym_coverage] = ACTIONS(139),
     [anon_sym_take] = ACTIONS(139),
     [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
@@ -16053,7 +17321,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
-    [anon_sym_distance] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
@@ -16070,8 +17337,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
+    [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
     [anon_sym_carrier] = ACTIONS(139),
+    [anon_sym_cascade] = ACTIONS(139),
+    [anon_sym_city] = ACTIONS(139),
     [anon_sym_clad] = ACTIONS(139),
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
@@ -16087,9 +17357,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(139),
     [anon_sym_for] = ACTIONS(139),
     [anon_sym_forward] = ACTIONS(139),
+    [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
+    [anon_sym_hata_DASHopen] = ACTIONS(139),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(139),
+    [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -16106,12 +17380,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_places] = ACTIONS(139),
     [anon_sym_public] = ACTIONS(139),
+    [anon_sym_quiet_DASHrural] = ACTIONS(139),
+    [anon_sym_quieting] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -16119,17 +17397,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
+    [anon_sym_residential] = ACTIONS(139),
+    [anon_sym_rural] = ACTIONS(139),
     [anon_sym_series] = ACTIONS(139),
     [anon_sym_shared] = ACTIONS(139),
     [anon_sym_sheet] = ACTIONS(139),
     [anon_sym_shunt] = ACTIONS(139),
     [anon_sym_sinad] = ACTIONS(139),
     [anon_sym_since] = ACTIONS(139),
+    [anon_sym_snr] = ACTIONS(139),
+    [anon_sym_spread] = ACTIONS(139),
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -16174,6 +17457,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
@@ -16274,6 +17558,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_hop] = ACTIONS(161),
+    [anon_sym_profile] = ACTIONS(161),
+    [anon_sym_distance] = ACTIONS(161),
+    [anon_sym_k_DASHfactor] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
+    [anon_sym_need] = ACTIONS(161),
+    [anon_sym_model] = ACTIONS(161),
+    [anon_sym_coverage] = ACTIONS(161),
     [anon_sym_take] = ACTIONS(161),
     [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
@@ -16304,7 +17596,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
-    [anon_sym_distance] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
@@ -16321,8 +17612,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
+    [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
     [anon_sym_carrier] = ACTIONS(161),
+    [anon_sym_cascade] = ACTIONS(161),
+    [anon_sym_city] = ACTIONS(161),
     [anon_sym_clad] = ACTIONS(161),
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
@@ -16338,9 +17632,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(161),
     [anon_sym_for] = ACTIONS(161),
     [anon_sym_forward] = ACTIONS(161),
+    [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
+    [anon_sym_hata_DASHopen] = ACTIONS(161),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(161),
+    [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -16357,12 +17655,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_places] = ACTIONS(161),
     [anon_sym_public] = ACTIONS(161),
+    [anon_sym_quiet_DASHrural] = ACTIONS(161),
+    [anon_sym_quieting] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -16370,17 +17672,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
+    [anon_sym_residential] = ACTIONS(161),
+    [anon_sym_rural] = ACTIONS(161),
     [anon_sym_series] = ACTIONS(161),
     [anon_sym_shared] = ACTIONS(161),
     [anon_sym_sheet] = ACTIONS(161),
     [anon_sym_shunt] = ACTIONS(161),
     [anon_sym_sinad] = ACTIONS(161),
     [anon_sym_since] = ACTIONS(161),
+    [anon_sym_snr] = ACTIONS(161),
+    [anon_sym_spread] = ACTIONS(161),
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -16425,6 +17732,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
+    [anon_sym_link] = ACTIONS(179),
     [anon_sym_variant] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
@@ -16525,6 +17833,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_hop] = ACTIONS(179),
+    [anon_sym_profile] = ACTIONS(179),
+    [anon_sym_distance] = ACTIONS(179),
+    [anon_sym_k_DASHfactor] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
+    [anon_sym_need] = ACTIONS(179),
+    [anon_sym_model] = ACTIONS(179),
+    [anon_sym_coverage] = ACTIONS(179),
     [anon_sym_take] = ACTIONS(179),
     [anon_sym_put] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
@@ -16555,7 +17871,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
-    [anon_sym_distance] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
@@ -16572,8 +17887,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
+    [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
     [anon_sym_carrier] = ACTIONS(179),
+    [anon_sym_cascade] = ACTIONS(179),
+    [anon_sym_city] = ACTIONS(179),
     [anon_sym_clad] = ACTIONS(179),
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
@@ -16589,9 +17907,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(179),
     [anon_sym_for] = ACTIONS(179),
     [anon_sym_forward] = ACTIONS(179),
+    [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
+    [anon_sym_hata_DASHopen] = ACTIONS(179),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(179),
+    [anon_sym_hata_DASHurban] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
@@ -16608,12 +17930,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
+    [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_out] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
     [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
+    [anon_sym_places] = ACTIONS(179),
     [anon_sym_public] = ACTIONS(179),
+    [anon_sym_quiet_DASHrural] = ACTIONS(179),
+    [anon_sym_quieting] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
@@ -16621,17 +17947,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
+    [anon_sym_residential] = ACTIONS(179),
+    [anon_sym_rural] = ACTIONS(179),
     [anon_sym_series] = ACTIONS(179),
     [anon_sym_shared] = ACTIONS(179),
     [anon_sym_sheet] = ACTIONS(179),
     [anon_sym_shunt] = ACTIONS(179),
     [anon_sym_sinad] = ACTIONS(179),
     [anon_sym_since] = ACTIONS(179),
+    [anon_sym_snr] = ACTIONS(179),
+    [anon_sym_spread] = ACTIONS(179),
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
@@ -16672,6 +18003,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
+    [anon_sym_link] = ACTIONS(183),
     [anon_sym_variant] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
@@ -16772,6 +18104,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_hop] = ACTIONS(183),
+    [anon_sym_profile] = ACTIONS(183),
+    [anon_sym_distance] = ACTIONS(183),
+    [anon_sym_k_DASHfactor] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
+    [anon_sym_need] = ACTIONS(183),
+    [anon_sym_model] = ACTIONS(183),
+    [anon_sym_coverage] = ACTIONS(183),
     [anon_sym_take] = ACTIONS(183),
     [anon_sym_put] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
@@ -16802,7 +18142,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
-    [anon_sym_distance] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
@@ -16819,8 +18158,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
+    [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
     [anon_sym_carrier] = ACTIONS(183),
+    [anon_sym_cascade] = ACTIONS(183),
+    [anon_sym_city] = ACTIONS(183),
     [anon_sym_clad] = ACTIONS(183),
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
@@ -16836,9 +18178,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(183),
     [anon_sym_for] = ACTIONS(183),
     [anon_sym_forward] = ACTIONS(183),
+    [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
+    [anon_sym_hata_DASHopen] = ACTIONS(183),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(183),
+    [anon_sym_hata_DASHurban] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
@@ -16855,12 +18201,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
+    [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_out] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
     [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
+    [anon_sym_places] = ACTIONS(183),
     [anon_sym_public] = ACTIONS(183),
+    [anon_sym_quiet_DASHrural] = ACTIONS(183),
+    [anon_sym_quieting] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
@@ -16868,17 +18218,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
+    [anon_sym_residential] = ACTIONS(183),
+    [anon_sym_rural] = ACTIONS(183),
     [anon_sym_series] = ACTIONS(183),
     [anon_sym_shared] = ACTIONS(183),
     [anon_sym_sheet] = ACTIONS(183),
     [anon_sym_shunt] = ACTIONS(183),
     [anon_sym_sinad] = ACTIONS(183),
     [anon_sym_since] = ACTIONS(183),
+    [anon_sym_snr] = ACTIONS(183),
+    [anon_sym_spread] = ACTIONS(183),
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
@@ -16919,6 +18274,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
+    [anon_sym_link] = ACTIONS(187),
     [anon_sym_variant] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
@@ -17019,6 +18375,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_hop] = ACTIONS(187),
+    [anon_sym_profile] = ACTIONS(187),
+    [anon_sym_distance] = ACTIONS(187),
+    [anon_sym_k_DASHfactor] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
+    [anon_sym_need] = ACTIONS(187),
+    [anon_sym_model] = ACTIONS(187),
+    [anon_sym_coverage] = ACTIONS(187),
     [anon_sym_take] = ACTIONS(187),
     [anon_sym_put] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
@@ -17049,7 +18413,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
-    [anon_sym_distance] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
@@ -17066,8 +18429,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
+    [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
     [anon_sym_carrier] = ACTIONS(187),
+    [anon_sym_cascade] = ACTIONS(187),
+    [anon_sym_city] = ACTIONS(187),
     [anon_sym_clad] = ACTIONS(187),
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
@@ -17083,9 +18449,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(187),
     [anon_sym_for] = ACTIONS(187),
     [anon_sym_forward] = ACTIONS(187),
+    [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
+    [anon_sym_hata_DASHopen] = ACTIONS(187),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(187),
+    [anon_sym_hata_DASHurban] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
@@ -17102,12 +18472,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
+    [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_out] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
     [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
+    [anon_sym_places] = ACTIONS(187),
     [anon_sym_public] = ACTIONS(187),
+    [anon_sym_quiet_DASHrural] = ACTIONS(187),
+    [anon_sym_quieting] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
@@ -17115,17 +18489,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
+    [anon_sym_residential] = ACTIONS(187),
+    [anon_sym_rural] = ACTIONS(187),
     [anon_sym_series] = ACTIONS(187),
     [anon_sym_shared] = ACTIONS(187),
     [anon_sym_sheet] = ACTIONS(187),
     [anon_sym_shunt] = ACTIONS(187),
     [anon_sym_sinad] = ACTIONS(187),
     [anon_sym_since] = ACTIONS(187),
+    [anon_sym_snr] = ACTIONS(187),
+    [anon_sym_spread] = ACTIONS(187),
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
@@ -17166,6 +18545,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
+    [anon_sym_link] = ACTIONS(191),
     [anon_sym_variant] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
@@ -17266,6 +18646,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_hop] = ACTIONS(191),
+    [anon_sym_profile] = ACTIONS(191),
+    [anon_sym_distance] = ACTIONS(191),
+    [anon_sym_k_DASHfactor] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
+    [anon_sym_need] = ACTIONS(191),
+    [anon_sym_model] = ACTIONS(191),
+    [anon_sym_coverage] = ACTIONS(191),
     [anon_sym_take] = ACTIONS(191),
     [anon_sym_put] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
@@ -17296,7 +18684,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
-    [anon_sym_distance] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
@@ -17313,8 +18700,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
+    [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
     [anon_sym_carrier] = ACTIONS(191),
+    [anon_sym_cascade] = ACTIONS(191),
+    [anon_sym_city] = ACTIONS(191),
     [anon_sym_clad] = ACTIONS(191),
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
@@ -17330,9 +18720,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(191),
     [anon_sym_for] = ACTIONS(191),
     [anon_sym_forward] = ACTIONS(191),
+    [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
+    [anon_sym_hata_DASHopen] = ACTIONS(191),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(191),
+    [anon_sym_hata_DASHurban] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
@@ -17349,12 +18743,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
+    [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_out] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
     [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
+    [anon_sym_places] = ACTIONS(191),
     [anon_sym_public] = ACTIONS(191),
+    [anon_sym_quiet_DASHrural] = ACTIONS(191),
+    [anon_sym_quieting] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
@@ -17362,17 +18760,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
+    [anon_sym_residential] = ACTIONS(191),
+    [anon_sym_rural] = ACTIONS(191),
     [anon_sym_series] = ACTIONS(191),
     [anon_sym_shared] = ACTIONS(191),
     [anon_sym_sheet] = ACTIONS(191),
     [anon_sym_shunt] = ACTIONS(191),
     [anon_sym_sinad] = ACTIONS(191),
     [anon_sym_since] = ACTIONS(191),
+    [anon_sym_snr] = ACTIONS(191),
+    [anon_sym_spread] = ACTIONS(191),
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
@@ -17413,6 +18816,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
+    [anon_sym_link] = ACTIONS(195),
     [anon_sym_variant] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
@@ -17513,6 +18917,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_hop] = ACTIONS(195),
+    [anon_sym_profile] = ACTIONS(195),
+    [anon_sym_distance] = ACTIONS(195),
+    [anon_sym_k_DASHfactor] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
+    [anon_sym_need] = ACTIONS(195),
+    [anon_sym_model] = ACTIONS(195),
+    [anon_sym_coverage] = ACTIONS(195),
     [anon_sym_take] = ACTIONS(195),
     [anon_sym_put] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
@@ -17543,7 +18955,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
-    [anon_sym_distance] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
@@ -17560,8 +18971,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
+    [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
     [anon_sym_carrier] = ACTIONS(195),
+    [anon_sym_cascade] = ACTIONS(195),
+    [anon_sym_city] = ACTIONS(195),
     [anon_sym_clad] = ACTIONS(195),
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
@@ -17577,9 +18991,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(195),
     [anon_sym_for] = ACTIONS(195),
     [anon_sym_forward] = ACTIONS(195),
+    [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
+    [anon_sym_hata_DASHopen] = ACTIONS(195),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(195),
+    [anon_sym_hata_DASHurban] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
@@ -17596,12 +19014,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
+    [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_out] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
     [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
+    [anon_sym_places] = ACTIONS(195),
     [anon_sym_public] = ACTIONS(195),
+    [anon_sym_quiet_DASHrural] = ACTIONS(195),
+    [anon_sym_quieting] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
@@ -17609,17 +19031,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
+    [anon_sym_residential] = ACTIONS(195),
+    [anon_sym_rural] = ACTIONS(195),
     [anon_sym_series] = ACTIONS(195),
     [anon_sym_shared] = ACTIONS(195),
     [anon_sym_sheet] = ACTIONS(195),
     [anon_sym_shunt] = ACTIONS(195),
     [anon_sym_sinad] = ACTIONS(195),
     [anon_sym_since] = ACTIONS(195),
+    [anon_sym_snr] = ACTIONS(195),
+    [anon_sym_spread] = ACTIONS(195),
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
@@ -17660,6 +19087,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
+    [anon_sym_link] = ACTIONS(199),
     [anon_sym_variant] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
@@ -17760,6 +19188,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_hop] = ACTIONS(199),
+    [anon_sym_profile] = ACTIONS(199),
+    [anon_sym_distance] = ACTIONS(199),
+    [anon_sym_k_DASHfactor] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
+    [anon_sym_need] = ACTIONS(199),
+    [anon_sym_model] = ACTIONS(199),
+    [anon_sym_coverage] = ACTIONS(199),
     [anon_sym_take] = ACTIONS(199),
     [anon_sym_put] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
@@ -17790,7 +19226,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
-    [anon_sym_distance] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
@@ -17807,8 +19242,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
+    [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
     [anon_sym_carrier] = ACTIONS(199),
+    [anon_sym_cascade] = ACTIONS(199),
+    [anon_sym_city] = ACTIONS(199),
     [anon_sym_clad] = ACTIONS(199),
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
@@ -17824,9 +19262,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(199),
     [anon_sym_for] = ACTIONS(199),
     [anon_sym_forward] = ACTIONS(199),
+    [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
+    [anon_sym_hata_DASHopen] = ACTIONS(199),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(199),
+    [anon_sym_hata_DASHurban] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
@@ -17843,12 +19285,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
+    [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_out] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
     [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
+    [anon_sym_places] = ACTIONS(199),
     [anon_sym_public] = ACTIONS(199),
+    [anon_sym_quiet_DASHrural] = ACTIONS(199),
+    [anon_sym_quieting] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
@@ -17856,17 +19302,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
+    [anon_sym_residential] = ACTIONS(199),
+    [anon_sym_rural] = ACTIONS(199),
     [anon_sym_series] = ACTIONS(199),
     [anon_sym_shared] = ACTIONS(199),
     [anon_sym_sheet] = ACTIONS(199),
     [anon_sym_shunt] = ACTIONS(199),
     [anon_sym_sinad] = ACTIONS(199),
     [anon_sym_since] = ACTIONS(199),
+    [anon_sym_snr] = ACTIONS(199),
+    [anon_sym_spread] = ACTIONS(199),
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
@@ -17906,6 +19357,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
+    [anon_sym_link] = ACTIONS(203),
     [anon_sym_variant] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
@@ -18006,6 +19458,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_hop] = ACTIONS(203),
+    [anon_sym_profile] = ACTIONS(203),
+    [anon_sym_distance] = ACTIONS(203),
+    [anon_sym_k_DASHfactor] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
+    [anon_sym_need] = ACTIONS(203),
+    [anon_sym_model] = ACTIONS(203),
+    [anon_sym_coverage] = ACTIONS(203),
     [anon_sym_take] = ACTIONS(203),
     [anon_sym_put] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
@@ -18036,7 +19496,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
-    [anon_sym_distance] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
@@ -18053,8 +19512,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
+    [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
     [anon_sym_carrier] = ACTIONS(203),
+    [anon_sym_cascade] = ACTIONS(203),
+    [anon_sym_city] = ACTIONS(203),
     [anon_sym_clad] = ACTIONS(203),
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
@@ -18070,9 +19532,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(203),
     [anon_sym_for] = ACTIONS(203),
     [anon_sym_forward] = ACTIONS(203),
+    [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
+    [anon_sym_hata_DASHopen] = ACTIONS(203),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(203),
+    [anon_sym_hata_DASHurban] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
@@ -18089,12 +19555,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
+    [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_out] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
     [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
+    [anon_sym_places] = ACTIONS(203),
     [anon_sym_public] = ACTIONS(203),
+    [anon_sym_quiet_DASHrural] = ACTIONS(203),
+    [anon_sym_quieting] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
@@ -18102,17 +19572,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
+    [anon_sym_residential] = ACTIONS(203),
+    [anon_sym_rural] = ACTIONS(203),
     [anon_sym_series] = ACTIONS(203),
     [anon_sym_shared] = ACTIONS(203),
     [anon_sym_sheet] = ACTIONS(203),
     [anon_sym_shunt] = ACTIONS(203),
     [anon_sym_sinad] = ACTIONS(203),
     [anon_sym_since] = ACTIONS(203),
+    [anon_sym_snr] = ACTIONS(203),
+    [anon_sym_spread] = ACTIONS(203),
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
@@ -18147,6 +19622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
+    [anon_sym_link] = ACTIONS(207),
     [anon_sym_variant] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
@@ -18247,6 +19723,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_hop] = ACTIONS(207),
+    [anon_sym_profile] = ACTIONS(207),
+    [anon_sym_distance] = ACTIONS(207),
+    [anon_sym_k_DASHfactor] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
+    [anon_sym_need] = ACTIONS(207),
+    [anon_sym_model] = ACTIONS(207),
+    [anon_sym_coverage] = ACTIONS(207),
     [anon_sym_take] = ACTIONS(207),
     [anon_sym_put] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
@@ -18277,7 +19761,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
-    [anon_sym_distance] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
@@ -18294,8 +19777,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
+    [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
     [anon_sym_carrier] = ACTIONS(207),
+    [anon_sym_cascade] = ACTIONS(207),
+    [anon_sym_city] = ACTIONS(207),
     [anon_sym_clad] = ACTIONS(207),
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
@@ -18311,9 +19797,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(207),
     [anon_sym_for] = ACTIONS(207),
     [anon_sym_forward] = ACTIONS(207),
+    [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
+    [anon_sym_hata_DASHopen] = ACTIONS(207),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(207),
+    [anon_sym_hata_DASHurban] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
@@ -18330,12 +19820,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
+    [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_out] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
     [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
+    [anon_sym_places] = ACTIONS(207),
     [anon_sym_public] = ACTIONS(207),
+    [anon_sym_quiet_DASHrural] = ACTIONS(207),
+    [anon_sym_quieting] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
@@ -18343,17 +19837,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
+    [anon_sym_residential] = ACTIONS(207),
+    [anon_sym_rural] = ACTIONS(207),
     [anon_sym_series] = ACTIONS(207),
     [anon_sym_shared] = ACTIONS(207),
     [anon_sym_sheet] = ACTIONS(207),
     [anon_sym_shunt] = ACTIONS(207),
     [anon_sym_sinad] = ACTIONS(207),
     [anon_sym_since] = ACTIONS(207),
+    [anon_sym_snr] = ACTIONS(207),
+    [anon_sym_spread] = ACTIONS(207),
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
@@ -18388,6 +19887,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
+    [anon_sym_link] = ACTIONS(211),
     [anon_sym_variant] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
@@ -18488,6 +19988,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_hop] = ACTIONS(211),
+    [anon_sym_profile] = ACTIONS(211),
+    [anon_sym_distance] = ACTIONS(211),
+    [anon_sym_k_DASHfactor] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
+    [anon_sym_need] = ACTIONS(211),
+    [anon_sym_model] = ACTIONS(211),
+    [anon_sym_coverage] = ACTIONS(211),
     [anon_sym_take] = ACTIONS(211),
     [anon_sym_put] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
@@ -18518,7 +20026,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
-    [anon_sym_distance] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
@@ -18535,8 +20042,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
+    [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
     [anon_sym_carrier] = ACTIONS(211),
+    [anon_sym_cascade] = ACTIONS(211),
+    [anon_sym_city] = ACTIONS(211),
     [anon_sym_clad] = ACTIONS(211),
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
@@ -18552,9 +20062,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(211),
     [anon_sym_for] = ACTIONS(211),
     [anon_sym_forward] = ACTIONS(211),
+    [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
+    [anon_sym_hata_DASHopen] = ACTIONS(211),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(211),
+    [anon_sym_hata_DASHurban] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
@@ -18571,12 +20085,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
+    [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_out] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
     [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
+    [anon_sym_places] = ACTIONS(211),
     [anon_sym_public] = ACTIONS(211),
+    [anon_sym_quiet_DASHrural] = ACTIONS(211),
+    [anon_sym_quieting] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
@@ -18584,17 +20102,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
+    [anon_sym_residential] = ACTIONS(211),
+    [anon_sym_rural] = ACTIONS(211),
     [anon_sym_series] = ACTIONS(211),
     [anon_sym_shared] = ACTIONS(211),
     [anon_sym_sheet] = ACTIONS(211),
     [anon_sym_shunt] = ACTIONS(211),
     [anon_sym_sinad] = ACTIONS(211),
     [anon_sym_since] = ACTIONS(211),
+    [anon_sym_snr] = ACTIONS(211),
+    [anon_sym_spread] = ACTIONS(211),
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
@@ -18629,6 +20152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
+    [anon_sym_link] = ACTIONS(215),
     [anon_sym_variant] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
@@ -18729,6 +20253,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_hop] = ACTIONS(215),
+    [anon_sym_profile] = ACTIONS(215),
+    [anon_sym_distance] = ACTIONS(215),
+    [anon_sym_k_DASHfactor] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
+    [anon_sym_need] = ACTIONS(215),
+    [anon_sym_model] = ACTIONS(215),
+    [anon_sym_coverage] = ACTIONS(215),
     [anon_sym_take] = ACTIONS(215),
     [anon_sym_put] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
@@ -18759,7 +20291,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
-    [anon_sym_distance] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
@@ -18776,8 +20307,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
+    [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
     [anon_sym_carrier] = ACTIONS(215),
+    [anon_sym_cascade] = ACTIONS(215),
+    [anon_sym_city] = ACTIONS(215),
     [anon_sym_clad] = ACTIONS(215),
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
@@ -18793,9 +20327,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(215),
     [anon_sym_for] = ACTIONS(215),
     [anon_sym_forward] = ACTIONS(215),
+    [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
+    [anon_sym_hata_DASHopen] = ACTIONS(215),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(215),
+    [anon_sym_hata_DASHurban] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
@@ -18812,12 +20350,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
+    [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_out] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
     [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
+    [anon_sym_places] = ACTIONS(215),
     [anon_sym_public] = ACTIONS(215),
+    [anon_sym_quiet_DASHrural] = ACTIONS(215),
+    [anon_sym_quieting] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
@@ -18825,17 +20367,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
+    [anon_sym_residential] = ACTIONS(215),
+    [anon_sym_rural] = ACTIONS(215),
     [anon_sym_series] = ACTIONS(215),
     [anon_sym_shared] = ACTIONS(215),
     [anon_sym_sheet] = ACTIONS(215),
     [anon_sym_shunt] = ACTIONS(215),
     [anon_sym_sinad] = ACTIONS(215),
     [anon_sym_since] = ACTIONS(215),
+    [anon_sym_snr] = ACTIONS(215),
+    [anon_sym_spread] = ACTIONS(215),
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
@@ -18870,6 +20417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
+    [anon_sym_link] = ACTIONS(219),
     [anon_sym_variant] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
@@ -18970,6 +20518,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_hop] = ACTIONS(219),
+    [anon_sym_profile] = ACTIONS(219),
+    [anon_sym_distance] = ACTIONS(219),
+    [anon_sym_k_DASHfactor] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
+    [anon_sym_need] = ACTIONS(219),
+    [anon_sym_model] = ACTIONS(219),
+    [anon_sym_coverage] = ACTIONS(219),
     [anon_sym_take] = ACTIONS(219),
     [anon_sym_put] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
@@ -19000,7 +20556,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
-    [anon_sym_distance] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
@@ -19017,8 +20572,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
+    [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
     [anon_sym_carrier] = ACTIONS(219),
+    [anon_sym_cascade] = ACTIONS(219),
+    [anon_sym_city] = ACTIONS(219),
     [anon_sym_clad] = ACTIONS(219),
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
@@ -19034,9 +20592,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fm] = ACTIONS(219),
     [anon_sym_for] = ACTIONS(219),
     [anon_sym_forward] = ACTIONS(219),
+    [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
+    [anon_sym_hata_DASHopen] = ACTIONS(219),
+    [anon_sym_hata_DASHsuburban] = ACTIONS(219),
+    [anon_sym_hata_DASHurban] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
@@ -19053,12 +20615,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
+    [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_out] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
     [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
+    [anon_sym_places] = ACTIONS(219),
     [anon_sym_public] = ACTIONS(219),
+    [anon_sym_quiet_DASHrural] = ACTIONS(219),
+    [anon_sym_quieting] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
@@ -19066,17 +20632,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
+    [anon_sym_residential] = ACTIONS(219),
+    [anon_sym_rural] = ACTIONS(219),
     [anon_sym_series] = ACTIONS(219),
     [anon_sym_shared] = ACTIONS(219),
     [anon_sym_sheet] = ACTIONS(219),
     [anon_sym_shunt] = ACTIONS(219),
     [anon_sym_sinad] = ACTIONS(219),
     [anon_sym_since] = ACTIONS(219),
+    [anon_sym_snr] = ACTIONS(219),
+    [anon_sym_spread] = ACTIONS(219),
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),

@@ -4,6 +4,7 @@ use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::Severity;
+use downlead_report::shape::link::{Links, SCHEMA as LINKS};
 use downlead_report::shape::verify::{SCHEMA as VERIFIED, Verification};
 use downlead_report::{page, sheet};
 
@@ -15,6 +16,9 @@ use crate::report;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.link {
+        return links(args, ui);
+    }
     if args.verify {
         return verified(args, ui);
     }
@@ -64,6 +68,34 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         beside(&loaded.findings, Severity::Warning, ui);
     }
     Ok(outcome.max(judged(&loaded.findings, false)))
+}
+
+/// The links between stations.
+fn links(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    let (gathered, loaded) =
+        match begin::<Links>(&args.shape, &args.inputs, args.format, false, ui)? {
+            ControlFlow::Continue(all) => all,
+            ControlFlow::Break(outcome) => return Ok(outcome),
+        };
+    let mut all = Links {
+        schema: LINKS,
+        links: Vec::new(),
+    };
+    for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
+        let mut one = downlead_report::build::link::links(snapshot);
+        if matches!(args.format, ReportFormat::Text | ReportFormat::Html) {
+            let links = one.links.iter_mut();
+            links.for_each(|l| l.file = group.shown(&l.file));
+        }
+        all.links.extend(one.links);
+    }
+    let forms = Forms {
+        page: &page::link::page,
+        csv: &sheet::link,
+    };
+    print(&all, args.format, &forms, ui)?;
+    beside(&loaded.findings, Severity::Warning, ui);
+    Ok(loaded.outcome.max(judged(&loaded.findings, false)))
 }
 
 /// The results beside plain Monte Carlo.

@@ -14,6 +14,7 @@ mod fmt;
 #[cfg(unix)]
 mod hostile;
 mod licence;
+mod link;
 mod misc;
 mod overview;
 mod recipes;

@@ -13,7 +13,11 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
     // a definition may be used with the bands and instruments of the file that uses it
     let whole = matches!(
         low.meaning,
-        Meaning::Station(_) | Meaning::Chain(_) | Meaning::Session(_) | Meaning::Rules(_)
+        Meaning::Station(_)
+            | Meaning::Chain(_)
+            | Meaning::Session(_)
+            | Meaning::Rules(_)
+            | Meaning::Link(_)
     );
     let mut names: FxHashSet<(NameKind, &str)> = FxHashSet::default();
     for m in &low.names {

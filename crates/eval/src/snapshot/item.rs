@@ -59,6 +59,9 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
                 &mut r.diagnostics,
             );
         }
+        Meaning::Link(l) => {
+            r.link = Some(Box::new(crate::link::link(l, env, &mut r.diagnostics)));
+        }
         Meaning::Variant(v) => crate::variant::check(item, v, env, &mut r.diagnostics),
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);

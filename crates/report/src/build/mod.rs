@@ -6,6 +6,7 @@ pub mod chain;
 pub mod compare;
 pub mod diff;
 pub mod exposure;
+pub mod link;
 pub mod overview;
 pub mod remarks;
 pub mod trends;

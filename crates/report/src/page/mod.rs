@@ -7,6 +7,7 @@ pub mod compare;
 pub mod diff;
 pub mod exposure;
 pub mod fit;
+pub mod link;
 pub mod overview;
 mod rules;
 pub mod variants;

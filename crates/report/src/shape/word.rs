@@ -5,6 +5,7 @@ use std::ops::Deref;
 use downlead_base::Severity;
 use downlead_eval::exposure::ExposureVerdict;
 use downlead_eval::licence::RuleVerdict;
+use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::{CauseKind, Method, NodeKind, Verdict, measure};
 use downlead_station::model::{Basis, Direction, LimitQuantity};
 use downlead_station::session::ReadingKind;
@@ -78,6 +79,7 @@ worded! {
     LimitQuantity: |q| q.word();
     RuleVerdict: |v| v.word();
     ExposureVerdict: |v| v.word();
+    LinkVerdict: |v| v.word();
     Method: |m| m.word();
     Severity: |s| s.name();
     ReadingKind: |k| k.word();

@@ -447,7 +447,7 @@ fn kind(row: &mut Row) {
 }
 
 /// The character that parts the fields of the first line.
-fn delimiter(text: &str) -> u8 {
+pub(super) fn delimiter(text: &str) -> u8 {
     let first = text
         .split(['\n', '\r'])
         .map(str::trim)

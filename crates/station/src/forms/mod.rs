@@ -11,6 +11,7 @@ mod dump;
 mod ends;
 pub(crate) mod exposure;
 mod instrument;
+mod link;
 mod offer;
 mod parts;
 mod quantity;

@@ -348,6 +348,7 @@ fn operands(takes: &'static [Takes], out: &mut Vec<Offer>) -> bool {
             Takes::Text => out.push(Offer::Text),
             Takes::Date => out.push(Offer::Date),
             Takes::File(k) => out.push(Offer::File(*k)),
+            Takes::Hop => out.push(Offer::Name(NameKind::Chain)),
             Takes::Rest | Takes::May(_) | Takes::Equals => {}
         }
         if !may {

@@ -345,6 +345,21 @@ impl<'a, 'k> Reader<'a, 'k> {
                 role(i, Role::Word);
                 self.operand(i + 1, t, strict, role)
             }
+            // `to` makes one value of the names about it
+            Takes::Hop => {
+                let of = |i: usize| self.here(i).filter(|_| self.is(i, "of"));
+                self.here(i).filter(|a| self.is_name(a))?;
+                of(i + 1)?;
+                self.stmt.value(*self.here(i + 2)?)?.upper()?;
+                of(i + 3)?;
+                self.here(i + 4).filter(|a| self.is_name(a))?;
+                role(i, Role::Name(NameKind::Chain));
+                role(i + 1, Role::Word);
+                role(i + 2, Role::Value);
+                role(i + 3, Role::Word);
+                role(i + 4, Role::Name(NameKind::Station));
+                Some(i + 5)
+            }
             Takes::Rest => {
                 let mut at = i;
                 while let Some(a) = self.here(at) {

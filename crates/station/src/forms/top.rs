@@ -25,6 +25,7 @@ pub(crate) static TOP: &[&Form] = &[
     &CHAIN,
     &rules::LICENCE,
     &rules::RULES,
+    &super::link::LINK,
     &super::variant::VARIANT,
 ];
 

@@ -41,6 +41,8 @@ pub enum Context {
     Rules,
     /// In a clause of them.
     Clause,
+    /// In a link.
+    Link,
     /// In a variant of a station.
     Variant,
     /// In a block of frequencies and losses.
@@ -69,6 +71,7 @@ impl Context {
             Context::Session => "in a session",
             Context::Readings => "among readings",
             Context::Rules => "in a licence or rules",
+            Context::Link => "in a link",
             Context::Clause => "in a clause of rules",
             Context::Variant => "in a variant",
             Context::Table => "in a table",
@@ -117,6 +120,8 @@ pub enum NameKind {
     Class,
     /// A question of rules.
     Question,
+    /// A link.
+    Link,
     /// A place where people can be.
     Spot,
     /// A variant of a station.
@@ -169,6 +174,7 @@ impl NameKind {
             NameKind::Shared => "shared cause",
             NameKind::Rules => "licence or rules",
             NameKind::Class => "class",
+            NameKind::Link => "link",
             NameKind::Question => "question",
             NameKind::Spot => "spot",
             NameKind::Variant => "variant",
@@ -289,6 +295,8 @@ pub enum Takes {
     Then(&'static str, &'static Takes),
     /// Free text, to the end of the group or to a word that says where the figure is from.
     Rest,
+    /// `talk-out of hill to hear of car`: a chain of a station, and one of another.
+    Hop,
     /// `= 30 m`.
     Equals,
 }
@@ -300,7 +308,7 @@ impl Takes {
             Takes::Name(k) | Takes::Names(k) | Takes::NamePair(k) | Takes::Counted(k) => {
                 k.is_checked()
             }
-            Takes::Band | Takes::Bands | Takes::BandNames => true,
+            Takes::Band | Takes::Bands | Takes::BandNames | Takes::Hop => true,
             Takes::May(t) | Takes::Then(_, t) => t.names(),
             _ => false,
         }

@@ -104,10 +104,10 @@ pub(super) fn declared<'a>(
     let contextual = |k: &Keyword| {
         k.contexts
             .iter()
-            .all(|c| matches!(c, Context::Rules | Context::Clause))
+            .all(|c| matches!(c, Context::Rules | Context::Clause | Context::Link))
             || matches!(
                 k.word,
-                "licence" | "rules" | "under" | "beside" | "alone" | "spot"
+                "licence" | "rules" | "link" | "under" | "beside" | "alone" | "spot"
             )
             || matches!(k.word, "variant" | "take" | "put")
     };

@@ -17,6 +17,7 @@ mod kinds;
 mod law;
 mod leg;
 mod line;
+mod link;
 mod network;
 mod off_band;
 mod part;
@@ -101,6 +102,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     } else {
         check::check(&mut cx, item)
     };
+    let names = with_senders(&meaning, names);
     cx.diags.shrink_to_fit();
     Lowered {
         meaning,
@@ -109,6 +111,21 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
         names,
         stamp: 0,
     }
+}
+
+/// Adds the stations that send in the hops of a link: `to` makes one value of such a name and the next, and
+/// the table's reader tells only whole atoms.
+fn with_senders(meaning: &Meaning, names: Box<[Mention]>) -> Box<[Mention]> {
+    let Meaning::Link(l) = meaning else {
+        return names;
+    };
+    let mut all = names.into_vec();
+    all.extend(l.hops.iter().map(|h| Mention {
+        kind: crate::forms::NameKind::Station,
+        loc: h.from.station.loc,
+    }));
+    all.sort_by_key(|m| m.loc.span.start);
+    all.into()
 }
 
 /// Evaluates a `let`. `None` if it is none or has no value.
@@ -221,6 +238,9 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             .map_or(Meaning::Nothing, |s| Meaning::Session(Box::new(s))),
         "licence" | "rules" => rules::rules(cx, stmt, &mut cur, word == "licence")
             .map_or(Meaning::Nothing, |r| Meaning::Rules(Box::new(r))),
+        "link" => {
+            link::link(cx, stmt, &mut cur).map_or(Meaning::Nothing, |l| Meaning::Link(Box::new(l)))
+        }
         "station" => station::station(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
         "variant" => variant::variant(cx, stmt, &mut cur)

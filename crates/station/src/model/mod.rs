@@ -10,6 +10,7 @@ mod ends;
 mod exposure;
 mod figure;
 mod kind;
+mod link;
 mod list;
 mod node;
 mod part;
@@ -26,6 +27,7 @@ pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity,
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
+pub use link::{Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
 pub use part::{Device, Line, LineLength, Part, PartData, Port, Sits};
@@ -60,6 +62,7 @@ pub enum Meaning {
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
+    Link(Box<Link>),
     Variant(Box<Variant>),
     /// Not understood; its diagnostics say why.
     Nothing,

@@ -38,8 +38,8 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
-    "station" "use" "variant"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
+    "session" "station" "use" "variant"
   ] @keyword.type)
 
 ; a tag in a chain
@@ -57,7 +57,7 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
+    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
     "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
