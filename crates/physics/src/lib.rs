@@ -23,6 +23,7 @@ pub mod noise;
 pub mod position;
 pub mod power;
 pub mod radiated;
+pub mod site;
 pub mod table;
 pub mod uncertainty;
 
