@@ -24,8 +24,8 @@ const KEYWORDS = [
   "jurisdiction", "service", "edition", "dated", "until", "holder", "class", "ask", "threshold", "fixed",
   "condition", "branch", "inner", "outer", "permittivity", "loss-tangent", "strand", "strand-diameter",
   "braid", "resistivity", "inner-resistivity", "outer-resistivity", "diameter", "spacing", "baseline",
-  "through", "open", "short", "equalise", "power", "mode", "duty", "keyed", "foldback", "sensitivity",
-  "efficiency", "height", "haat", "bandwidth", "distance", "radius", "fails",
+  "through", "open", "short", "equalise", "power", "mode", "duty", "keyed", "foldback", "bandwidth",
+  "sensitivity", "efficiency", "height", "haat", "distance", "radius", "fails",
 ];
 
 const WORDS = [

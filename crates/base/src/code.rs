@@ -112,6 +112,7 @@ pub mod codes {
         PORT_NEEDED Error "port-needed" "A part with several ports needs the port named";
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
         SITE_CONTRADICTS Error "site-contradicts" "Two lines about the site contradict each other";
+        FREQUENCY_PLAN Warning "frequency-plan" "A carrier, a harmonic or a product falls into a receive channel of the site";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";

@@ -185,6 +185,10 @@ pub(crate) struct ReportArgs {
     /// Write the trends of logged readings as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Print the sites only: receive channels, the carriers, harmonics and products that fall into
+    /// them, and what was searched. JSON has them always.
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    pub(crate) site: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.
     #[arg(long, conflicts_with_all = ["plot", "table"])]

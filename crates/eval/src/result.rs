@@ -548,6 +548,8 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// What the licences and rules of a station say of it as a whole.
     pub rules: Option<Box<crate::licence::StationRules>>,
+    /// What the carriers of its site do to its receive channels.
+    pub site: Option<Box<crate::site::SiteResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -564,11 +566,13 @@ impl ItemResult {
             chains,
             session,
             rules,
+            site,
             diagnostics,
             depends,
             provisional: _,
         } = self;
         rules.is_none()
+            && site.is_none()
             && chains.is_empty()
             && session.is_none()
             && diagnostics.is_empty()

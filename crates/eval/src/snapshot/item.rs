@@ -22,6 +22,9 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Station(st) => {
             r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
+            if stage == Stage::Whole {
+                r.site = crate::site::plan(st, env, &mut r.diagnostics).map(Box::new);
+            }
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
@@ -97,12 +100,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
 }
 
 /// The chains of a station, in the order of its text.
-pub(crate) fn chains_of(
-    st: &Station,
-    env: &Env,
-    stage: Stage,
-    out: &mut Vec<Diagnostic>,
-) -> Vec<ChainResult> {
+fn chains_of(st: &Station, env: &Env, stage: Stage, out: &mut Vec<Diagnostic>) -> Vec<ChainResult> {
     let mut rows = MOST_ROWS;
     st.chains
         .iter()

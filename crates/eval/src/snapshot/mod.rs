@@ -12,7 +12,6 @@ mod outside;
 mod parallel;
 mod recorded;
 
-pub(crate) use item::chains_of;
 use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, Span};

@@ -77,6 +77,7 @@ pub fn stations(
         title: None,
         chains: Vec::new(),
         rules: None,
+        site: None,
     };
     for (_, low, result) in scope.items() {
         let chains = |station: &str| -> Vec<ChainReport> {
@@ -93,6 +94,7 @@ pub fn stations(
                 title: st.title.as_ref().map(ToString::to_string),
                 chains: chains(&st.name.text),
                 rules: result.rules.as_deref().map(super::rules::station),
+                site: result.site.as_deref().map(super::site::site),
             }),
             _ => loose.chains.extend(chains("")),
         }

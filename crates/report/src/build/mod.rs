@@ -12,3 +12,4 @@ mod unjudged;
 pub mod verify;
 
 mod rules;
+mod site;

@@ -182,6 +182,7 @@ fn station(doc: &mut Document, s: &StationReport, found: &[DiagnosticReport]) ->
         note(doc, words);
     }
     super::rules::section(doc, s);
+    super::site::stated(doc, s);
     for chain in &s.chains {
         for band in &chain.bands {
             one(doc, chain, band);

@@ -143,6 +143,7 @@ pub(crate) fn made() -> Report {
         name: "pellgarrow".to_owned(),
         title: Some("Pellgarrow *hill*".to_owned()),
         rules: None,
+        site: None,
         chains: vec![chain],
     };
     Report {

@@ -10,6 +10,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::rules::{RuleReport, StationRulesReport};
+use super::site::SiteReport;
 use super::word::{Cause, LimitVerdict, Point, PowerMode, ReadingVerdict, Slope, Wave, Word};
 
 /// Name and version of the JSON shape.
@@ -39,6 +40,9 @@ pub struct StationReport {
     /// What its licences and rules say of it as a whole; absent where it is under none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub rules: Option<StationRulesReport>,
+    /// What the carriers of its site do to its receive channels; absent where it has none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub site: Option<SiteReport>,
 }
 
 /// One chain on all its bands.

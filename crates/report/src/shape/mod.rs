@@ -9,5 +9,6 @@ pub mod fit;
 pub mod loss_law;
 pub mod overview;
 pub mod rules;
+pub mod site;
 pub mod verify;
 pub mod word;

@@ -6,4 +6,5 @@ pub mod bench;
 pub mod chain;
 pub mod figure;
 pub mod rules;
+pub mod site;
 pub mod verdict;

@@ -197,6 +197,7 @@ pub(super) fn transmitter<'a>(
                 transmitter_word(cx, &mut c, &mut t, &mut modes);
                 rest(cx, s, &mut c, "this line");
             }
+            Some("bandwidth") => t.bandwidth_hz = super::site::bandwidth(cx, s),
             Some(w) => {
                 broken |= meant(w, &["power"]);
                 t.broken_duty |= meant(w, &["mode", "duty", "keyed"]);
@@ -242,6 +243,7 @@ pub(super) fn receiver<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Rec
         match s.keyword() {
             Some("sensitivity") => receiver_groups(cx, s, 1, &mut r, &mut q),
             Some("noise") => receiver_groups(cx, s, 0, &mut r, &mut q),
+            Some("bandwidth") => r.bandwidth_hz = super::site::bandwidth(cx, s),
             Some(w) => unknown_statement(cx, s, w, Context::Receiver),
             None => no_keyword(cx, s, Context::Receiver),
         }

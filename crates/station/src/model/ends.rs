@@ -74,6 +74,8 @@ pub struct Transmitter {
     pub foldback_swr: Option<f64>,
     /// Whether its mode, duty or keyed share is there but could not be read.
     pub broken_duty: bool,
+    /// Width of what it sends, Hz.
+    pub bandwidth_hz: Option<f64>,
 }
 
 /// Receiver.
@@ -85,6 +87,8 @@ pub struct Receiver {
     pub criterion: Option<Box<str>>,
     /// Noise figure, dB.
     pub noise_figure: Option<Measure>,
+    /// Width of its channel, Hz.
+    pub bandwidth_hz: Option<f64>,
 }
 
 /// A gain of an antenna.
