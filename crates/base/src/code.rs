@@ -128,6 +128,7 @@ pub mod codes {
         MODEL_REFUSED Error "model-refused" "A model of the path does not hold for this link";
         MODELS_APART Warning "models-apart" "Two models of the terrain differ by more than 3 dB";
         LINK_NOT_MET Error "link-not-met" "Too little of a signal arrives";
+        FREQUENCY_PLAN Warning "frequency-plan" "A carrier, a harmonic or a product falls into a receive channel of the site";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";

@@ -196,6 +196,10 @@ pub(crate) struct ReportArgs {
     /// Print the links between stations: what arrives of what is sent, and whether it suffices.
     #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
     pub(crate) link: bool,
+    /// Print the sites only: receive channels, the carriers, harmonics and products that fall into
+    /// them, and what was searched. JSON has them always.
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    pub(crate) site: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.
     #[arg(long, conflicts_with_all = ["plot", "table"])]

@@ -27,7 +27,7 @@ mod point;
 mod rating;
 pub mod result;
 mod shared;
-mod site;
+pub mod site;
 mod snapshot;
 mod stage;
 mod table;

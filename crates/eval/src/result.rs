@@ -564,6 +564,8 @@ pub struct ItemResult {
     pub link: Option<Box<crate::link::LinkResult>>,
     /// Exposure of people at the spots of a station.
     pub exposure: Option<Box<crate::exposure::Exposure>>,
+    /// What the carriers of its site do to its receive channels.
+    pub site: Option<Box<crate::site::SiteResult>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -582,6 +584,7 @@ impl ItemResult {
             rules,
             link,
             exposure,
+            site,
             diagnostics,
             depends,
             provisional: _,
@@ -589,6 +592,7 @@ impl ItemResult {
         rules.is_none()
             && link.is_none()
             && exposure.is_none()
+            && site.is_none()
             && chains.is_empty()
             && session.is_none()
             && diagnostics.is_empty()

@@ -60,3 +60,119 @@ fn chains_and_bands_may_have_the_words_as_names() {
         "{all:#?}"
     );
 }
+
+/// A repeater with a neighbour whose carrier is one split above its own.
+fn repeater(bandwidths: (&str, &str), neighbour_mhz: &str) -> String {
+    format!(
+        "station hill {{
+    beside harbour
+    transmitter TX1 {{ power 15 W ± 5 % carrier; mode fm; {} }}
+    receiver RX1 {{ sensitivity -119 dBm for 12 dB sinad; {} }}
+    antenna A1 4.5 dBi ± 0.5 dB
+    antenna A2 4.5 dBi ± 0.5 dB
+    chain out on 146.9137 MHz {{ TX1; run 28 m of half-inch-foam; A1 }}
+    chain in on 146.3137 MHz receive {{ A2; run 28 m of half-inch-foam; RX1 }}
+}}
+",
+        bandwidths.0, bandwidths.1
+    ) + &station("harbour", "", neighbour_mhz)
+}
+
+fn site_of(text: &str) -> downlead_eval::site::SiteResult {
+    let s = load(text);
+    let items = s.scopes()[0].items();
+    let results = items.iter().find_map(|(_, _, r)| r.site.clone());
+    *results.expect("a station with a receive channel")
+}
+
+#[test]
+fn a_product_of_third_order_is_pointed_out() {
+    let text = repeater(("", ""), "147.5137");
+    let found = find(&text, "frequency-plan");
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert_eq!(
+        found[0].message,
+        "RX1 is received on 146.3137 MHz, and 2 TX1 - out of harbour falls on 146.3137 MHz."
+    );
+    // both chains of the carriers are shown
+    assert_eq!(found[0].related.len(), 2, "{found:#?}");
+    assert!(find(&repeater(("", ""), "147.3787"), "frequency-plan").is_empty());
+    // with no neighbour named: only its own carrier, which makes no product alone
+    let alone = text.replace("    beside harbour\n", "");
+    assert!(find(&alone, "frequency-plan").is_empty());
+    assert_eq!(site_of(&alone).carriers.len(), 1);
+}
+
+#[test]
+fn the_width_of_a_product_counts_where_it_is_stated() {
+    // 15 kHz off: 2 · 146.9137 − 147.4987
+    let near = |bandwidths| find(&repeater(bandwidths, "147.4987"), "frequency-plan").len();
+    assert_eq!(near(("", "")), 0);
+    // half of 2 · 11 kHz and of 12.6 kHz reach 17.3 kHz
+    assert_eq!(near(("bandwidth 11 kHz", "bandwidth 12.6 kHz")), 1);
+    // half of 12.6 kHz does not
+    assert_eq!(near(("", "bandwidth 12.6 kHz")), 0);
+    let site = site_of(&repeater(
+        ("bandwidth 11 kHz", "bandwidth 12.6 kHz"),
+        "147.4987",
+    ));
+    assert_eq!(site.carriers[0].width_hz, Some(11e3));
+    assert_eq!(site.carriers[1].width_hz, None);
+    assert_eq!(site.channels[0].width_hz, Some(12.6e3));
+    assert_eq!((site.order, site.hits[0].order()), (7, 3));
+}
+
+#[test]
+fn carriers_and_harmonics_in_a_channel_are_found() {
+    let carrier = find(&repeater(("", ""), "146.3137"), "frequency-plan");
+    assert!(
+        carrier[0]
+            .message
+            .contains("and the carrier out of harbour falls on 146.3137 MHz."),
+        "{carrier:#?}"
+    );
+    // the third harmonic of 146.3137 MHz by hand
+    let seventy = repeater(("", ""), "146.3137").replace("in on 146.3137", "in on 438.9411");
+    let harmonic = find(&seventy, "frequency-plan");
+    assert!(
+        harmonic[0]
+            .message
+            .contains("and 3 out of harbour falls on 438.9411 MHz."),
+        "{harmonic:#?}"
+    );
+    // a station that sends where it receives is simplex
+    let simplex = repeater(("", ""), "150").replace("146.3137", "146.9137");
+    assert!(find(&simplex, "frequency-plan").is_empty());
+}
+
+#[test]
+fn what_is_not_searched_is_listed() {
+    use downlead_eval::site::{LeftOut, Neighbours};
+    let text = repeater(("", ""), "147.5137").replace("on 147.5137 MHz", "on vhf")
+        + "band vhf 144 MHz to 148 MHz\n";
+    let site = site_of(&text);
+    assert_eq!(site.carriers.len(), 1, "{site:#?}");
+    assert_eq!(*site.left_out, [("out of harbour".into(), LeftOut::Range)]);
+    assert_eq!(
+        site.neighbours,
+        Neighbours::Beside(["harbour".into()].into())
+    );
+    let undefined = repeater(("", ""), "147.5137").replace("beside harbour", "beside nowhere");
+    let left = site_of(&undefined).left_out;
+    assert_eq!(*left, [("nowhere".into(), LeftOut::NotDefined)]);
+}
+
+#[test]
+fn a_bandwidth_is_a_frequency_by_itself() {
+    let bad = |line: &str| {
+        let all = load(&repeater(("", line), "147.5137")).diagnostics();
+        let errors = all
+            .into_iter()
+            .filter(|d| d.severity == downlead_base::Severity::Error);
+        errors.map(|d| d.code.id).collect::<Vec<_>>()
+    };
+    assert!(bad("bandwidth 12.6 kHz, sheet \"RR-1 p. 3\"").is_empty());
+    assert_eq!(bad("bandwidth").len(), 1);
+    assert_eq!(bad("bandwidth 12 dB").len(), 1);
+    assert_eq!(bad("bandwidth 12.6 kHz; bandwidth 25 kHz").len(), 1);
+}

@@ -25,6 +25,7 @@ pub mod path;
 pub mod position;
 pub mod power;
 pub mod radiated;
+pub mod site;
 pub mod table;
 pub mod uncertainty;
 

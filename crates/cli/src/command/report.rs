@@ -22,6 +22,10 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.verify {
         return verified(args, ui);
     }
+    if args.site && args.format == ReportFormat::Csv {
+        ui.complain("--site has no table for --format csv; --format json holds all of it");
+        return Ok(Outcome::Trouble);
+    }
     let table = args.table != Table::Nodes;
     let (gathered, loaded) =
         match begin::<Report>(&args.shape, &args.inputs, args.format, table, ui)? {
@@ -53,6 +57,9 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     }
     let forms = Forms {
         page: &|all| {
+            if args.site {
+                return page::site::page(all);
+            }
             let findings = holds_findings(args.format);
             page::chain::page(all, page::chain::With { findings })
         },

@@ -399,3 +399,50 @@ fn a_rating_that_is_exceeded_is_said_first() {
     // the same finding is no error of the text
     assert!(!top.contains("1 error in"), "{out}");
 }
+
+/// A repeater whose neighbour is one split above it, by hand: 2 · 146.9137 − 147.5137 = 146.3137.
+const SITE: &str = "station hill {
+    beside harbour
+    transmitter TX1 { power 15 W ± 5 % carrier; mode fm; bandwidth 11 kHz }
+    receiver RX1 { sensitivity -119 dBm for 12 dB sinad; bandwidth 12.6 kHz }
+    antenna A1 4.5 dBi ± 0.5 dB
+    antenna A2 4.5 dBi ± 0.5 dB
+    chain out on 146.9137 MHz { TX1; run 28 m of half-inch-foam; A1 }
+    chain in on 146.3137 MHz receive { A2; run 28 m of half-inch-foam; RX1 }
+}
+station harbour {
+    chain data on 147.5137 MHz {
+        transmitter H1 25 W ± 10 % carrier, fm, guess
+        run 12 m of half-inch-foam
+        antenna 2.15 dBi ± 1 dB
+    }
+    chain wide on vhf {
+        transmitter H2 5 W ± 10 % carrier, fm, guess
+        run 12 m of half-inch-foam
+        antenna 2.15 dBi ± 1 dB
+    }
+}
+band vhf 144 MHz to 148 MHz
+";
+
+#[test]
+fn the_site_lists_what_was_searched() {
+    let dir = folder(&[("a.downlead", SITE)]);
+    let r = run(dir.path(), &["report", "a.downlead", "--site"]);
+    assert_eq!(r.code, Some(0), "{}", r.err);
+    insta::assert_snapshot!("site-text", r.out);
+    let json = run(dir.path(), &["report", "a.downlead", "--format", "json"]);
+    let json: Value = serde_json::from_str(&json.out).unwrap();
+    let site = &json["stations"][0]["site"];
+    assert_eq!(site["carriers"].as_array().unwrap().len(), 2);
+    assert_eq!(site["not_searched"][0]["why"], "range");
+    let hit = &site["intermodulation"][0];
+    assert_eq!(hit["product"], "2 TX1 - H1 of harbour");
+    assert_eq!(hit["order"], 3);
+    assert_eq!(hit["width_hz"], 22e3);
+    let csv = run(
+        dir.path(),
+        &["report", "a.downlead", "--site", "--format", "csv"],
+    );
+    assert_eq!(csv.code, Some(2), "{}", csv.out);
+}

@@ -78,6 +78,7 @@ pub fn stations(
         chains: Vec::new(),
         rules: None,
         exposure: None,
+        site: None,
     };
     for (_, low, result) in scope.items() {
         let chains = |station: &str| -> Vec<ChainReport> {
@@ -98,6 +99,7 @@ pub fn stations(
                     .exposure
                     .as_deref()
                     .map(|e| super::exposure::exposure(places, st, e)),
+                site: result.site.as_deref().map(super::site::site),
             }),
             _ => loose.chains.extend(chains("")),
         }

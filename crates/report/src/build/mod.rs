@@ -49,3 +49,4 @@ mod tests {
         }
     }
 }
+mod site;

@@ -183,6 +183,7 @@ fn station(doc: &mut Document, s: &StationReport, found: &[DiagnosticReport]) ->
     }
     super::rules::section(doc, s);
     super::exposure::section(doc, s);
+    super::site::stated(doc, s);
     for chain in &s.chains {
         for band in &chain.bands {
             one(doc, chain, band);

@@ -142,7 +142,9 @@ pub(crate) fn made() -> Report {
     let station = StationReport {
         name: "pellgarrow".to_owned(),
         title: Some("Pellgarrow *hill*".to_owned()),
+        exposure: None,
         rules: None,
+        site: None,
         chains: vec![chain],
     };
     Report {

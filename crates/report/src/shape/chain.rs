@@ -10,6 +10,7 @@ use schemars::JsonSchema;
 use serde::Serialize;
 
 use super::rules::{RuleReport, StationRulesReport};
+use super::site::SiteReport;
 use super::word::{Cause, LimitVerdict, Point, PowerMode, ReadingVerdict, Slope, Wave, Word};
 
 /// Name and version of the JSON shape.
@@ -42,6 +43,9 @@ pub struct StationReport {
     /// Exposure of people; absent where it has neither spots nor rules with limits of exposure.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub exposure: Option<super::exposure::ExposureReport>,
+    /// What the carriers of its site do to its receive channels; absent where it has none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub site: Option<SiteReport>,
 }
 
 /// One chain on all its bands.

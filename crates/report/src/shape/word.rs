@@ -7,6 +7,7 @@ use downlead_eval::exposure::ExposureVerdict;
 use downlead_eval::licence::RuleVerdict;
 use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::{CauseKind, Method, NodeKind, Verdict, measure};
+use downlead_eval::site::LeftOut;
 use downlead_station::model::{Basis, Direction, LimitQuantity};
 use downlead_station::session::ReadingKind;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
@@ -76,6 +77,7 @@ worded! {
     Direction: |d| d.word();
     NodeKind: |k| k.word();
     Basis: |b| b.word();
+    LeftOut: |l| l.word();
     LimitQuantity: |q| q.word();
     RuleVerdict: |v| v.word();
     ExposureVerdict: |v| v.word();

@@ -7,4 +7,5 @@ pub mod chain;
 pub mod exposure;
 pub mod figure;
 pub mod rules;
+pub mod site;
 pub mod verdict;

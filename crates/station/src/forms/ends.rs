@@ -63,6 +63,7 @@ pub(crate) static TRANSMITTER: Form = Form {
             &DUTY_LINE,
             &KEYED_LINE,
             &FOLDBACK_LINE,
+            &BANDWIDTH_LINE,
         ],
     ),
     ..Form::EMPTY
@@ -111,6 +112,7 @@ macro_rules! figure_line {
 figure_line! {
     DUTY_LINE "duty" SHARE "this line" "`duty` is followed by a percentage" "Mean over peak power while keyed." "35 %";
     KEYED_LINE "keyed" SHARE "this line" "`keyed` is followed by a percentage" "Share of the time it is keyed." "50 %";
+    BANDWIDTH_LINE "bandwidth" FREQUENCY "this line" "a bandwidth follows" "Width of what it sends, or of its receive channel." "12.6 kHz";
     EFFICIENCY_LINE "efficiency" SHARE "an efficiency" "a share follows" "Radiated over accepted power." "90 %";
 }
 
@@ -153,7 +155,10 @@ pub(crate) static RECEIVER: Form = Form {
     subject: Subject::Tag,
     slots: &[RX_SLOTS, ABOUT_ALWAYS],
     exclusive: ORIGINS,
-    block: Block::Lines(Context::Receiver, &[&SENSITIVITY_LINE, &NOISE_LINE]),
+    block: Block::Lines(
+        Context::Receiver,
+        &[&SENSITIVITY_LINE, &NOISE_LINE, &BANDWIDTH_LINE],
+    ),
     ..Form::EMPTY
 };
 
@@ -212,6 +217,7 @@ pub(crate) static TRANSCEIVER: Form = Form {
             &FOLDBACK_LINE,
             &SENSITIVITY_LINE,
             &NOISE_LINE,
+            &BANDWIDTH_LINE,
         ],
     ),
     ..Form::EMPTY

@@ -209,6 +209,7 @@ impl Sending {
                 transmitter_word(cx, &mut c, &mut self.t, &mut self.modes);
                 rest(cx, s, &mut c, "this line");
             }
+            "bandwidth" => self.t.bandwidth_hz = super::site::bandwidth(cx, s),
             _ => return false,
         }
         true
@@ -301,6 +302,10 @@ fn receiver_line<'a>(
     let skip = match word {
         "sensitivity" => 1,
         "noise" => 0,
+        "bandwidth" => {
+            r.bandwidth_hz = super::site::bandwidth(cx, s);
+            return true;
+        }
         _ => return false,
     };
     // each line is a figure of its own
@@ -331,7 +336,12 @@ pub(super) fn transceiver<'a>(
     }
     let words = ("a transceiver", "transceiver TR1 25 W carrier, fm");
     let sent = sending.finish(cx, stmt, had, words);
-    (sent.map(|t| (t, r)), meta)
+    let both = sent.map(|t| {
+        // it hears as wide as it sends
+        r.bandwidth_hz = t.bandwidth_hz;
+        (t, r)
+    });
+    (both, meta)
 }
 
 fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiver, q: &mut Quals) {

@@ -1,11 +1,11 @@
-//! `beside`, `alone`: what a station says of the site it shares with others.
+//! `beside`, `alone`, `bandwidth`: what is said for the site that stations share.
 
 use downlead_base::{Diagnostic, codes};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx};
 use crate::model::{Alone, Beside, Name, Site};
-use crate::quals::missing;
+use crate::quals::{missing, rest};
 
 /// The lines of a station that are about its site, gathered.
 #[derive(Default)]
@@ -87,4 +87,19 @@ impl Draft {
             alone: self.alone,
         }
     }
+}
+
+/// `bandwidth 12.6 kHz` of a transmitter or receiver, Hz.
+pub(super) fn bandwidth<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<f64> {
+    let mut c = Cur::new(s, s.atoms());
+    c.i = 1;
+    let value = c.need(cx, "a bandwidth follows", "bandwidth 12.6 kHz");
+    let hz = value.and_then(|v| {
+        let v = cx.alone(&v, "a bandwidth");
+        cx.frequency(&v, "a bandwidth")
+    });
+    if hz.is_some() {
+        rest(cx, s, &mut c, "this line");
+    }
+    hz
 }

@@ -76,6 +76,8 @@ pub struct Transmitter {
     pub foldback_swr: Option<f64>,
     /// Whether its mode, duty or keyed share is there but could not be read.
     pub broken_duty: bool,
+    /// Width of what it sends, Hz.
+    pub bandwidth_hz: Option<f64>,
 }
 
 /// A level that a receiver needs for a criterion.
@@ -94,6 +96,8 @@ pub struct Receiver {
     pub sensitivities: Vec<Sensitivity>,
     /// Noise figure, dB.
     pub noise_figure: Option<Measure>,
+    /// Width of its channel, Hz.
+    pub bandwidth_hz: Option<f64>,
 }
 
 impl Receiver {
