@@ -55,6 +55,9 @@ const COLUMNS: [(&str, &[(&str, f64)]); 3] = [
     ("clutter", HEIGHT),
 ];
 
+/// Index of a column and what one of its unit is, m.
+type At = (usize, f64);
+
 impl ProfileFile {
     /// Reads a profile; none where the first line names no column `distance`, as readings never do.
     #[must_use]
@@ -107,13 +110,13 @@ impl ProfileFile {
         &mut self,
         line: u64,
         fields: &[std::borrow::Cow<'_, str>],
-        (d, h, clutter): ((usize, f64), (usize, f64), Option<(usize, f64)>),
+        (d, h, clutter): (At, At, Option<At>),
         delimiter: u8,
     ) {
         if fields.iter().all(|f| f.is_empty()) {
             return;
         }
-        let mut read = |(i, scale): (usize, f64)| {
+        let mut read = |(i, scale): At| {
             let text = fields.get(i).map_or("", |f| f.as_ref());
             let plain = match delimiter {
                 b',' => text.to_owned(),
