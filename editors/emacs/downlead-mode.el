@@ -47,14 +47,14 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 (defconst downlead--definition-keywords
   '(
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules"
-    "session" "station" "use")
+    "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
   '(
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer"
     "divider" "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier"
-    "protector" "receiver" "run" "switch" "tail" "transmitter" "tuner")
+    "protector" "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner")
   "Statement keywords: part.")
 
 (defconst downlead--chain-keywords
@@ -64,56 +64,59 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 
 (defconst downlead--property-keywords
   '(
-    "accuracy" "ask" "authority" "bandwidth" "baseline" "braid" "bump" "calibrated"
-    "class" "condition" "conductor" "construction" "coupled" "dated" "delay" "diameter"
-    "directivity" "distance" "drift" "due" "duty" "edition" "efficiency" "equalise"
-    "excess" "fails" "family" "fixed" "foldback" "from" "gain" "generator" "ground" "haat"
-    "height" "high" "holder" "impedance" "inner" "inner-resistivity" "isolation" "joins"
-    "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent" "low" "mode" "noise"
-    "open" "outer" "outer-resistivity" "passes" "permittivity" "phase" "piece" "place"
-    "port" "position" "power" "radius" "rating" "ratio" "receive" "repeatability"
-    "resistivity" "resolution" "resonance" "return-loss" "reversed" "scale" "sensitivity"
-    "service" "short" "size" "source" "spacing" "split" "strand" "strand-diameter" "swr"
-    "tee" "temperature" "threshold" "through" "transmit" "under" "until" "valid"
-    "velocity" "voltage" "ways" "wires")
+    "accuracy" "alone" "ask" "authority" "bandwidth" "baseline" "beside" "braid" "bump"
+    "calibrated" "class" "condition" "conductor" "construction" "coupled" "dated" "delay"
+    "diameter" "directivity" "distance" "drift" "due" "duty" "edition" "efficiency"
+    "equalise" "excess" "fails" "family" "fixed" "foldback" "from" "gain" "generator"
+    "ground" "haat" "height" "high" "holder" "impedance" "inner" "inner-resistivity"
+    "isolation" "joins" "jurisdiction" "keyed" "kind" "linearity" "loss" "loss-tangent"
+    "low" "mode" "noise" "open" "outer" "outer-resistivity" "passes" "permittivity"
+    "phase" "piece" "place" "port" "position" "power" "put" "radius" "rating" "ratio"
+    "receive" "reflection" "repeatability" "resistivity" "resolution" "resonance"
+    "return-loss" "reversed" "scale" "sensitivity" "service" "short" "size" "source"
+    "spacing" "split" "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature"
+    "threshold" "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways"
+    "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "against" "agl" "am" "ambient" "amplifier" "amsl"
-    "antenna" "apart" "ask" "at" "authority" "balun" "band" "bandwidth" "baseline" "below"
-    "bow" "braid" "branch" "branches" "bump" "by" "cable" "calibrated" "carrier" "chain"
-    "circulator" "clad" "class" "combiner" "condition" "conductor" "confidence"
-    "connector" "construction" "corrected" "coupled" "coupler" "cw" "data" "dated"
-    "dc-input" "delay" "device" "diameter" "diplexer" "directivity" "displayed" "distance"
-    "divider" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends"
-    "equalise" "erp" "etrs89" "excess" "expect" "fails" "family" "figure" "filter" "fixed"
-    "fm" "foldback" "for" "forward" "frequency" "from" "full" "gain" "generator" "ground"
-    "guess" "haat" "height" "high" "holder" "if" "impedance" "in" "inner"
-    "inner-resistivity" "input" "instead" "instrument" "isolation" "isolator" "joins"
-    "jumper" "jurisdiction" "k" "keyed" "kind" "let" "licence" "limit" "linearity" "load"
-    "loss" "loss-tangent" "low" "maximum" "mean" "medium" "meter" "mode" "nad27" "nad83"
-    "net" "no" "noise" "nominal" "of" "on" "open" "outer" "outer-resistivity" "output"
-    "over" "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place" "port"
-    "position" "power" "preamplifier" "protector" "radius" "rated" "rating" "ratio"
+    "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
+    "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
+    "balun" "band" "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch"
+    "branches" "bump" "by" "cable" "calibrated" "carrier" "chain" "circulator" "clad"
+    "class" "combiner" "condition" "conductor" "confidence" "connector" "construction"
+    "corrected" "coupled" "coupler" "cw" "data" "dated" "dc-input" "delay" "device"
+    "diameter" "diplexer" "directivity" "displayed" "distance" "divider" "drift" "due"
+    "duplexer" "duty" "edition" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89"
+    "excess" "expect" "fails" "family" "figure" "filter" "fixed" "fm" "foldback" "for"
+    "forward" "frequency" "from" "full" "gain" "generator" "ground" "guess" "haat"
+    "height" "high" "holder" "if" "impedance" "in" "inner" "inner-resistivity" "input"
+    "instead" "instrument" "isolation" "isolator" "joins" "jumper" "jurisdiction" "k"
+    "keyed" "kind" "let" "licence" "limit" "linearity" "load" "loss" "loss-tangent" "low"
+    "maximum" "mean" "medium" "meter" "mode" "nad27" "nad83" "net" "no" "noise" "nominal"
+    "occupational" "of" "on" "open" "out" "outer" "outer-resistivity" "output" "over"
+    "pad" "passes" "pep" "per" "permittivity" "phase" "piece" "place" "port" "position"
+    "power" "preamplifier" "protector" "public" "put" "radius" "rated" "rating" "ratio"
     "reactance" "read" "reading" "readings" "realized" "receive" "receiver" "reference"
-    "reflected" "rejects" "repeatability" "resistivity" "resolution" "resonance"
-    "return-loss" "reversed" "rules" "run" "scale" "sensitivity" "series" "service"
-    "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source" "spacing"
-    "split" "ssb" "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr"
-    "tail" "tee" "temperature" "then" "threshold" "through" "to" "total" "transmit"
-    "transmitter" "tuner" "typical" "under" "until" "use" "valid" "velocity" "voltage"
-    "way" "ways" "wet" "wgs84" "wires" "with" "within" "yes")
+    "reflected" "reflection" "rejects" "repeatability" "resistivity" "resolution"
+    "resonance" "return-loss" "reversed" "rules" "run" "scale" "sensitivity" "series"
+    "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "size" "source"
+    "spacing" "split" "spot" "ssb" "ssb-processed" "station" "strand" "strand-diameter"
+    "switch" "swr" "tail" "take" "tee" "temperature" "then" "threshold" "through" "to"
+    "total" "transceiver" "transmit" "transmitter" "tuner" "typical" "under" "until" "use"
+    "valid" "variant" "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with"
+    "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units
   '(
     "dB/100 ft/sqrt(MHz)" "dB/100 m/sqrt(MHz)" "dB/100 ft/√MHz" "dB/100 ft/MHz"
     "dB/100 m/√MHz" "dB/100 m/MHz" "wavelengths" "wavelength" "dB/100 ft" "dB/100 m"
-    "dB/ft" "dB/km" "ohm-m" "pF/ft" "dB/m" "degC" "degF" "ohms" "pF/m" "GHz" "MHz" "dBW"
-    "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB" "ft" "in" "kV" "kW" "km" "mW"
-    "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV" "µW" "µs" "Ωm" "μV" "μW" "μs"
-    "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
+    "mW/cm2" "dB/ft" "dB/km" "ohm-m" "pF/ft" "W/m2" "dB/m" "degC" "degF" "ohms" "pF/m"
+    "A/m" "GHz" "MHz" "V/m" "dBW" "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB"
+    "ft" "in" "kV" "kW" "km" "mW" "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV"
+    "µW" "µs" "Ωm" "μV" "μW" "μs" "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
   "Spellings of units.")
 ;; END generated: lists
 

@@ -89,6 +89,7 @@ DUTIES = {
     "eirp_threshold_certificate": "obtain a site certificate; single systems of 0.1 W EIRP at most are exempt",
     "eirp_threshold_emf": "keep a record that the general-public levels of exposure are met",
 }
+WIDE = 1.2  # a range of which the upper end is more than so many times the lower holds several allocations
 SINCE = {"91 FR 1405": "2026-02-13"}
 
 
@@ -117,6 +118,15 @@ def comment(row):
     return "    // " + "; ".join(p for p in parts if p)
 
 
+def allocated(row, ask):
+    """Whether a row spans more than the service's own allocation, and says so by the word `allocated`.
+
+    A question on the band's own schedule asks for the allocation already."""
+    low, high = float(row["f_low_mhz"]), float(row["f_high_mhz"])
+    wide = low == 0 or high / low > WIDE
+    return wide and row["kind"] in KINDS and (ask is None or ask[2] not in ("general-power", "primary"))
+
+
 def tail(row, name, extra=""):
     out = on(row)
     if name == "cept-srd":
@@ -128,6 +138,8 @@ def tail(row, name, extra=""):
     ask = next((a for a in ASKS if a[0] == name and a[1] in row["conditions"]), None)
     if ask:
         out += f", if {ask[2]}"
+    if allocated(row, ask):
+        out += ", allocated"
     since = next((d for k, d in SINCE.items() if k in row["citation"]), None)
     if since:
         out += f", since {since}"

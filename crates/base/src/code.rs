@@ -111,6 +111,13 @@ pub mod codes {
         PART_UNUSED Warning "part-unused" "A part is on no chain";
         PORT_NEEDED Error "port-needed" "A part with several ports needs the port named";
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
+        SPOT_WITHOUT_TIER Error "spot-without-tier" "It is not said who can be at a place, or for whom a limit is";
+        SPOT_WITHOUT_DISTANCE Error "spot-without-distance" "A spot does not say how far it is from an antenna";
+        EXPOSURE_EXCEEDED Error "exposure-exceeded" "The fields at a spot exceed a limit of exposure";
+        EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
+        EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";
+        SITE_CONTRADICTS Error "site-contradicts" "Two lines about the site contradict each other";
+        UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";
         TWO_PATHS Warning "two-paths" "A transmitter reaches an antenna by two paths";
@@ -178,6 +185,12 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        // variants
+        VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
+        VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";
+        VARIANT_NOT_A_FIGURE Error "variant-not-a-figure" "A variant changes something that is no figure of a part";
+        VARIANT_CHANGES_NOTHING Warning "variant-changes-nothing" "A variant is the same as its station";
+        VARIANT_DROPS_UNCERTAINTY Warning "variant-drops-uncertainty" "A new figure of a variant has no uncertainty and the old one has";
         // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";

@@ -65,6 +65,14 @@ pub(crate) enum Command {
                             downlead diff --git main...HEAD --format markdown sites/"
     )]
     Diff(crate::change::args::DiffArgs),
+    /// The variants of a file beside their stations: loss, ERP, verdicts and the difference.
+    #[command(
+        after_help = "What a variant does not change cancels in the difference.\n\
+                            Exit codes: 0 all variants meet their limits; 1 one does not, or has errors (with --against base only where it is worse than the station); 2 usage or file trouble.\n\n\
+                            downlead compare proposals.downlead\n\
+                            downlead compare proposals.downlead --variant no-isolator --against base"
+    )]
+    Compare(crate::change::compare::CompareArgs),
     /// Each commit with what it did on the air.
     Log(crate::change::args::LogArgs),
     /// Any number of files: one row a station and band, the worst first.

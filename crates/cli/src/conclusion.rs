@@ -27,6 +27,8 @@ struct Sum {
     met: usize,
     not_met: usize,
     cannot_tell: usize,
+    /// Clauses that are met only where the service is allocated.
+    if_allocated: usize,
     /// Clauses that something is missing for.
     not_judged: usize,
     /// Chains on a band that no clause of their licence or rules bears on.
@@ -159,6 +161,7 @@ impl Sum {
         for v in verdicts {
             match v {
                 RuleVerdict::Met => self.met += 1,
+                RuleVerdict::MetIfAllocated => self.if_allocated += 1,
                 RuleVerdict::NotMet => self.not_met += 1,
                 // both sides of the limit are possible
                 RuleVerdict::CannotTell | RuleVerdict::AtLimit => self.cannot_tell += 1,
@@ -183,6 +186,7 @@ impl Sum {
         self.sessions += other.sessions;
         self.definitions += other.definitions;
         self.met += other.met;
+        self.if_allocated += other.if_allocated;
         self.not_met += other.not_met;
         self.cannot_tell += other.cannot_tell;
         self.not_judged += other.not_judged;
@@ -197,7 +201,8 @@ impl Sum {
 
     /// What files are ranked by.
     fn weight(&self) -> (usize, usize, usize) {
-        let open = self.not_met + self.cannot_tell + self.not_judged + self.no_rule;
+        let open =
+            self.not_met + self.cannot_tell + self.not_judged + self.no_rule + self.if_allocated;
         (self.errors, self.warnings, open)
     }
 
@@ -207,6 +212,7 @@ impl Sum {
             (self.not_met, "not met"),
             (self.cannot_tell, "cannot tell"),
             (self.not_judged, "not judged"),
+            (self.if_allocated, "met if allocated"),
             (self.met, "met"),
         ];
         for (n, words) in limits.into_iter().filter(|l| l.0 > 0) {

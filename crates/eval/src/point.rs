@@ -10,12 +10,28 @@ use downlead_station::model::{BandKind, BandRef, Chain, Direction, Figure, When}
 pub(crate) struct Point {
     /// Band name, or the frequency as written.
     pub(crate) band: Box<str>,
-    /// `low`, `middle`, `high` of a range.
+    /// `low`, `middle`, `high` of a range; `edge` where a clause has one inside it, `gap` between clauses.
     pub(crate) part: Option<&'static str>,
     /// Hz.
     pub(crate) hz: f64,
     /// Whether `band` is the name of a band.
     pub(crate) named: bool,
+}
+
+impl Point {
+    /// The band in messages, with the frequency where the band has several.
+    pub(crate) fn words(&self) -> String {
+        place(&self.band, self.part, self.hz)
+    }
+}
+
+/// A band with the point of its range: `2m low`; inside the range by the frequency.
+pub(crate) fn place(band: &str, part: Option<&str>, hz: f64) -> String {
+    match part {
+        None => band.to_owned(),
+        Some(p @ ("low" | "middle" | "high")) => format!("{band} {p}"),
+        Some(_) => format!("{band} at {}", downlead_quantity::frequency(hz)),
+    }
 }
 
 /// The points of a chain, with what is wrong with its bands.

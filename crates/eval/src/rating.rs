@@ -5,7 +5,7 @@ use downlead_physics::mismatch::max_voltage_rms;
 use downlead_physics::power::{ambient_factor, rating_by_attenuation, rating_by_sqrt, swr_factor};
 use downlead_quantity::{number, power};
 use downlead_station::Env;
-use downlead_station::model::{Device, PartData, PartKind, Rating};
+use downlead_station::model::{Device, Part, PartData, PartKind, Rating};
 
 use crate::assume::Assumed;
 use crate::cable;
@@ -18,7 +18,7 @@ use downlead_physics::net::R0;
 /// What is over a rating by less than this is rounding.
 const ROUNDING: f64 = 1.0 + 1e-9;
 
-/// Checks the elements of a stretch against the nodes computed for it (trunk only: behind a
+/// Checks the elements of a stretch against the nodes computed for it (trunk only: after a
 /// divider there is less of everything).
 pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) -> Vec<Load> {
     // the mode or duty is there but could not be read
@@ -26,13 +26,14 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) ->
         return Vec::new();
     }
     let stated = mean_factor(f);
-    let mean = stated.unwrap_or(1.0);
-    let mut compared = false;
-    let pep = pep_factor(f).unwrap_or(1.0);
-    let mut found = Vec::new();
-    let mut notes = Vec::new();
-    let mut loads = Vec::new();
-    let mut switched = Vec::new();
+    let mut check = Check {
+        mean: stated.unwrap_or(1.0),
+        pep: pep_factor(f).unwrap_or(1.0),
+        source: f.part.loc,
+        compared: false,
+        switched: Vec::new(),
+        loads: Vec::new(),
+    };
     let trunk: Vec<Option<(f64, f64)>> = run
         .nodes
         .iter()
@@ -40,107 +41,158 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) ->
         .map(|n| Some((n.power_w, n.swr?)).filter(|_| n.power_known))
         .collect();
     for (i, e) in s.elements.iter().enumerate() {
-        // power and SWR at the element's input: those behind the one before
+        // power and SWR at the element's input: those after the element before it
         let Some(Some((net, swr))) = trunk.get(i).copied() else {
             break;
         };
         if !net.is_finite() {
             break;
         }
-        let z0 = e.line.map_or(R0, |l| l.at.z0);
-        if let Some(port) = e.port.filter(|_| e.kind.is(PartKind::Switch)) {
-            switched.push((e.def, port.text.clone()));
-        }
-        let mut load = Load {
-            def: e.def,
-            chain: e.chain,
-            source: f.part.loc,
-            switched: switched.clone().into(),
-            mean: None,
-            peak: None,
-        };
-        if let Some((limit, loc, temperatures)) = rating(run.point.hz, e, run.cx.env) {
-            compared = true;
-            if !temperatures {
-                notes.push((Assumed::RatingTemperatures, e.who));
-            }
-            let derated = limit
-                * if e.line.is_some() {
-                    swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 })
-                } else {
-                    1.0
-                };
-            load.mean = Some((net * mean, derated, loc));
-            if net * mean > derated * ROUNDING {
-                found.push(
-                    Diagnostic::new(
-                        &codes::RATING_EXCEEDED,
-                        e.chain,
-                        format!(
-                            "{} gets {} mean power on {} and is good for {} there{}.",
-                            e.subject(),
-                            power(net * mean),
-                            run.point.band,
-                            power(derated),
-                            if swr > 1.05 && e.line.is_some() {
-                                format!(" at SWR {}", number(swr, 2))
-                            } else {
-                                String::new()
-                            },
-                        ),
-                    )
-                    .at(format!("{} too much", power(net * mean - derated)))
-                    .also(loc, "the rating"),
-                );
-            }
-        }
-        if let Some((volts, loc)) = voltage(e, run.cx.env) {
-            let v = max_voltage_rms(net * pep, z0, swr);
-            load.peak = Some((v, volts, loc));
-            if v > volts * ROUNDING {
-                found.push(
-                    Diagnostic::new(
-                        &codes::VOLTAGE_EXCEEDED,
-                        e.chain,
-                        format!(
-                            "{} sees up to {} V rms at the peak of the envelope on {} (SWR {}) and is good for {} V.",
-                            e.subject(),
-                            number(v, 0),
-                            run.point.band,
-                            number(swr, 2),
-                            number(volts, 0)
-                        ),
-                    )
-                    .at("peak voltage")
-                    .also(loc, "the rating"),
-                );
-            }
-        }
-        if load.mean.is_some() || load.peak.is_some() {
-            loads.push(load);
-        }
+        check.element(run, e, net, swr);
     }
     if let Ending::Antenna(part, a, loc) = &s.end
         && let (Some(r), Some(Some((net, _)))) = (a.rating, trunk.last())
     {
-        compared = true;
-        loads.push(Load {
-            def: part.loc,
-            chain: *loc,
-            source: f.part.loc,
-            switched: switched.into(),
-            mean: Some((net * mean, r.watts, r.loc)),
-            peak: None,
-        });
-        if net * mean > r.watts * ROUNDING {
-            found.push(
+        check.antenna(run, part, *loc, r, *net);
+    }
+    if check.compared && stated.is_none() {
+        run.assumed.add(
+            Assumed::FullDuty,
+            f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
+        );
+    }
+    check.loads
+}
+
+/// The powers of one transmitter against the ratings they pass.
+struct Check {
+    /// Mean power and power at the peak of the envelope, over the stated power.
+    mean: f64,
+    pep: f64,
+    /// The transmitter.
+    source: Loc,
+    /// Whether a rating was compared.
+    compared: bool,
+    /// Switches passed so far and the ports they stand at.
+    switched: Vec<(Loc, Box<str>)>,
+    loads: Vec<Load>,
+}
+
+impl Check {
+    /// One element with the net power (W) and SWR at its input.
+    fn element(&mut self, run: &mut Run<'_, '_>, e: &Element<'_>, net: f64, swr: f64) {
+        if let Some(port) = e.port.filter(|_| e.kind.is(PartKind::Switch)) {
+            self.switched.push((e.def, port.text.clone()));
+        }
+        let load = Load {
+            def: e.def,
+            chain: e.chain,
+            source: self.source,
+            switched: self.switched.clone().into(),
+            mean: self.mean_power(run, e, net, swr),
+            peak: self.peak_voltage(run, e, net, swr),
+        };
+        if load.mean.is_some() || load.peak.is_some() {
+            self.loads.push(load);
+        }
+    }
+
+    /// Mean power, its rating (W) and where this stands.
+    fn mean_power(
+        &mut self,
+        run: &mut Run<'_, '_>,
+        e: &Element<'_>,
+        net: f64,
+        swr: f64,
+    ) -> Option<(f64, f64, Loc)> {
+        let (limit, loc, temperatures) = rating(run.point.hz, e, run.cx.env)?;
+        self.compared = true;
+        if !temperatures {
+            run.assumed.add(Assumed::RatingTemperatures, e.who);
+        }
+        let derated = match e.line {
+            Some(_) => limit * swr_factor(swr, if run.point.hz > 30e6 { 1.0 } else { 0.0 }),
+            None => limit,
+        };
+        let mean = net * self.mean;
+        if mean > derated * ROUNDING {
+            run.diags.push(
                 Diagnostic::new(
                     &codes::RATING_EXCEEDED,
-                    *loc,
+                    e.chain,
+                    format!(
+                        "{} gets {} mean power on {} and is good for {} there{}.",
+                        e.subject(),
+                        power(mean),
+                        run.point.band,
+                        power(derated),
+                        if swr > 1.05 && e.line.is_some() {
+                            format!(" at SWR {}", number(swr, 2))
+                        } else {
+                            String::new()
+                        },
+                    ),
+                )
+                .at(format!("{} too much", power(mean - derated)))
+                .also(loc, "the rating"),
+            );
+        }
+        Some((mean, derated, loc))
+    }
+
+    /// Peak voltage (V rms at the peak of the envelope), its rating and where this stands.
+    fn peak_voltage(
+        &self,
+        run: &mut Run<'_, '_>,
+        e: &Element<'_>,
+        net: f64,
+        swr: f64,
+    ) -> Option<(f64, f64, Loc)> {
+        let (volts, loc) = voltage(e, run.cx.env)?;
+        let z0 = e.line.map_or(R0, |l| l.at.z0);
+        let v = max_voltage_rms(net * self.pep, z0, swr);
+        if v > volts * ROUNDING {
+            run.diags.push(
+                Diagnostic::new(
+                    &codes::VOLTAGE_EXCEEDED,
+                    e.chain,
+                    format!(
+                        "{} sees up to {} V rms at the peak of the envelope on {} (SWR {}) and is good for {} V.",
+                        e.subject(),
+                        number(v, 0),
+                        run.point.band,
+                        number(swr, 2),
+                        number(volts, 0)
+                    ),
+                )
+                .at("peak voltage")
+                .also(loc, "the rating"),
+            );
+        }
+        Some((v, volts, loc))
+    }
+
+    /// The antenna or load at the end, with the net power into it, W.
+    fn antenna(&mut self, run: &mut Run<'_, '_>, part: &Part, chain: Loc, r: Rating, net: f64) {
+        self.compared = true;
+        let mean = net * self.mean;
+        self.loads.push(Load {
+            def: part.loc,
+            chain,
+            source: self.source,
+            switched: std::mem::take(&mut self.switched).into(),
+            mean: Some((mean, r.watts, r.loc)),
+            peak: None,
+        });
+        if mean > r.watts * ROUNDING {
+            run.diags.push(
+                Diagnostic::new(
+                    &codes::RATING_EXCEEDED,
+                    chain,
                     format!(
                         "The {} gets {} mean power on {} and is good for {}.",
                         part.kind.word(),
-                        power(net * mean),
+                        power(mean),
                         run.point.band,
                         power(r.watts)
                     ),
@@ -150,17 +202,6 @@ pub(crate) fn check<'m>(run: &mut Run<'m, '_>, s: &Stretch<'m>, f: &Feed<'m>) ->
             );
         }
     }
-    if compared && stated.is_none() {
-        notes.push((
-            Assumed::FullDuty,
-            f.part.tag.as_ref().map_or(f.part.loc, |t| t.loc),
-        ));
-    }
-    run.diags.append(&mut found);
-    for (a, l) in notes {
-        run.assumed.add(a, l);
-    }
-    loads
 }
 
 /// Rating at the frequency and temperature of the element, where it stands, and whether its

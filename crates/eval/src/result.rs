@@ -66,6 +66,18 @@ impl NodeKind {
         self == NodeKind::Part(kind)
     }
 
+    /// Whether it is what a transmit chain begins with.
+    #[must_use]
+    pub fn sends(self) -> bool {
+        matches!(self, NodeKind::Part(kind) if kind.sends())
+    }
+
+    /// Whether it is what a receive chain ends with.
+    #[must_use]
+    pub fn hears(self) -> bool {
+        matches!(self, NodeKind::Part(kind) if kind.hears())
+    }
+
     /// Whether it is a pair of connectors that follows from the stated ends.
     #[must_use]
     pub fn is_join(self) -> bool {
@@ -442,7 +454,8 @@ pub enum CauseName {
 pub struct BandResult {
     /// Band name or frequency as written.
     pub band: Box<str>,
-    /// `low`, `middle`, `high` of a range.
+    /// `low`, `middle`, `high` of a range; `edge` where a clause of the station's licence or rules has
+    /// one inside it, `gap` between clauses.
     pub point: Option<&'static str>,
     /// Hz.
     pub hz: f64,
@@ -511,6 +524,12 @@ pub struct BandResult {
 }
 
 impl BandResult {
+    /// The band with the point of its range: `2m low`; inside the range by the frequency.
+    #[must_use]
+    pub fn place(&self) -> String {
+        crate::point::place(&self.band, self.point, self.hz)
+    }
+
     /// ERP, W: EIRP over 1.64 (2.15 dB).
     #[must_use]
     pub fn erp_w(&self) -> Option<f64> {
@@ -541,6 +560,8 @@ pub struct ItemResult {
     pub session: Option<Box<crate::bench::result::SessionResult>>,
     /// What the licences and rules of a station say of it as a whole.
     pub rules: Option<Box<crate::licence::StationRules>>,
+    /// Exposure of people at the spots of a station.
+    pub exposure: Option<Box<crate::exposure::Exposure>>,
     /// Findings.
     pub diagnostics: Vec<Diagnostic>,
     /// Whether there is only the first stage of its chains: the sample and the bounds over all
@@ -557,11 +578,13 @@ impl ItemResult {
             chains,
             session,
             rules,
+            exposure,
             diagnostics,
             depends,
             provisional: _,
         } = self;
         rules.is_none()
+            && exposure.is_none()
             && chains.is_empty()
             && session.is_none()
             && diagnostics.is_empty()

@@ -50,6 +50,14 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
                 "Define it at the left margin: `instrument {text} {{ accuracy 5 % of reading }}`."
             )],
         ),
+        NameKind::Station => (
+            &codes::UNKNOWN_STATION,
+            "Station",
+            "not defined in the files",
+            vec![format!(
+                "Define it at the left margin, with what is known of it: `station {text} {{ … }}`; or bring in its file by `use`."
+            )],
+        ),
         NameKind::Rules => (
             &codes::UNKNOWN_RULES,
             "Licence or rules",

@@ -113,6 +113,7 @@ fn parts_of(s: &Snapshot, file: usize) -> Vec<&Part> {
 /// Where a figure of a part stands.
 fn figure(part: &Part, what: &str, band: Option<&str>) -> Result<Loc, String> {
     let figures: Vec<&Figure> = match (&part.data, what) {
+        (PartData::Transceiver(both), "power") => both.0.power.iter().map(|p| &p.0).collect(),
         (PartData::Transmitter(t), "power") => t.power.iter().map(|p| &p.0).collect(),
         (PartData::Antenna(a), "gain") => a.gain.iter().map(|g| &g.figure).collect(),
         (PartData::Line(l), "length") if l.length.is_some() => return Ok(l.length_loc),

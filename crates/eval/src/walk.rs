@@ -160,7 +160,9 @@ pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
         _ => None,
     });
     match (first, last) {
-        (Some(PartKind::Antenna), _) | (_, Some(PartKind::Receiver)) => Direction::Receive,
+        (Some(PartKind::Antenna), _) => Direction::Receive,
+        // what a chain begins with counts when both of its ends could begin it
+        (Some(first), Some(last)) if last.hears() && !first.sends() => Direction::Receive,
         _ => Direction::Transmit,
     }
 }
@@ -220,12 +222,12 @@ fn begin_and_end(
     out: &mut Vec<Diagnostic>,
 ) {
     let begin = |k: PartKind| match direction {
-        Direction::Transmit => k == PartKind::Transmitter,
+        Direction::Transmit => k.sends(),
         Direction::Receive => k == PartKind::Antenna,
     };
     let end = |k: PartKind| match direction {
         Direction::Transmit => k.ends_transmit(),
-        Direction::Receive => k == PartKind::Receiver || k == PartKind::Load,
+        Direction::Receive => k.hears() || k == PartKind::Load,
     };
     let (first_words, last_words, example) = match direction {
         Direction::Transmit => ("a transmitter", "an antenna or a load", "antenna 4.5 dBi"),
@@ -263,7 +265,7 @@ fn begin_and_end(
                     loc,
                     format!("Chain `{}` ends in nothing.", chain.name.text),
                 )
-                .at(format!("{last_words} belongs behind this"))
+                .at(format!("{last_words} belongs after this"))
                 .help(format!("Add the last line, for example `{example}`.")),
             );
         }
@@ -281,7 +283,7 @@ fn begin_and_end(
                     }
                 ),
             )
-            .at("behind the end")
+            .at("after the end")
             .also(parts[i].1, "the chain ends here");
             if reversed {
                 d = d.help("The lines stand in the order the power flows.");

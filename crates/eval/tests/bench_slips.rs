@@ -218,3 +218,182 @@ fn a_jump_of_the_power_is_named() {
     }
     assert!(named >= 30, "{named} of 40");
 }
+
+/// A session of the first bands only, as text.
+fn first_bands(bands: &[Band; 9], which: &[usize]) -> String {
+    let mut text = "instrument W1 {\n    accuracy 5 % of reading\n    linearity 1 %\n    repeatability 0.6 % k 1\n}\n\ncable c {\n    impedance 50 ohm\n    velocity 0.66\n    loss 0.7 dB/100 m/sqrt(MHz)\n    accuracy 2 % k 2\n    source \"made up\"\n}\n\nsession s {\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n".to_owned();
+    for (name, metres) in PIECES {
+        text.push_str(&format!("    piece {name} {metres} m of c\n"));
+    }
+    for b in which {
+        let w = &bands[*b];
+        text.push_str(&format!(
+            "    readings on {} MHz {{\n        baseline {} W at 0 min\n",
+            MHZ[*b], w[0]
+        ));
+        for (i, (name, _)) in PIECES.iter().enumerate() {
+            let (w, at) = (w[i + 1], i + 1);
+            text.push_str(&format!("        through {name} {w} W at {at} min\n"));
+        }
+        text.push_str(&format!("        baseline {} W at 5 min\n    }}\n", w[5]));
+    }
+    text + "}\n"
+}
+
+fn of_text(text: &str) -> Vec<Diagnostic> {
+    let files = Files::default().with("main.downlead", text);
+    Snapshot::load(&["main.downlead".to_owned()], &files).diagnostics()
+}
+
+fn with_code<'d>(all: &'d [Diagnostic], code: &str) -> Vec<&'d Diagnostic> {
+    all.iter().filter(|d| d.code.id == code).collect()
+}
+
+/// Two bands only: a lost decimal point in a baseline or at a piece is named, and no cable is accused.
+#[test]
+fn a_lost_point_in_two_bands_is_named() {
+    let mut r = Random(31);
+    let (mut planted, mut named, mut wrong) = (0, 0, 0);
+    for n in 0..24_usize {
+        let mut bands = readings(&mut r, |_, _| 1.0, None);
+        let (b, i) = ([6, 7][n % 2], n / 2 % 6);
+        let meant = bands[b][i];
+        bands[b][i] = if n % 3 == 0 {
+            meant * 10.0
+        } else {
+            meant / 10.0
+        };
+        let all = of_text(&first_bands(&bands, &[6, 7]));
+        planted += 1;
+        let slips = with_code(&all, "reading-slip");
+        let words: Vec<String> = slips
+            .iter()
+            .map(|d| format!("{} {}", d.message, d.help.join(" ")))
+            .collect();
+        let figure = downlead_quantity::power(meant);
+        named += usize::from(words.len() == 1 && words[0].contains(&figure));
+        let bad = with_code(&all, "cable-differs");
+        wrong += bad
+            .iter()
+            .filter(|d| d.severity == Severity::Warning)
+            .count();
+    }
+    assert!(named >= 22, "{named} of {planted}");
+    assert!(wrong <= 1, "{wrong} accused");
+}
+
+/// In two bands a cable that really loses much more on both is accused, and healthy sessions hear nothing.
+#[test]
+fn two_bands_make_no_slip_of_a_bad_cable() {
+    let mut r = Random(32);
+    let (mut slips, mut bad) = (0, 0);
+    for n in 0..40_usize {
+        let factor = [1.0, 1.3, 2.0, 4.0][n % 4];
+        let bands = readings(&mut r, |p, _| if p == 3 { factor } else { 1.0 }, None);
+        let all = of_text(&first_bands(&bands, &[6, 7]));
+        slips += with_code(&all, "reading-slip").len();
+        let accused = with_code(&all, "cable-differs");
+        bad += usize::from(n % 4 != 0 && accused.iter().any(|d| d.message.starts_with("`D`")));
+    }
+    assert_eq!(slips, 0);
+    assert_eq!(bad, 30);
+}
+
+/// After a named slip its row has no verdict, and the piece is judged by the other bands.
+#[test]
+fn a_slip_is_not_judged_and_the_piece_is() {
+    let mut r = Random(33);
+    let mut bands = readings(&mut r, |_, _| 1.0, None);
+    bands[7][2] /= 10.0;
+    let text = first_bands(&bands, &[0, 1, 2, 3, 4, 5, 6, 7, 8]);
+    let files = Files::default().with("main.downlead", text.as_str());
+    let s = Snapshot::load(&["main.downlead".to_owned()], &files);
+    let (stated, result, env) = downlead_report::build::bench::sessions(&s)
+        .next()
+        .expect("a session");
+    let places = downlead_eval::Places::new(&s);
+    let session = downlead_report::build::bench::session(&places, stated, result, env);
+    let rows: Vec<_> = session.results.iter().filter(|r| r.piece == "B").collect();
+    let (slip, rest): (Vec<_>, Vec<_>) = rows.into_iter().partition(|r| r.slip);
+    assert_eq!((slip.len(), rest.len()), (1, 8));
+    assert_eq!(slip[0].band, "145.3 MHz");
+    assert!(slip[0].verdict.is_none() && rest.iter().all(|r| r.verdict.is_some()));
+    let piece = session.pieces.iter().find(|p| p.piece == "B").expect("it");
+    assert_eq!(piece.slip_bands, ["145.3 MHz"]);
+    let whole = piece.whole.as_ref().expect("judged");
+    assert_eq!(whole.bands_used, 8);
+    assert!((whole.ratio - 1.0).abs() < 0.1, "{}", whole.ratio);
+}
+
+/// A piece read twice with 10 dB between the two: no mean of them says anything.
+#[test]
+fn two_readings_of_a_piece_far_apart_are_found() {
+    let text = |second: &str| {
+        format!(
+            "instrument W1 {{\n    accuracy 5 % of reading\n}}\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings on 145.3 MHz {{\n        baseline 44 W at 0 min\n        through A 30.1 W at 1 min\n        through A {second} W at 2 min\n        baseline 44 W at 3 min\n    }}\n}}\n"
+        )
+    };
+    let all = of_text(&text("3.0"));
+    let found = with_code(&all, "reading-slip");
+    assert_eq!(found.len(), 1, "{all:#?}");
+    assert!(found[0].message.contains("`A`"), "{}", found[0].message);
+    assert!(
+        found[0].message.contains("10.01 dB apart"),
+        "{}",
+        found[0].message
+    );
+    assert!(with_code(&of_text(&text("29.6")), "reading-slip").is_empty());
+}
+
+/// `14 h` among minutes: the drift would be spread over 14 hours.
+#[test]
+fn hours_among_minutes_are_found() {
+    let text = |last: &str| {
+        format!(
+            "instrument W1 {{\n    accuracy 5 % of reading\n}}\nsession s {{\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings on 145.3 MHz {{\n        baseline 44 W at 10 min\n        through A 30.1 W at 12 min\n        baseline 43 W at {last}\n    }}\n}}\n"
+        )
+    };
+    let all = of_text(&text("14 h"));
+    let found = with_code(&all, "reading-slip");
+    assert!(found[0].message.contains("828 min"), "{}", found[0].message);
+    for fine in ["14 min", "2 h"] {
+        assert!(
+            with_code(&of_text(&text(fine)), "reading-slip").is_empty(),
+            "{fine}"
+        );
+    }
+    // the same in a table
+    let table = "band,piece,time_min,forward_w\n145.3 MHz,baseline,10,44\n145.3 MHz,A,12,30.1\n145.3 MHz,baseline,840,43\n";
+    let main = "band b 145.3 MHz\ninstrument W1 {\n    accuracy 5 % of reading\n}\nsession s {\n    read 2026-11-21 with W1 by QY5BEN\n    temperature 20 °C\n    piece A 20 m of rg-213\n    readings from \"t.csv\"\n}\n";
+    let table = table.replace("145.3 MHz", "b");
+    let files = Files::default()
+        .with("main.downlead", main)
+        .with("t.csv", table.as_str());
+    let all = Snapshot::load(&["main.downlead".to_owned()], &files).diagnostics();
+    assert_eq!(with_code(&all, "reading-slip").len(), 1, "{all:#?}");
+}
+
+/// What no bench and no line is, is refused with what may be.
+#[test]
+fn impossible_temperatures_and_lengths_are_refused() {
+    let text = |c: &str, run: &str| {
+        format!(
+            "session s {{\n    temperature {c}\n    piece A 20 m of rg-213\n}}\nchain x on 145.3 MHz {{\n    transmitter 5 W carrier\n    run {run} of rg-213\n    antenna 2 dBi\n}}\n"
+        )
+    };
+    for (c, run, words) in [
+        ("120 °C", "20 m", "between -60 °C and 100 °C"),
+        ("-65 °C", "20 m", "between -60 °C and 100 °C"),
+        ("20 °C", "300 km", "at most 100 km"),
+        ("20 °C", "1e300 m", "at most 100 km"),
+    ] {
+        let all = of_text(&text(c, run));
+        let found = with_code(&all, "impossible-value");
+        assert_eq!(found.len(), 1, "{c} {run}: {all:#?}");
+        assert!(found[0].message.contains(words), "{}", found[0].message);
+    }
+    for (c, run) in [("-40 °C", "20 m"), ("85 °C", "20 m"), ("20 °C", "30 km")] {
+        let all = of_text(&text(c, run));
+        assert!(with_code(&all, "impossible-value").is_empty(), "{c} {run}");
+    }
+}

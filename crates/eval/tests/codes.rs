@@ -507,6 +507,7 @@ const PARTS: &[&str] = &[
     "divider",
     "load",
     "receiver",
+    "transceiver",
     "isolator",
     "transmitter",
     "duplexer",

@@ -406,7 +406,7 @@ fn an_old_cable_wants_a_reading_behind_it() {
         &d,
         &[
             "since 2012-05",
-            "no power was read behind it",
+            "no power was read after it",
             "by 2026-07-04",
             "14 years old.",
         ],
@@ -414,7 +414,7 @@ fn an_old_cable_wants_a_reading_behind_it() {
     let read = |date: &str| format!("read 25 W forward, {date}");
     says(
         &one(&t(old, &read("2021-07-01"), ""), "old-cable"),
-        &["last read behind it on 2021-07-01"],
+        &["last read after it on 2021-07-01"],
     );
     // before the cable, or a reflection: neither shows its loss
     one(&t(old, "", &read("2026-07-04")), "old-cable");

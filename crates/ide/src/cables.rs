@@ -21,9 +21,7 @@ pub(crate) fn frequencies(s: &Snapshot, doc: Doc, c: &Config) -> Vec<(String, f6
     for scope in s.scopes().iter().filter(sees) {
         for (_, _, r) in scope.items() {
             for b in r.chains.iter().flat_map(|x| x.bands.iter()) {
-                let name = b
-                    .point
-                    .map_or_else(|| b.band.to_string(), |p| format!("{} {p}", b.band));
+                let name = b.place();
                 if c.shows(&b.band) {
                     out.push((name, b.hz));
                 }

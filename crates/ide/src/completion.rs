@@ -317,6 +317,7 @@ impl<'a> List<'a> {
             NameKind::Instrument => "instrument",
             NameKind::Band => "band",
             NameKind::Rules => "licence",
+            NameKind::Station => "station",
             _ => return,
         };
         let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc)

@@ -406,10 +406,7 @@ pub(crate) fn total_row(b: &BandResult) -> Vec<String> {
         Some(l) => format!("{l:.1} dBm at the antenna"),
         None => p(b.antenna_w),
     };
-    let name = match b.point {
-        Some(p) => format!("{} {p}", b.band),
-        None => b.band.to_string(),
-    };
+    let name = b.place();
     vec![
         cables::named(&name, b.hz),
         or_not_known(b.total_db.map(db)),

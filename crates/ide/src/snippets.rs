@@ -52,6 +52,9 @@ pub(crate) fn snippet(cx: Context, word: &str, station: bool) -> Option<&'static
         (_, "receiver") if station => {
             "receiver ${1:RX1} ${2:-119 dBm} for 12 dB sinad, noise figure ${3:6 dB}"
         }
+        (_, "transceiver") if station => {
+            "transceiver ${1:TR1} {\n    power ${2:25 W ± 10 %} carrier\n    mode ${3:fm}\n    sensitivity ${4:-117 dBm} for 12 dB sinad\n    noise figure ${5:8 dB}\n}"
+        }
         (Context::Station, "duplexer") => {
             "duplexer ${1:DU1} {\n    high ${2:1.5 dB}, rejects ${3:85 dB}\n    low ${4:1.5 dB}, rejects ${5:85 dB}\n}"
         }

@@ -202,11 +202,11 @@ fn name_kind(k: NameKind) -> TokenKind {
         | NameKind::Rules
         | NameKind::Shared => TokenKind::Catalogue,
         NameKind::Instrument => TokenKind::Instrument,
-        NameKind::Station | NameKind::Session => TokenKind::Station,
+        NameKind::Station | NameKind::Session | NameKind::Variant => TokenKind::Station,
         NameKind::Chain | NameKind::Branch => TokenKind::Chain,
         NameKind::Tag => TokenKind::Part,
         NameKind::Port => TokenKind::Port,
-        NameKind::Place => TokenKind::Place,
+        NameKind::Place | NameKind::Spot => TokenKind::Place,
         // words of one's own, which nothing defines elsewhere
         NameKind::Person | NameKind::Class | NameKind::Question => TokenKind::Person,
     }

@@ -13,6 +13,7 @@
 pub mod connector;
 pub mod construction;
 pub mod cx;
+pub mod exposure;
 mod lanes;
 pub mod line;
 pub mod measure;
@@ -20,6 +21,7 @@ pub mod mismatch;
 pub mod net;
 pub mod network;
 pub mod noise;
+pub mod path;
 pub mod position;
 pub mod power;
 pub mod radiated;

@@ -37,6 +37,29 @@ pub fn reflection(z: Complex64, z0: Complex64) -> Complex64 {
     (z - z0) / (z + z0)
 }
 
+/// Size of the reflection that a whole line of another impedance shows in a matched system, where each
+/// of its faces reflects `face`: both faces add up by the line's length. The root of the mean square
+/// over a round-trip phase `phase` ± `u_phase` rad (standard, normal; infinite where it is not known)
+/// with a one-way loss of `loss_db`.
+///
+/// `S11 = Γ (1 − x)/(1 − Γ² x)`, `x = A² exp(−jφ)`, with the mean of `cos φ`, which is
+/// `cos(phase) exp(−u²/2)`, in numerator and denominator.
+///
+/// Source: Pozar, Microwave Engineering 4e, ch. 4, a line between two steps of impedance (section from
+/// memory); checked by simulation.
+#[must_use]
+pub fn reflection_of_line(face: f64, loss_db: f64, phase: f64, u_phase: f64) -> f64 {
+    let a = downlead_quantity::from_db(-loss_db);
+    let cos = if u_phase.is_finite() {
+        libm::cos(phase) * libm::exp(-0.5 * u_phase * u_phase)
+    } else {
+        0.0
+    };
+    let r = face * face;
+    let over = |x: f64| 1.0 + x * x - 2.0 * x * cos;
+    face * libm::sqrt(over(a) / over(r * a))
+}
+
 /// Mismatch loss in dB, `−10 log10(1 − |Γ|²)`: what a matched source does not deliver.
 ///
 /// Source: Pozar, Microwave Engineering 4e, ch. 2 (section from memory).

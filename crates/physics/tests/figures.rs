@@ -227,3 +227,32 @@ fn edge_cases_of_reflection() {
     assert!(cx::abs(root * root - cx::c(-4.0, -1e-9)) < 1e-15 && root.re >= 0.0);
     assert!(cx::abs(cx::exp(cx::ln(z)) - z) < 1e-14);
 }
+
+/// Root mean square of |S11| of a 75-ohm line of 20 m in a system of 50 ohm, by a simulation of a million
+/// lengths (tests/reference/line_between_meters.py).
+#[test]
+fn reflection_of_a_line_with_both_its_faces() {
+    use downlead_physics::mismatch::reflection_of_line;
+    for (mhz, loss_db, exact, spread) in [
+        (3.6, 0.3430, 0.2889, 0.2859),
+        (7.1, 0.4825, 0.3594, 0.3316),
+        (14.2, 0.6840, 0.1525, 0.2415),
+        (50.1, 1.2941, 0.1476, 0.2455),
+        (145.3, 2.2278, 0.2916, 0.2308),
+        (434.5, 3.9258, 0.1731, 0.2147),
+    ] {
+        let phase = 2.0 * std::f64::consts::TAU * mhz * 1e6 * 20.0 / (299_792_458.0 * 0.66);
+        let of = |u: f64| reflection_of_line(0.2, loss_db, phase, u);
+        assert!((of(0.0) - exact).abs() < 2e-4, "{mhz} MHz: {}", of(0.0));
+        let u = of(0.1 * phase);
+        assert!((u - spread).abs() < 0.005, "{mhz} MHz: {u}");
+    }
+    // any phase: both faces add as squares
+    let any = reflection_of_line(0.2, 0.0, 1.0, f64::INFINITY);
+    assert!(
+        (any - 0.2 * (2.0_f64 / 1.0016).sqrt()).abs() < 1e-4,
+        "{any}"
+    );
+    // so lossy that the far face is not seen
+    assert!((reflection_of_line(0.2, 60.0, 1.0, 0.0) - 0.2).abs() < 1e-4);
+}

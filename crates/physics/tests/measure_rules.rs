@@ -178,6 +178,8 @@ fn a_piece_read_twice_while_the_transmitter_drifts() {
     let mut budget = Budget::new();
     let both = mean_loss(&[early.clone(), late.clone()], &mut budget).unwrap();
     near(both.db, 0.5 * (early.loss.db + late.loss.db), 1e-12);
+    let naive = 0.5 * (early.loss.naive_db + late.loss.naive_db);
+    near(both.naive_db, naive, 1e-12);
     assert!(both.u_db < early.loss.u_db, "{both:?}");
     assert_eq!(both.k, 2.0);
     // one alone is itself

@@ -43,6 +43,12 @@ pub enum Dim {
     CapacitancePerLength,
     /// Resistivity (ohm m).
     Resistivity,
+    /// Power density (W/m²).
+    PowerDensity,
+    /// Electric field strength (V/m).
+    ElectricField,
+    /// Magnetic field strength (A/m).
+    MagneticField,
     /// Loss coefficient on the square root of frequency (dB/m per sqrt(MHz)).
     RootCoefficient,
     /// Loss coefficient on frequency (dB/m per MHz).
@@ -73,6 +79,9 @@ impl Dim {
             Dim::Time => "a time",
             Dim::CapacitancePerLength => "a capacitance per length",
             Dim::Resistivity => "a resistivity",
+            Dim::PowerDensity => "a power density",
+            Dim::ElectricField => "an electric field strength",
+            Dim::MagneticField => "a magnetic field strength",
             Dim::RootCoefficient => "a coefficient on the root of frequency",
             Dim::LinearCoefficient => "a coefficient on frequency",
         }

@@ -113,6 +113,9 @@ units! {
     }
     CapacitancePerLength { "picofarad per metre": "pF/m" => 1e-12; "picofarad per foot": "pF/ft" => 1e-12 / FT; }
     Resistivity { "ohm metre": "ohm-m" | "Ωm" | "\u{2126}m" => 1.0; }
+    PowerDensity { "watt per square metre": "W/m2" => 1.0; "milliwatt per square centimetre": "mW/cm2" => 10.0; }
+    ElectricField { "volt per metre": "V/m" => 1.0; }
+    MagneticField { "ampere per metre": "A/m" => 1.0; }
     RootCoefficient {
         "dB per 100 m per root megahertz": "dB/100 m/sqrt(MHz)" | "dB/100 m/√MHz" => 0.01;
         "dB per 100 ft per root megahertz": "dB/100 ft/sqrt(MHz)" | "dB/100 ft/√MHz" => 0.01 / FT;

@@ -5,7 +5,7 @@
 
 use std::path::Path;
 
-use downlead_report::shape::{bench, card, chain, diff, fit, verify};
+use downlead_report::shape::{bench, card, chain, diff, fit, variants, verify};
 use downlead_report::write::json::schema;
 
 fn kept<T: schemars::JsonSchema>(name: &str) {
@@ -28,4 +28,5 @@ fn schemas_stay_as_they_are() {
     kept::<fit::FitFile>("fit");
     kept::<verify::Verification>("verify");
     kept::<diff::Diff>("diff");
+    kept::<variants::Variants>("compare");
 }

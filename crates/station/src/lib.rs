@@ -12,6 +12,7 @@ pub mod model;
 mod quals;
 mod scope;
 pub mod session;
+pub mod variant;
 pub mod words;
 
 pub use attach::{Attachment, Attachments, Content, ReadingsFile, is_network};

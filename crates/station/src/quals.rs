@@ -99,146 +99,134 @@ impl Quals {
     fn read<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
         let Some(atom) = cur.peek() else { return false };
         match atom.kind {
-            AtomKind::Str => {
-                self.meta.source = cur.string(cx);
-                true
+            AtomKind::Str => self.meta.source = cur.string(cx),
+            AtomKind::Date => self.meta.date = cur.date(cx),
+            AtomKind::Word => return self.word(cx, cur, cx.text(atom.span)),
+            _ => return false,
+        }
+        true
+    }
+
+    /// Reads what begins with this word; `false` if it is no qualifier.
+    fn word<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>, word: &str) -> bool {
+        match word {
+            "on" | "typical" | "nominal" | "maximum" | "at" => self.when_it_holds(cx, cur, word),
+            "rated" => self.basis(cur, Basis::Rated),
+            "displayed" => self.basis(cur, Basis::Displayed),
+            "guess" => self.basis(cur, Basis::Guess),
+            "read" | "with" | "by" | "sheet" | "source" | "since" => {
+                self.where_from(cx, cur, word);
             }
-            AtomKind::Date => {
-                self.meta.date = cur.date(cx);
-                true
+            // for the reader, and for the check of recorded readings (`evidence`)
+            crate::evidence::CORRECTED => {
+                cur.i += 1;
+                if cur.string(cx).is_none_or(|s| s.trim().is_empty()) {
+                    missing(
+                        cx,
+                        cur,
+                        "the reason follows in quotes",
+                        "corrected \"was 28.9 W: digits swapped\"",
+                    );
+                }
             }
-            AtomKind::Word => match cx.text(atom.span) {
-                "on" => {
-                    cur.i += 1;
-                    let before = self.on.len();
-                    while let Some(n) = cur.name(cx) {
-                        self.on_band(cx, n);
-                        // `on 2m 70cm`: further names follow directly
-                        if !cur.peek().is_some_and(|a| match a.kind {
-                            AtomKind::Value(_) => !cx.text(a.span).contains(' '),
-                            AtomKind::Word => names_band(cx, cur.stmt, a),
-                            _ => false,
-                        }) {
-                            break;
-                        }
-                    }
-                    if self.on.len() == before && !frequency_after_on(cx, cur) {
-                        missing(cx, cur, "`on` is followed by a band", "on 2m");
-                    }
-                    true
-                }
-                "typical" | "nominal" => {
-                    let loc = cx.loc(atom.span);
-                    cur.i += 1;
-                    self.meta.bound = Some((Bound::Typical, Some(loc)));
-                    true
-                }
-                "maximum" => {
-                    let loc = cx.loc(atom.span);
-                    cur.i += 1;
-                    self.meta.bound = Some((Bound::Maximum, Some(loc)));
-                    true
-                }
-                "read" => {
-                    cur.i += 1;
-                    self.meta.basis = Basis::Read;
-                    if let Some(d) = cur.date(cx) {
-                        self.meta.date = Some(d);
-                    }
-                    true
-                }
-                "with" => {
-                    cur.i += 1;
-                    match cur.name(cx) {
-                        Some(n) => self.meta.instrument = Some(Box::new(n)),
-                        None => missing(cx, cur, "`with` is followed by the instrument", "with W1"),
-                    }
-                    true
-                }
-                "by" => {
-                    cur.i += 1;
-                    match cur.name(cx) {
-                        Some(n) => self.meta.person = Some(n.text),
-                        None => match cur.string(cx) {
-                            Some(s) => self.meta.person = Some(s),
-                            None => {
-                                missing(cx, cur, "`by` is followed by who read it", "by QY2TEC")
-                            }
-                        },
-                    }
-                    true
-                }
-                "sheet" | "source" => {
-                    let sheet = cx.text(atom.span) == "sheet";
-                    cur.i += 1;
-                    if sheet {
-                        self.meta.basis = Basis::Sheet;
-                    }
-                    match cur.string(cx) {
-                        Some(s) => self.meta.source = Some(s),
-                        None => missing(
-                            cx,
-                            cur,
-                            "the document and page follow in quotes",
-                            "sheet \"AN-7 p. 2\"",
-                        ),
-                    }
-                    true
-                }
-                // for the reader, and for the check of recorded readings (`evidence`)
-                crate::evidence::CORRECTED => {
-                    cur.i += 1;
-                    if cur.string(cx).is_none_or(|s| s.trim().is_empty()) {
-                        missing(
-                            cx,
-                            cur,
-                            "the reason follows in quotes",
-                            "corrected \"was 28.9 W: digits swapped\"",
-                        );
-                    }
-                    true
-                }
-                "rated" => self.basis(cur, Basis::Rated),
-                "displayed" => self.basis(cur, Basis::Displayed),
-                "guess" => self.basis(cur, Basis::Guess),
-                "since" => {
-                    cur.i += 1;
-                    match cur.date(cx) {
-                        Some(d) => self.meta.since = Some(d),
-                        None => missing(cx, cur, "`since` is followed by a date", "since 2026-06"),
-                    }
-                    true
-                }
-                "at" => {
-                    cur.i += 1;
-                    match cur.val(cx) {
-                        Some(v) if v.q.dim == Dim::Frequency => {
-                            self.at_frequency = cx.frequency(&v, "a frequency");
-                            self.broken |= self.at_frequency.is_none();
-                        }
-                        Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
-                            cold(cx, &v);
-                        }
-                        Some(v) => {
-                            self.at_temperature = cx.temperature(&v);
-                            self.broken |= self.at_temperature.is_none();
-                            self.temperature = self.at_temperature.map(|_| v);
-                        }
-                        None => {
-                            self.broken = true;
-                            missing(
-                                cx,
-                                cur,
-                                "`at` is followed by a temperature or frequency",
-                                "at 20 °C",
-                            );
-                        }
-                    }
-                    true
-                }
+            _ => return false,
+        }
+        true
+    }
+
+    /// Bands, conditions and bounds of the figure.
+    fn when_it_holds<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>, word: &str) {
+        let loc = cur.peek().map(|a| cx.loc(a.span));
+        cur.i += 1;
+        match word {
+            "on" => self.on_bands(cx, cur),
+            "maximum" => self.meta.bound = Some((Bound::Maximum, loc)),
+            "at" => self.at(cx, cur),
+            _ => self.meta.bound = Some((Bound::Typical, loc)),
+        }
+    }
+
+    fn on_bands<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) {
+        let before = self.on.len();
+        while let Some(n) = cur.name(cx) {
+            self.on_band(cx, n);
+            // `on 2m 70cm`: further names follow directly
+            if !cur.peek().is_some_and(|a| match a.kind {
+                AtomKind::Value(_) => !cx.text(a.span).contains(' '),
+                AtomKind::Word => names_band(cx, cur.stmt, a),
                 _ => false,
+            }) {
+                break;
+            }
+        }
+        if self.on.len() == before && !frequency_after_on(cx, cur) {
+            missing(cx, cur, "`on` is followed by a band", "on 2m");
+        }
+    }
+
+    /// The temperature or frequency after `at`.
+    fn at<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) {
+        match cur.val(cx) {
+            Some(v) if v.q.dim == Dim::Frequency => {
+                self.at_frequency = cx.frequency(&v, "a frequency");
+                self.broken |= self.at_frequency.is_none();
+            }
+            Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
+                cold(cx, &v);
+            }
+            Some(v) => {
+                self.at_temperature = cx.temperature(&v);
+                self.broken |= self.at_temperature.is_none();
+                self.temperature = self.at_temperature.map(|_| v);
+            }
+            None => {
+                self.broken = true;
+                missing(
+                    cx,
+                    cur,
+                    "`at` is followed by a temperature or frequency",
+                    "at 20 °C",
+                );
+            }
+        }
+    }
+
+    /// Who read the figure, with what, when; or the document that states it.
+    fn where_from<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>, word: &str) {
+        cur.i += 1;
+        match word {
+            "read" => {
+                self.meta.basis = Basis::Read;
+                if let Some(d) = cur.date(cx) {
+                    self.meta.date = Some(d);
+                }
+            }
+            "with" => match cur.name(cx) {
+                Some(n) => self.meta.instrument = Some(Box::new(n)),
+                None => missing(cx, cur, "`with` is followed by the instrument", "with W1"),
             },
-            _ => false,
+            "by" => match cur.name(cx).map(|n| n.text).or_else(|| cur.string(cx)) {
+                Some(person) => self.meta.person = Some(person),
+                None => missing(cx, cur, "`by` is followed by who read it", "by QY2TEC"),
+            },
+            "since" => match cur.date(cx) {
+                Some(d) => self.meta.since = Some(d),
+                None => missing(cx, cur, "`since` is followed by a date", "since 2026-06"),
+            },
+            _ => {
+                if word == "sheet" {
+                    self.meta.basis = Basis::Sheet;
+                }
+                match cur.string(cx) {
+                    Some(s) => self.meta.source = Some(s),
+                    None => missing(
+                        cx,
+                        cur,
+                        "the document and page follow in quotes",
+                        "sheet \"AN-7 p. 2\"",
+                    ),
+                }
+            }
         }
     }
 
@@ -250,10 +238,9 @@ impl Quals {
         self.on.push(band);
     }
 
-    fn basis(&mut self, cur: &mut Cur<'_>, b: Basis) -> bool {
+    fn basis(&mut self, cur: &mut Cur<'_>, b: Basis) {
         cur.i += 1;
         self.meta.basis = b;
-        true
     }
 
     /// The temperature as one figure, °C, where an uncertainty of it would not be used.

@@ -368,6 +368,10 @@ pub struct Env {
     pub instruments: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Licences and rules of the files.
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// Stations of the files.
+    pub stations: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// The items of these stations, for their variants.
+    bases: FxHashMap<Box<str>, Arc<Item>>,
     /// Other files whose contents take part.
     pub attachments: crate::attach::Attachments,
     /// Fingerprints of the names of each kind.
@@ -376,6 +380,8 @@ pub struct Env {
     uses: FxHashMap<Box<str>, Uses>,
     /// Names that the files' licences and rules use.
     rule_uses: FxHashMap<Box<str>, Uses>,
+    /// Names that the files' stations use.
+    station_uses: FxHashMap<Box<str>, Uses>,
     /// Names whose definition could not be understood: that is said there, not at each use.
     broken: FxHashMap<Box<str>, ItemId>,
 }
@@ -433,6 +439,7 @@ impl Env {
                     Some("device") => NameKind::Device,
                     Some("instrument") => NameKind::Instrument,
                     Some("licence" | "rules") => NameKind::Rules,
+                    Some("station") => NameKind::Station,
                     _ => continue,
                 };
                 let low = cache.get(&p.item, &env.lets, env.lets_key);
@@ -443,6 +450,7 @@ impl Env {
                     Meaning::Device(c) => &c.name,
                     Meaning::Instrument(c) => &c.name,
                     Meaning::Rules(c) => &c.name,
+                    Meaning::Station(s) => &s.name,
                     _ => {
                         if let Some(s) = p.item.statement()
                             && let Some(a) = s.atoms().get(1)
@@ -452,7 +460,12 @@ impl Env {
                         continue;
                     }
                 };
-                if !seen(kind, name, out) {
+                // two stations of one name are reported where results are computed
+                let first = match kind {
+                    NameKind::Station => !env.stations.contains_key(&name.text),
+                    _ => seen(kind, name, out),
+                };
+                if !first {
                     continue;
                 }
                 let text = name.text.clone();
@@ -474,11 +487,24 @@ impl Env {
                         env.rule_uses.insert(text.clone(), used.collect());
                         env.rules.insert(text, (id, low));
                     }
+                    NameKind::Station => {
+                        let used = low.names.iter();
+                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
+                        env.station_uses.insert(text.clone(), used.collect());
+                        env.bases.insert(text.clone(), Arc::clone(&p.item));
+                        env.stations.insert(text, (id, low));
+                    }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
             }
         }
         env
+    }
+
+    /// The item of a station and what that means.
+    #[must_use]
+    pub fn base(&self, station: &str) -> Option<(&Arc<Item>, &Arc<Lowered>)> {
+        Some((self.bases.get(station)?, &self.stations.get(station)?.1))
     }
 
     /// Whether there is a definition of that name that could not be understood.
@@ -553,6 +579,21 @@ impl Env {
         }
     }
 
+    /// A station of the files by name.
+    #[must_use]
+    pub fn station(&self, name: &str) -> Option<&crate::model::Station> {
+        match &self.stations.get(name)?.1.meaning {
+            Meaning::Station(s) => Some(s),
+            _ => None,
+        }
+    }
+
+    /// The names that a station of the files uses.
+    #[must_use]
+    pub fn used_by_station(&self, name: &str) -> &[(NameKind, Box<str>)] {
+        self.station_uses.get(name).map_or(&[], |u| u)
+    }
+
     /// The names that the files' own licence or rules use.
     #[must_use]
     pub fn used_by_rules(&self, name: &str) -> &[(NameKind, Box<str>)] {
@@ -575,6 +616,7 @@ impl Env {
             NameKind::Device => self.device(name).is_some(),
             NameKind::Instrument => self.instrument(name).is_some(),
             NameKind::Rules => self.rule_set(name).is_some(),
+            NameKind::Station => self.stations.contains_key(name),
             NameKind::Family => self.families().any(|f| f == name),
             _ => true,
         }
@@ -611,6 +653,7 @@ impl Env {
             NameKind::Device => keys(&self.devices).chain(lib.device_names()).collect(),
             NameKind::Instrument => keys(&self.instruments).collect(),
             NameKind::Rules => keys(&self.rules).chain(lib.rules_names()).collect(),
+            NameKind::Station => keys(&self.stations).collect(),
             NameKind::Family => self.families().collect(),
             _ => Vec::new(),
         }
@@ -642,6 +685,7 @@ impl Env {
             }
             NameKind::Device => (own(&self.devices), library().device(name).is_some()),
             NameKind::Rules => (own(&self.rules), library().rules(name).is_some()),
+            NameKind::Station => (own(&self.stations), false),
             _ => (own(&self.instruments), false),
         };
         match own {

@@ -13,7 +13,7 @@
 (statement
   . (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 
@@ -22,7 +22,7 @@
   . (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ])
   . (name) @constant)
 
@@ -32,7 +32,7 @@
 ; definitions
 (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
-    "station" "use"
+    "station" "use" "variant"
   ] @keyword)
 
 ; statements of a chain
@@ -44,7 +44,7 @@
 (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ] @type.builtin)
 
 ; lines inside a block

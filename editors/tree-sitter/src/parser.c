@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 327
+#define SYMBOL_COUNT 345
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 305
+#define TOKEN_COUNT 323
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -33,315 +33,333 @@ enum ts_symbol_identifiers {
   anon_sym_chain = 15,
   anon_sym_licence = 16,
   anon_sym_rules = 17,
-  anon_sym_transmit = 18,
-  anon_sym_receive = 19,
-  anon_sym_impedance = 20,
-  anon_sym_velocity = 21,
-  anon_sym_loss = 22,
-  anon_sym_construction = 23,
-  anon_sym_wires = 24,
-  anon_sym_valid = 25,
-  anon_sym_accuracy = 26,
-  anon_sym_rating = 27,
-  anon_sym_voltage = 28,
-  anon_sym_size = 29,
-  anon_sym_conductor = 30,
-  anon_sym_source = 31,
-  anon_sym_joins = 32,
-  anon_sym_limit = 33,
-  anon_sym_family = 34,
-  anon_sym_bump = 35,
-  anon_sym_return_DASHloss = 36,
-  anon_sym_swr = 37,
-  anon_sym_kind = 38,
-  anon_sym_high = 39,
-  anon_sym_low = 40,
-  anon_sym_port = 41,
-  anon_sym_from = 42,
-  anon_sym_isolation = 43,
-  anon_sym_ratio = 44,
-  anon_sym_split = 45,
-  anon_sym_tee = 46,
-  anon_sym_reversed = 47,
-  anon_sym_passes = 48,
-  anon_sym_gain = 49,
-  anon_sym_noise = 50,
-  anon_sym_excess = 51,
-  anon_sym_ways = 52,
-  anon_sym_coupled = 53,
-  anon_sym_calibrated = 54,
-  anon_sym_scale = 55,
-  anon_sym_resolution = 56,
-  anon_sym_due = 57,
-  anon_sym_linearity = 58,
-  anon_sym_repeatability = 59,
-  anon_sym_directivity = 60,
-  anon_sym_load = 61,
-  anon_sym_read = 62,
-  anon_sym_temperature = 63,
-  anon_sym_generator = 64,
-  anon_sym_drift = 65,
-  anon_sym_piece = 66,
-  anon_sym_readings = 67,
-  anon_sym_resonance = 68,
-  anon_sym_delay = 69,
-  anon_sym_phase = 70,
-  anon_sym_adapter = 71,
-  anon_sym_position = 72,
-  anon_sym_ground = 73,
-  anon_sym_place = 74,
-  anon_sym_under = 75,
-  anon_sym_transmitter = 76,
-  anon_sym_receiver = 77,
-  anon_sym_run = 78,
-  anon_sym_jumper = 79,
-  anon_sym_tail = 80,
-  anon_sym_pad = 81,
-  anon_sym_filter = 82,
-  anon_sym_isolator = 83,
-  anon_sym_circulator = 84,
-  anon_sym_protector = 85,
-  anon_sym_switch = 86,
-  anon_sym_coupler = 87,
-  anon_sym_meter = 88,
-  anon_sym_balun = 89,
-  anon_sym_tuner = 90,
-  anon_sym_duplexer = 91,
-  anon_sym_diplexer = 92,
-  anon_sym_combiner = 93,
-  anon_sym_divider = 94,
-  anon_sym_amplifier = 95,
-  anon_sym_preamplifier = 96,
-  anon_sym_antenna = 97,
-  anon_sym_branches = 98,
-  anon_sym_expect = 99,
-  anon_sym_authority = 100,
-  anon_sym_jurisdiction = 101,
-  anon_sym_service = 102,
-  anon_sym_edition = 103,
-  anon_sym_dated = 104,
-  anon_sym_until = 105,
-  anon_sym_holder = 106,
-  anon_sym_class = 107,
-  anon_sym_ask = 108,
-  anon_sym_threshold = 109,
-  anon_sym_fixed = 110,
-  anon_sym_condition = 111,
-  anon_sym_branch = 112,
-  anon_sym_inner = 113,
-  anon_sym_outer = 114,
-  anon_sym_permittivity = 115,
-  anon_sym_loss_DASHtangent = 116,
-  anon_sym_strand = 117,
-  anon_sym_strand_DASHdiameter = 118,
-  anon_sym_braid = 119,
-  anon_sym_resistivity = 120,
-  anon_sym_inner_DASHresistivity = 121,
-  anon_sym_outer_DASHresistivity = 122,
-  anon_sym_diameter = 123,
-  anon_sym_spacing = 124,
-  anon_sym_baseline = 125,
-  anon_sym_through = 126,
-  anon_sym_open = 127,
-  anon_sym_short = 128,
-  anon_sym_equalise = 129,
-  anon_sym_power = 130,
-  anon_sym_mode = 131,
-  anon_sym_duty = 132,
-  anon_sym_keyed = 133,
-  anon_sym_foldback = 134,
-  anon_sym_sensitivity = 135,
-  anon_sym_efficiency = 136,
-  anon_sym_height = 137,
-  anon_sym_haat = 138,
-  anon_sym_bandwidth = 139,
-  anon_sym_distance = 140,
-  anon_sym_radius = 141,
-  anon_sym_fails = 142,
-  anon_sym_above = 143,
-  anon_sym_added = 144,
-  anon_sym_against = 145,
-  anon_sym_agl = 146,
-  anon_sym_am = 147,
-  anon_sym_ambient = 148,
-  anon_sym_amsl = 149,
-  anon_sym_apart = 150,
-  anon_sym_at = 151,
-  anon_sym_below = 152,
-  anon_sym_bow = 153,
-  anon_sym_by = 154,
-  anon_sym_carrier = 155,
-  anon_sym_clad = 156,
-  anon_sym_confidence = 157,
-  anon_sym_corrected = 158,
-  anon_sym_cw = 159,
-  anon_sym_data = 160,
-  anon_sym_dc_DASHinput = 161,
-  anon_sym_displayed = 162,
-  anon_sym_eirp = 163,
-  anon_sym_ends = 164,
-  anon_sym_erp = 165,
-  anon_sym_etrs89 = 166,
-  anon_sym_figure = 167,
-  anon_sym_fm = 168,
-  anon_sym_for = 169,
-  anon_sym_forward = 170,
-  anon_sym_frequency = 171,
-  anon_sym_full = 172,
-  anon_sym_guess = 173,
-  anon_sym_if = 174,
-  anon_sym_in = 175,
-  anon_sym_input = 176,
-  anon_sym_instead = 177,
-  anon_sym_k = 178,
-  anon_sym_maximum = 179,
-  anon_sym_mean = 180,
-  anon_sym_medium = 181,
-  anon_sym_nad27 = 182,
-  anon_sym_nad83 = 183,
-  anon_sym_net = 184,
-  anon_sym_no = 185,
-  anon_sym_nominal = 186,
-  anon_sym_of = 187,
-  anon_sym_on = 188,
-  anon_sym_output = 189,
-  anon_sym_over = 190,
-  anon_sym_pep = 191,
-  anon_sym_per = 192,
-  anon_sym_rated = 193,
-  anon_sym_reactance = 194,
-  anon_sym_reading = 195,
-  anon_sym_realized = 196,
-  anon_sym_reference = 197,
-  anon_sym_reflected = 198,
-  anon_sym_rejects = 199,
-  anon_sym_series = 200,
-  anon_sym_shared = 201,
-  anon_sym_sheet = 202,
-  anon_sym_shunt = 203,
-  anon_sym_sinad = 204,
-  anon_sym_since = 205,
-  anon_sym_ssb = 206,
-  anon_sym_ssb_DASHprocessed = 207,
-  anon_sym_then = 208,
-  anon_sym_to = 209,
-  anon_sym_total = 210,
-  anon_sym_typical = 211,
-  anon_sym_way = 212,
-  anon_sym_wet = 213,
-  anon_sym_wgs84 = 214,
-  anon_sym_with = 215,
-  anon_sym_within = 216,
-  anon_sym_yes = 217,
-  anon_sym_COMMA = 218,
-  anon_sym_EQ = 219,
-  anon_sym_u00b1 = 220,
-  anon_sym_PLUS_SLASH_DASH = 221,
-  anon_sym_LPAREN = 222,
-  anon_sym_RPAREN = 223,
-  anon_sym_DASH = 224,
-  anon_sym_u2212 = 225,
-  anon_sym_u2013 = 226,
-  anon_sym_PLUS = 227,
-  anon_sym_STAR = 228,
-  anon_sym_SLASH = 229,
-  anon_sym_CARET = 230,
-  sym__glued = 231,
-  sym_date = 232,
-  sym_dms = 233,
-  sym_number = 234,
-  aux_sym_unit_token1 = 235,
-  aux_sym_unit_token2 = 236,
-  aux_sym_unit_token3 = 237,
-  aux_sym_unit_token4 = 238,
-  aux_sym_unit_token5 = 239,
-  aux_sym_unit_token6 = 240,
-  anon_sym_wavelengths = 241,
-  anon_sym_wavelength = 242,
-  aux_sym_unit_token7 = 243,
-  aux_sym_unit_token8 = 244,
-  aux_sym_unit_token9 = 245,
-  aux_sym_unit_token10 = 246,
-  anon_sym_ohm_DASHm = 247,
-  aux_sym_unit_token11 = 248,
-  aux_sym_unit_token12 = 249,
-  anon_sym_degC = 250,
-  anon_sym_degF = 251,
-  anon_sym_ohms = 252,
-  aux_sym_unit_token13 = 253,
-  anon_sym_GHz = 254,
-  anon_sym_MHz = 255,
-  anon_sym_dBW = 256,
-  anon_sym_dBd = 257,
-  anon_sym_dBi = 258,
-  anon_sym_dBm = 259,
-  anon_sym_deg = 260,
-  anon_sym_kHz = 261,
-  anon_sym_min = 262,
-  anon_sym_ohm = 263,
-  anon_sym_Hz = 264,
-  anon_sym_cm = 265,
-  anon_sym_dB = 266,
-  anon_sym_ft = 267,
-  anon_sym_kV = 268,
-  anon_sym_kW = 269,
-  anon_sym_km = 270,
-  anon_sym_mW = 271,
-  anon_sym_mi = 272,
-  anon_sym_mm = 273,
-  anon_sym_ms = 274,
-  anon_sym_ns = 275,
-  anon_sym_uV = 276,
-  anon_sym_uW = 277,
-  anon_sym_us = 278,
-  anon_sym_yd = 279,
-  anon_sym_u00b0C = 280,
-  anon_sym_u00b0F = 281,
-  anon_sym_u00b5V = 282,
-  anon_sym_u00b5W = 283,
-  anon_sym_u00b5s = 284,
-  anon_sym_u03a9m = 285,
-  anon_sym_u03bcV = 286,
-  anon_sym_u03bcW = 287,
-  anon_sym_u03bcs = 288,
-  anon_sym_u2126m = 289,
-  anon_sym_PERCENT = 290,
-  anon_sym_A = 291,
-  anon_sym_V = 292,
-  anon_sym_W = 293,
-  anon_sym_h = 294,
-  anon_sym_m = 295,
-  anon_sym_s = 296,
-  anon_sym_u00b0 = 297,
-  anon_sym_u03a9 = 298,
-  anon_sym_u03bb = 299,
-  anon_sym_u2126 = 300,
-  sym_root = 301,
-  sym_digit_name = 302,
-  sym_string = 303,
-  sym_comment = 304,
-  sym_source_file = 305,
-  sym__line = 306,
-  sym__end = 307,
-  sym_statement = 308,
-  sym_block_statement = 309,
-  sym_block = 310,
-  sym__head = 311,
-  sym_keyword = 312,
-  sym_only_word = 313,
-  sym_word = 314,
-  sym__value = 315,
-  sym_range = 316,
-  sym_tolerance = 317,
-  sym_coverage = 318,
-  sym__expression = 319,
-  sym_parenthesized_expression = 320,
-  sym_negation = 321,
-  sym_binary_expression = 322,
-  sym_quantity = 323,
-  sym_unit = 324,
-  aux_sym_source_file_repeat1 = 325,
-  aux_sym__head_repeat1 = 326,
+  anon_sym_variant = 18,
+  anon_sym_transmit = 19,
+  anon_sym_receive = 20,
+  anon_sym_impedance = 21,
+  anon_sym_velocity = 22,
+  anon_sym_loss = 23,
+  anon_sym_construction = 24,
+  anon_sym_wires = 25,
+  anon_sym_valid = 26,
+  anon_sym_accuracy = 27,
+  anon_sym_rating = 28,
+  anon_sym_voltage = 29,
+  anon_sym_size = 30,
+  anon_sym_conductor = 31,
+  anon_sym_source = 32,
+  anon_sym_joins = 33,
+  anon_sym_limit = 34,
+  anon_sym_family = 35,
+  anon_sym_bump = 36,
+  anon_sym_return_DASHloss = 37,
+  anon_sym_swr = 38,
+  anon_sym_kind = 39,
+  anon_sym_high = 40,
+  anon_sym_low = 41,
+  anon_sym_port = 42,
+  anon_sym_from = 43,
+  anon_sym_isolation = 44,
+  anon_sym_ratio = 45,
+  anon_sym_split = 46,
+  anon_sym_tee = 47,
+  anon_sym_reversed = 48,
+  anon_sym_passes = 49,
+  anon_sym_gain = 50,
+  anon_sym_noise = 51,
+  anon_sym_excess = 52,
+  anon_sym_ways = 53,
+  anon_sym_coupled = 54,
+  anon_sym_calibrated = 55,
+  anon_sym_scale = 56,
+  anon_sym_resolution = 57,
+  anon_sym_due = 58,
+  anon_sym_linearity = 59,
+  anon_sym_repeatability = 60,
+  anon_sym_directivity = 61,
+  anon_sym_load = 62,
+  anon_sym_read = 63,
+  anon_sym_temperature = 64,
+  anon_sym_generator = 65,
+  anon_sym_drift = 66,
+  anon_sym_piece = 67,
+  anon_sym_readings = 68,
+  anon_sym_resonance = 69,
+  anon_sym_delay = 70,
+  anon_sym_phase = 71,
+  anon_sym_adapter = 72,
+  anon_sym_position = 73,
+  anon_sym_ground = 74,
+  anon_sym_place = 75,
+  anon_sym_under = 76,
+  anon_sym_beside = 77,
+  anon_sym_spot = 78,
+  anon_sym_alone = 79,
+  anon_sym_transmitter = 80,
+  anon_sym_receiver = 81,
+  anon_sym_transceiver = 82,
+  anon_sym_run = 83,
+  anon_sym_jumper = 84,
+  anon_sym_tail = 85,
+  anon_sym_pad = 86,
+  anon_sym_filter = 87,
+  anon_sym_isolator = 88,
+  anon_sym_circulator = 89,
+  anon_sym_protector = 90,
+  anon_sym_switch = 91,
+  anon_sym_coupler = 92,
+  anon_sym_meter = 93,
+  anon_sym_balun = 94,
+  anon_sym_tuner = 95,
+  anon_sym_duplexer = 96,
+  anon_sym_diplexer = 97,
+  anon_sym_combiner = 98,
+  anon_sym_divider = 99,
+  anon_sym_amplifier = 100,
+  anon_sym_preamplifier = 101,
+  anon_sym_antenna = 102,
+  anon_sym_branches = 103,
+  anon_sym_expect = 104,
+  anon_sym_authority = 105,
+  anon_sym_jurisdiction = 106,
+  anon_sym_service = 107,
+  anon_sym_edition = 108,
+  anon_sym_dated = 109,
+  anon_sym_until = 110,
+  anon_sym_holder = 111,
+  anon_sym_class = 112,
+  anon_sym_ask = 113,
+  anon_sym_threshold = 114,
+  anon_sym_fixed = 115,
+  anon_sym_condition = 116,
+  anon_sym_reflection = 117,
+  anon_sym_take = 118,
+  anon_sym_put = 119,
+  anon_sym_branch = 120,
+  anon_sym_inner = 121,
+  anon_sym_outer = 122,
+  anon_sym_permittivity = 123,
+  anon_sym_loss_DASHtangent = 124,
+  anon_sym_strand = 125,
+  anon_sym_strand_DASHdiameter = 126,
+  anon_sym_braid = 127,
+  anon_sym_resistivity = 128,
+  anon_sym_inner_DASHresistivity = 129,
+  anon_sym_outer_DASHresistivity = 130,
+  anon_sym_diameter = 131,
+  anon_sym_spacing = 132,
+  anon_sym_baseline = 133,
+  anon_sym_through = 134,
+  anon_sym_open = 135,
+  anon_sym_short = 136,
+  anon_sym_equalise = 137,
+  anon_sym_power = 138,
+  anon_sym_mode = 139,
+  anon_sym_duty = 140,
+  anon_sym_keyed = 141,
+  anon_sym_foldback = 142,
+  anon_sym_sensitivity = 143,
+  anon_sym_efficiency = 144,
+  anon_sym_height = 145,
+  anon_sym_haat = 146,
+  anon_sym_bandwidth = 147,
+  anon_sym_distance = 148,
+  anon_sym_radius = 149,
+  anon_sym_fails = 150,
+  anon_sym_above = 151,
+  anon_sym_added = 152,
+  anon_sym_after = 153,
+  anon_sym_against = 154,
+  anon_sym_agl = 155,
+  anon_sym_allocated = 156,
+  anon_sym_am = 157,
+  anon_sym_ambient = 158,
+  anon_sym_amsl = 159,
+  anon_sym_apart = 160,
+  anon_sym_at = 161,
+  anon_sym_averaging = 162,
+  anon_sym_below = 163,
+  anon_sym_bow = 164,
+  anon_sym_by = 165,
+  anon_sym_carrier = 166,
+  anon_sym_clad = 167,
+  anon_sym_confidence = 168,
+  anon_sym_corrected = 169,
+  anon_sym_cw = 170,
+  anon_sym_data = 171,
+  anon_sym_dc_DASHinput = 172,
+  anon_sym_displayed = 173,
+  anon_sym_eirp = 174,
+  anon_sym_ends = 175,
+  anon_sym_erp = 176,
+  anon_sym_etrs89 = 177,
+  anon_sym_figure = 178,
+  anon_sym_fm = 179,
+  anon_sym_for = 180,
+  anon_sym_forward = 181,
+  anon_sym_frequency = 182,
+  anon_sym_full = 183,
+  anon_sym_guess = 184,
+  anon_sym_if = 185,
+  anon_sym_in = 186,
+  anon_sym_input = 187,
+  anon_sym_instead = 188,
+  anon_sym_k = 189,
+  anon_sym_maximum = 190,
+  anon_sym_mean = 191,
+  anon_sym_medium = 192,
+  anon_sym_nad27 = 193,
+  anon_sym_nad83 = 194,
+  anon_sym_net = 195,
+  anon_sym_no = 196,
+  anon_sym_nominal = 197,
+  anon_sym_occupational = 198,
+  anon_sym_of = 199,
+  anon_sym_on = 200,
+  anon_sym_out = 201,
+  anon_sym_output = 202,
+  anon_sym_over = 203,
+  anon_sym_pep = 204,
+  anon_sym_per = 205,
+  anon_sym_public = 206,
+  anon_sym_rated = 207,
+  anon_sym_reactance = 208,
+  anon_sym_reading = 209,
+  anon_sym_realized = 210,
+  anon_sym_reference = 211,
+  anon_sym_reflected = 212,
+  anon_sym_rejects = 213,
+  anon_sym_series = 214,
+  anon_sym_shared = 215,
+  anon_sym_sheet = 216,
+  anon_sym_shunt = 217,
+  anon_sym_sinad = 218,
+  anon_sym_since = 219,
+  anon_sym_ssb = 220,
+  anon_sym_ssb_DASHprocessed = 221,
+  anon_sym_then = 222,
+  anon_sym_to = 223,
+  anon_sym_total = 224,
+  anon_sym_typical = 225,
+  anon_sym_way = 226,
+  anon_sym_wet = 227,
+  anon_sym_wgs84 = 228,
+  anon_sym_with = 229,
+  anon_sym_within = 230,
+  anon_sym_yes = 231,
+  anon_sym_COMMA = 232,
+  anon_sym_EQ = 233,
+  anon_sym_u00b1 = 234,
+  anon_sym_PLUS_SLASH_DASH = 235,
+  anon_sym_LPAREN = 236,
+  anon_sym_RPAREN = 237,
+  anon_sym_DASH = 238,
+  anon_sym_u2212 = 239,
+  anon_sym_u2013 = 240,
+  anon_sym_PLUS = 241,
+  anon_sym_STAR = 242,
+  anon_sym_SLASH = 243,
+  anon_sym_CARET = 244,
+  sym__glued = 245,
+  sym_date = 246,
+  sym_dms = 247,
+  sym_number = 248,
+  aux_sym_unit_token1 = 249,
+  aux_sym_unit_token2 = 250,
+  aux_sym_unit_token3 = 251,
+  aux_sym_unit_token4 = 252,
+  aux_sym_unit_token5 = 253,
+  aux_sym_unit_token6 = 254,
+  anon_sym_wavelengths = 255,
+  anon_sym_wavelength = 256,
+  aux_sym_unit_token7 = 257,
+  aux_sym_unit_token8 = 258,
+  aux_sym_unit_token9 = 259,
+  aux_sym_unit_token10 = 260,
+  aux_sym_unit_token11 = 261,
+  anon_sym_ohm_DASHm = 262,
+  aux_sym_unit_token12 = 263,
+  aux_sym_unit_token13 = 264,
+  aux_sym_unit_token14 = 265,
+  anon_sym_degC = 266,
+  anon_sym_degF = 267,
+  anon_sym_ohms = 268,
+  aux_sym_unit_token15 = 269,
+  aux_sym_unit_token16 = 270,
+  anon_sym_GHz = 271,
+  anon_sym_MHz = 272,
+  aux_sym_unit_token17 = 273,
+  anon_sym_dBW = 274,
+  anon_sym_dBd = 275,
+  anon_sym_dBi = 276,
+  anon_sym_dBm = 277,
+  anon_sym_deg = 278,
+  anon_sym_kHz = 279,
+  anon_sym_min = 280,
+  anon_sym_ohm = 281,
+  anon_sym_Hz = 282,
+  anon_sym_cm = 283,
+  anon_sym_dB = 284,
+  anon_sym_ft = 285,
+  anon_sym_kV = 286,
+  anon_sym_kW = 287,
+  anon_sym_km = 288,
+  anon_sym_mW = 289,
+  anon_sym_mi = 290,
+  anon_sym_mm = 291,
+  anon_sym_ms = 292,
+  anon_sym_ns = 293,
+  anon_sym_uV = 294,
+  anon_sym_uW = 295,
+  anon_sym_us = 296,
+  anon_sym_yd = 297,
+  anon_sym_u00b0C = 298,
+  anon_sym_u00b0F = 299,
+  anon_sym_u00b5V = 300,
+  anon_sym_u00b5W = 301,
+  anon_sym_u00b5s = 302,
+  anon_sym_u03a9m = 303,
+  anon_sym_u03bcV = 304,
+  anon_sym_u03bcW = 305,
+  anon_sym_u03bcs = 306,
+  anon_sym_u2126m = 307,
+  anon_sym_PERCENT = 308,
+  anon_sym_A = 309,
+  anon_sym_V = 310,
+  anon_sym_W = 311,
+  anon_sym_h = 312,
+  anon_sym_m = 313,
+  anon_sym_s = 314,
+  anon_sym_u00b0 = 315,
+  anon_sym_u03a9 = 316,
+  anon_sym_u03bb = 317,
+  anon_sym_u2126 = 318,
+  sym_root = 319,
+  sym_digit_name = 320,
+  sym_string = 321,
+  sym_comment = 322,
+  sym_source_file = 323,
+  sym__line = 324,
+  sym__end = 325,
+  sym_statement = 326,
+  sym_block_statement = 327,
+  sym_block = 328,
+  sym__head = 329,
+  sym_keyword = 330,
+  sym_only_word = 331,
+  sym_word = 332,
+  sym__value = 333,
+  sym_range = 334,
+  sym_tolerance = 335,
+  sym_coverage = 336,
+  sym__expression = 337,
+  sym_parenthesized_expression = 338,
+  sym_negation = 339,
+  sym_binary_expression = 340,
+  sym_quantity = 341,
+  sym_unit = 342,
+  aux_sym_source_file_repeat1 = 343,
+  aux_sym__head_repeat1 = 344,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -363,6 +381,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_chain] = "chain",
   [anon_sym_licence] = "licence",
   [anon_sym_rules] = "rules",
+  [anon_sym_variant] = "variant",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -421,8 +440,12 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ground] = "ground",
   [anon_sym_place] = "place",
   [anon_sym_under] = "under",
+  [anon_sym_beside] = "beside",
+  [anon_sym_spot] = "spot",
+  [anon_sym_alone] = "alone",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
+  [anon_sym_transceiver] = "transceiver",
   [anon_sym_run] = "run",
   [anon_sym_jumper] = "jumper",
   [anon_sym_tail] = "tail",
@@ -457,6 +480,9 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_threshold] = "threshold",
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
+  [anon_sym_reflection] = "reflection",
+  [anon_sym_take] = "take",
+  [anon_sym_put] = "put",
   [anon_sym_branch] = "branch",
   [anon_sym_inner] = "inner",
   [anon_sym_outer] = "outer",
@@ -490,13 +516,16 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fails] = "fails",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
+  [anon_sym_after] = "after",
   [anon_sym_against] = "against",
   [anon_sym_agl] = "agl",
+  [anon_sym_allocated] = "allocated",
   [anon_sym_am] = "am",
   [anon_sym_ambient] = "ambient",
   [anon_sym_amsl] = "amsl",
   [anon_sym_apart] = "apart",
   [anon_sym_at] = "at",
+  [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
   [anon_sym_bow] = "bow",
   [anon_sym_by] = "by",
@@ -532,12 +561,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_net] = "net",
   [anon_sym_no] = "no",
   [anon_sym_nominal] = "nominal",
+  [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
   [anon_sym_on] = "on",
+  [anon_sym_out] = "out",
   [anon_sym_output] = "output",
   [anon_sym_over] = "over",
   [anon_sym_pep] = "pep",
   [anon_sym_per] = "per",
+  [anon_sym_public] = "public",
   [anon_sym_rated] = "rated",
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
@@ -592,15 +624,19 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token8] = "unit_token8",
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token11] = "unit_token11",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token14] = "unit_token14",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token13] = "unit_token13",
+  [aux_sym_unit_token15] = "unit_token15",
+  [aux_sym_unit_token16] = "unit_token16",
   [anon_sym_GHz] = "GHz",
   [anon_sym_MHz] = "MHz",
+  [aux_sym_unit_token17] = "unit_token17",
   [anon_sym_dBW] = "dBW",
   [anon_sym_dBd] = "dBd",
   [anon_sym_dBi] = "dBi",
@@ -693,6 +729,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_chain] = anon_sym_chain,
   [anon_sym_licence] = anon_sym_licence,
   [anon_sym_rules] = anon_sym_rules,
+  [anon_sym_variant] = anon_sym_variant,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -751,8 +788,12 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ground] = anon_sym_ground,
   [anon_sym_place] = anon_sym_place,
   [anon_sym_under] = anon_sym_under,
+  [anon_sym_beside] = anon_sym_beside,
+  [anon_sym_spot] = anon_sym_spot,
+  [anon_sym_alone] = anon_sym_alone,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
+  [anon_sym_transceiver] = anon_sym_transceiver,
   [anon_sym_run] = anon_sym_run,
   [anon_sym_jumper] = anon_sym_jumper,
   [anon_sym_tail] = anon_sym_tail,
@@ -787,6 +828,9 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_threshold] = anon_sym_threshold,
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
+  [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_take] = anon_sym_take,
+  [anon_sym_put] = anon_sym_put,
   [anon_sym_branch] = anon_sym_branch,
   [anon_sym_inner] = anon_sym_inner,
   [anon_sym_outer] = anon_sym_outer,
@@ -820,13 +864,16 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fails] = anon_sym_fails,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
+  [anon_sym_after] = anon_sym_after,
   [anon_sym_against] = anon_sym_against,
   [anon_sym_agl] = anon_sym_agl,
+  [anon_sym_allocated] = anon_sym_allocated,
   [anon_sym_am] = anon_sym_am,
   [anon_sym_ambient] = anon_sym_ambient,
   [anon_sym_amsl] = anon_sym_amsl,
   [anon_sym_apart] = anon_sym_apart,
   [anon_sym_at] = anon_sym_at,
+  [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_by] = anon_sym_by,
@@ -862,12 +909,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_net] = anon_sym_net,
   [anon_sym_no] = anon_sym_no,
   [anon_sym_nominal] = anon_sym_nominal,
+  [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
   [anon_sym_on] = anon_sym_on,
+  [anon_sym_out] = anon_sym_out,
   [anon_sym_output] = anon_sym_output,
   [anon_sym_over] = anon_sym_over,
   [anon_sym_pep] = anon_sym_pep,
   [anon_sym_per] = anon_sym_per,
+  [anon_sym_public] = anon_sym_public,
   [anon_sym_rated] = anon_sym_rated,
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
@@ -922,15 +972,19 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token8] = aux_sym_unit_token8,
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token14] = aux_sym_unit_token14,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token13] = aux_sym_unit_token13,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
+  [aux_sym_unit_token16] = aux_sym_unit_token16,
   [anon_sym_GHz] = anon_sym_GHz,
   [anon_sym_MHz] = anon_sym_MHz,
+  [aux_sym_unit_token17] = aux_sym_unit_token17,
   [anon_sym_dBW] = anon_sym_dBW,
   [anon_sym_dBd] = anon_sym_dBd,
   [anon_sym_dBi] = anon_sym_dBi,
@@ -1074,6 +1128,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_rules] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_variant] = {
     .visible = true,
     .named = false,
   },
@@ -1309,11 +1367,27 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beside] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_spot] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_alone] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_receiver] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_transceiver] = {
     .visible = true,
     .named = false,
   },
@@ -1453,6 +1527,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_reflection] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_take] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_put] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_branch] = {
     .visible = true,
     .named = false,
@@ -1585,11 +1671,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_after] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_against] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_agl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_allocated] = {
     .visible = true,
     .named = false,
   },
@@ -1610,6 +1704,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_at] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_averaging] = {
     .visible = true,
     .named = false,
   },
@@ -1753,11 +1851,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_occupational] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_of] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_on] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_out] = {
     .visible = true,
     .named = false,
   },
@@ -1774,6 +1880,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_per] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_public] = {
     .visible = true,
     .named = false,
   },
@@ -1993,15 +2103,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token11] = {
     .visible = false,
     .named = false,
   },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
+    .named = false,
+  },
   [aux_sym_unit_token12] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token13] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token14] = {
     .visible = false,
     .named = false,
   },
@@ -2017,7 +2135,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token13] = {
+  [aux_sym_unit_token15] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token16] = {
     .visible = false,
     .named = false,
   },
@@ -2027,6 +2149,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
   },
   [anon_sym_MHz] = {
     .visible = true,
+    .named = false,
+  },
+  [aux_sym_unit_token17] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_dBW] = {
@@ -2442,1780 +2568,2001 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(132);
+      if (eof) ADVANCE(151);
       ADVANCE_MAP(
-        '\n', 133,
+        '\n', 152,
         '\r', 1,
         '"', 3,
-        '%', 214,
-        '(', 141,
-        ')', 142,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb1, 139,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
+        '%', 244,
+        '(', 160,
+        ')', 161,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb1, 158,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(133);
+      if (lookahead == '\n') ADVANCE(152);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(111);
+      if (lookahead == ' ') ADVANCE(130);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(254);
+      if (lookahead == '"') ADVANCE(288);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 214,
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 147,
-        0x2126, 218,
-        0x2212, 145,
+        '%', 244,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 166,
+        0x2126, 252,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(125);
+      if (lookahead == '(') ADVANCE(144);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(51);
+      if (lookahead == '(') ADVANCE(61);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(52);
+      if (lookahead == '(') ADVANCE(62);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(53);
+      if (lookahead == '(') ADVANCE(63);
       END_STATE();
     case 9:
       ADVANCE_MAP(
-        ')', 142,
-        '*', 152,
-        '+', 149,
-        '-', 143,
-        '/', 153,
-        '^', 154,
-        0x2013, 147,
-        0x2212, 145,
+        ')', 161,
+        '*', 171,
+        '+', 168,
+        '-', 162,
+        '/', 172,
+        '^', 173,
+        0x2013, 166,
+        0x2212, 164,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(155);
+      if (lookahead == ')') ADVANCE(174);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(191);
+      if (lookahead == ')') ADVANCE(216);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(190);
+      if (lookahead == ')') ADVANCE(215);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(219);
+      if (lookahead == ')') ADVANCE(253);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(140);
+      if (lookahead == '-') ADVANCE(159);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(127);
-      if (lookahead == '.') ADVANCE(115);
+      if (lookahead == '-') ADVANCE(146);
+      if (lookahead == '.') ADVANCE(134);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(116);
-      if (lookahead == 0x2032) ADVANCE(173);
+      if (lookahead == '.') ADVANCE(135);
+      if (lookahead == 0x2032) ADVANCE(198);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(118);
-      if (lookahead == 0x2033) ADVANCE(172);
+      if (lookahead == '.') ADVANCE(137);
+      if (lookahead == 0x2033) ADVANCE(197);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(255);
+      if (lookahead == '/') ADVANCE(289);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '/') ADVANCE(39);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(47);
+      if (lookahead == '/') ADVANCE(67);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(76);
-      if (lookahead == 0x221a) ADVANCE(124);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(22);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(120);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+          lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(57);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '/') ADVANCE(18);
+      if (lookahead == 's') ADVANCE(95);
+      if (lookahead == 0x221a) ADVANCE(143);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
+          lookahead == ' ') SKIP(24);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(46);
+      if (lookahead == '/') ADVANCE(85);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(48);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '0') ADVANCE(247);
-      if (lookahead == '1') ADVANCE(246);
-      if (('2' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '0') ADVANCE(29);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '0') ADVANCE(62);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '0') ADVANCE(63);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '0') ADVANCE(30);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '1') ADVANCE(28);
-      if (lookahead == 'f') ADVANCE(85);
-      if (lookahead == 'k') ADVANCE(72);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == '/') ADVANCE(56);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '1') ADVANCE(31);
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'k') ADVANCE(70);
-      if (lookahead == 'm') ADVANCE(155);
+      if (lookahead == '/') ADVANCE(58);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == 'B') ADVANCE(159);
-      if (lookahead == 'e') ADVANCE(64);
+      if (lookahead == '0') ADVANCE(281);
+      if (lookahead == '1') ADVANCE(280);
+      if (('2' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 35:
-      if (lookahead == 'F') ADVANCE(24);
+      if (lookahead == '0') ADVANCE(36);
       END_STATE();
     case 36:
-      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == '0') ADVANCE(74);
       END_STATE();
     case 37:
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(155);
+      if (lookahead == '0') ADVANCE(75);
       END_STATE();
     case 38:
-      if (lookahead == 'H') ADVANCE(96);
+      if (lookahead == '0') ADVANCE(37);
       END_STATE();
     case 39:
-      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == '1') ADVANCE(35);
+      if (lookahead == 'f') ADVANCE(104);
+      if (lookahead == 'k') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(228);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(39);
       END_STATE();
     case 40:
-      if (lookahead == 'H') ADVANCE(98);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'k') ADVANCE(82);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(40);
       END_STATE();
     case 41:
-      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == '2') ADVANCE(174);
       END_STATE();
     case 42:
-      if (lookahead == 'H') ADVANCE(100);
+      if (lookahead == '2') ADVANCE(227);
       END_STATE();
     case 43:
-      if (lookahead == 'H') ADVANCE(101);
+      if (lookahead == '2') ADVANCE(223);
       END_STATE();
     case 44:
-      if (lookahead == 'H') ADVANCE(102);
+      if (lookahead == 'B') ADVANCE(178);
+      if (lookahead == 'e') ADVANCE(76);
       END_STATE();
     case 45:
-      if (lookahead == 'M') ADVANCE(36);
+      if (lookahead == 'F') ADVANCE(27);
       END_STATE();
     case 46:
-      if (lookahead == 'M') ADVANCE(36);
-      if (lookahead == 's') ADVANCE(78);
-      if (lookahead == 0x221a) ADVANCE(45);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(114);
       END_STATE();
     case 47:
-      if (lookahead == 'M') ADVANCE(38);
-      if (lookahead == 's') ADVANCE(75);
-      if (lookahead == 0x221a) ADVANCE(49);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(47);
+      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 48:
-      if (lookahead == 'M') ADVANCE(39);
-      if (lookahead == 's') ADVANCE(77);
-      if (lookahead == 0x221a) ADVANCE(50);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(48);
+      if (lookahead == 'H') ADVANCE(115);
       END_STATE();
     case 49:
-      if (lookahead == 'M') ADVANCE(40);
+      if (lookahead == 'H') ADVANCE(116);
       END_STATE();
     case 50:
-      if (lookahead == 'M') ADVANCE(41);
+      if (lookahead == 'H') ADVANCE(117);
       END_STATE();
     case 51:
-      if (lookahead == 'M') ADVANCE(42);
+      if (lookahead == 'H') ADVANCE(118);
       END_STATE();
     case 52:
-      if (lookahead == 'M') ADVANCE(43);
+      if (lookahead == 'H') ADVANCE(119);
       END_STATE();
     case 53:
-      if (lookahead == 'M') ADVANCE(44);
+      if (lookahead == 'H') ADVANCE(120);
       END_STATE();
     case 54:
-      if (lookahead == 'V') ADVANCE(206);
-      if (lookahead == 'W') ADVANCE(207);
-      if (lookahead == 's') ADVANCE(208);
+      if (lookahead == 'H') ADVANCE(121);
       END_STATE();
     case 55:
-      if (lookahead == 'V') ADVANCE(210);
-      if (lookahead == 'W') ADVANCE(211);
-      if (lookahead == 's') ADVANCE(212);
+      if (lookahead == 'M') ADVANCE(46);
       END_STATE();
     case 56:
-      if (lookahead == 'a') ADVANCE(94);
+      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 's') ADVANCE(97);
+      if (lookahead == 0x221a) ADVANCE(55);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(56);
       END_STATE();
     case 57:
-      if (lookahead == 'd') ADVANCE(155);
+      if (lookahead == 'M') ADVANCE(48);
+      if (lookahead == 's') ADVANCE(94);
+      if (lookahead == 0x221a) ADVANCE(59);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(57);
       END_STATE();
     case 58:
-      if (lookahead == 'e') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(96);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(58);
       END_STATE();
     case 59:
-      if (lookahead == 'e') ADVANCE(74);
+      if (lookahead == 'M') ADVANCE(50);
       END_STATE();
     case 60:
-      if (lookahead == 'f') ADVANCE(84);
-      if (lookahead == 'm') ADVANCE(155);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(60);
+      if (lookahead == 'M') ADVANCE(51);
       END_STATE();
     case 61:
-      if (lookahead == 'f') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(202);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(61);
+      if (lookahead == 'M') ADVANCE(52);
       END_STATE();
     case 62:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(197);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(62);
+      if (lookahead == 'M') ADVANCE(53);
       END_STATE();
     case 63:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(160);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(63);
+      if (lookahead == 'M') ADVANCE(54);
       END_STATE();
     case 64:
-      if (lookahead == 'g') ADVANCE(168);
+      if (lookahead == 'V') ADVANCE(236);
+      if (lookahead == 'W') ADVANCE(237);
+      if (lookahead == 's') ADVANCE(238);
       END_STATE();
     case 65:
-      if (lookahead == 'g') ADVANCE(90);
+      if (lookahead == 'V') ADVANCE(240);
+      if (lookahead == 'W') ADVANCE(241);
+      if (lookahead == 's') ADVANCE(242);
       END_STATE();
     case 66:
-      if (lookahead == 'h') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(113);
       END_STATE();
     case 67:
-      if (lookahead == 'h') ADVANCE(71);
+      if (lookahead == 'c') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(67);
       END_STATE();
     case 68:
-      if (lookahead == 'l') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(68);
       END_STATE();
     case 69:
-      if (lookahead == 'm') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(174);
+      END_STATE();
+    case 70:
+      if (lookahead == 'e') ADVANCE(80);
+      END_STATE();
+    case 71:
+      if (lookahead == 'e') ADVANCE(93);
+      END_STATE();
+    case 72:
+      if (lookahead == 'f') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(72);
+      END_STATE();
+    case 73:
+      if (lookahead == 'f') ADVANCE(105);
+      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(73);
+      END_STATE();
+    case 74:
+      if (lookahead == 'f') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(222);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(74);
+      END_STATE();
+    case 75:
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(185);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(75);
+      END_STATE();
+    case 76:
+      if (lookahead == 'g') ADVANCE(193);
+      END_STATE();
+    case 77:
+      if (lookahead == 'g') ADVANCE(108);
+      END_STATE();
+    case 78:
+      if (lookahead == 'h') ADVANCE(191);
+      END_STATE();
+    case 79:
+      if (lookahead == 'h') ADVANCE(87);
+      END_STATE();
+    case 80:
+      if (lookahead == 'l') ADVANCE(71);
+      END_STATE();
+    case 81:
+      if (lookahead == 'm') ADVANCE(194);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 70:
-      if (lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 71:
-      if (lookahead == 'm') ADVANCE(156);
-      END_STATE();
-    case 72:
-      if (lookahead == 'm') ADVANCE(199);
-      END_STATE();
-    case 73:
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 74:
-      if (lookahead == 'n') ADVANCE(65);
-      END_STATE();
-    case 75:
-      if (lookahead == 'q') ADVANCE(79);
-      END_STATE();
-    case 76:
-      if (lookahead == 'q') ADVANCE(80);
-      END_STATE();
-    case 77:
-      if (lookahead == 'q') ADVANCE(81);
-      END_STATE();
-    case 78:
-      if (lookahead == 'q') ADVANCE(82);
-      END_STATE();
-    case 79:
-      if (lookahead == 'r') ADVANCE(89);
-      END_STATE();
-    case 80:
-      if (lookahead == 'r') ADVANCE(91);
-      END_STATE();
-    case 81:
-      if (lookahead == 'r') ADVANCE(92);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 82:
-      if (lookahead == 'r') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 83:
-      if (lookahead == 's') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(83);
       END_STATE();
     case 84:
-      if (lookahead == 't') ADVANCE(155);
+      if (lookahead == 'm') ADVANCE(230);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(84);
       END_STATE();
     case 85:
-      if (lookahead == 't') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(231);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(85);
       END_STATE();
     case 86:
-      if (lookahead == 't') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(42);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(86);
       END_STATE();
     case 87:
-      if (lookahead == 't') ADVANCE(196);
+      if (lookahead == 'm') ADVANCE(175);
       END_STATE();
     case 88:
-      if (lookahead == 't') ADVANCE(160);
+      if (lookahead == 'm') ADVANCE(225);
       END_STATE();
     case 89:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 'm') ADVANCE(41);
       END_STATE();
     case 90:
-      if (lookahead == 't') ADVANCE(66);
+      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 'm') ADVANCE(43);
       END_STATE();
     case 92:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 93:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 'n') ADVANCE(77);
       END_STATE();
     case 94:
-      if (lookahead == 'v') ADVANCE(58);
+      if (lookahead == 'q') ADVANCE(98);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(155);
+      if (lookahead == 'q') ADVANCE(99);
       END_STATE();
     case 96:
-      if (lookahead == 'z') ADVANCE(195);
+      if (lookahead == 'q') ADVANCE(100);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(193);
+      if (lookahead == 'q') ADVANCE(101);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'r') ADVANCE(107);
       END_STATE();
     case 99:
-      if (lookahead == 'z') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(109);
       END_STATE();
     case 100:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'r') ADVANCE(111);
       END_STATE();
     case 101:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 102:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 103:
-      if (lookahead == 0x2032) ADVANCE(173);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 't') ADVANCE(174);
       END_STATE();
     case 104:
-      if (lookahead == 0x2033) ADVANCE(172);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 't') ADVANCE(224);
       END_STATE();
     case 105:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(114);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 't') ADVANCE(226);
       END_STATE();
     case 106:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 't') ADVANCE(221);
       END_STATE();
     case 107:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(155);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 108:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      if (lookahead == 't') ADVANCE(78);
       END_STATE();
     case 109:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
+      if (lookahead == 't') ADVANCE(5);
       END_STATE();
     case 110:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 111:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 112:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 113:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      if (lookahead == 'v') ADVANCE(70);
       END_STATE();
     case 114:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      if (lookahead == 'z') ADVANCE(174);
       END_STATE();
     case 115:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (lookahead == 'z') ADVANCE(220);
       END_STATE();
     case 116:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(103);
+      if (lookahead == 'z') ADVANCE(218);
       END_STATE();
     case 117:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      if (lookahead == 'z') ADVANCE(219);
       END_STATE();
     case 118:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(104);
+      if (lookahead == 'z') ADVANCE(217);
       END_STATE();
     case 119:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(248);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 120:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 121:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 122:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      if (lookahead == 0x2032) ADVANCE(198);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
       END_STATE();
     case 123:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      if (lookahead == 0x2033) ADVANCE(197);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
       END_STATE();
     case 124:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(133);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
       END_STATE();
     case 125:
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 126:
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 127:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 128:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      END_STATE();
+    case 129:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 130:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 131:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 132:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 133:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 135:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      END_STATE();
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 141:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 142:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 143:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 144:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
-    case 126:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 127:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 128:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '%', 214,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        'd', 251,
-        'p', 252,
-        '{', 135,
-        '}', 136,
-        0xb0, 215,
-        0xb5, 54,
-        0x3a9, 216,
-        0x3bb, 217,
-        0x3bc, 55,
-        0x2013, 148,
-        0x2126, 218,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(128);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 129:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 150,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0xb1, 139,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(129);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 130:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '"', 3,
-        '(', 141,
-        '*', 152,
-        '+', 151,
-        ',', 137,
-        '-', 144,
-        '/', 153,
-        ';', 134,
-        '=', 138,
-        '^', 154,
-        '{', 135,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(177);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 131:
-      if (eof) ADVANCE(132);
-      ADVANCE_MAP(
-        '\n', 133,
-        '\r', 1,
-        '(', 141,
-        '+', 108,
-        '-', 144,
-        '/', 18,
-        ';', 134,
-        '}', 136,
-        0x2013, 148,
-        0x2212, 146,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(131);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 132:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
-      END_STATE();
-    case 133:
-      ACCEPT_TOKEN(aux_sym__end_token1);
-      END_STATE();
-    case 134:
-      ACCEPT_TOKEN(anon_sym_SEMI);
-      END_STATE();
-    case 135:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
-      END_STATE();
-    case 136:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
-      END_STATE();
-    case 137:
-      ACCEPT_TOKEN(anon_sym_COMMA);
-      END_STATE();
-    case 138:
-      ACCEPT_TOKEN(anon_sym_EQ);
-      END_STATE();
-    case 139:
-      ACCEPT_TOKEN(anon_sym_u00b1);
-      END_STATE();
-    case 140:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
-      END_STATE();
-    case 141:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
-      END_STATE();
-    case 142:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
-      END_STATE();
-    case 143:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 144:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 147:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 148:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 149:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 150:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 153:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(255);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 155:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 156:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(70);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 157:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(69);
-      if (lookahead == '.') ADVANCE(127);
-      if (lookahead == 's') ADVANCE(169);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 147:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '%', 244,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        'A', 245,
+        'V', 246,
+        'W', 247,
+        '^', 173,
+        'd', 285,
+        'm', 248,
+        'p', 286,
+        '{', 154,
+        '}', 155,
+        0xb0, 249,
+        0xb5, 64,
+        0x3a9, 250,
+        0x3bb, 251,
+        0x3bc, 65,
+        0x2013, 167,
+        0x2126, 252,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(147);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 148:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 169,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0xb1, 158,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 149:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '"', 3,
+        '(', 160,
+        '*', 171,
+        '+', 170,
+        ',', 156,
+        '-', 163,
+        '/', 172,
+        ';', 153,
+        '=', 157,
+        '^', 173,
+        '{', 154,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(149);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 150:
+      if (eof) ADVANCE(151);
+      ADVANCE_MAP(
+        '\n', 152,
+        '\r', 1,
+        '(', 160,
+        '+', 127,
+        '-', 163,
+        '/', 18,
+        ';', 153,
+        '}', 155,
+        0x2013, 167,
+        0x2212, 165,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(150);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 151:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 152:
+      ACCEPT_TOKEN(aux_sym__end_token1);
+      END_STATE();
+    case 153:
+      ACCEPT_TOKEN(anon_sym_SEMI);
+      END_STATE();
+    case 154:
+      ACCEPT_TOKEN(anon_sym_LBRACE);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_RBRACE);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 158:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 163:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 164:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 165:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 166:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(289);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(82);
+      if (lookahead == 's') ADVANCE(174);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(81);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 177:
       ACCEPT_TOKEN(sym__glued);
       ADVANCE_MAP(
-        '/', 33,
-        '\t', 23,
-        ' ', 23,
-        '-', 127,
-        '.', 127,
-        'W', 169,
-        'd', 169,
-        'i', 169,
-        'm', 169,
+        '/', 40,
+        '\t', 26,
+        ' ', 26,
+        '-', 146,
+        '.', 146,
+        'W', 194,
+        'd', 194,
+        'i', 194,
+        'm', 194,
       );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 159:
+    case 178:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(33);
+      if (lookahead == '/') ADVANCE(40);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
+          lookahead == ' ') ADVANCE(26);
       if (lookahead == 'W' ||
           lookahead == 'd' ||
           lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(155);
-      END_STATE();
-    case 160:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(46);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      END_STATE();
-    case 161:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(163);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 162:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'i') ADVANCE(164);
-      if (lookahead == 'W' ||
-          lookahead == 'm' ||
-          lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(155);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(155);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(155);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(119);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(117);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 27,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(174);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(175);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(176);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        0xb0, 2,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(178);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          lookahead == 'm') ADVANCE(174);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 109,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(179);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 127,
-        '.', 115,
-        ':', 110,
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        'E', 221,
-        'e', 221,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(180);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 181:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 113,
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(181);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 182:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 114,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(182);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 183:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(121);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(183);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(123);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(184);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 110,
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'E', 105,
-        'e', 105,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(185);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(122);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(106);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(186);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(184);
+      if (lookahead == 'i') ADVANCE(188);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 226,
-        'H', 244,
-        'M', 226,
-        'c', 236,
-        'd', 223,
-        'f', 241,
-        'i', 238,
-        'k', 225,
-        'm', 161,
-        'n', 240,
-        'o', 234,
-        'p', 224,
-        'u', 245,
-        'w', 227,
-        'y', 228,
-        '-', 127,
-        '.', 127,
-        'A', 169,
-        'V', 169,
-        'W', 169,
-        'h', 169,
-        's', 169,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(183);
+      if (lookahead == 'i') ADVANCE(189);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(174);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'G', 36,
-        'H', 95,
-        'M', 36,
-        'c', 70,
-        'd', 34,
-        'f', 84,
-        'i', 73,
-        'k', 37,
-        'm', 162,
-        'n', 83,
-        'o', 67,
-        'p', 35,
-        'u', 107,
-        'w', 56,
-        'y', 57,
-        'A', 155,
-        'V', 155,
-        'W', 155,
-        'h', 155,
-        's', 155,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(188);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 189:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(189);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(174);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 191:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(174);
       END_STATE();
     case 192:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 193:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(174);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(138);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(48);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(47);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(21);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 198:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 34,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 201:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 203:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        0xb0, 2,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 128,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 146,
+        '.', 134,
+        ':', 129,
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'E', 255,
+        'e', 255,
+        'h', 194,
+        's', 194,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 132,
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 133,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(140);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 129,
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'E', 124,
+        'e', 124,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(141);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(125);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 180,
+        'G', 260,
+        'H', 278,
+        'M', 260,
+        'V', 180,
+        'W', 182,
+        'c', 270,
+        'd', 257,
+        'f', 275,
+        'i', 272,
+        'k', 259,
+        'm', 186,
+        'n', 274,
+        'o', 268,
+        'p', 258,
+        'u', 279,
+        'w', 261,
+        'y', 262,
+        'h', 194,
+        's', 194,
+        '-', 146,
+        '.', 146,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 179,
+        'G', 46,
+        'H', 114,
+        'M', 46,
+        'V', 179,
+        'W', 181,
+        'c', 82,
+        'd', 44,
+        'f', 103,
+        'i', 92,
+        'k', 47,
+        'm', 187,
+        'n', 102,
+        'o', 79,
+        'p', 45,
+        'u', 126,
+        'w', 66,
+        'y', 69,
+        'h', 174,
+        's', 174,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(32);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(21);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(84);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(204);
-      if (lookahead == 'F') ADVANCE(205);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(209);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(213);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(220);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(114);
-      if (lookahead == '-') ADVANCE(112);
-      if (lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(187);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(231);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(222);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(244);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(243);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(235);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(239);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(167);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(242);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(165);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(237);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(230);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(157);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(232);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(233);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(229);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(169);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(249);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(169);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 246:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'W') ADVANCE(233);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(234);
+      if (lookahead == 'F') ADVANCE(235);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(239);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(243);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(131);
+      if (lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(177);
+      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(256);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(269);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(273);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(192);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(190);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(271);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(176);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(267);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(263);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
+      END_STATE();
+    case 279:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(194);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
       if (('3' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 247:
+    case 281:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(170);
+          lookahead == '.') ADVANCE(146);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
       if (lookahead == '0' ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 248:
+    case 282:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(171);
+          lookahead == '.') ADVANCE(146);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 249:
+    case 283:
       ACCEPT_TOKEN(sym_digit_name);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(127);
+          lookahead == '.') ADVANCE(146);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(249);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
-    case 250:
+    case 284:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
+          lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 251:
+    case 285:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'B') ADVANCE(203);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'B') ADVANCE(232);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 252:
+    case 286:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
-      if (lookahead == 'F') ADVANCE(250);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == 'F') ADVANCE(284);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 253:
+    case 287:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(126);
-      if (lookahead == '.') ADVANCE(126);
+      if (lookahead == '-') ADVANCE(145);
+      if (lookahead == '.') ADVANCE(145);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(253);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
-    case 254:
+    case 288:
       ACCEPT_TOKEN(sym_string);
       END_STATE();
-    case 255:
+    case 289:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(255);
+          lookahead != '\r') ADVANCE(289);
       END_STATE();
     default:
       return false;
@@ -4228,72 +4575,63 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
   switch (state) {
     case 0:
       ADVANCE_MAP(
-        'A', 1,
-        'G', 2,
-        'H', 3,
-        'M', 4,
-        'V', 5,
-        'W', 6,
-        'a', 7,
-        'b', 8,
-        'c', 9,
-        'd', 10,
-        'e', 11,
-        'f', 12,
-        'g', 13,
-        'h', 14,
-        'i', 15,
-        'j', 16,
-        'k', 17,
-        'l', 18,
-        'm', 19,
-        'n', 20,
-        'o', 21,
-        'p', 22,
-        'r', 23,
-        's', 24,
-        't', 25,
-        'u', 26,
-        'v', 27,
-        'w', 28,
-        'y', 29,
+        'G', 1,
+        'H', 2,
+        'M', 3,
+        'a', 4,
+        'b', 5,
+        'c', 6,
+        'd', 7,
+        'e', 8,
+        'f', 9,
+        'g', 10,
+        'h', 11,
+        'i', 12,
+        'j', 13,
+        'k', 14,
+        'l', 15,
+        'm', 16,
+        'n', 17,
+        'o', 18,
+        'p', 19,
+        'r', 20,
+        's', 21,
+        't', 22,
+        'u', 23,
+        'v', 24,
+        'w', 25,
+        'y', 26,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
       END_STATE();
     case 1:
-      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == 'H') ADVANCE(27);
       END_STATE();
     case 2:
-      if (lookahead == 'H') ADVANCE(30);
+      if (lookahead == 'z') ADVANCE(28);
       END_STATE();
     case 3:
-      if (lookahead == 'z') ADVANCE(31);
+      if (lookahead == 'H') ADVANCE(29);
       END_STATE();
     case 4:
-      if (lookahead == 'H') ADVANCE(32);
-      END_STATE();
-    case 5:
-      ACCEPT_TOKEN(anon_sym_V);
-      END_STATE();
-    case 6:
-      ACCEPT_TOKEN(anon_sym_W);
-      END_STATE();
-    case 7:
       ADVANCE_MAP(
-        'b', 33,
-        'c', 34,
-        'd', 35,
-        'g', 36,
-        'm', 37,
-        'n', 38,
-        'p', 39,
-        's', 40,
-        't', 41,
-        'u', 42,
+        'b', 30,
+        'c', 31,
+        'd', 32,
+        'f', 33,
+        'g', 34,
+        'l', 35,
+        'm', 36,
+        'n', 37,
+        'p', 38,
+        's', 39,
+        't', 40,
+        'u', 41,
+        'v', 42,
       );
       END_STATE();
-    case 8:
+    case 5:
       if (lookahead == 'a') ADVANCE(43);
       if (lookahead == 'e') ADVANCE(44);
       if (lookahead == 'o') ADVANCE(45);
@@ -4301,7 +4639,7 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'u') ADVANCE(47);
       if (lookahead == 'y') ADVANCE(48);
       END_STATE();
-    case 9:
+    case 6:
       if (lookahead == 'a') ADVANCE(49);
       if (lookahead == 'h') ADVANCE(50);
       if (lookahead == 'i') ADVANCE(51);
@@ -4310,7 +4648,7 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'o') ADVANCE(54);
       if (lookahead == 'w') ADVANCE(55);
       END_STATE();
-    case 10:
+    case 7:
       if (lookahead == 'B') ADVANCE(56);
       if (lookahead == 'a') ADVANCE(57);
       if (lookahead == 'c') ADVANCE(58);
@@ -4319,7 +4657,7 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'r') ADVANCE(61);
       if (lookahead == 'u') ADVANCE(62);
       END_STATE();
-    case 11:
+    case 8:
       ADVANCE_MAP(
         'd', 63,
         'f', 64,
@@ -4331,7 +4669,7 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'x', 70,
       );
       END_STATE();
-    case 12:
+    case 9:
       if (lookahead == 'a') ADVANCE(71);
       if (lookahead == 'i') ADVANCE(72);
       if (lookahead == 'm') ADVANCE(73);
@@ -4340,30 +4678,30 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 't') ADVANCE(76);
       if (lookahead == 'u') ADVANCE(77);
       END_STATE();
-    case 13:
+    case 10:
       if (lookahead == 'a') ADVANCE(78);
       if (lookahead == 'e') ADVANCE(79);
       if (lookahead == 'r') ADVANCE(80);
       if (lookahead == 'u') ADVANCE(81);
       END_STATE();
-    case 14:
+    case 11:
       ACCEPT_TOKEN(anon_sym_h);
       if (lookahead == 'a') ADVANCE(82);
       if (lookahead == 'e') ADVANCE(83);
       if (lookahead == 'i') ADVANCE(84);
       if (lookahead == 'o') ADVANCE(85);
       END_STATE();
-    case 15:
+    case 12:
       if (lookahead == 'f') ADVANCE(86);
       if (lookahead == 'm') ADVANCE(87);
       if (lookahead == 'n') ADVANCE(88);
       if (lookahead == 's') ADVANCE(89);
       END_STATE();
-    case 16:
+    case 13:
       if (lookahead == 'o') ADVANCE(90);
       if (lookahead == 'u') ADVANCE(91);
       END_STATE();
-    case 17:
+    case 14:
       ACCEPT_TOKEN(anon_sym_k);
       if (lookahead == 'H') ADVANCE(92);
       if (lookahead == 'V') ADVANCE(93);
@@ -4372,28 +4710,27 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'i') ADVANCE(96);
       if (lookahead == 'm') ADVANCE(97);
       END_STATE();
-    case 18:
+    case 15:
       if (lookahead == 'e') ADVANCE(98);
       if (lookahead == 'i') ADVANCE(99);
       if (lookahead == 'o') ADVANCE(100);
       END_STATE();
-    case 19:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == 'W') ADVANCE(101);
-      if (lookahead == 'a') ADVANCE(102);
-      if (lookahead == 'e') ADVANCE(103);
-      if (lookahead == 'i') ADVANCE(104);
-      if (lookahead == 'm') ADVANCE(105);
-      if (lookahead == 'o') ADVANCE(106);
-      if (lookahead == 's') ADVANCE(107);
+    case 16:
+      if (lookahead == 'a') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'i') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(104);
+      if (lookahead == 'o') ADVANCE(105);
+      if (lookahead == 's') ADVANCE(106);
       END_STATE();
-    case 20:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'o') ADVANCE(110);
-      if (lookahead == 's') ADVANCE(111);
+    case 17:
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'o') ADVANCE(109);
+      if (lookahead == 's') ADVANCE(110);
       END_STATE();
-    case 21:
+    case 18:
+      if (lookahead == 'c') ADVANCE(111);
       if (lookahead == 'f') ADVANCE(112);
       if (lookahead == 'h') ADVANCE(113);
       if (lookahead == 'n') ADVANCE(114);
@@ -4401,285 +4738,299 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'u') ADVANCE(116);
       if (lookahead == 'v') ADVANCE(117);
       END_STATE();
-    case 22:
-      if (lookahead == 'a') ADVANCE(118);
-      if (lookahead == 'e') ADVANCE(119);
-      if (lookahead == 'h') ADVANCE(120);
-      if (lookahead == 'i') ADVANCE(121);
-      if (lookahead == 'l') ADVANCE(122);
-      if (lookahead == 'o') ADVANCE(123);
-      if (lookahead == 'r') ADVANCE(124);
-      END_STATE();
-    case 23:
-      if (lookahead == 'a') ADVANCE(125);
-      if (lookahead == 'e') ADVANCE(126);
-      if (lookahead == 'u') ADVANCE(127);
-      END_STATE();
-    case 24:
-      ACCEPT_TOKEN(anon_sym_s);
+    case 19:
       ADVANCE_MAP(
-        'c', 128,
-        'e', 129,
-        'h', 130,
-        'i', 131,
-        'o', 132,
-        'p', 133,
-        's', 134,
-        't', 135,
-        'w', 136,
+        'a', 118,
+        'e', 119,
+        'h', 120,
+        'i', 121,
+        'l', 122,
+        'o', 123,
+        'r', 124,
+        'u', 125,
       );
       END_STATE();
+    case 20:
+      if (lookahead == 'a') ADVANCE(126);
+      if (lookahead == 'e') ADVANCE(127);
+      if (lookahead == 'u') ADVANCE(128);
+      END_STATE();
+    case 21:
+      ACCEPT_TOKEN(anon_sym_s);
+      ADVANCE_MAP(
+        'c', 129,
+        'e', 130,
+        'h', 131,
+        'i', 132,
+        'o', 133,
+        'p', 134,
+        's', 135,
+        't', 136,
+        'w', 137,
+      );
+      END_STATE();
+    case 22:
+      if (lookahead == 'a') ADVANCE(138);
+      if (lookahead == 'e') ADVANCE(139);
+      if (lookahead == 'h') ADVANCE(140);
+      if (lookahead == 'o') ADVANCE(141);
+      if (lookahead == 'r') ADVANCE(142);
+      if (lookahead == 'u') ADVANCE(143);
+      if (lookahead == 'y') ADVANCE(144);
+      END_STATE();
+    case 23:
+      if (lookahead == 'V') ADVANCE(145);
+      if (lookahead == 'W') ADVANCE(146);
+      if (lookahead == 'n') ADVANCE(147);
+      if (lookahead == 's') ADVANCE(148);
+      END_STATE();
+    case 24:
+      if (lookahead == 'a') ADVANCE(149);
+      if (lookahead == 'e') ADVANCE(150);
+      if (lookahead == 'o') ADVANCE(151);
+      END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(137);
-      if (lookahead == 'e') ADVANCE(138);
-      if (lookahead == 'h') ADVANCE(139);
-      if (lookahead == 'o') ADVANCE(140);
-      if (lookahead == 'r') ADVANCE(141);
-      if (lookahead == 'u') ADVANCE(142);
-      if (lookahead == 'y') ADVANCE(143);
+      if (lookahead == 'a') ADVANCE(152);
+      if (lookahead == 'e') ADVANCE(153);
+      if (lookahead == 'g') ADVANCE(154);
+      if (lookahead == 'i') ADVANCE(155);
       END_STATE();
     case 26:
-      if (lookahead == 'V') ADVANCE(144);
-      if (lookahead == 'W') ADVANCE(145);
-      if (lookahead == 'n') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(147);
+      if (lookahead == 'd') ADVANCE(156);
+      if (lookahead == 'e') ADVANCE(157);
       END_STATE();
     case 27:
-      if (lookahead == 'a') ADVANCE(148);
-      if (lookahead == 'e') ADVANCE(149);
-      if (lookahead == 'o') ADVANCE(150);
-      END_STATE();
-    case 28:
-      if (lookahead == 'a') ADVANCE(151);
-      if (lookahead == 'e') ADVANCE(152);
-      if (lookahead == 'g') ADVANCE(153);
-      if (lookahead == 'i') ADVANCE(154);
-      END_STATE();
-    case 29:
-      if (lookahead == 'd') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
-      END_STATE();
-    case 30:
-      if (lookahead == 'z') ADVANCE(157);
-      END_STATE();
-    case 31:
-      ACCEPT_TOKEN(anon_sym_Hz);
-      END_STATE();
-    case 32:
       if (lookahead == 'z') ADVANCE(158);
       END_STATE();
+    case 28:
+      ACCEPT_TOKEN(anon_sym_Hz);
+      END_STATE();
+    case 29:
+      if (lookahead == 'z') ADVANCE(159);
+      END_STATE();
+    case 30:
+      if (lookahead == 'o') ADVANCE(160);
+      END_STATE();
+    case 31:
+      if (lookahead == 'c') ADVANCE(161);
+      END_STATE();
+    case 32:
+      if (lookahead == 'a') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(163);
+      END_STATE();
     case 33:
-      if (lookahead == 'o') ADVANCE(159);
+      if (lookahead == 't') ADVANCE(164);
       END_STATE();
     case 34:
-      if (lookahead == 'c') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'l') ADVANCE(166);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'l') ADVANCE(167);
+      if (lookahead == 'o') ADVANCE(168);
       END_STATE();
     case 36:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'l') ADVANCE(164);
+      ACCEPT_TOKEN(anon_sym_am);
+      if (lookahead == 'b') ADVANCE(169);
+      if (lookahead == 'p') ADVANCE(170);
+      if (lookahead == 's') ADVANCE(171);
       END_STATE();
     case 37:
-      ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(165);
-      if (lookahead == 'p') ADVANCE(166);
-      if (lookahead == 's') ADVANCE(167);
+      if (lookahead == 't') ADVANCE(172);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(173);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(169);
+      if (lookahead == 'k') ADVANCE(174);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(170);
-      END_STATE();
-    case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
+    case 41:
+      if (lookahead == 't') ADVANCE(175);
+      END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(171);
+      if (lookahead == 'e') ADVANCE(176);
       END_STATE();
     case 43:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'n') ADVANCE(173);
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'n') ADVANCE(178);
+      if (lookahead == 's') ADVANCE(179);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(175);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 's') ADVANCE(181);
       END_STATE();
     case 45:
-      if (lookahead == 'w') ADVANCE(176);
+      if (lookahead == 'w') ADVANCE(182);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(177);
+      if (lookahead == 'a') ADVANCE(183);
       END_STATE();
     case 47:
-      if (lookahead == 'm') ADVANCE(178);
+      if (lookahead == 'm') ADVANCE(184);
       END_STATE();
     case 48:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 49:
-      if (lookahead == 'b') ADVANCE(179);
-      if (lookahead == 'l') ADVANCE(180);
-      if (lookahead == 'r') ADVANCE(181);
+      if (lookahead == 'b') ADVANCE(185);
+      if (lookahead == 'l') ADVANCE(186);
+      if (lookahead == 'r') ADVANCE(187);
       END_STATE();
     case 50:
-      if (lookahead == 'a') ADVANCE(182);
+      if (lookahead == 'a') ADVANCE(188);
       END_STATE();
     case 51:
-      if (lookahead == 'r') ADVANCE(183);
+      if (lookahead == 'r') ADVANCE(189);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(184);
+      if (lookahead == 'a') ADVANCE(190);
       END_STATE();
     case 53:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 54:
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == 'n') ADVANCE(186);
-      if (lookahead == 'r') ADVANCE(187);
-      if (lookahead == 'u') ADVANCE(188);
+      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == 'n') ADVANCE(192);
+      if (lookahead == 'r') ADVANCE(193);
+      if (lookahead == 'u') ADVANCE(194);
       END_STATE();
     case 55:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 56:
-      if (lookahead == 'W') ADVANCE(189);
-      if (lookahead == 'd') ADVANCE(190);
-      if (lookahead == 'i') ADVANCE(191);
-      if (lookahead == 'm') ADVANCE(192);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'd') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(197);
+      if (lookahead == 'm') ADVANCE(198);
       END_STATE();
     case 57:
-      if (lookahead == 't') ADVANCE(193);
+      if (lookahead == 't') ADVANCE(199);
       END_STATE();
     case 58:
-      if (lookahead == '-') ADVANCE(194);
+      if (lookahead == '-') ADVANCE(200);
       END_STATE();
     case 59:
-      if (lookahead == 'g') ADVANCE(195);
-      if (lookahead == 'l') ADVANCE(196);
-      if (lookahead == 'v') ADVANCE(197);
+      if (lookahead == 'g') ADVANCE(201);
+      if (lookahead == 'l') ADVANCE(202);
+      if (lookahead == 'v') ADVANCE(203);
       END_STATE();
     case 60:
-      if (lookahead == 'a') ADVANCE(198);
-      if (lookahead == 'p') ADVANCE(199);
-      if (lookahead == 'r') ADVANCE(200);
-      if (lookahead == 's') ADVANCE(201);
-      if (lookahead == 'v') ADVANCE(202);
+      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 'p') ADVANCE(205);
+      if (lookahead == 'r') ADVANCE(206);
+      if (lookahead == 's') ADVANCE(207);
+      if (lookahead == 'v') ADVANCE(208);
       END_STATE();
     case 61:
-      if (lookahead == 'i') ADVANCE(203);
+      if (lookahead == 'i') ADVANCE(209);
       END_STATE();
     case 62:
-      if (lookahead == 'e') ADVANCE(204);
-      if (lookahead == 'p') ADVANCE(205);
-      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == 'e') ADVANCE(210);
+      if (lookahead == 'p') ADVANCE(211);
+      if (lookahead == 't') ADVANCE(212);
       END_STATE();
     case 63:
-      if (lookahead == 'i') ADVANCE(207);
+      if (lookahead == 'i') ADVANCE(213);
       END_STATE();
     case 64:
-      if (lookahead == 'f') ADVANCE(208);
+      if (lookahead == 'f') ADVANCE(214);
       END_STATE();
     case 65:
-      if (lookahead == 'r') ADVANCE(209);
+      if (lookahead == 'r') ADVANCE(215);
       END_STATE();
     case 66:
-      if (lookahead == 'd') ADVANCE(210);
+      if (lookahead == 'd') ADVANCE(216);
       END_STATE();
     case 67:
-      if (lookahead == 'u') ADVANCE(211);
+      if (lookahead == 'u') ADVANCE(217);
       END_STATE();
     case 68:
-      if (lookahead == 'p') ADVANCE(212);
+      if (lookahead == 'p') ADVANCE(218);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 'r') ADVANCE(219);
       END_STATE();
     case 70:
-      if (lookahead == 'c') ADVANCE(214);
-      if (lookahead == 'p') ADVANCE(215);
+      if (lookahead == 'c') ADVANCE(220);
+      if (lookahead == 'p') ADVANCE(221);
       END_STATE();
     case 71:
-      if (lookahead == 'i') ADVANCE(216);
-      if (lookahead == 'm') ADVANCE(217);
+      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 'm') ADVANCE(223);
       END_STATE();
     case 72:
-      if (lookahead == 'g') ADVANCE(218);
-      if (lookahead == 'l') ADVANCE(219);
-      if (lookahead == 'x') ADVANCE(220);
+      if (lookahead == 'g') ADVANCE(224);
+      if (lookahead == 'l') ADVANCE(225);
+      if (lookahead == 'x') ADVANCE(226);
       END_STATE();
     case 73:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 74:
-      if (lookahead == 'l') ADVANCE(221);
-      if (lookahead == 'r') ADVANCE(222);
+      if (lookahead == 'l') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(228);
       END_STATE();
     case 75:
-      if (lookahead == 'e') ADVANCE(223);
-      if (lookahead == 'o') ADVANCE(224);
+      if (lookahead == 'e') ADVANCE(229);
+      if (lookahead == 'o') ADVANCE(230);
       END_STATE();
     case 76:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 77:
-      if (lookahead == 'l') ADVANCE(225);
+      if (lookahead == 'l') ADVANCE(231);
       END_STATE();
     case 78:
-      if (lookahead == 'i') ADVANCE(226);
+      if (lookahead == 'i') ADVANCE(232);
       END_STATE();
     case 79:
-      if (lookahead == 'n') ADVANCE(227);
+      if (lookahead == 'n') ADVANCE(233);
       END_STATE();
     case 80:
-      if (lookahead == 'o') ADVANCE(228);
+      if (lookahead == 'o') ADVANCE(234);
       END_STATE();
     case 81:
-      if (lookahead == 'e') ADVANCE(229);
+      if (lookahead == 'e') ADVANCE(235);
       END_STATE();
     case 82:
-      if (lookahead == 'a') ADVANCE(230);
+      if (lookahead == 'a') ADVANCE(236);
       END_STATE();
     case 83:
-      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'i') ADVANCE(237);
       END_STATE();
     case 84:
-      if (lookahead == 'g') ADVANCE(232);
+      if (lookahead == 'g') ADVANCE(238);
       END_STATE();
     case 85:
-      if (lookahead == 'l') ADVANCE(233);
+      if (lookahead == 'l') ADVANCE(239);
       END_STATE();
     case 86:
       ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 87:
-      if (lookahead == 'p') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(240);
       END_STATE();
     case 88:
       ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(235);
-      if (lookahead == 'p') ADVANCE(236);
-      if (lookahead == 's') ADVANCE(237);
+      if (lookahead == 'n') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
+      if (lookahead == 's') ADVANCE(243);
       END_STATE();
     case 89:
-      if (lookahead == 'o') ADVANCE(238);
+      if (lookahead == 'o') ADVANCE(244);
       END_STATE();
     case 90:
-      if (lookahead == 'i') ADVANCE(239);
+      if (lookahead == 'i') ADVANCE(245);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(240);
-      if (lookahead == 'r') ADVANCE(241);
+      if (lookahead == 'm') ADVANCE(246);
+      if (lookahead == 'r') ADVANCE(247);
       END_STATE();
     case 92:
-      if (lookahead == 'z') ADVANCE(242);
+      if (lookahead == 'z') ADVANCE(248);
       END_STATE();
     case 93:
       ACCEPT_TOKEN(anon_sym_kV);
@@ -4688,2784 +5039,2965 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 95:
-      if (lookahead == 'y') ADVANCE(243);
+      if (lookahead == 'y') ADVANCE(249);
       END_STATE();
     case 96:
-      if (lookahead == 'n') ADVANCE(244);
+      if (lookahead == 'n') ADVANCE(250);
       END_STATE();
     case 97:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 98:
-      if (lookahead == 't') ADVANCE(245);
+      if (lookahead == 't') ADVANCE(251);
       END_STATE();
     case 99:
-      if (lookahead == 'c') ADVANCE(246);
-      if (lookahead == 'm') ADVANCE(247);
-      if (lookahead == 'n') ADVANCE(248);
+      if (lookahead == 'c') ADVANCE(252);
+      if (lookahead == 'm') ADVANCE(253);
+      if (lookahead == 'n') ADVANCE(254);
       END_STATE();
     case 100:
-      if (lookahead == 'a') ADVANCE(249);
-      if (lookahead == 's') ADVANCE(250);
-      if (lookahead == 'w') ADVANCE(251);
+      if (lookahead == 'a') ADVANCE(255);
+      if (lookahead == 's') ADVANCE(256);
+      if (lookahead == 'w') ADVANCE(257);
       END_STATE();
     case 101:
-      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == 'x') ADVANCE(258);
       END_STATE();
     case 102:
-      if (lookahead == 'x') ADVANCE(252);
+      if (lookahead == 'a') ADVANCE(259);
+      if (lookahead == 'd') ADVANCE(260);
+      if (lookahead == 't') ADVANCE(261);
       END_STATE();
     case 103:
-      if (lookahead == 'a') ADVANCE(253);
-      if (lookahead == 'd') ADVANCE(254);
-      if (lookahead == 't') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(262);
       END_STATE();
     case 104:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(256);
-      END_STATE();
-    case 105:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
-    case 106:
-      if (lookahead == 'd') ADVANCE(257);
+    case 105:
+      if (lookahead == 'd') ADVANCE(263);
       END_STATE();
-    case 107:
+    case 106:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
+    case 107:
+      if (lookahead == 'd') ADVANCE(264);
+      END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(265);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(259);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(266);
+      if (lookahead == 'm') ADVANCE(267);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(260);
-      if (lookahead == 'm') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 'c') ADVANCE(268);
       END_STATE();
     case 112:
       ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 113:
-      if (lookahead == 'm') ADVANCE(262);
+      if (lookahead == 'm') ADVANCE(269);
       END_STATE();
     case 114:
       ACCEPT_TOKEN(anon_sym_on);
       END_STATE();
     case 115:
-      if (lookahead == 'e') ADVANCE(263);
+      if (lookahead == 'e') ADVANCE(270);
       END_STATE();
     case 116:
-      if (lookahead == 't') ADVANCE(264);
+      if (lookahead == 't') ADVANCE(271);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(265);
+      if (lookahead == 'e') ADVANCE(272);
       END_STATE();
     case 118:
-      if (lookahead == 'd') ADVANCE(266);
-      if (lookahead == 's') ADVANCE(267);
+      if (lookahead == 'd') ADVANCE(273);
+      if (lookahead == 's') ADVANCE(274);
       END_STATE();
     case 119:
-      if (lookahead == 'p') ADVANCE(268);
-      if (lookahead == 'r') ADVANCE(269);
+      if (lookahead == 'p') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 120:
-      if (lookahead == 'a') ADVANCE(270);
+      if (lookahead == 'a') ADVANCE(277);
       END_STATE();
     case 121:
-      if (lookahead == 'e') ADVANCE(271);
+      if (lookahead == 'e') ADVANCE(278);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(272);
+      if (lookahead == 'a') ADVANCE(279);
       END_STATE();
     case 123:
-      if (lookahead == 'r') ADVANCE(273);
-      if (lookahead == 's') ADVANCE(274);
-      if (lookahead == 'w') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(280);
+      if (lookahead == 's') ADVANCE(281);
+      if (lookahead == 'w') ADVANCE(282);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(276);
-      if (lookahead == 'o') ADVANCE(277);
+      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'o') ADVANCE(284);
       END_STATE();
     case 125:
-      if (lookahead == 'd') ADVANCE(278);
-      if (lookahead == 't') ADVANCE(279);
+      if (lookahead == 'b') ADVANCE(285);
+      if (lookahead == 't') ADVANCE(286);
       END_STATE();
     case 126:
-      ADVANCE_MAP(
-        'a', 280,
-        'c', 281,
-        'f', 282,
-        'j', 283,
-        'p', 284,
-        's', 285,
-        't', 286,
-        'v', 287,
-      );
+      if (lookahead == 'd') ADVANCE(287);
+      if (lookahead == 't') ADVANCE(288);
       END_STATE();
     case 127:
-      if (lookahead == 'l') ADVANCE(288);
-      if (lookahead == 'n') ADVANCE(289);
+      ADVANCE_MAP(
+        'a', 289,
+        'c', 290,
+        'f', 291,
+        'j', 292,
+        'p', 293,
+        's', 294,
+        't', 295,
+        'v', 296,
+      );
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(290);
+      if (lookahead == 'l') ADVANCE(297);
+      if (lookahead == 'n') ADVANCE(298);
       END_STATE();
     case 129:
-      if (lookahead == 'n') ADVANCE(291);
-      if (lookahead == 'r') ADVANCE(292);
-      if (lookahead == 's') ADVANCE(293);
+      if (lookahead == 'a') ADVANCE(299);
       END_STATE();
     case 130:
-      if (lookahead == 'a') ADVANCE(294);
-      if (lookahead == 'e') ADVANCE(295);
-      if (lookahead == 'o') ADVANCE(296);
-      if (lookahead == 'u') ADVANCE(297);
+      if (lookahead == 'n') ADVANCE(300);
+      if (lookahead == 'r') ADVANCE(301);
+      if (lookahead == 's') ADVANCE(302);
       END_STATE();
     case 131:
-      if (lookahead == 'n') ADVANCE(298);
-      if (lookahead == 'z') ADVANCE(299);
+      if (lookahead == 'a') ADVANCE(303);
+      if (lookahead == 'e') ADVANCE(304);
+      if (lookahead == 'o') ADVANCE(305);
+      if (lookahead == 'u') ADVANCE(306);
       END_STATE();
     case 132:
-      if (lookahead == 'u') ADVANCE(300);
+      if (lookahead == 'n') ADVANCE(307);
+      if (lookahead == 'z') ADVANCE(308);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(301);
-      if (lookahead == 'l') ADVANCE(302);
+      if (lookahead == 'u') ADVANCE(309);
       END_STATE();
     case 134:
-      if (lookahead == 'b') ADVANCE(303);
+      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'l') ADVANCE(311);
+      if (lookahead == 'o') ADVANCE(312);
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(304);
-      if (lookahead == 'r') ADVANCE(305);
+      if (lookahead == 'b') ADVANCE(313);
       END_STATE();
     case 136:
-      if (lookahead == 'i') ADVANCE(306);
-      if (lookahead == 'r') ADVANCE(307);
+      if (lookahead == 'a') ADVANCE(314);
+      if (lookahead == 'r') ADVANCE(315);
       END_STATE();
     case 137:
-      if (lookahead == 'i') ADVANCE(308);
+      if (lookahead == 'i') ADVANCE(316);
+      if (lookahead == 'r') ADVANCE(317);
       END_STATE();
     case 138:
-      if (lookahead == 'e') ADVANCE(309);
-      if (lookahead == 'm') ADVANCE(310);
+      if (lookahead == 'i') ADVANCE(318);
+      if (lookahead == 'k') ADVANCE(319);
       END_STATE();
     case 139:
-      if (lookahead == 'e') ADVANCE(311);
-      if (lookahead == 'r') ADVANCE(312);
+      if (lookahead == 'e') ADVANCE(320);
+      if (lookahead == 'm') ADVANCE(321);
       END_STATE();
     case 140:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(313);
+      if (lookahead == 'e') ADVANCE(322);
+      if (lookahead == 'r') ADVANCE(323);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(314);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(324);
       END_STATE();
     case 142:
-      if (lookahead == 'n') ADVANCE(315);
+      if (lookahead == 'a') ADVANCE(325);
       END_STATE();
     case 143:
-      if (lookahead == 'p') ADVANCE(316);
+      if (lookahead == 'n') ADVANCE(326);
       END_STATE();
     case 144:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(327);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 146:
-      if (lookahead == 'd') ADVANCE(317);
-      if (lookahead == 't') ADVANCE(318);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 147:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(319);
+      if (lookahead == 'd') ADVANCE(328);
+      if (lookahead == 't') ADVANCE(329);
       END_STATE();
     case 148:
-      if (lookahead == 'l') ADVANCE(320);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(330);
       END_STATE();
     case 149:
-      if (lookahead == 'l') ADVANCE(321);
+      if (lookahead == 'l') ADVANCE(331);
+      if (lookahead == 'r') ADVANCE(332);
       END_STATE();
     case 150:
-      if (lookahead == 'l') ADVANCE(322);
+      if (lookahead == 'l') ADVANCE(333);
       END_STATE();
     case 151:
-      if (lookahead == 'v') ADVANCE(323);
-      if (lookahead == 'y') ADVANCE(324);
+      if (lookahead == 'l') ADVANCE(334);
       END_STATE();
     case 152:
-      if (lookahead == 't') ADVANCE(325);
+      if (lookahead == 'v') ADVANCE(335);
+      if (lookahead == 'y') ADVANCE(336);
       END_STATE();
     case 153:
-      if (lookahead == 's') ADVANCE(326);
+      if (lookahead == 't') ADVANCE(337);
       END_STATE();
     case 154:
-      if (lookahead == 'r') ADVANCE(327);
-      if (lookahead == 't') ADVANCE(328);
+      if (lookahead == 's') ADVANCE(338);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 't') ADVANCE(340);
       END_STATE();
     case 156:
-      if (lookahead == 's') ADVANCE(329);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(341);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 159:
-      if (lookahead == 'v') ADVANCE(330);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 160:
-      if (lookahead == 'u') ADVANCE(331);
+      if (lookahead == 'v') ADVANCE(342);
       END_STATE();
     case 161:
-      if (lookahead == 'p') ADVANCE(332);
+      if (lookahead == 'u') ADVANCE(343);
       END_STATE();
     case 162:
-      if (lookahead == 'e') ADVANCE(333);
+      if (lookahead == 'p') ADVANCE(344);
       END_STATE();
     case 163:
-      if (lookahead == 'i') ADVANCE(334);
+      if (lookahead == 'e') ADVANCE(345);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(346);
       END_STATE();
     case 165:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'i') ADVANCE(347);
       END_STATE();
     case 166:
-      if (lookahead == 'l') ADVANCE(336);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 167:
-      if (lookahead == 'l') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(348);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(338);
+      if (lookahead == 'n') ADVANCE(349);
       END_STATE();
     case 169:
-      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 'i') ADVANCE(350);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'l') ADVANCE(351);
       END_STATE();
     case 171:
-      if (lookahead == 'h') ADVANCE(340);
+      if (lookahead == 'l') ADVANCE(352);
       END_STATE();
     case 172:
-      if (lookahead == 'u') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(353);
       END_STATE();
     case 173:
-      if (lookahead == 'd') ADVANCE(342);
+      if (lookahead == 'r') ADVANCE(354);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(343);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 175:
-      if (lookahead == 'o') ADVANCE(344);
+      if (lookahead == 'h') ADVANCE(355);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'r') ADVANCE(356);
       END_STATE();
     case 177:
-      if (lookahead == 'i') ADVANCE(345);
-      if (lookahead == 'n') ADVANCE(346);
+      if (lookahead == 'u') ADVANCE(357);
       END_STATE();
     case 178:
-      if (lookahead == 'p') ADVANCE(347);
+      if (lookahead == 'd') ADVANCE(358);
       END_STATE();
     case 179:
-      if (lookahead == 'l') ADVANCE(348);
+      if (lookahead == 'e') ADVANCE(359);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(349);
+      if (lookahead == 'o') ADVANCE(360);
       END_STATE();
     case 181:
-      if (lookahead == 'r') ADVANCE(350);
+      if (lookahead == 'i') ADVANCE(361);
       END_STATE();
     case 182:
-      if (lookahead == 'i') ADVANCE(351);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 183:
-      if (lookahead == 'c') ADVANCE(352);
+      if (lookahead == 'i') ADVANCE(362);
+      if (lookahead == 'n') ADVANCE(363);
       END_STATE();
     case 184:
-      if (lookahead == 'd') ADVANCE(353);
-      if (lookahead == 's') ADVANCE(354);
+      if (lookahead == 'p') ADVANCE(364);
       END_STATE();
     case 185:
-      if (lookahead == 'b') ADVANCE(355);
+      if (lookahead == 'l') ADVANCE(365);
       END_STATE();
     case 186:
-      if (lookahead == 'd') ADVANCE(356);
-      if (lookahead == 'f') ADVANCE(357);
-      if (lookahead == 'n') ADVANCE(358);
-      if (lookahead == 's') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(366);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(360);
+      if (lookahead == 'r') ADVANCE(367);
       END_STATE();
     case 188:
-      if (lookahead == 'p') ADVANCE(361);
-      END_STATE();
-    case 189:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 190:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 192:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 193:
-      if (lookahead == 'a') ADVANCE(362);
-      if (lookahead == 'e') ADVANCE(363);
-      END_STATE();
-    case 194:
-      if (lookahead == 'i') ADVANCE(364);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(365);
-      if (lookahead == 'F') ADVANCE(366);
-      END_STATE();
-    case 196:
-      if (lookahead == 'a') ADVANCE(367);
-      END_STATE();
-    case 197:
       if (lookahead == 'i') ADVANCE(368);
       END_STATE();
+    case 189:
+      if (lookahead == 'c') ADVANCE(369);
+      END_STATE();
+    case 190:
+      if (lookahead == 'd') ADVANCE(370);
+      if (lookahead == 's') ADVANCE(371);
+      END_STATE();
+    case 191:
+      if (lookahead == 'b') ADVANCE(372);
+      END_STATE();
+    case 192:
+      if (lookahead == 'd') ADVANCE(373);
+      if (lookahead == 'f') ADVANCE(374);
+      if (lookahead == 'n') ADVANCE(375);
+      if (lookahead == 's') ADVANCE(376);
+      END_STATE();
+    case 193:
+      if (lookahead == 'r') ADVANCE(377);
+      END_STATE();
+    case 194:
+      if (lookahead == 'p') ADVANCE(378);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(anon_sym_dBd);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(anon_sym_dBi);
+      END_STATE();
     case 198:
-      if (lookahead == 'm') ADVANCE(369);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(370);
+      if (lookahead == 'a') ADVANCE(379);
+      if (lookahead == 'e') ADVANCE(380);
       END_STATE();
     case 200:
-      if (lookahead == 'e') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(381);
       END_STATE();
     case 201:
-      if (lookahead == 'p') ADVANCE(372);
-      if (lookahead == 't') ADVANCE(373);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(382);
+      if (lookahead == 'F') ADVANCE(383);
       END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(374);
+      if (lookahead == 'a') ADVANCE(384);
       END_STATE();
     case 203:
-      if (lookahead == 'f') ADVANCE(375);
+      if (lookahead == 'i') ADVANCE(385);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'm') ADVANCE(386);
       END_STATE();
     case 205:
-      if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'l') ADVANCE(387);
       END_STATE();
     case 206:
-      if (lookahead == 'y') ADVANCE(377);
+      if (lookahead == 'e') ADVANCE(388);
       END_STATE();
     case 207:
-      if (lookahead == 't') ADVANCE(378);
+      if (lookahead == 'p') ADVANCE(389);
+      if (lookahead == 't') ADVANCE(390);
       END_STATE();
     case 208:
-      if (lookahead == 'i') ADVANCE(379);
+      if (lookahead == 'i') ADVANCE(391);
       END_STATE();
     case 209:
-      if (lookahead == 'p') ADVANCE(380);
+      if (lookahead == 'f') ADVANCE(392);
       END_STATE();
     case 210:
-      if (lookahead == 's') ADVANCE(381);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(382);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'y') ADVANCE(394);
       END_STATE();
     case 213:
-      if (lookahead == 's') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(395);
       END_STATE();
     case 214:
-      if (lookahead == 'e') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(396);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'p') ADVANCE(397);
       END_STATE();
     case 216:
-      if (lookahead == 'l') ADVANCE(386);
+      if (lookahead == 's') ADVANCE(398);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'a') ADVANCE(399);
       END_STATE();
     case 218:
-      if (lookahead == 'u') ADVANCE(388);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 219:
-      if (lookahead == 't') ADVANCE(389);
+      if (lookahead == 's') ADVANCE(400);
       END_STATE();
     case 220:
-      if (lookahead == 'e') ADVANCE(390);
+      if (lookahead == 'e') ADVANCE(401);
       END_STATE();
     case 221:
-      if (lookahead == 'd') ADVANCE(391);
+      if (lookahead == 'e') ADVANCE(402);
       END_STATE();
     case 222:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(392);
+      if (lookahead == 'l') ADVANCE(403);
       END_STATE();
     case 223:
-      if (lookahead == 'q') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(404);
       END_STATE();
     case 224:
-      if (lookahead == 'm') ADVANCE(394);
+      if (lookahead == 'u') ADVANCE(405);
       END_STATE();
     case 225:
-      if (lookahead == 'l') ADVANCE(395);
+      if (lookahead == 't') ADVANCE(406);
       END_STATE();
     case 226:
-      if (lookahead == 'n') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 227:
-      if (lookahead == 'e') ADVANCE(397);
+      if (lookahead == 'd') ADVANCE(408);
       END_STATE();
     case 228:
-      if (lookahead == 'u') ADVANCE(398);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(409);
       END_STATE();
     case 229:
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 'q') ADVANCE(410);
       END_STATE();
     case 230:
-      if (lookahead == 't') ADVANCE(400);
+      if (lookahead == 'm') ADVANCE(411);
       END_STATE();
     case 231:
-      if (lookahead == 'g') ADVANCE(401);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 232:
-      if (lookahead == 'h') ADVANCE(402);
+      if (lookahead == 'n') ADVANCE(413);
       END_STATE();
     case 233:
-      if (lookahead == 'd') ADVANCE(403);
-      END_STATE();
-    case 234:
-      if (lookahead == 'e') ADVANCE(404);
-      END_STATE();
-    case 235:
-      if (lookahead == 'e') ADVANCE(405);
-      END_STATE();
-    case 236:
-      if (lookahead == 'u') ADVANCE(406);
-      END_STATE();
-    case 237:
-      if (lookahead == 't') ADVANCE(407);
-      END_STATE();
-    case 238:
-      if (lookahead == 'l') ADVANCE(408);
-      END_STATE();
-    case 239:
-      if (lookahead == 'n') ADVANCE(409);
-      END_STATE();
-    case 240:
-      if (lookahead == 'p') ADVANCE(410);
-      END_STATE();
-    case 241:
-      if (lookahead == 'i') ADVANCE(411);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 243:
-      if (lookahead == 'e') ADVANCE(412);
-      END_STATE();
-    case 244:
-      if (lookahead == 'd') ADVANCE(413);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 246:
       if (lookahead == 'e') ADVANCE(414);
       END_STATE();
-    case 247:
-      if (lookahead == 'i') ADVANCE(415);
+    case 234:
+      if (lookahead == 'u') ADVANCE(415);
       END_STATE();
-    case 248:
-      if (lookahead == 'e') ADVANCE(416);
+    case 235:
+      if (lookahead == 's') ADVANCE(416);
       END_STATE();
-    case 249:
-      if (lookahead == 'd') ADVANCE(417);
+    case 236:
+      if (lookahead == 't') ADVANCE(417);
       END_STATE();
-    case 250:
-      if (lookahead == 's') ADVANCE(418);
+    case 237:
+      if (lookahead == 'g') ADVANCE(418);
       END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 238:
+      if (lookahead == 'h') ADVANCE(419);
       END_STATE();
-    case 252:
-      if (lookahead == 'i') ADVANCE(419);
+    case 239:
+      if (lookahead == 'd') ADVANCE(420);
       END_STATE();
-    case 253:
-      if (lookahead == 'n') ADVANCE(420);
+    case 240:
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
-    case 254:
-      if (lookahead == 'i') ADVANCE(421);
-      END_STATE();
-    case 255:
+    case 241:
       if (lookahead == 'e') ADVANCE(422);
       END_STATE();
+    case 242:
+      if (lookahead == 'u') ADVANCE(423);
+      END_STATE();
+    case 243:
+      if (lookahead == 't') ADVANCE(424);
+      END_STATE();
+    case 244:
+      if (lookahead == 'l') ADVANCE(425);
+      END_STATE();
+    case 245:
+      if (lookahead == 'n') ADVANCE(426);
+      END_STATE();
+    case 246:
+      if (lookahead == 'p') ADVANCE(427);
+      END_STATE();
+    case 247:
+      if (lookahead == 'i') ADVANCE(428);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 249:
+      if (lookahead == 'e') ADVANCE(429);
+      END_STATE();
+    case 250:
+      if (lookahead == 'd') ADVANCE(430);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 252:
+      if (lookahead == 'e') ADVANCE(431);
+      END_STATE();
+    case 253:
+      if (lookahead == 'i') ADVANCE(432);
+      END_STATE();
+    case 254:
+      if (lookahead == 'e') ADVANCE(433);
+      END_STATE();
+    case 255:
+      if (lookahead == 'd') ADVANCE(434);
+      END_STATE();
     case 256:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 's') ADVANCE(435);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(423);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 258:
-      if (lookahead == '2') ADVANCE(424);
-      if (lookahead == '8') ADVANCE(425);
+      if (lookahead == 'i') ADVANCE(436);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'n') ADVANCE(437);
       END_STATE();
     case 260:
-      if (lookahead == 's') ADVANCE(426);
+      if (lookahead == 'i') ADVANCE(438);
       END_STATE();
     case 261:
-      if (lookahead == 'i') ADVANCE(427);
+      if (lookahead == 'e') ADVANCE(439);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(428);
-      if (lookahead == 's') ADVANCE(429);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 263:
-      if (lookahead == 'n') ADVANCE(430);
+      if (lookahead == 'e') ADVANCE(440);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(431);
-      if (lookahead == 'p') ADVANCE(432);
+      if (lookahead == '2') ADVANCE(441);
+      if (lookahead == '8') ADVANCE(442);
       END_STATE();
     case 265:
-      if (lookahead == 'r') ADVANCE(433);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 266:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 's') ADVANCE(443);
       END_STATE();
     case 267:
-      if (lookahead == 's') ADVANCE(434);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(435);
-      END_STATE();
-    case 270:
-      if (lookahead == 's') ADVANCE(436);
-      END_STATE();
-    case 271:
-      if (lookahead == 'c') ADVANCE(437);
-      END_STATE();
-    case 272:
-      if (lookahead == 'c') ADVANCE(438);
-      END_STATE();
-    case 273:
-      if (lookahead == 't') ADVANCE(439);
-      END_STATE();
-    case 274:
-      if (lookahead == 'i') ADVANCE(440);
-      END_STATE();
-    case 275:
-      if (lookahead == 'e') ADVANCE(441);
-      END_STATE();
-    case 276:
-      if (lookahead == 'a') ADVANCE(442);
-      END_STATE();
-    case 277:
-      if (lookahead == 't') ADVANCE(443);
-      END_STATE();
-    case 278:
       if (lookahead == 'i') ADVANCE(444);
       END_STATE();
+    case 268:
+      if (lookahead == 'u') ADVANCE(445);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(446);
+      if (lookahead == 's') ADVANCE(447);
+      END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(448);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'p') ADVANCE(450);
+      END_STATE();
+    case 272:
+      if (lookahead == 'r') ADVANCE(451);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
+    case 274:
+      if (lookahead == 's') ADVANCE(452);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(453);
+      END_STATE();
+    case 277:
+      if (lookahead == 's') ADVANCE(454);
+      END_STATE();
+    case 278:
+      if (lookahead == 'c') ADVANCE(455);
+      END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(445);
-      if (lookahead == 'i') ADVANCE(446);
+      if (lookahead == 'c') ADVANCE(456);
       END_STATE();
     case 280:
-      if (lookahead == 'c') ADVANCE(447);
-      if (lookahead == 'd') ADVANCE(448);
-      if (lookahead == 'l') ADVANCE(449);
+      if (lookahead == 't') ADVANCE(457);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(450);
+      if (lookahead == 'i') ADVANCE(458);
       END_STATE();
     case 282:
-      if (lookahead == 'e') ADVANCE(451);
-      if (lookahead == 'l') ADVANCE(452);
-      END_STATE();
-    case 283:
-      if (lookahead == 'e') ADVANCE(453);
-      END_STATE();
-    case 284:
-      if (lookahead == 'e') ADVANCE(454);
-      END_STATE();
-    case 285:
-      if (lookahead == 'i') ADVANCE(455);
-      if (lookahead == 'o') ADVANCE(456);
-      END_STATE();
-    case 286:
-      if (lookahead == 'u') ADVANCE(457);
-      END_STATE();
-    case 287:
-      if (lookahead == 'e') ADVANCE(458);
-      END_STATE();
-    case 288:
       if (lookahead == 'e') ADVANCE(459);
       END_STATE();
+    case 283:
+      if (lookahead == 'a') ADVANCE(460);
+      END_STATE();
+    case 284:
+      if (lookahead == 't') ADVANCE(461);
+      END_STATE();
+    case 285:
+      if (lookahead == 'l') ADVANCE(462);
+      END_STATE();
+    case 286:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
+    case 287:
+      if (lookahead == 'i') ADVANCE(463);
+      END_STATE();
+    case 288:
+      if (lookahead == 'e') ADVANCE(464);
+      if (lookahead == 'i') ADVANCE(465);
+      END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'c') ADVANCE(466);
+      if (lookahead == 'd') ADVANCE(467);
+      if (lookahead == 'l') ADVANCE(468);
       END_STATE();
     case 290:
-      if (lookahead == 'l') ADVANCE(460);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(471);
       END_STATE();
     case 292:
-      if (lookahead == 'i') ADVANCE(462);
-      if (lookahead == 'v') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(472);
       END_STATE();
     case 293:
-      if (lookahead == 's') ADVANCE(464);
+      if (lookahead == 'e') ADVANCE(473);
       END_STATE();
     case 294:
-      if (lookahead == 'r') ADVANCE(465);
+      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'o') ADVANCE(475);
       END_STATE();
     case 295:
-      if (lookahead == 'e') ADVANCE(466);
+      if (lookahead == 'u') ADVANCE(476);
       END_STATE();
     case 296:
-      if (lookahead == 'r') ADVANCE(467);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 297:
-      if (lookahead == 'n') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 298:
-      if (lookahead == 'a') ADVANCE(469);
-      if (lookahead == 'c') ADVANCE(470);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 299:
-      if (lookahead == 'e') ADVANCE(471);
-      END_STATE();
-    case 300:
-      if (lookahead == 'r') ADVANCE(472);
-      END_STATE();
-    case 301:
-      if (lookahead == 'c') ADVANCE(473);
-      END_STATE();
-    case 302:
-      if (lookahead == 'i') ADVANCE(474);
-      END_STATE();
-    case 303:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(475);
-      END_STATE();
-    case 304:
-      if (lookahead == 't') ADVANCE(476);
-      END_STATE();
-    case 305:
-      if (lookahead == 'a') ADVANCE(477);
-      END_STATE();
-    case 306:
-      if (lookahead == 't') ADVANCE(478);
-      END_STATE();
-    case 307:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 308:
       if (lookahead == 'l') ADVANCE(479);
       END_STATE();
+    case 300:
+      if (lookahead == 's') ADVANCE(480);
+      END_STATE();
+    case 301:
+      if (lookahead == 'i') ADVANCE(481);
+      if (lookahead == 'v') ADVANCE(482);
+      END_STATE();
+    case 302:
+      if (lookahead == 's') ADVANCE(483);
+      END_STATE();
+    case 303:
+      if (lookahead == 'r') ADVANCE(484);
+      END_STATE();
+    case 304:
+      if (lookahead == 'e') ADVANCE(485);
+      END_STATE();
+    case 305:
+      if (lookahead == 'r') ADVANCE(486);
+      END_STATE();
+    case 306:
+      if (lookahead == 'n') ADVANCE(487);
+      END_STATE();
+    case 307:
+      if (lookahead == 'a') ADVANCE(488);
+      if (lookahead == 'c') ADVANCE(489);
+      END_STATE();
+    case 308:
+      if (lookahead == 'e') ADVANCE(490);
+      END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'r') ADVANCE(491);
       END_STATE();
     case 310:
-      if (lookahead == 'p') ADVANCE(480);
+      if (lookahead == 'c') ADVANCE(492);
       END_STATE();
     case 311:
-      if (lookahead == 'n') ADVANCE(481);
+      if (lookahead == 'i') ADVANCE(493);
       END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(482);
-      if (lookahead == 'o') ADVANCE(483);
+      if (lookahead == 't') ADVANCE(494);
       END_STATE();
     case 313:
-      if (lookahead == 'a') ADVANCE(484);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(495);
       END_STATE();
     case 314:
-      if (lookahead == 'n') ADVANCE(485);
+      if (lookahead == 't') ADVANCE(496);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(486);
+      if (lookahead == 'a') ADVANCE(497);
       END_STATE();
     case 316:
-      if (lookahead == 'i') ADVANCE(487);
+      if (lookahead == 't') ADVANCE(498);
       END_STATE();
     case 317:
-      if (lookahead == 'e') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 318:
-      if (lookahead == 'i') ADVANCE(489);
+      if (lookahead == 'l') ADVANCE(499);
       END_STATE();
     case 319:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(500);
       END_STATE();
     case 320:
-      if (lookahead == 'i') ADVANCE(490);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 321:
-      if (lookahead == 'o') ADVANCE(491);
+      if (lookahead == 'p') ADVANCE(501);
       END_STATE();
     case 322:
-      if (lookahead == 't') ADVANCE(492);
-      END_STATE();
-    case 323:
-      if (lookahead == 'e') ADVANCE(493);
-      END_STATE();
-    case 324:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(494);
-      END_STATE();
-    case 325:
-      ACCEPT_TOKEN(anon_sym_wet);
-      END_STATE();
-    case 326:
-      if (lookahead == '8') ADVANCE(495);
-      END_STATE();
-    case 327:
-      if (lookahead == 'e') ADVANCE(496);
-      END_STATE();
-    case 328:
-      if (lookahead == 'h') ADVANCE(497);
-      END_STATE();
-    case 329:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 330:
-      if (lookahead == 'e') ADVANCE(498);
-      END_STATE();
-    case 331:
-      if (lookahead == 'r') ADVANCE(499);
-      END_STATE();
-    case 332:
-      if (lookahead == 't') ADVANCE(500);
-      END_STATE();
-    case 333:
-      if (lookahead == 'd') ADVANCE(501);
-      END_STATE();
-    case 334:
       if (lookahead == 'n') ADVANCE(502);
       END_STATE();
-    case 335:
+    case 323:
       if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'o') ADVANCE(504);
+      END_STATE();
+    case 324:
+      if (lookahead == 'a') ADVANCE(505);
+      END_STATE();
+    case 325:
+      if (lookahead == 'n') ADVANCE(506);
+      END_STATE();
+    case 326:
+      if (lookahead == 'e') ADVANCE(507);
+      END_STATE();
+    case 327:
+      if (lookahead == 'i') ADVANCE(508);
+      END_STATE();
+    case 328:
+      if (lookahead == 'e') ADVANCE(509);
+      END_STATE();
+    case 329:
+      if (lookahead == 'i') ADVANCE(510);
+      END_STATE();
+    case 330:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 331:
+      if (lookahead == 'i') ADVANCE(511);
+      END_STATE();
+    case 332:
+      if (lookahead == 'i') ADVANCE(512);
+      END_STATE();
+    case 333:
+      if (lookahead == 'o') ADVANCE(513);
+      END_STATE();
+    case 334:
+      if (lookahead == 't') ADVANCE(514);
+      END_STATE();
+    case 335:
+      if (lookahead == 'e') ADVANCE(515);
       END_STATE();
     case 336:
-      if (lookahead == 'i') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
     case 337:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 338:
-      if (lookahead == 'n') ADVANCE(505);
+      if (lookahead == '8') ADVANCE(517);
       END_STATE();
     case 339:
-      if (lookahead == 't') ADVANCE(506);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 340:
-      if (lookahead == 'o') ADVANCE(507);
+      if (lookahead == 'h') ADVANCE(519);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 342:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(509);
+      if (lookahead == 'e') ADVANCE(520);
       END_STATE();
     case 343:
-      if (lookahead == 'l') ADVANCE(510);
+      if (lookahead == 'r') ADVANCE(521);
       END_STATE();
     case 344:
-      if (lookahead == 'w') ADVANCE(511);
+      if (lookahead == 't') ADVANCE(522);
       END_STATE();
     case 345:
-      if (lookahead == 'd') ADVANCE(512);
+      if (lookahead == 'd') ADVANCE(523);
       END_STATE();
     case 346:
-      if (lookahead == 'c') ADVANCE(513);
+      if (lookahead == 'r') ADVANCE(524);
       END_STATE();
     case 347:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'n') ADVANCE(525);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(514);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 349:
-      if (lookahead == 'b') ADVANCE(515);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 350:
-      if (lookahead == 'i') ADVANCE(516);
+      if (lookahead == 'e') ADVANCE(528);
       END_STATE();
     case 351:
-      if (lookahead == 'n') ADVANCE(517);
+      if (lookahead == 'i') ADVANCE(529);
       END_STATE();
     case 352:
-      if (lookahead == 'u') ADVANCE(518);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(530);
       END_STATE();
     case 354:
-      if (lookahead == 's') ADVANCE(519);
+      if (lookahead == 't') ADVANCE(531);
       END_STATE();
     case 355:
-      if (lookahead == 'i') ADVANCE(520);
+      if (lookahead == 'o') ADVANCE(532);
       END_STATE();
     case 356:
-      if (lookahead == 'i') ADVANCE(521);
-      if (lookahead == 'u') ADVANCE(522);
+      if (lookahead == 'a') ADVANCE(533);
       END_STATE();
     case 357:
-      if (lookahead == 'i') ADVANCE(523);
+      if (lookahead == 'n') ADVANCE(534);
       END_STATE();
     case 358:
-      if (lookahead == 'e') ADVANCE(524);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(535);
       END_STATE();
     case 359:
-      if (lookahead == 't') ADVANCE(525);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
     case 360:
-      if (lookahead == 'e') ADVANCE(526);
+      if (lookahead == 'w') ADVANCE(537);
       END_STATE();
     case 361:
-      if (lookahead == 'l') ADVANCE(527);
+      if (lookahead == 'd') ADVANCE(538);
       END_STATE();
     case 362:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'd') ADVANCE(539);
       END_STATE();
     case 363:
-      if (lookahead == 'd') ADVANCE(528);
+      if (lookahead == 'c') ADVANCE(540);
       END_STATE();
     case 364:
-      if (lookahead == 'n') ADVANCE(529);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 365:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'e') ADVANCE(541);
       END_STATE();
     case 366:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'b') ADVANCE(542);
       END_STATE();
     case 367:
-      if (lookahead == 'y') ADVANCE(530);
+      if (lookahead == 'i') ADVANCE(543);
       END_STATE();
     case 368:
-      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'n') ADVANCE(544);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 'u') ADVANCE(545);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(533);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 371:
-      if (lookahead == 'c') ADVANCE(534);
-      END_STATE();
-    case 372:
-      if (lookahead == 'l') ADVANCE(535);
-      END_STATE();
-    case 373:
-      if (lookahead == 'a') ADVANCE(536);
-      END_STATE();
-    case 374:
-      if (lookahead == 'd') ADVANCE(537);
-      END_STATE();
-    case 375:
-      if (lookahead == 't') ADVANCE(538);
-      END_STATE();
-    case 376:
-      if (lookahead == 'e') ADVANCE(539);
-      END_STATE();
-    case 377:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 378:
-      if (lookahead == 'i') ADVANCE(540);
-      END_STATE();
-    case 379:
-      if (lookahead == 'c') ADVANCE(541);
-      END_STATE();
-    case 380:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 381:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 382:
-      if (lookahead == 'l') ADVANCE(542);
-      END_STATE();
-    case 383:
-      if (lookahead == '8') ADVANCE(543);
-      END_STATE();
-    case 384:
-      if (lookahead == 's') ADVANCE(544);
-      END_STATE();
-    case 385:
-      if (lookahead == 'c') ADVANCE(545);
-      END_STATE();
-    case 386:
       if (lookahead == 's') ADVANCE(546);
       END_STATE();
+    case 372:
+      if (lookahead == 'i') ADVANCE(547);
+      END_STATE();
+    case 373:
+      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'u') ADVANCE(549);
+      END_STATE();
+    case 374:
+      if (lookahead == 'i') ADVANCE(550);
+      END_STATE();
+    case 375:
+      if (lookahead == 'e') ADVANCE(551);
+      END_STATE();
+    case 376:
+      if (lookahead == 't') ADVANCE(552);
+      END_STATE();
+    case 377:
+      if (lookahead == 'e') ADVANCE(553);
+      END_STATE();
+    case 378:
+      if (lookahead == 'l') ADVANCE(554);
+      END_STATE();
+    case 379:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 380:
+      if (lookahead == 'd') ADVANCE(555);
+      END_STATE();
+    case 381:
+      if (lookahead == 'n') ADVANCE(556);
+      END_STATE();
+    case 382:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 383:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 384:
+      if (lookahead == 'y') ADVANCE(557);
+      END_STATE();
+    case 385:
+      if (lookahead == 'c') ADVANCE(558);
+      END_STATE();
+    case 386:
+      if (lookahead == 'e') ADVANCE(559);
+      END_STATE();
     case 387:
-      if (lookahead == 'l') ADVANCE(547);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 388:
-      if (lookahead == 'r') ADVANCE(548);
+      if (lookahead == 'c') ADVANCE(561);
       END_STATE();
     case 389:
-      if (lookahead == 'e') ADVANCE(549);
+      if (lookahead == 'l') ADVANCE(562);
       END_STATE();
     case 390:
-      if (lookahead == 'd') ADVANCE(550);
+      if (lookahead == 'a') ADVANCE(563);
       END_STATE();
     case 391:
-      if (lookahead == 'b') ADVANCE(551);
+      if (lookahead == 'd') ADVANCE(564);
       END_STATE();
     case 392:
-      if (lookahead == 'a') ADVANCE(552);
+      if (lookahead == 't') ADVANCE(565);
       END_STATE();
     case 393:
-      if (lookahead == 'u') ADVANCE(553);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 395:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 397:
-      if (lookahead == 'r') ADVANCE(554);
-      END_STATE();
-    case 398:
-      if (lookahead == 'n') ADVANCE(555);
-      END_STATE();
-    case 399:
-      if (lookahead == 's') ADVANCE(556);
-      END_STATE();
-    case 400:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 401:
-      if (lookahead == 'h') ADVANCE(557);
-      END_STATE();
-    case 402:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 403:
-      if (lookahead == 'e') ADVANCE(558);
-      END_STATE();
-    case 404:
-      if (lookahead == 'd') ADVANCE(559);
-      END_STATE();
-    case 405:
-      if (lookahead == 'r') ADVANCE(560);
-      END_STATE();
-    case 406:
-      if (lookahead == 't') ADVANCE(561);
-      END_STATE();
-    case 407:
-      if (lookahead == 'e') ADVANCE(562);
-      if (lookahead == 'r') ADVANCE(563);
-      END_STATE();
-    case 408:
-      if (lookahead == 'a') ADVANCE(564);
-      END_STATE();
-    case 409:
-      if (lookahead == 's') ADVANCE(565);
-      END_STATE();
-    case 410:
       if (lookahead == 'e') ADVANCE(566);
       END_STATE();
-    case 411:
-      if (lookahead == 's') ADVANCE(567);
+    case 394:
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
-    case 412:
-      if (lookahead == 'd') ADVANCE(568);
+    case 395:
+      if (lookahead == 'i') ADVANCE(567);
       END_STATE();
-    case 413:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 396:
+      if (lookahead == 'c') ADVANCE(568);
       END_STATE();
-    case 414:
-      if (lookahead == 'n') ADVANCE(569);
+    case 397:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 415:
-      if (lookahead == 't') ADVANCE(570);
+    case 398:
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
-    case 416:
-      if (lookahead == 'a') ADVANCE(571);
+    case 399:
+      if (lookahead == 'l') ADVANCE(569);
       END_STATE();
-    case 417:
-      ACCEPT_TOKEN(anon_sym_load);
+    case 400:
+      if (lookahead == '8') ADVANCE(570);
       END_STATE();
-    case 418:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(572);
+    case 401:
+      if (lookahead == 's') ADVANCE(571);
       END_STATE();
-    case 419:
-      if (lookahead == 'm') ADVANCE(573);
+    case 402:
+      if (lookahead == 'c') ADVANCE(572);
       END_STATE();
-    case 420:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 403:
+      if (lookahead == 's') ADVANCE(573);
       END_STATE();
-    case 421:
-      if (lookahead == 'u') ADVANCE(574);
+    case 404:
+      if (lookahead == 'l') ADVANCE(574);
       END_STATE();
-    case 422:
+    case 405:
       if (lookahead == 'r') ADVANCE(575);
       END_STATE();
-    case 423:
-      ACCEPT_TOKEN(anon_sym_mode);
+    case 406:
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
-    case 424:
-      if (lookahead == '7') ADVANCE(576);
+    case 407:
+      if (lookahead == 'd') ADVANCE(577);
       END_STATE();
-    case 425:
-      if (lookahead == '3') ADVANCE(577);
+    case 408:
+      if (lookahead == 'b') ADVANCE(578);
       END_STATE();
-    case 426:
-      if (lookahead == 'e') ADVANCE(578);
+    case 409:
+      if (lookahead == 'a') ADVANCE(579);
       END_STATE();
-    case 427:
-      if (lookahead == 'n') ADVANCE(579);
+    case 410:
+      if (lookahead == 'u') ADVANCE(580);
       END_STATE();
-    case 428:
-      if (lookahead == 'm') ADVANCE(580);
+    case 411:
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
-    case 429:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 412:
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
-    case 430:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 413:
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
-    case 431:
+    case 414:
       if (lookahead == 'r') ADVANCE(581);
       END_STATE();
-    case 432:
-      if (lookahead == 'u') ADVANCE(582);
+    case 415:
+      if (lookahead == 'n') ADVANCE(582);
       END_STATE();
-    case 433:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 416:
+      if (lookahead == 's') ADVANCE(583);
       END_STATE();
-    case 434:
-      if (lookahead == 'e') ADVANCE(583);
+    case 417:
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
-    case 435:
-      if (lookahead == 'i') ADVANCE(584);
+    case 418:
+      if (lookahead == 'h') ADVANCE(584);
       END_STATE();
-    case 436:
+    case 419:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 420:
       if (lookahead == 'e') ADVANCE(585);
       END_STATE();
-    case 437:
-      if (lookahead == 'e') ADVANCE(586);
+    case 421:
+      if (lookahead == 'd') ADVANCE(586);
       END_STATE();
-    case 438:
-      if (lookahead == 'e') ADVANCE(587);
+    case 422:
+      if (lookahead == 'r') ADVANCE(587);
       END_STATE();
-    case 439:
-      ACCEPT_TOKEN(anon_sym_port);
-      END_STATE();
-    case 440:
+    case 423:
       if (lookahead == 't') ADVANCE(588);
       END_STATE();
+    case 424:
+      if (lookahead == 'e') ADVANCE(589);
+      if (lookahead == 'r') ADVANCE(590);
+      END_STATE();
+    case 425:
+      if (lookahead == 'a') ADVANCE(591);
+      END_STATE();
+    case 426:
+      if (lookahead == 's') ADVANCE(592);
+      END_STATE();
+    case 427:
+      if (lookahead == 'e') ADVANCE(593);
+      END_STATE();
+    case 428:
+      if (lookahead == 's') ADVANCE(594);
+      END_STATE();
+    case 429:
+      if (lookahead == 'd') ADVANCE(595);
+      END_STATE();
+    case 430:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 431:
+      if (lookahead == 'n') ADVANCE(596);
+      END_STATE();
+    case 432:
+      if (lookahead == 't') ADVANCE(597);
+      END_STATE();
+    case 433:
+      if (lookahead == 'a') ADVANCE(598);
+      END_STATE();
+    case 434:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 435:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(599);
+      END_STATE();
+    case 436:
+      if (lookahead == 'm') ADVANCE(600);
+      END_STATE();
+    case 437:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 438:
+      if (lookahead == 'u') ADVANCE(601);
+      END_STATE();
+    case 439:
+      if (lookahead == 'r') ADVANCE(602);
+      END_STATE();
+    case 440:
+      ACCEPT_TOKEN(anon_sym_mode);
+      END_STATE();
     case 441:
-      if (lookahead == 'r') ADVANCE(589);
+      if (lookahead == '7') ADVANCE(603);
       END_STATE();
     case 442:
-      if (lookahead == 'm') ADVANCE(590);
+      if (lookahead == '3') ADVANCE(604);
       END_STATE();
     case 443:
-      if (lookahead == 'e') ADVANCE(591);
+      if (lookahead == 'e') ADVANCE(605);
       END_STATE();
     case 444:
-      if (lookahead == 'u') ADVANCE(592);
-      END_STATE();
-    case 445:
-      if (lookahead == 'd') ADVANCE(593);
-      END_STATE();
-    case 446:
-      if (lookahead == 'n') ADVANCE(594);
-      if (lookahead == 'o') ADVANCE(595);
-      END_STATE();
-    case 447:
-      if (lookahead == 't') ADVANCE(596);
-      END_STATE();
-    case 448:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(597);
-      END_STATE();
-    case 449:
-      if (lookahead == 'i') ADVANCE(598);
-      END_STATE();
-    case 450:
-      if (lookahead == 'i') ADVANCE(599);
-      END_STATE();
-    case 451:
-      if (lookahead == 'r') ADVANCE(600);
-      END_STATE();
-    case 452:
-      if (lookahead == 'e') ADVANCE(601);
-      END_STATE();
-    case 453:
-      if (lookahead == 'c') ADVANCE(602);
-      END_STATE();
-    case 454:
-      if (lookahead == 'a') ADVANCE(603);
-      END_STATE();
-    case 455:
-      if (lookahead == 's') ADVANCE(604);
-      END_STATE();
-    case 456:
-      if (lookahead == 'l') ADVANCE(605);
       if (lookahead == 'n') ADVANCE(606);
       END_STATE();
-    case 457:
-      if (lookahead == 'r') ADVANCE(607);
+    case 445:
+      if (lookahead == 'p') ADVANCE(607);
       END_STATE();
-    case 458:
-      if (lookahead == 'r') ADVANCE(608);
+    case 446:
+      if (lookahead == 'm') ADVANCE(608);
       END_STATE();
-    case 459:
-      if (lookahead == 's') ADVANCE(609);
+    case 447:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 460:
-      if (lookahead == 'e') ADVANCE(610);
+    case 448:
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
-    case 461:
-      if (lookahead == 'i') ADVANCE(611);
+    case 449:
+      if (lookahead == 'r') ADVANCE(609);
       END_STATE();
-    case 462:
-      if (lookahead == 'e') ADVANCE(612);
+    case 450:
+      if (lookahead == 'u') ADVANCE(610);
       END_STATE();
-    case 463:
-      if (lookahead == 'i') ADVANCE(613);
+    case 451:
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
-    case 464:
-      if (lookahead == 'i') ADVANCE(614);
+    case 452:
+      if (lookahead == 'e') ADVANCE(611);
       END_STATE();
-    case 465:
+    case 453:
+      if (lookahead == 'i') ADVANCE(612);
+      END_STATE();
+    case 454:
+      if (lookahead == 'e') ADVANCE(613);
+      END_STATE();
+    case 455:
+      if (lookahead == 'e') ADVANCE(614);
+      END_STATE();
+    case 456:
       if (lookahead == 'e') ADVANCE(615);
       END_STATE();
-    case 466:
+    case 457:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 458:
       if (lookahead == 't') ADVANCE(616);
       END_STATE();
+    case 459:
+      if (lookahead == 'r') ADVANCE(617);
+      END_STATE();
+    case 460:
+      if (lookahead == 'm') ADVANCE(618);
+      END_STATE();
+    case 461:
+      if (lookahead == 'e') ADVANCE(619);
+      END_STATE();
+    case 462:
+      if (lookahead == 'i') ADVANCE(620);
+      END_STATE();
+    case 463:
+      if (lookahead == 'u') ADVANCE(621);
+      END_STATE();
+    case 464:
+      if (lookahead == 'd') ADVANCE(622);
+      END_STATE();
+    case 465:
+      if (lookahead == 'n') ADVANCE(623);
+      if (lookahead == 'o') ADVANCE(624);
+      END_STATE();
+    case 466:
+      if (lookahead == 't') ADVANCE(625);
+      END_STATE();
     case 467:
-      if (lookahead == 't') ADVANCE(617);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(626);
       END_STATE();
     case 468:
-      if (lookahead == 't') ADVANCE(618);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 469:
-      if (lookahead == 'd') ADVANCE(619);
+      if (lookahead == 'i') ADVANCE(628);
       END_STATE();
     case 470:
-      if (lookahead == 'e') ADVANCE(620);
+      if (lookahead == 'r') ADVANCE(629);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
     case 472:
-      if (lookahead == 'c') ADVANCE(621);
+      if (lookahead == 'c') ADVANCE(631);
       END_STATE();
     case 473:
-      if (lookahead == 'i') ADVANCE(622);
+      if (lookahead == 'a') ADVANCE(632);
       END_STATE();
     case 474:
-      if (lookahead == 't') ADVANCE(623);
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
     case 475:
-      if (lookahead == 'p') ADVANCE(624);
+      if (lookahead == 'l') ADVANCE(634);
+      if (lookahead == 'n') ADVANCE(635);
       END_STATE();
     case 476:
-      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 477:
-      if (lookahead == 'n') ADVANCE(626);
+      if (lookahead == 'r') ADVANCE(637);
       END_STATE();
     case 478:
-      if (lookahead == 'c') ADVANCE(627);
+      if (lookahead == 's') ADVANCE(638);
       END_STATE();
     case 479:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
     case 480:
-      if (lookahead == 'e') ADVANCE(628);
+      if (lookahead == 'i') ADVANCE(640);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 482:
-      if (lookahead == 's') ADVANCE(629);
+      if (lookahead == 'i') ADVANCE(642);
       END_STATE();
     case 483:
-      if (lookahead == 'u') ADVANCE(630);
-      END_STATE();
-    case 484:
-      if (lookahead == 'l') ADVANCE(631);
-      END_STATE();
-    case 485:
-      if (lookahead == 's') ADVANCE(632);
-      END_STATE();
-    case 486:
-      if (lookahead == 'r') ADVANCE(633);
-      END_STATE();
-    case 487:
-      if (lookahead == 'c') ADVANCE(634);
-      END_STATE();
-    case 488:
-      if (lookahead == 'r') ADVANCE(635);
-      END_STATE();
-    case 489:
-      if (lookahead == 'l') ADVANCE(636);
-      END_STATE();
-    case 490:
-      if (lookahead == 'd') ADVANCE(637);
-      END_STATE();
-    case 491:
-      if (lookahead == 'c') ADVANCE(638);
-      END_STATE();
-    case 492:
-      if (lookahead == 'a') ADVANCE(639);
-      END_STATE();
-    case 493:
-      if (lookahead == 'l') ADVANCE(640);
-      END_STATE();
-    case 494:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 495:
-      if (lookahead == '4') ADVANCE(641);
-      END_STATE();
-    case 496:
-      if (lookahead == 's') ADVANCE(642);
-      END_STATE();
-    case 497:
-      ACCEPT_TOKEN(anon_sym_with);
       if (lookahead == 'i') ADVANCE(643);
       END_STATE();
-    case 498:
-      ACCEPT_TOKEN(anon_sym_above);
+    case 484:
+      if (lookahead == 'e') ADVANCE(644);
       END_STATE();
-    case 499:
-      if (lookahead == 'a') ADVANCE(644);
+    case 485:
+      if (lookahead == 't') ADVANCE(645);
       END_STATE();
-    case 500:
-      if (lookahead == 'e') ADVANCE(645);
+    case 486:
+      if (lookahead == 't') ADVANCE(646);
       END_STATE();
-    case 501:
-      ACCEPT_TOKEN(anon_sym_added);
+    case 487:
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
-    case 502:
-      if (lookahead == 's') ADVANCE(646);
+    case 488:
+      if (lookahead == 'd') ADVANCE(648);
       END_STATE();
-    case 503:
-      if (lookahead == 'n') ADVANCE(647);
+    case 489:
+      if (lookahead == 'e') ADVANCE(649);
       END_STATE();
-    case 504:
-      if (lookahead == 'f') ADVANCE(648);
+    case 490:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 505:
-      if (lookahead == 'n') ADVANCE(649);
+    case 491:
+      if (lookahead == 'c') ADVANCE(650);
       END_STATE();
-    case 506:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 507:
-      if (lookahead == 'r') ADVANCE(650);
-      END_STATE();
-    case 508:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 509:
+    case 492:
       if (lookahead == 'i') ADVANCE(651);
       END_STATE();
-    case 510:
-      if (lookahead == 'i') ADVANCE(652);
+    case 493:
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
-    case 511:
-      ACCEPT_TOKEN(anon_sym_below);
+    case 494:
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
-    case 512:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 495:
+      if (lookahead == 'p') ADVANCE(653);
       END_STATE();
-    case 513:
-      if (lookahead == 'h') ADVANCE(653);
+    case 496:
+      if (lookahead == 'i') ADVANCE(654);
       END_STATE();
-    case 514:
-      ACCEPT_TOKEN(anon_sym_cable);
+    case 497:
+      if (lookahead == 'n') ADVANCE(655);
       END_STATE();
-    case 515:
-      if (lookahead == 'r') ADVANCE(654);
+    case 498:
+      if (lookahead == 'c') ADVANCE(656);
       END_STATE();
-    case 516:
-      if (lookahead == 'e') ADVANCE(655);
+    case 499:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 517:
-      ACCEPT_TOKEN(anon_sym_chain);
+    case 500:
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
-    case 518:
-      if (lookahead == 'l') ADVANCE(656);
+    case 501:
+      if (lookahead == 'e') ADVANCE(657);
       END_STATE();
-    case 519:
-      ACCEPT_TOKEN(anon_sym_class);
+    case 502:
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
-    case 520:
-      if (lookahead == 'n') ADVANCE(657);
+    case 503:
+      if (lookahead == 's') ADVANCE(658);
       END_STATE();
-    case 521:
-      if (lookahead == 't') ADVANCE(658);
+    case 504:
+      if (lookahead == 'u') ADVANCE(659);
       END_STATE();
-    case 522:
-      if (lookahead == 'c') ADVANCE(659);
+    case 505:
+      if (lookahead == 'l') ADVANCE(660);
       END_STATE();
-    case 523:
-      if (lookahead == 'd') ADVANCE(660);
+    case 506:
+      if (lookahead == 's') ADVANCE(661);
       END_STATE();
-    case 524:
-      if (lookahead == 'c') ADVANCE(661);
-      END_STATE();
-    case 525:
+    case 507:
       if (lookahead == 'r') ADVANCE(662);
       END_STATE();
-    case 526:
+    case 508:
       if (lookahead == 'c') ADVANCE(663);
       END_STATE();
+    case 509:
+      if (lookahead == 'r') ADVANCE(664);
+      END_STATE();
+    case 510:
+      if (lookahead == 'l') ADVANCE(665);
+      END_STATE();
+    case 511:
+      if (lookahead == 'd') ADVANCE(666);
+      END_STATE();
+    case 512:
+      if (lookahead == 'a') ADVANCE(667);
+      END_STATE();
+    case 513:
+      if (lookahead == 'c') ADVANCE(668);
+      END_STATE();
+    case 514:
+      if (lookahead == 'a') ADVANCE(669);
+      END_STATE();
+    case 515:
+      if (lookahead == 'l') ADVANCE(670);
+      END_STATE();
+    case 516:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 517:
+      if (lookahead == '4') ADVANCE(671);
+      END_STATE();
+    case 518:
+      if (lookahead == 's') ADVANCE(672);
+      END_STATE();
+    case 519:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(673);
+      END_STATE();
+    case 520:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 521:
+      if (lookahead == 'a') ADVANCE(674);
+      END_STATE();
+    case 522:
+      if (lookahead == 'e') ADVANCE(675);
+      END_STATE();
+    case 523:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 524:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 525:
+      if (lookahead == 's') ADVANCE(676);
+      END_STATE();
+    case 526:
+      if (lookahead == 'a') ADVANCE(677);
+      END_STATE();
     case 527:
-      if (lookahead == 'e') ADVANCE(664);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 528:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'n') ADVANCE(678);
       END_STATE();
     case 529:
-      if (lookahead == 'p') ADVANCE(665);
+      if (lookahead == 'f') ADVANCE(679);
       END_STATE();
     case 530:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'n') ADVANCE(680);
       END_STATE();
     case 531:
-      if (lookahead == 'e') ADVANCE(666);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 532:
-      if (lookahead == 't') ADVANCE(667);
+      if (lookahead == 'r') ADVANCE(681);
       END_STATE();
     case 533:
-      if (lookahead == 'x') ADVANCE(668);
+      if (lookahead == 'g') ADVANCE(682);
       END_STATE();
     case 534:
-      if (lookahead == 't') ADVANCE(669);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 535:
-      if (lookahead == 'a') ADVANCE(670);
+      if (lookahead == 'i') ADVANCE(683);
       END_STATE();
     case 536:
-      if (lookahead == 'n') ADVANCE(671);
+      if (lookahead == 'i') ADVANCE(684);
       END_STATE();
     case 537:
-      if (lookahead == 'e') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_drift);
-      END_STATE();
-    case 539:
-      if (lookahead == 'x') ADVANCE(673);
-      END_STATE();
-    case 540:
-      if (lookahead == 'o') ADVANCE(674);
-      END_STATE();
-    case 541:
-      if (lookahead == 'i') ADVANCE(675);
-      END_STATE();
-    case 542:
-      if (lookahead == 'i') ADVANCE(676);
-      END_STATE();
-    case 543:
-      if (lookahead == '9') ADVANCE(677);
-      END_STATE();
-    case 544:
-      if (lookahead == 's') ADVANCE(678);
-      END_STATE();
-    case 545:
-      if (lookahead == 't') ADVANCE(679);
-      END_STATE();
-    case 546:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 547:
-      if (lookahead == 'y') ADVANCE(680);
-      END_STATE();
-    case 548:
-      if (lookahead == 'e') ADVANCE(681);
-      END_STATE();
-    case 549:
-      if (lookahead == 'r') ADVANCE(682);
-      END_STATE();
-    case 550:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 551:
-      if (lookahead == 'a') ADVANCE(683);
-      END_STATE();
-    case 552:
-      if (lookahead == 'r') ADVANCE(684);
-      END_STATE();
-    case 553:
       if (lookahead == 'e') ADVANCE(685);
       END_STATE();
-    case 554:
-      if (lookahead == 'a') ADVANCE(686);
+    case 539:
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
-    case 555:
-      if (lookahead == 'd') ADVANCE(687);
+    case 540:
+      if (lookahead == 'h') ADVANCE(686);
       END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_guess);
+    case 541:
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
-    case 557:
-      if (lookahead == 't') ADVANCE(688);
+    case 542:
+      if (lookahead == 'r') ADVANCE(687);
       END_STATE();
-    case 558:
-      if (lookahead == 'r') ADVANCE(689);
+    case 543:
+      if (lookahead == 'e') ADVANCE(688);
       END_STATE();
-    case 559:
-      if (lookahead == 'a') ADVANCE(690);
+    case 544:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(691);
+    case 545:
+      if (lookahead == 'l') ADVANCE(689);
       END_STATE();
-    case 561:
-      ACCEPT_TOKEN(anon_sym_input);
+    case 546:
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(692);
+    case 547:
+      if (lookahead == 'n') ADVANCE(690);
       END_STATE();
-    case 563:
-      if (lookahead == 'u') ADVANCE(693);
+    case 548:
+      if (lookahead == 't') ADVANCE(691);
       END_STATE();
-    case 564:
-      if (lookahead == 't') ADVANCE(694);
+    case 549:
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
-    case 565:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 550:
+      if (lookahead == 'd') ADVANCE(693);
       END_STATE();
-    case 566:
+    case 551:
+      if (lookahead == 'c') ADVANCE(694);
+      END_STATE();
+    case 552:
       if (lookahead == 'r') ADVANCE(695);
       END_STATE();
+    case 553:
+      if (lookahead == 'c') ADVANCE(696);
+      END_STATE();
+    case 554:
+      if (lookahead == 'e') ADVANCE(697);
+      END_STATE();
+    case 555:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 556:
+      if (lookahead == 'p') ADVANCE(698);
+      END_STATE();
+    case 557:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 558:
+      if (lookahead == 'e') ADVANCE(699);
+      END_STATE();
+    case 559:
+      if (lookahead == 't') ADVANCE(700);
+      END_STATE();
+    case 560:
+      if (lookahead == 'x') ADVANCE(701);
+      END_STATE();
+    case 561:
+      if (lookahead == 't') ADVANCE(702);
+      END_STATE();
+    case 562:
+      if (lookahead == 'a') ADVANCE(703);
+      END_STATE();
+    case 563:
+      if (lookahead == 'n') ADVANCE(704);
+      END_STATE();
+    case 564:
+      if (lookahead == 'e') ADVANCE(705);
+      END_STATE();
+    case 565:
+      ACCEPT_TOKEN(anon_sym_drift);
+      END_STATE();
+    case 566:
+      if (lookahead == 'x') ADVANCE(706);
+      END_STATE();
     case 567:
-      if (lookahead == 'd') ADVANCE(696);
+      if (lookahead == 'o') ADVANCE(707);
       END_STATE();
     case 568:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 569:
-      if (lookahead == 'c') ADVANCE(697);
+      if (lookahead == 'i') ADVANCE(709);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == '9') ADVANCE(710);
       END_STATE();
     case 571:
-      if (lookahead == 'r') ADVANCE(698);
+      if (lookahead == 's') ADVANCE(711);
       END_STATE();
     case 572:
-      if (lookahead == 't') ADVANCE(699);
+      if (lookahead == 't') ADVANCE(712);
       END_STATE();
     case 573:
-      if (lookahead == 'u') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 574:
-      if (lookahead == 'm') ADVANCE(701);
+      if (lookahead == 'y') ADVANCE(713);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 576:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'r') ADVANCE(715);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'a') ADVANCE(716);
       END_STATE();
     case 579:
-      if (lookahead == 'a') ADVANCE(702);
+      if (lookahead == 'r') ADVANCE(717);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'e') ADVANCE(718);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(703);
+      if (lookahead == 'a') ADVANCE(719);
       END_STATE();
     case 582:
-      if (lookahead == 't') ADVANCE(704);
+      if (lookahead == 'd') ADVANCE(720);
       END_STATE();
     case 583:
-      if (lookahead == 's') ADVANCE(705);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 584:
-      if (lookahead == 't') ADVANCE(706);
+      if (lookahead == 't') ADVANCE(721);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'r') ADVANCE(722);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'a') ADVANCE(723);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_place);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(724);
       END_STATE();
     case 588:
-      if (lookahead == 'i') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 'a') ADVANCE(725);
       END_STATE();
     case 590:
-      if (lookahead == 'p') ADVANCE(708);
+      if (lookahead == 'u') ADVANCE(726);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(709);
+      if (lookahead == 't') ADVANCE(727);
       END_STATE();
     case 592:
-      if (lookahead == 's') ADVANCE(710);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 593:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'r') ADVANCE(728);
       END_STATE();
     case 594:
-      if (lookahead == 'g') ADVANCE(711);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 596:
-      if (lookahead == 'a') ADVANCE(712);
-      END_STATE();
-    case 597:
-      if (lookahead == 'n') ADVANCE(713);
-      END_STATE();
-    case 598:
-      if (lookahead == 'z') ADVANCE(714);
-      END_STATE();
-    case 599:
-      if (lookahead == 'v') ADVANCE(715);
-      END_STATE();
-    case 600:
-      if (lookahead == 'e') ADVANCE(716);
-      END_STATE();
-    case 601:
-      if (lookahead == 'c') ADVANCE(717);
-      END_STATE();
-    case 602:
-      if (lookahead == 't') ADVANCE(718);
-      END_STATE();
-    case 603:
-      if (lookahead == 't') ADVANCE(719);
-      END_STATE();
-    case 604:
-      if (lookahead == 't') ADVANCE(720);
-      END_STATE();
-    case 605:
-      if (lookahead == 'u') ADVANCE(721);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(722);
-      END_STATE();
-    case 607:
-      if (lookahead == 'n') ADVANCE(723);
-      END_STATE();
-    case 608:
-      if (lookahead == 's') ADVANCE(724);
-      END_STATE();
-    case 609:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 610:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 611:
-      if (lookahead == 't') ADVANCE(725);
-      END_STATE();
-    case 612:
-      if (lookahead == 's') ADVANCE(726);
-      END_STATE();
-    case 613:
-      if (lookahead == 'c') ADVANCE(727);
-      END_STATE();
-    case 614:
-      if (lookahead == 'o') ADVANCE(728);
-      END_STATE();
-    case 615:
       if (lookahead == 'd') ADVANCE(729);
       END_STATE();
+    case 595:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 596:
+      if (lookahead == 'c') ADVANCE(730);
+      END_STATE();
+    case 597:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 598:
+      if (lookahead == 'r') ADVANCE(731);
+      END_STATE();
+    case 599:
+      if (lookahead == 't') ADVANCE(732);
+      END_STATE();
+    case 600:
+      if (lookahead == 'u') ADVANCE(733);
+      END_STATE();
+    case 601:
+      if (lookahead == 'm') ADVANCE(734);
+      END_STATE();
+    case 602:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 603:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 604:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 605:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 606:
+      if (lookahead == 'a') ADVANCE(735);
+      END_STATE();
+    case 607:
+      if (lookahead == 'a') ADVANCE(736);
+      END_STATE();
+    case 608:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(737);
+      END_STATE();
+    case 610:
+      if (lookahead == 't') ADVANCE(738);
+      END_STATE();
+    case 611:
+      if (lookahead == 's') ADVANCE(739);
+      END_STATE();
+    case 612:
+      if (lookahead == 't') ADVANCE(740);
+      END_STATE();
+    case 613:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 614:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 615:
+      ACCEPT_TOKEN(anon_sym_place);
+      END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 617:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 618:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 619:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 621:
-      if (lookahead == 'e') ADVANCE(730);
-      END_STATE();
-    case 622:
-      if (lookahead == 'n') ADVANCE(731);
-      END_STATE();
-    case 623:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 624:
-      if (lookahead == 'r') ADVANCE(732);
-      END_STATE();
-    case 625:
-      if (lookahead == 'o') ADVANCE(733);
-      END_STATE();
-    case 626:
-      if (lookahead == 'd') ADVANCE(734);
-      END_STATE();
-    case 627:
-      if (lookahead == 'h') ADVANCE(735);
-      END_STATE();
-    case 628:
-      if (lookahead == 'r') ADVANCE(736);
-      END_STATE();
-    case 629:
-      if (lookahead == 'h') ADVANCE(737);
-      END_STATE();
-    case 630:
-      if (lookahead == 'g') ADVANCE(738);
-      END_STATE();
-    case 631:
-      ACCEPT_TOKEN(anon_sym_total);
-      END_STATE();
-    case 632:
-      if (lookahead == 'm') ADVANCE(739);
-      END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 634:
-      if (lookahead == 'a') ADVANCE(740);
-      END_STATE();
-    case 635:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 636:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 637:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 638:
       if (lookahead == 'i') ADVANCE(741);
       END_STATE();
-    case 639:
-      if (lookahead == 'g') ADVANCE(742);
+    case 617:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 640:
-      if (lookahead == 'e') ADVANCE(743);
+    case 618:
+      if (lookahead == 'p') ADVANCE(742);
       END_STATE();
-    case 641:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+    case 619:
+      if (lookahead == 'c') ADVANCE(743);
       END_STATE();
-    case 642:
-      ACCEPT_TOKEN(anon_sym_wires);
+    case 620:
+      if (lookahead == 'c') ADVANCE(744);
       END_STATE();
-    case 643:
-      if (lookahead == 'n') ADVANCE(744);
+    case 621:
+      if (lookahead == 's') ADVANCE(745);
       END_STATE();
-    case 644:
-      if (lookahead == 'c') ADVANCE(745);
+    case 622:
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
-    case 645:
-      if (lookahead == 'r') ADVANCE(746);
+    case 623:
+      if (lookahead == 'g') ADVANCE(746);
       END_STATE();
-    case 646:
-      if (lookahead == 't') ADVANCE(747);
+    case 624:
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
-    case 647:
-      if (lookahead == 't') ADVANCE(748);
+    case 625:
+      if (lookahead == 'a') ADVANCE(747);
       END_STATE();
-    case 648:
-      if (lookahead == 'i') ADVANCE(749);
+    case 626:
+      if (lookahead == 'n') ADVANCE(748);
       END_STATE();
-    case 649:
-      if (lookahead == 'a') ADVANCE(750);
+    case 627:
+      if (lookahead == 'z') ADVANCE(749);
       END_STATE();
-    case 650:
-      if (lookahead == 'i') ADVANCE(751);
+    case 628:
+      if (lookahead == 'v') ADVANCE(750);
       END_STATE();
-    case 651:
-      if (lookahead == 'd') ADVANCE(752);
+    case 629:
+      if (lookahead == 'e') ADVANCE(751);
       END_STATE();
-    case 652:
-      if (lookahead == 'n') ADVANCE(753);
+    case 630:
+      if (lookahead == 'c') ADVANCE(752);
       END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(754);
+    case 631:
+      if (lookahead == 't') ADVANCE(753);
       END_STATE();
-    case 654:
-      if (lookahead == 'a') ADVANCE(755);
+    case 632:
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
-    case 655:
-      if (lookahead == 'r') ADVANCE(756);
+    case 633:
+      if (lookahead == 't') ADVANCE(755);
       END_STATE();
-    case 656:
+    case 634:
+      if (lookahead == 'u') ADVANCE(756);
+      END_STATE();
+    case 635:
       if (lookahead == 'a') ADVANCE(757);
       END_STATE();
-    case 657:
-      if (lookahead == 'e') ADVANCE(758);
+    case 636:
+      if (lookahead == 'n') ADVANCE(758);
       END_STATE();
-    case 658:
-      if (lookahead == 'i') ADVANCE(759);
+    case 637:
+      if (lookahead == 's') ADVANCE(759);
       END_STATE();
-    case 659:
+    case 638:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 639:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 640:
       if (lookahead == 't') ADVANCE(760);
       END_STATE();
+    case 641:
+      if (lookahead == 's') ADVANCE(761);
+      END_STATE();
+    case 642:
+      if (lookahead == 'c') ADVANCE(762);
+      END_STATE();
+    case 643:
+      if (lookahead == 'o') ADVANCE(763);
+      END_STATE();
+    case 644:
+      if (lookahead == 'd') ADVANCE(764);
+      END_STATE();
+    case 645:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
+    case 646:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 647:
+      ACCEPT_TOKEN(anon_sym_shunt);
+      END_STATE();
+    case 648:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 649:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 650:
+      if (lookahead == 'e') ADVANCE(765);
+      END_STATE();
+    case 651:
+      if (lookahead == 'n') ADVANCE(766);
+      END_STATE();
+    case 652:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 653:
+      if (lookahead == 'r') ADVANCE(767);
+      END_STATE();
+    case 654:
+      if (lookahead == 'o') ADVANCE(768);
+      END_STATE();
+    case 655:
+      if (lookahead == 'd') ADVANCE(769);
+      END_STATE();
+    case 656:
+      if (lookahead == 'h') ADVANCE(770);
+      END_STATE();
+    case 657:
+      if (lookahead == 'r') ADVANCE(771);
+      END_STATE();
+    case 658:
+      if (lookahead == 'h') ADVANCE(772);
+      END_STATE();
+    case 659:
+      if (lookahead == 'g') ADVANCE(773);
+      END_STATE();
     case 660:
-      if (lookahead == 'e') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 661:
-      if (lookahead == 't') ADVANCE(762);
+      if (lookahead == 'c') ADVANCE(774);
+      if (lookahead == 'm') ADVANCE(775);
       END_STATE();
     case 662:
-      if (lookahead == 'u') ADVANCE(763);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 663:
-      if (lookahead == 't') ADVANCE(764);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 664:
-      if (lookahead == 'd') ADVANCE(765);
-      if (lookahead == 'r') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 665:
-      if (lookahead == 'u') ADVANCE(767);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_device);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 667:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == 'n') ADVANCE(777);
       END_STATE();
     case 668:
-      if (lookahead == 'e') ADVANCE(769);
+      if (lookahead == 'i') ADVANCE(778);
       END_STATE();
     case 669:
-      if (lookahead == 'i') ADVANCE(770);
+      if (lookahead == 'g') ADVANCE(779);
       END_STATE();
     case 670:
-      if (lookahead == 'y') ADVANCE(771);
+      if (lookahead == 'e') ADVANCE(780);
       END_STATE();
     case 671:
-      if (lookahead == 'c') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 672:
-      if (lookahead == 'r') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 673:
-      if (lookahead == 'e') ADVANCE(774);
+      if (lookahead == 'n') ADVANCE(781);
       END_STATE();
     case 674:
-      if (lookahead == 'n') ADVANCE(775);
+      if (lookahead == 'c') ADVANCE(782);
       END_STATE();
     case 675:
-      if (lookahead == 'e') ADVANCE(776);
-      END_STATE();
-    case 676:
-      if (lookahead == 's') ADVANCE(777);
-      END_STATE();
-    case 677:
-      ACCEPT_TOKEN(anon_sym_etrs89);
-      END_STATE();
-    case 678:
-      ACCEPT_TOKEN(anon_sym_excess);
-      END_STATE();
-    case 679:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 680:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 681:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 682:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 683:
-      if (lookahead == 'c') ADVANCE(778);
-      END_STATE();
-    case 684:
-      if (lookahead == 'd') ADVANCE(779);
-      END_STATE();
-    case 685:
-      if (lookahead == 'n') ADVANCE(780);
-      END_STATE();
-    case 686:
-      if (lookahead == 't') ADVANCE(781);
-      END_STATE();
-    case 687:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 688:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 689:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 690:
-      if (lookahead == 'n') ADVANCE(782);
-      END_STATE();
-    case 691:
       if (lookahead == 'r') ADVANCE(783);
       END_STATE();
-    case 692:
-      if (lookahead == 'd') ADVANCE(784);
+    case 676:
+      if (lookahead == 't') ADVANCE(784);
       END_STATE();
-    case 693:
-      if (lookahead == 'm') ADVANCE(785);
+    case 677:
+      if (lookahead == 't') ADVANCE(785);
       END_STATE();
-    case 694:
-      if (lookahead == 'i') ADVANCE(786);
-      if (lookahead == 'o') ADVANCE(787);
+    case 678:
+      if (lookahead == 't') ADVANCE(786);
       END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 679:
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
-    case 696:
-      if (lookahead == 'i') ADVANCE(788);
+    case 680:
+      if (lookahead == 'a') ADVANCE(788);
       END_STATE();
-    case 697:
-      if (lookahead == 'e') ADVANCE(789);
+    case 681:
+      if (lookahead == 'i') ADVANCE(789);
       END_STATE();
-    case 698:
+    case 682:
       if (lookahead == 'i') ADVANCE(790);
       END_STATE();
+    case 683:
+      if (lookahead == 'd') ADVANCE(791);
+      END_STATE();
+    case 684:
+      if (lookahead == 'n') ADVANCE(792);
+      END_STATE();
+    case 685:
+      ACCEPT_TOKEN(anon_sym_beside);
+      END_STATE();
+    case 686:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(793);
+      END_STATE();
+    case 687:
+      if (lookahead == 'a') ADVANCE(794);
+      END_STATE();
+    case 688:
+      if (lookahead == 'r') ADVANCE(795);
+      END_STATE();
+    case 689:
+      if (lookahead == 'a') ADVANCE(796);
+      END_STATE();
+    case 690:
+      if (lookahead == 'e') ADVANCE(797);
+      END_STATE();
+    case 691:
+      if (lookahead == 'i') ADVANCE(798);
+      END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(799);
+      END_STATE();
+    case 693:
+      if (lookahead == 'e') ADVANCE(800);
+      END_STATE();
+    case 694:
+      if (lookahead == 't') ADVANCE(801);
+      END_STATE();
+    case 695:
+      if (lookahead == 'u') ADVANCE(802);
+      END_STATE();
+    case 696:
+      if (lookahead == 't') ADVANCE(803);
+      END_STATE();
+    case 697:
+      if (lookahead == 'd') ADVANCE(804);
+      if (lookahead == 'r') ADVANCE(805);
+      END_STATE();
+    case 698:
+      if (lookahead == 'u') ADVANCE(806);
+      END_STATE();
     case 699:
-      if (lookahead == 'a') ADVANCE(791);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 700:
-      if (lookahead == 'm') ADVANCE(792);
+      if (lookahead == 'e') ADVANCE(807);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'e') ADVANCE(808);
       END_STATE();
     case 702:
-      if (lookahead == 'l') ADVANCE(793);
+      if (lookahead == 'i') ADVANCE(809);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(794);
+      if (lookahead == 'y') ADVANCE(810);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'c') ADVANCE(811);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'r') ADVANCE(812);
       END_STATE();
     case 706:
-      if (lookahead == 't') ADVANCE(795);
-      END_STATE();
-    case 707:
-      if (lookahead == 'o') ADVANCE(796);
-      END_STATE();
-    case 708:
-      if (lookahead == 'l') ADVANCE(797);
-      END_STATE();
-    case 709:
-      if (lookahead == 't') ADVANCE(798);
-      END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 711:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 712:
-      if (lookahead == 'n') ADVANCE(799);
-      END_STATE();
-    case 713:
-      if (lookahead == 'g') ADVANCE(800);
-      END_STATE();
-    case 714:
-      if (lookahead == 'e') ADVANCE(801);
-      END_STATE();
-    case 715:
-      if (lookahead == 'e') ADVANCE(802);
-      END_STATE();
-    case 716:
-      if (lookahead == 'n') ADVANCE(803);
-      END_STATE();
-    case 717:
-      if (lookahead == 't') ADVANCE(804);
-      END_STATE();
-    case 718:
-      if (lookahead == 's') ADVANCE(805);
-      END_STATE();
-    case 719:
-      if (lookahead == 'a') ADVANCE(806);
-      END_STATE();
-    case 720:
-      if (lookahead == 'i') ADVANCE(807);
-      END_STATE();
-    case 721:
-      if (lookahead == 't') ADVANCE(808);
-      END_STATE();
-    case 722:
-      if (lookahead == 'n') ADVANCE(809);
-      END_STATE();
-    case 723:
-      if (lookahead == '-') ADVANCE(810);
-      END_STATE();
-    case 724:
-      if (lookahead == 'e') ADVANCE(811);
-      END_STATE();
-    case 725:
-      if (lookahead == 'i') ADVANCE(812);
-      END_STATE();
-    case 726:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 727:
       if (lookahead == 'e') ADVANCE(813);
       END_STATE();
-    case 728:
+    case 707:
       if (lookahead == 'n') ADVANCE(814);
       END_STATE();
+    case 708:
+      if (lookahead == 'e') ADVANCE(815);
+      END_STATE();
+    case 709:
+      if (lookahead == 's') ADVANCE(816);
+      END_STATE();
+    case 710:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 711:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 712:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 713:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 714:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 715:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 716:
+      if (lookahead == 'c') ADVANCE(817);
+      END_STATE();
+    case 717:
+      if (lookahead == 'd') ADVANCE(818);
+      END_STATE();
+    case 718:
+      if (lookahead == 'n') ADVANCE(819);
+      END_STATE();
+    case 719:
+      if (lookahead == 't') ADVANCE(820);
+      END_STATE();
+    case 720:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 721:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 722:
+      ACCEPT_TOKEN(anon_sym_holder);
+      END_STATE();
+    case 723:
+      if (lookahead == 'n') ADVANCE(821);
+      END_STATE();
+    case 724:
+      if (lookahead == 'r') ADVANCE(822);
+      END_STATE();
+    case 725:
+      if (lookahead == 'd') ADVANCE(823);
+      END_STATE();
+    case 726:
+      if (lookahead == 'm') ADVANCE(824);
+      END_STATE();
+    case 727:
+      if (lookahead == 'i') ADVANCE(825);
+      if (lookahead == 'o') ADVANCE(826);
+      END_STATE();
+    case 728:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'i') ADVANCE(827);
       END_STATE();
     case 730:
-      ACCEPT_TOKEN(anon_sym_source);
-      END_STATE();
-    case 731:
-      if (lookahead == 'g') ADVANCE(815);
-      END_STATE();
-    case 732:
-      if (lookahead == 'o') ADVANCE(816);
-      END_STATE();
-    case 733:
-      if (lookahead == 'n') ADVANCE(817);
-      END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(818);
-      END_STATE();
-    case 735:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 736:
-      if (lookahead == 'a') ADVANCE(819);
-      END_STATE();
-    case 737:
-      if (lookahead == 'o') ADVANCE(820);
-      END_STATE();
-    case 738:
-      if (lookahead == 'h') ADVANCE(821);
-      END_STATE();
-    case 739:
-      if (lookahead == 'i') ADVANCE(822);
-      END_STATE();
-    case 740:
-      if (lookahead == 'l') ADVANCE(823);
-      END_STATE();
-    case 741:
-      if (lookahead == 't') ADVANCE(824);
-      END_STATE();
-    case 742:
-      if (lookahead == 'e') ADVANCE(825);
-      END_STATE();
-    case 743:
-      if (lookahead == 'n') ADVANCE(826);
-      END_STATE();
-    case 744:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 745:
-      if (lookahead == 'y') ADVANCE(827);
-      END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 748:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 749:
       if (lookahead == 'e') ADVANCE(828);
       END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 731:
+      if (lookahead == 'i') ADVANCE(829);
       END_STATE();
-    case 751:
-      if (lookahead == 't') ADVANCE(829);
+    case 732:
+      if (lookahead == 'a') ADVANCE(830);
       END_STATE();
-    case 752:
-      if (lookahead == 't') ADVANCE(830);
+    case 733:
+      if (lookahead == 'm') ADVANCE(831);
       END_STATE();
-    case 753:
-      if (lookahead == 'e') ADVANCE(831);
+    case 734:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 754:
-      if (lookahead == 's') ADVANCE(832);
+    case 735:
+      if (lookahead == 'l') ADVANCE(832);
       END_STATE();
-    case 755:
+    case 736:
       if (lookahead == 't') ADVANCE(833);
       END_STATE();
-    case 756:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 737:
+      if (lookahead == 'r') ADVANCE(834);
       END_STATE();
-    case 757:
-      if (lookahead == 't') ADVANCE(834);
+    case 738:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 758:
-      if (lookahead == 'r') ADVANCE(835);
+    case 739:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 759:
+    case 740:
+      if (lookahead == 't') ADVANCE(835);
+      END_STATE();
+    case 741:
       if (lookahead == 'o') ADVANCE(836);
       END_STATE();
-    case 760:
-      if (lookahead == 'o') ADVANCE(837);
+    case 742:
+      if (lookahead == 'l') ADVANCE(837);
       END_STATE();
-    case 761:
-      if (lookahead == 'n') ADVANCE(838);
+    case 743:
+      if (lookahead == 't') ADVANCE(838);
       END_STATE();
-    case 762:
-      if (lookahead == 'o') ADVANCE(839);
+    case 744:
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
-    case 763:
-      if (lookahead == 'c') ADVANCE(840);
+    case 745:
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
-    case 764:
+    case 746:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 747:
+      if (lookahead == 'n') ADVANCE(839);
+      END_STATE();
+    case 748:
+      if (lookahead == 'g') ADVANCE(840);
+      END_STATE();
+    case 749:
       if (lookahead == 'e') ADVANCE(841);
       END_STATE();
-    case 765:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 750:
+      if (lookahead == 'e') ADVANCE(842);
       END_STATE();
-    case 766:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 751:
+      if (lookahead == 'n') ADVANCE(843);
       END_STATE();
-    case 767:
-      if (lookahead == 't') ADVANCE(842);
+    case 752:
+      if (lookahead == 't') ADVANCE(844);
       END_STATE();
-    case 768:
-      if (lookahead == 'r') ADVANCE(843);
+    case 753:
+      if (lookahead == 's') ADVANCE(845);
       END_STATE();
-    case 769:
-      if (lookahead == 'r') ADVANCE(844);
+    case 754:
+      if (lookahead == 'a') ADVANCE(846);
       END_STATE();
-    case 770:
-      if (lookahead == 'v') ADVANCE(845);
+    case 755:
+      if (lookahead == 'i') ADVANCE(847);
       END_STATE();
-    case 771:
-      if (lookahead == 'e') ADVANCE(846);
+    case 756:
+      if (lookahead == 't') ADVANCE(848);
       END_STATE();
-    case 772:
-      if (lookahead == 'e') ADVANCE(847);
-      END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 774:
-      if (lookahead == 'r') ADVANCE(848);
-      END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 776:
+    case 757:
       if (lookahead == 'n') ADVANCE(849);
       END_STATE();
-    case 777:
-      if (lookahead == 'e') ADVANCE(850);
+    case 758:
+      if (lookahead == '-') ADVANCE(850);
       END_STATE();
-    case 778:
-      if (lookahead == 'k') ADVANCE(851);
+    case 759:
+      if (lookahead == 'e') ADVANCE(851);
       END_STATE();
-    case 779:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 760:
+      if (lookahead == 'i') ADVANCE(852);
       END_STATE();
-    case 780:
-      if (lookahead == 'c') ADVANCE(852);
+    case 761:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 781:
-      if (lookahead == 'o') ADVANCE(853);
+    case 762:
+      if (lookahead == 'e') ADVANCE(853);
       END_STATE();
-    case 782:
-      if (lookahead == 'c') ADVANCE(854);
+    case 763:
+      if (lookahead == 'n') ADVANCE(854);
       END_STATE();
-    case 783:
-      if (lookahead == 'e') ADVANCE(855);
+    case 764:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 784:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 765:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 785:
-      if (lookahead == 'e') ADVANCE(856);
+    case 766:
+      if (lookahead == 'g') ADVANCE(855);
       END_STATE();
-    case 786:
-      if (lookahead == 'o') ADVANCE(857);
+    case 767:
+      if (lookahead == 'o') ADVANCE(856);
       END_STATE();
-    case 787:
-      if (lookahead == 'r') ADVANCE(858);
+    case 768:
+      if (lookahead == 'n') ADVANCE(857);
       END_STATE();
-    case 788:
-      if (lookahead == 'c') ADVANCE(859);
+    case 769:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(858);
       END_STATE();
-    case 789:
-      ACCEPT_TOKEN(anon_sym_licence);
+    case 770:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 790:
-      if (lookahead == 't') ADVANCE(860);
+    case 771:
+      if (lookahead == 'a') ADVANCE(859);
       END_STATE();
-    case 791:
-      if (lookahead == 'n') ADVANCE(861);
+    case 772:
+      if (lookahead == 'o') ADVANCE(860);
       END_STATE();
-    case 792:
-      ACCEPT_TOKEN(anon_sym_maximum);
+    case 773:
+      if (lookahead == 'h') ADVANCE(861);
       END_STATE();
-    case 793:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 794:
+    case 774:
       if (lookahead == 'e') ADVANCE(862);
       END_STATE();
-    case 795:
+    case 775:
       if (lookahead == 'i') ADVANCE(863);
       END_STATE();
+    case 776:
+      if (lookahead == 'l') ADVANCE(864);
+      END_STATE();
+    case 777:
+      if (lookahead == 't') ADVANCE(865);
+      END_STATE();
+    case 778:
+      if (lookahead == 't') ADVANCE(866);
+      END_STATE();
+    case 779:
+      if (lookahead == 'e') ADVANCE(867);
+      END_STATE();
+    case 780:
+      if (lookahead == 'n') ADVANCE(868);
+      END_STATE();
+    case 781:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 782:
+      if (lookahead == 'y') ADVANCE(869);
+      END_STATE();
+    case 783:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 784:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 785:
+      if (lookahead == 'e') ADVANCE(870);
+      END_STATE();
+    case 786:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 787:
+      if (lookahead == 'e') ADVANCE(871);
+      END_STATE();
+    case 788:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 789:
+      if (lookahead == 't') ADVANCE(872);
+      END_STATE();
+    case 790:
+      if (lookahead == 'n') ADVANCE(873);
+      END_STATE();
+    case 791:
+      if (lookahead == 't') ADVANCE(874);
+      END_STATE();
+    case 792:
+      if (lookahead == 'e') ADVANCE(875);
+      END_STATE();
+    case 793:
+      if (lookahead == 's') ADVANCE(876);
+      END_STATE();
+    case 794:
+      if (lookahead == 't') ADVANCE(877);
+      END_STATE();
+    case 795:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
     case 796:
-      if (lookahead == 'n') ADVANCE(864);
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
     case 797:
-      if (lookahead == 'i') ADVANCE(865);
+      if (lookahead == 'r') ADVANCE(879);
       END_STATE();
     case 798:
-      if (lookahead == 'o') ADVANCE(866);
+      if (lookahead == 'o') ADVANCE(880);
       END_STATE();
     case 799:
-      if (lookahead == 'c') ADVANCE(867);
+      if (lookahead == 'o') ADVANCE(881);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(868);
+      if (lookahead == 'n') ADVANCE(882);
       END_STATE();
     case 801:
-      if (lookahead == 'd') ADVANCE(869);
+      if (lookahead == 'o') ADVANCE(883);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(870);
+      if (lookahead == 'c') ADVANCE(884);
       END_STATE();
     case 803:
-      if (lookahead == 'c') ADVANCE(871);
+      if (lookahead == 'e') ADVANCE(885);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 805:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 806:
-      if (lookahead == 'b') ADVANCE(873);
+      if (lookahead == 't') ADVANCE(886);
       END_STATE();
     case 807:
-      if (lookahead == 'v') ADVANCE(874);
-      END_STATE();
-    case 808:
-      if (lookahead == 'i') ADVANCE(875);
-      END_STATE();
-    case 809:
-      if (lookahead == 'c') ADVANCE(876);
-      END_STATE();
-    case 810:
-      if (lookahead == 'l') ADVANCE(877);
-      END_STATE();
-    case 811:
-      if (lookahead == 'd') ADVANCE(878);
-      END_STATE();
-    case 812:
-      if (lookahead == 'v') ADVANCE(879);
-      END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 814:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 815:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 816:
-      if (lookahead == 'c') ADVANCE(880);
-      END_STATE();
-    case 817:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 818:
-      if (lookahead == 'd') ADVANCE(881);
-      END_STATE();
-    case 819:
-      if (lookahead == 't') ADVANCE(882);
-      END_STATE();
-    case 820:
-      if (lookahead == 'l') ADVANCE(883);
-      END_STATE();
-    case 821:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 822:
-      if (lookahead == 't') ADVANCE(884);
-      END_STATE();
-    case 823:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 824:
-      if (lookahead == 'y') ADVANCE(885);
-      END_STATE();
-    case 825:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 826:
-      if (lookahead == 'g') ADVANCE(886);
-      END_STATE();
-    case 827:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 828:
       if (lookahead == 'r') ADVANCE(887);
       END_STATE();
-    case 829:
-      if (lookahead == 'y') ADVANCE(888);
+    case 808:
+      if (lookahead == 'r') ADVANCE(888);
       END_STATE();
-    case 830:
-      if (lookahead == 'h') ADVANCE(889);
+    case 809:
+      if (lookahead == 'v') ADVANCE(889);
       END_STATE();
-    case 831:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 832:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 833:
+    case 810:
       if (lookahead == 'e') ADVANCE(890);
       END_STATE();
-    case 834:
-      if (lookahead == 'o') ADVANCE(891);
+    case 811:
+      if (lookahead == 'e') ADVANCE(891);
       END_STATE();
-    case 835:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 812:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 836:
-      if (lookahead == 'n') ADVANCE(892);
+    case 813:
+      if (lookahead == 'r') ADVANCE(892);
       END_STATE();
-    case 837:
-      if (lookahead == 'r') ADVANCE(893);
+    case 814:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 838:
-      if (lookahead == 'c') ADVANCE(894);
+    case 815:
+      if (lookahead == 'n') ADVANCE(893);
       END_STATE();
-    case 839:
-      if (lookahead == 'r') ADVANCE(895);
+    case 816:
+      if (lookahead == 'e') ADVANCE(894);
       END_STATE();
-    case 840:
-      if (lookahead == 't') ADVANCE(896);
+    case 817:
+      if (lookahead == 'k') ADVANCE(895);
       END_STATE();
-    case 841:
-      if (lookahead == 'd') ADVANCE(897);
+    case 818:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 842:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 819:
+      if (lookahead == 'c') ADVANCE(896);
       END_STATE();
-    case 843:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 820:
+      if (lookahead == 'o') ADVANCE(897);
       END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 821:
+      if (lookahead == 'c') ADVANCE(898);
       END_STATE();
-    case 845:
-      if (lookahead == 'i') ADVANCE(898);
+    case 822:
+      if (lookahead == 'e') ADVANCE(899);
       END_STATE();
-    case 846:
-      if (lookahead == 'd') ADVANCE(899);
+    case 823:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 847:
-      ACCEPT_TOKEN(anon_sym_distance);
+    case 824:
+      if (lookahead == 'e') ADVANCE(900);
       END_STATE();
-    case 848:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 825:
+      if (lookahead == 'o') ADVANCE(901);
       END_STATE();
-    case 849:
-      if (lookahead == 'c') ADVANCE(900);
-      END_STATE();
-    case 850:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 852:
-      if (lookahead == 'y') ADVANCE(901);
-      END_STATE();
-    case 853:
+    case 826:
       if (lookahead == 'r') ADVANCE(902);
       END_STATE();
-    case 854:
-      if (lookahead == 'e') ADVANCE(903);
+    case 827:
+      if (lookahead == 'c') ADVANCE(903);
       END_STATE();
-    case 855:
-      if (lookahead == 's') ADVANCE(904);
+    case 828:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 856:
+    case 829:
+      if (lookahead == 't') ADVANCE(904);
+      END_STATE();
+    case 830:
       if (lookahead == 'n') ADVANCE(905);
       END_STATE();
-    case 857:
-      if (lookahead == 'n') ADVANCE(906);
+    case 831:
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
-    case 858:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 832:
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
-    case 859:
-      if (lookahead == 't') ADVANCE(907);
+    case 833:
+      if (lookahead == 'i') ADVANCE(906);
       END_STATE();
-    case 860:
-      if (lookahead == 'y') ADVANCE(908);
+    case 834:
+      if (lookahead == 'e') ADVANCE(907);
       END_STATE();
-    case 861:
-      if (lookahead == 'g') ADVANCE(909);
+    case 835:
+      if (lookahead == 'i') ADVANCE(908);
       END_STATE();
-    case 862:
-      if (lookahead == 's') ADVANCE(910);
+    case 836:
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
-    case 863:
-      if (lookahead == 'v') ADVANCE(911);
+    case 837:
+      if (lookahead == 'i') ADVANCE(910);
       END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 838:
+      if (lookahead == 'o') ADVANCE(911);
       END_STATE();
-    case 865:
-      if (lookahead == 'f') ADVANCE(912);
+    case 839:
+      if (lookahead == 'c') ADVANCE(912);
       END_STATE();
-    case 866:
-      if (lookahead == 'r') ADVANCE(913);
+    case 840:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(913);
       END_STATE();
-    case 867:
-      if (lookahead == 'e') ADVANCE(914);
+    case 841:
+      if (lookahead == 'd') ADVANCE(914);
       END_STATE();
-    case 868:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 842:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
-    case 869:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 843:
+      if (lookahead == 'c') ADVANCE(916);
       END_STATE();
-    case 870:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 871:
-      if (lookahead == 'e') ADVANCE(915);
-      END_STATE();
-    case 872:
-      if (lookahead == 'd') ADVANCE(916);
-      END_STATE();
-    case 873:
-      if (lookahead == 'i') ADVANCE(917);
-      END_STATE();
-    case 874:
+    case 844:
+      if (lookahead == 'e') ADVANCE(917);
       if (lookahead == 'i') ADVANCE(918);
       END_STATE();
-    case 875:
-      if (lookahead == 'o') ADVANCE(919);
+    case 845:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 876:
-      if (lookahead == 'e') ADVANCE(920);
+    case 846:
+      if (lookahead == 'b') ADVANCE(919);
       END_STATE();
-    case 877:
-      if (lookahead == 'o') ADVANCE(921);
+    case 847:
+      if (lookahead == 'v') ADVANCE(920);
       END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 848:
+      if (lookahead == 'i') ADVANCE(921);
       END_STATE();
-    case 879:
-      if (lookahead == 'i') ADVANCE(922);
+    case 849:
+      if (lookahead == 'c') ADVANCE(922);
       END_STATE();
-    case 880:
-      if (lookahead == 'e') ADVANCE(923);
+    case 850:
+      if (lookahead == 'l') ADVANCE(923);
       END_STATE();
-    case 881:
-      if (lookahead == 'i') ADVANCE(924);
+    case 851:
+      if (lookahead == 'd') ADVANCE(924);
       END_STATE();
-    case 882:
-      if (lookahead == 'u') ADVANCE(925);
+    case 852:
+      if (lookahead == 'v') ADVANCE(925);
       END_STATE();
-    case 883:
-      if (lookahead == 'd') ADVANCE(926);
+    case 853:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 884:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(927);
+    case 854:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 885:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 855:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 886:
+    case 856:
+      if (lookahead == 'c') ADVANCE(926);
+      END_STATE();
+    case 857:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 858:
+      if (lookahead == 'd') ADVANCE(927);
+      END_STATE();
+    case 859:
       if (lookahead == 't') ADVANCE(928);
       END_STATE();
+    case 860:
+      if (lookahead == 'l') ADVANCE(929);
+      END_STATE();
+    case 861:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 862:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 863:
+      if (lookahead == 't') ADVANCE(931);
+      END_STATE();
+    case 864:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 865:
+      ACCEPT_TOKEN(anon_sym_variant);
+      END_STATE();
+    case 866:
+      if (lookahead == 'y') ADVANCE(932);
+      END_STATE();
+    case 867:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 868:
+      if (lookahead == 'g') ADVANCE(933);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 870:
+      if (lookahead == 'd') ADVANCE(934);
+      END_STATE();
+    case 871:
+      if (lookahead == 'r') ADVANCE(935);
+      END_STATE();
+    case 872:
+      if (lookahead == 'y') ADVANCE(936);
+      END_STATE();
+    case 873:
+      if (lookahead == 'g') ADVANCE(937);
+      END_STATE();
+    case 874:
+      if (lookahead == 'h') ADVANCE(938);
+      END_STATE();
+    case 875:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
+    case 876:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 877:
+      if (lookahead == 'e') ADVANCE(939);
+      END_STATE();
+    case 878:
+      if (lookahead == 'o') ADVANCE(940);
+      END_STATE();
+    case 879:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 880:
+      if (lookahead == 'n') ADVANCE(941);
+      END_STATE();
+    case 881:
+      if (lookahead == 'r') ADVANCE(942);
+      END_STATE();
+    case 882:
+      if (lookahead == 'c') ADVANCE(943);
+      END_STATE();
+    case 883:
+      if (lookahead == 'r') ADVANCE(944);
+      END_STATE();
+    case 884:
+      if (lookahead == 't') ADVANCE(945);
+      END_STATE();
+    case 885:
+      if (lookahead == 'd') ADVANCE(946);
+      END_STATE();
+    case 886:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
     case 887:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 888:
-      ACCEPT_TOKEN(anon_sym_authority);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'i') ADVANCE(947);
       END_STATE();
     case 890:
-      if (lookahead == 'd') ADVANCE(929);
+      if (lookahead == 'd') ADVANCE(948);
       END_STATE();
     case 891:
-      if (lookahead == 'r') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_condition);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 893:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'c') ADVANCE(949);
       END_STATE();
     case 894:
-      if (lookahead == 'e') ADVANCE(931);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 896:
-      if (lookahead == 'i') ADVANCE(932);
+      if (lookahead == 'y') ADVANCE(950);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'r') ADVANCE(951);
       END_STATE();
     case 898:
-      if (lookahead == 't') ADVANCE(933);
+      if (lookahead == 'e') ADVANCE(952);
       END_STATE();
     case 899:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 's') ADVANCE(953);
       END_STATE();
     case 900:
-      if (lookahead == 'y') ADVANCE(934);
+      if (lookahead == 'n') ADVANCE(954);
       END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 'n') ADVANCE(955);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 903:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 't') ADVANCE(956);
       END_STATE();
     case 904:
-      if (lookahead == 'i') ADVANCE(935);
+      if (lookahead == 'y') ADVANCE(957);
       END_STATE();
     case 905:
-      if (lookahead == 't') ADVANCE(936);
+      if (lookahead == 'g') ADVANCE(958);
       END_STATE();
     case 906:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      if (lookahead == 'o') ADVANCE(959);
       END_STATE();
     case 907:
-      if (lookahead == 'i') ADVANCE(937);
+      if (lookahead == 's') ADVANCE(960);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 'v') ADVANCE(961);
       END_STATE();
     case 909:
-      if (lookahead == 'e') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 910:
-      if (lookahead == 'i') ADVANCE(939);
+      if (lookahead == 'f') ADVANCE(962);
       END_STATE();
     case 911:
-      if (lookahead == 'i') ADVANCE(940);
+      if (lookahead == 'r') ADVANCE(963);
       END_STATE();
     case 912:
-      if (lookahead == 'i') ADVANCE(941);
+      if (lookahead == 'e') ADVANCE(964);
       END_STATE();
     case 913:
-      ACCEPT_TOKEN(anon_sym_protector);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 914:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 915:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 916:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'e') ADVANCE(965);
       END_STATE();
     case 917:
-      if (lookahead == 'l') ADVANCE(942);
+      if (lookahead == 'd') ADVANCE(966);
       END_STATE();
     case 918:
-      if (lookahead == 't') ADVANCE(943);
+      if (lookahead == 'o') ADVANCE(967);
       END_STATE();
     case 919:
-      if (lookahead == 'n') ADVANCE(944);
+      if (lookahead == 'i') ADVANCE(968);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 921:
-      if (lookahead == 's') ADVANCE(945);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 922:
-      if (lookahead == 't') ADVANCE(946);
+      if (lookahead == 'e') ADVANCE(971);
       END_STATE();
     case 923:
-      if (lookahead == 's') ADVANCE(947);
+      if (lookahead == 'o') ADVANCE(972);
       END_STATE();
     case 924:
-      if (lookahead == 'a') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 925:
-      if (lookahead == 'r') ADVANCE(949);
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
     case 926:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 'e') ADVANCE(974);
       END_STATE();
     case 927:
-      if (lookahead == 'e') ADVANCE(950);
+      if (lookahead == 'i') ADVANCE(975);
       END_STATE();
     case 928:
-      if (lookahead == 'h') ADVANCE(951);
+      if (lookahead == 'u') ADVANCE(976);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'd') ADVANCE(977);
       END_STATE();
     case 930:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'v') ADVANCE(978);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(979);
       END_STATE();
     case 932:
-      if (lookahead == 'o') ADVANCE(952);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 933:
-      if (lookahead == 'y') ADVANCE(953);
+      if (lookahead == 't') ADVANCE(980);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 935:
-      if (lookahead == 's') ADVANCE(954);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 936:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 937:
-      if (lookahead == 'o') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 938:
-      if (lookahead == 'n') ADVANCE(956);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 939:
-      if (lookahead == 's') ADVANCE(957);
+      if (lookahead == 'd') ADVANCE(981);
       END_STATE();
     case 940:
-      if (lookahead == 't') ADVANCE(958);
+      if (lookahead == 'r') ADVANCE(982);
       END_STATE();
     case 941:
-      if (lookahead == 'e') ADVANCE(959);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 942:
-      if (lookahead == 'i') ADVANCE(960);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 943:
-      if (lookahead == 'y') ADVANCE(961);
+      if (lookahead == 'e') ADVANCE(983);
       END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 945:
-      if (lookahead == 's') ADVANCE(962);
+      if (lookahead == 'i') ADVANCE(984);
       END_STATE();
     case 946:
-      if (lookahead == 'y') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 947:
-      if (lookahead == 's') ADVANCE(964);
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
     case 948:
-      if (lookahead == 'm') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 949:
-      if (lookahead == 'e') ADVANCE(966);
+      if (lookahead == 'y') ADVANCE(986);
       END_STATE();
     case 950:
-      if (lookahead == 'r') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 952:
-      if (lookahead == 'n') ADVANCE(969);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 953:
-      ACCEPT_TOKEN(anon_sym_directivity);
-      END_STATE();
-    case 954:
-      if (lookahead == 't') ADVANCE(970);
-      END_STATE();
-    case 955:
-      if (lookahead == 'n') ADVANCE(971);
-      END_STATE();
-    case 956:
-      if (lookahead == 't') ADVANCE(972);
-      END_STATE();
-    case 957:
-      if (lookahead == 't') ADVANCE(973);
-      END_STATE();
-    case 958:
-      if (lookahead == 'y') ADVANCE(974);
-      END_STATE();
-    case 959:
-      if (lookahead == 'r') ADVANCE(975);
-      END_STATE();
-    case 960:
-      if (lookahead == 't') ADVANCE(976);
-      END_STATE();
-    case 961:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 962:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 963:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 964:
-      if (lookahead == 'e') ADVANCE(977);
-      END_STATE();
-    case 965:
-      if (lookahead == 'e') ADVANCE(978);
-      END_STATE();
-    case 966:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 967:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 968:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 969:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 970:
-      if (lookahead == 'i') ADVANCE(979);
-      END_STATE();
-    case 971:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 972:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 973:
-      if (lookahead == 'i') ADVANCE(980);
-      END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 975:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 976:
-      if (lookahead == 'y') ADVANCE(981);
-      END_STATE();
-    case 977:
-      if (lookahead == 'd') ADVANCE(982);
-      END_STATE();
-    case 978:
-      if (lookahead == 't') ADVANCE(983);
-      END_STATE();
-    case 979:
-      if (lookahead == 'v') ADVANCE(984);
-      END_STATE();
-    case 980:
-      if (lookahead == 'v') ADVANCE(985);
-      END_STATE();
-    case 981:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 983:
-      if (lookahead == 'e') ADVANCE(986);
-      END_STATE();
-    case 984:
       if (lookahead == 'i') ADVANCE(987);
       END_STATE();
+    case 954:
+      if (lookahead == 't') ADVANCE(988);
+      END_STATE();
+    case 955:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 956:
+      if (lookahead == 'i') ADVANCE(989);
+      END_STATE();
+    case 957:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 958:
+      if (lookahead == 'e') ADVANCE(990);
+      END_STATE();
+    case 959:
+      if (lookahead == 'n') ADVANCE(991);
+      END_STATE();
+    case 960:
+      if (lookahead == 'i') ADVANCE(992);
+      END_STATE();
+    case 961:
+      if (lookahead == 'i') ADVANCE(993);
+      END_STATE();
+    case 962:
+      if (lookahead == 'i') ADVANCE(994);
+      END_STATE();
+    case 963:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 964:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 965:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 967:
+      if (lookahead == 'n') ADVANCE(995);
+      END_STATE();
+    case 968:
+      if (lookahead == 'l') ADVANCE(996);
+      END_STATE();
+    case 969:
+      if (lookahead == 't') ADVANCE(997);
+      END_STATE();
+    case 970:
+      if (lookahead == 'n') ADVANCE(998);
+      END_STATE();
+    case 971:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 972:
+      if (lookahead == 's') ADVANCE(999);
+      END_STATE();
+    case 973:
+      if (lookahead == 't') ADVANCE(1000);
+      END_STATE();
+    case 974:
+      if (lookahead == 's') ADVANCE(1001);
+      END_STATE();
+    case 975:
+      if (lookahead == 'a') ADVANCE(1002);
+      END_STATE();
+    case 976:
+      if (lookahead == 'r') ADVANCE(1003);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 978:
+      if (lookahead == 'e') ADVANCE(1004);
+      END_STATE();
+    case 979:
+      if (lookahead == 'e') ADVANCE(1005);
+      END_STATE();
+    case 980:
+      if (lookahead == 'h') ADVANCE(1006);
+      END_STATE();
+    case 981:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 982:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 983:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 984:
+      if (lookahead == 'o') ADVANCE(1007);
+      END_STATE();
     case 985:
-      if (lookahead == 'i') ADVANCE(988);
+      if (lookahead == 'y') ADVANCE(1008);
       END_STATE();
     case 986:
-      if (lookahead == 'r') ADVANCE(989);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 987:
-      if (lookahead == 't') ADVANCE(990);
+      if (lookahead == 's') ADVANCE(1009);
       END_STATE();
     case 988:
-      if (lookahead == 't') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'o') ADVANCE(1010);
       END_STATE();
     case 990:
-      if (lookahead == 'y') ADVANCE(992);
+      if (lookahead == 'n') ADVANCE(1011);
       END_STATE();
     case 991:
-      if (lookahead == 'y') ADVANCE(993);
+      if (lookahead == 'a') ADVANCE(1012);
       END_STATE();
     case 992:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 's') ADVANCE(1013);
       END_STATE();
     case 993:
+      if (lookahead == 't') ADVANCE(1014);
+      END_STATE();
+    case 994:
+      if (lookahead == 'e') ADVANCE(1015);
+      END_STATE();
+    case 995:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
+    case 996:
+      if (lookahead == 'i') ADVANCE(1016);
+      END_STATE();
+    case 997:
+      if (lookahead == 'y') ADVANCE(1017);
+      END_STATE();
+    case 998:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 999:
+      if (lookahead == 's') ADVANCE(1018);
+      END_STATE();
+    case 1000:
+      if (lookahead == 'y') ADVANCE(1019);
+      END_STATE();
+    case 1001:
+      if (lookahead == 's') ADVANCE(1020);
+      END_STATE();
+    case 1002:
+      if (lookahead == 'm') ADVANCE(1021);
+      END_STATE();
+    case 1003:
+      if (lookahead == 'e') ADVANCE(1022);
+      END_STATE();
+    case 1004:
+      if (lookahead == 'r') ADVANCE(1023);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'r') ADVANCE(1024);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1025);
+      END_STATE();
+    case 1007:
+      if (lookahead == 'n') ADVANCE(1026);
+      END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1009:
+      if (lookahead == 't') ADVANCE(1027);
+      END_STATE();
+    case 1010:
+      if (lookahead == 'n') ADVANCE(1028);
+      END_STATE();
+    case 1011:
+      if (lookahead == 't') ADVANCE(1029);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'l') ADVANCE(1030);
+      END_STATE();
+    case 1013:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'y') ADVANCE(1032);
+      END_STATE();
+    case 1015:
+      if (lookahead == 'r') ADVANCE(1033);
+      END_STATE();
+    case 1016:
+      if (lookahead == 't') ADVANCE(1034);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1019:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1020:
+      if (lookahead == 'e') ADVANCE(1035);
+      END_STATE();
+    case 1021:
+      if (lookahead == 'e') ADVANCE(1036);
+      END_STATE();
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1023:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1025:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1026:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1027:
+      if (lookahead == 'i') ADVANCE(1037);
+      END_STATE();
+    case 1028:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1031:
+      if (lookahead == 'i') ADVANCE(1038);
+      END_STATE();
+    case 1032:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1034:
+      if (lookahead == 'y') ADVANCE(1039);
+      END_STATE();
+    case 1035:
+      if (lookahead == 'd') ADVANCE(1040);
+      END_STATE();
+    case 1036:
+      if (lookahead == 't') ADVANCE(1041);
+      END_STATE();
+    case 1037:
+      if (lookahead == 'v') ADVANCE(1042);
+      END_STATE();
+    case 1038:
+      if (lookahead == 'v') ADVANCE(1043);
+      END_STATE();
+    case 1039:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1040:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1041:
+      if (lookahead == 'e') ADVANCE(1044);
+      END_STATE();
+    case 1042:
+      if (lookahead == 'i') ADVANCE(1045);
+      END_STATE();
+    case 1043:
+      if (lookahead == 'i') ADVANCE(1046);
+      END_STATE();
+    case 1044:
+      if (lookahead == 'r') ADVANCE(1047);
+      END_STATE();
+    case 1045:
+      if (lookahead == 't') ADVANCE(1048);
+      END_STATE();
+    case 1046:
+      if (lookahead == 't') ADVANCE(1049);
+      END_STATE();
+    case 1047:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1048:
+      if (lookahead == 'y') ADVANCE(1050);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'y') ADVANCE(1051);
+      END_STATE();
+    case 1050:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1051:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -7475,57 +8007,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 131},
+  [1] = {.lex_state = 150},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 128},
-  [4] = {.lex_state = 129},
-  [5] = {.lex_state = 129},
-  [6] = {.lex_state = 129},
-  [7] = {.lex_state = 131},
-  [8] = {.lex_state = 131},
-  [9] = {.lex_state = 131},
-  [10] = {.lex_state = 131},
-  [11] = {.lex_state = 129},
-  [12] = {.lex_state = 129},
-  [13] = {.lex_state = 129},
-  [14] = {.lex_state = 129},
-  [15] = {.lex_state = 129},
-  [16] = {.lex_state = 129},
-  [17] = {.lex_state = 129},
-  [18] = {.lex_state = 129},
-  [19] = {.lex_state = 129},
-  [20] = {.lex_state = 129},
-  [21] = {.lex_state = 130},
-  [22] = {.lex_state = 130},
-  [23] = {.lex_state = 130},
-  [24] = {.lex_state = 130},
-  [25] = {.lex_state = 130},
-  [26] = {.lex_state = 130},
-  [27] = {.lex_state = 130},
-  [28] = {.lex_state = 130},
-  [29] = {.lex_state = 130},
-  [30] = {.lex_state = 130},
-  [31] = {.lex_state = 130},
-  [32] = {.lex_state = 129},
-  [33] = {.lex_state = 129},
-  [34] = {.lex_state = 129},
-  [35] = {.lex_state = 129},
-  [36] = {.lex_state = 129},
-  [37] = {.lex_state = 129},
-  [38] = {.lex_state = 131},
-  [39] = {.lex_state = 131},
-  [40] = {.lex_state = 131},
-  [41] = {.lex_state = 131},
-  [42] = {.lex_state = 131},
+  [3] = {.lex_state = 147},
+  [4] = {.lex_state = 148},
+  [5] = {.lex_state = 148},
+  [6] = {.lex_state = 148},
+  [7] = {.lex_state = 150},
+  [8] = {.lex_state = 150},
+  [9] = {.lex_state = 150},
+  [10] = {.lex_state = 150},
+  [11] = {.lex_state = 148},
+  [12] = {.lex_state = 148},
+  [13] = {.lex_state = 148},
+  [14] = {.lex_state = 148},
+  [15] = {.lex_state = 148},
+  [16] = {.lex_state = 148},
+  [17] = {.lex_state = 148},
+  [18] = {.lex_state = 148},
+  [19] = {.lex_state = 148},
+  [20] = {.lex_state = 148},
+  [21] = {.lex_state = 149},
+  [22] = {.lex_state = 149},
+  [23] = {.lex_state = 149},
+  [24] = {.lex_state = 149},
+  [25] = {.lex_state = 149},
+  [26] = {.lex_state = 149},
+  [27] = {.lex_state = 149},
+  [28] = {.lex_state = 149},
+  [29] = {.lex_state = 149},
+  [30] = {.lex_state = 149},
+  [31] = {.lex_state = 149},
+  [32] = {.lex_state = 148},
+  [33] = {.lex_state = 148},
+  [34] = {.lex_state = 148},
+  [35] = {.lex_state = 148},
+  [36] = {.lex_state = 148},
+  [37] = {.lex_state = 148},
+  [38] = {.lex_state = 150},
+  [39] = {.lex_state = 150},
+  [40] = {.lex_state = 150},
+  [41] = {.lex_state = 150},
+  [42] = {.lex_state = 150},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 131},
-  [45] = {.lex_state = 131},
-  [46] = {.lex_state = 131},
-  [47] = {.lex_state = 131},
-  [48] = {.lex_state = 131},
-  [49] = {.lex_state = 131},
-  [50] = {.lex_state = 131},
-  [51] = {.lex_state = 131},
+  [44] = {.lex_state = 150},
+  [45] = {.lex_state = 150},
+  [46] = {.lex_state = 150},
+  [47] = {.lex_state = 150},
+  [48] = {.lex_state = 150},
+  [49] = {.lex_state = 150},
+  [50] = {.lex_state = 150},
+  [51] = {.lex_state = 150},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -7544,16 +8076,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 131},
-  [71] = {.lex_state = 131},
-  [72] = {.lex_state = 131},
-  [73] = {.lex_state = 22},
-  [74] = {.lex_state = 22},
-  [75] = {.lex_state = 22},
-  [76] = {.lex_state = 22},
-  [77] = {.lex_state = 22},
-  [78] = {.lex_state = 22},
-  [79] = {.lex_state = 22},
+  [70] = {.lex_state = 150},
+  [71] = {.lex_state = 150},
+  [72] = {.lex_state = 150},
+  [73] = {.lex_state = 24},
+  [74] = {.lex_state = 24},
+  [75] = {.lex_state = 24},
+  [76] = {.lex_state = 24},
+  [77] = {.lex_state = 24},
+  [78] = {.lex_state = 24},
+  [79] = {.lex_state = 24},
   [80] = {.lex_state = 0},
 };
 
@@ -7577,6 +8109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(1),
     [anon_sym_licence] = ACTIONS(1),
     [anon_sym_rules] = ACTIONS(1),
+    [anon_sym_variant] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -7635,8 +8168,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(1),
     [anon_sym_place] = ACTIONS(1),
     [anon_sym_under] = ACTIONS(1),
+    [anon_sym_beside] = ACTIONS(1),
+    [anon_sym_spot] = ACTIONS(1),
+    [anon_sym_alone] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
+    [anon_sym_transceiver] = ACTIONS(1),
     [anon_sym_run] = ACTIONS(1),
     [anon_sym_jumper] = ACTIONS(1),
     [anon_sym_tail] = ACTIONS(1),
@@ -7671,6 +8208,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(1),
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
+    [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_take] = ACTIONS(1),
+    [anon_sym_put] = ACTIONS(1),
     [anon_sym_branch] = ACTIONS(1),
     [anon_sym_inner] = ACTIONS(1),
     [anon_sym_outer] = ACTIONS(1),
@@ -7704,13 +8244,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
+    [anon_sym_after] = ACTIONS(1),
     [anon_sym_against] = ACTIONS(1),
     [anon_sym_agl] = ACTIONS(1),
+    [anon_sym_allocated] = ACTIONS(1),
     [anon_sym_am] = ACTIONS(1),
     [anon_sym_ambient] = ACTIONS(1),
     [anon_sym_amsl] = ACTIONS(1),
     [anon_sym_apart] = ACTIONS(1),
     [anon_sym_at] = ACTIONS(1),
+    [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -7746,12 +8289,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(1),
     [anon_sym_no] = ACTIONS(1),
     [anon_sym_nominal] = ACTIONS(1),
+    [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
+    [anon_sym_out] = ACTIONS(1),
     [anon_sym_output] = ACTIONS(1),
     [anon_sym_over] = ACTIONS(1),
     [anon_sym_pep] = ACTIONS(1),
     [anon_sym_per] = ACTIONS(1),
+    [anon_sym_public] = ACTIONS(1),
     [anon_sym_rated] = ACTIONS(1),
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
@@ -7806,15 +8352,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(1),
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token14] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token13] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
+    [aux_sym_unit_token16] = ACTIONS(1),
     [anon_sym_GHz] = ACTIONS(1),
     [anon_sym_MHz] = ACTIONS(1),
+    [aux_sym_unit_token17] = ACTIONS(1),
     [anon_sym_dBW] = ACTIONS(1),
     [anon_sym_dBd] = ACTIONS(1),
     [anon_sym_dBi] = ACTIONS(1),
@@ -7898,6 +8448,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -7956,8 +8507,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -7992,6 +8547,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -8025,13 +8583,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -8067,12 +8628,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -8127,6 +8691,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8185,8 +8750,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -8221,6 +8790,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8254,13 +8826,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -8296,12 +8871,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(29),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8355,15 +8933,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(27),
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token11] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token14] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token13] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
+    [aux_sym_unit_token16] = ACTIONS(31),
     [anon_sym_GHz] = ACTIONS(27),
     [anon_sym_MHz] = ACTIONS(27),
+    [aux_sym_unit_token17] = ACTIONS(31),
     [anon_sym_dBW] = ACTIONS(27),
     [anon_sym_dBd] = ACTIONS(27),
     [anon_sym_dBi] = ACTIONS(27),
@@ -8433,6 +9015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -8491,8 +9074,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -8527,6 +9114,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -8560,13 +9150,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -8602,12 +9195,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(35),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -8659,15 +9255,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(33),
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token11] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token14] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token13] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
+    [aux_sym_unit_token16] = ACTIONS(37),
     [anon_sym_GHz] = ACTIONS(33),
     [anon_sym_MHz] = ACTIONS(33),
+    [aux_sym_unit_token17] = ACTIONS(37),
     [anon_sym_dBW] = ACTIONS(33),
     [anon_sym_dBd] = ACTIONS(33),
     [anon_sym_dBi] = ACTIONS(33),
@@ -8746,6 +9346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -8804,8 +9405,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_transceiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
     [anon_sym_jumper] = ACTIONS(41),
     [anon_sym_tail] = ACTIONS(41),
@@ -8840,6 +9445,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -8873,13 +9481,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_allocated] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -8915,12 +9526,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -8989,6 +9603,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(41),
     [anon_sym_licence] = ACTIONS(41),
     [anon_sym_rules] = ACTIONS(41),
+    [anon_sym_variant] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -9047,8 +9662,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(41),
     [anon_sym_place] = ACTIONS(41),
     [anon_sym_under] = ACTIONS(41),
+    [anon_sym_beside] = ACTIONS(41),
+    [anon_sym_spot] = ACTIONS(41),
+    [anon_sym_alone] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
+    [anon_sym_transceiver] = ACTIONS(41),
     [anon_sym_run] = ACTIONS(41),
     [anon_sym_jumper] = ACTIONS(41),
     [anon_sym_tail] = ACTIONS(41),
@@ -9083,6 +9702,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(41),
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
+    [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_take] = ACTIONS(41),
+    [anon_sym_put] = ACTIONS(41),
     [anon_sym_branch] = ACTIONS(41),
     [anon_sym_inner] = ACTIONS(41),
     [anon_sym_outer] = ACTIONS(41),
@@ -9116,13 +9738,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
+    [anon_sym_after] = ACTIONS(41),
     [anon_sym_against] = ACTIONS(41),
     [anon_sym_agl] = ACTIONS(41),
+    [anon_sym_allocated] = ACTIONS(41),
     [anon_sym_am] = ACTIONS(41),
     [anon_sym_ambient] = ACTIONS(41),
     [anon_sym_amsl] = ACTIONS(41),
     [anon_sym_apart] = ACTIONS(41),
     [anon_sym_at] = ACTIONS(41),
+    [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -9158,12 +9783,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(41),
     [anon_sym_no] = ACTIONS(41),
     [anon_sym_nominal] = ACTIONS(41),
+    [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
+    [anon_sym_out] = ACTIONS(41),
     [anon_sym_output] = ACTIONS(41),
     [anon_sym_over] = ACTIONS(41),
     [anon_sym_pep] = ACTIONS(41),
     [anon_sym_per] = ACTIONS(41),
+    [anon_sym_public] = ACTIONS(41),
     [anon_sym_rated] = ACTIONS(41),
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
@@ -9232,6 +9860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(58),
     [anon_sym_licence] = ACTIONS(58),
     [anon_sym_rules] = ACTIONS(58),
+    [anon_sym_variant] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -9290,8 +9919,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(58),
     [anon_sym_place] = ACTIONS(58),
     [anon_sym_under] = ACTIONS(58),
+    [anon_sym_beside] = ACTIONS(58),
+    [anon_sym_spot] = ACTIONS(58),
+    [anon_sym_alone] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
+    [anon_sym_transceiver] = ACTIONS(58),
     [anon_sym_run] = ACTIONS(58),
     [anon_sym_jumper] = ACTIONS(58),
     [anon_sym_tail] = ACTIONS(58),
@@ -9326,6 +9959,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(58),
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
+    [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_take] = ACTIONS(58),
+    [anon_sym_put] = ACTIONS(58),
     [anon_sym_branch] = ACTIONS(58),
     [anon_sym_inner] = ACTIONS(58),
     [anon_sym_outer] = ACTIONS(58),
@@ -9359,13 +9995,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
+    [anon_sym_after] = ACTIONS(58),
     [anon_sym_against] = ACTIONS(58),
     [anon_sym_agl] = ACTIONS(58),
+    [anon_sym_allocated] = ACTIONS(58),
     [anon_sym_am] = ACTIONS(58),
     [anon_sym_ambient] = ACTIONS(58),
     [anon_sym_amsl] = ACTIONS(58),
     [anon_sym_apart] = ACTIONS(58),
     [anon_sym_at] = ACTIONS(58),
+    [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -9401,12 +10040,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(58),
     [anon_sym_no] = ACTIONS(58),
     [anon_sym_nominal] = ACTIONS(58),
+    [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
+    [anon_sym_out] = ACTIONS(58),
     [anon_sym_output] = ACTIONS(58),
     [anon_sym_over] = ACTIONS(58),
     [anon_sym_pep] = ACTIONS(58),
     [anon_sym_per] = ACTIONS(58),
+    [anon_sym_public] = ACTIONS(58),
     [anon_sym_rated] = ACTIONS(58),
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
@@ -9480,6 +10122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(87),
     [anon_sym_licence] = ACTIONS(87),
     [anon_sym_rules] = ACTIONS(87),
+    [anon_sym_variant] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -9538,8 +10181,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(87),
     [anon_sym_place] = ACTIONS(87),
     [anon_sym_under] = ACTIONS(87),
+    [anon_sym_beside] = ACTIONS(87),
+    [anon_sym_spot] = ACTIONS(87),
+    [anon_sym_alone] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
+    [anon_sym_transceiver] = ACTIONS(87),
     [anon_sym_run] = ACTIONS(87),
     [anon_sym_jumper] = ACTIONS(87),
     [anon_sym_tail] = ACTIONS(87),
@@ -9574,6 +10221,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(87),
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
+    [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_take] = ACTIONS(87),
+    [anon_sym_put] = ACTIONS(87),
     [anon_sym_branch] = ACTIONS(87),
     [anon_sym_inner] = ACTIONS(87),
     [anon_sym_outer] = ACTIONS(87),
@@ -9607,13 +10257,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(87),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
+    [anon_sym_after] = ACTIONS(90),
     [anon_sym_against] = ACTIONS(90),
     [anon_sym_agl] = ACTIONS(90),
+    [anon_sym_allocated] = ACTIONS(90),
     [anon_sym_am] = ACTIONS(90),
     [anon_sym_ambient] = ACTIONS(90),
     [anon_sym_amsl] = ACTIONS(90),
     [anon_sym_apart] = ACTIONS(90),
     [anon_sym_at] = ACTIONS(90),
+    [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -9649,12 +10302,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(90),
     [anon_sym_no] = ACTIONS(90),
     [anon_sym_nominal] = ACTIONS(90),
+    [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
+    [anon_sym_out] = ACTIONS(90),
     [anon_sym_output] = ACTIONS(90),
     [anon_sym_over] = ACTIONS(90),
     [anon_sym_pep] = ACTIONS(90),
     [anon_sym_per] = ACTIONS(90),
+    [anon_sym_public] = ACTIONS(90),
     [anon_sym_rated] = ACTIONS(90),
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
@@ -9722,6 +10378,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9780,8 +10437,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -9816,6 +10477,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -9849,13 +10513,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9891,12 +10558,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -9964,6 +10634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10022,8 +10693,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -10058,6 +10733,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10091,13 +10769,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -10133,12 +10814,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10206,6 +10890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(11),
     [anon_sym_licence] = ACTIONS(11),
     [anon_sym_rules] = ACTIONS(11),
+    [anon_sym_variant] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -10264,8 +10949,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(11),
     [anon_sym_place] = ACTIONS(11),
     [anon_sym_under] = ACTIONS(11),
+    [anon_sym_beside] = ACTIONS(11),
+    [anon_sym_spot] = ACTIONS(11),
+    [anon_sym_alone] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
+    [anon_sym_transceiver] = ACTIONS(11),
     [anon_sym_run] = ACTIONS(11),
     [anon_sym_jumper] = ACTIONS(11),
     [anon_sym_tail] = ACTIONS(11),
@@ -10300,6 +10989,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(11),
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
+    [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_take] = ACTIONS(11),
+    [anon_sym_put] = ACTIONS(11),
     [anon_sym_branch] = ACTIONS(11),
     [anon_sym_inner] = ACTIONS(11),
     [anon_sym_outer] = ACTIONS(11),
@@ -10333,13 +11025,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(11),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
+    [anon_sym_after] = ACTIONS(13),
     [anon_sym_against] = ACTIONS(13),
     [anon_sym_agl] = ACTIONS(13),
+    [anon_sym_allocated] = ACTIONS(13),
     [anon_sym_am] = ACTIONS(13),
     [anon_sym_ambient] = ACTIONS(13),
     [anon_sym_amsl] = ACTIONS(13),
     [anon_sym_apart] = ACTIONS(13),
     [anon_sym_at] = ACTIONS(13),
+    [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -10375,12 +11070,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(13),
     [anon_sym_no] = ACTIONS(13),
     [anon_sym_nominal] = ACTIONS(13),
+    [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
+    [anon_sym_out] = ACTIONS(13),
     [anon_sym_output] = ACTIONS(13),
     [anon_sym_over] = ACTIONS(13),
     [anon_sym_pep] = ACTIONS(13),
     [anon_sym_per] = ACTIONS(13),
+    [anon_sym_public] = ACTIONS(13),
     [anon_sym_rated] = ACTIONS(13),
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
@@ -10435,6 +11133,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(117),
     [anon_sym_licence] = ACTIONS(117),
     [anon_sym_rules] = ACTIONS(117),
+    [anon_sym_variant] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -10493,8 +11192,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(117),
     [anon_sym_place] = ACTIONS(117),
     [anon_sym_under] = ACTIONS(117),
+    [anon_sym_beside] = ACTIONS(117),
+    [anon_sym_spot] = ACTIONS(117),
+    [anon_sym_alone] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
+    [anon_sym_transceiver] = ACTIONS(117),
     [anon_sym_run] = ACTIONS(117),
     [anon_sym_jumper] = ACTIONS(117),
     [anon_sym_tail] = ACTIONS(117),
@@ -10529,6 +11232,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(117),
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
+    [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_take] = ACTIONS(117),
+    [anon_sym_put] = ACTIONS(117),
     [anon_sym_branch] = ACTIONS(117),
     [anon_sym_inner] = ACTIONS(117),
     [anon_sym_outer] = ACTIONS(117),
@@ -10562,13 +11268,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
+    [anon_sym_after] = ACTIONS(117),
     [anon_sym_against] = ACTIONS(117),
     [anon_sym_agl] = ACTIONS(117),
+    [anon_sym_allocated] = ACTIONS(117),
     [anon_sym_am] = ACTIONS(117),
     [anon_sym_ambient] = ACTIONS(117),
     [anon_sym_amsl] = ACTIONS(117),
     [anon_sym_apart] = ACTIONS(117),
     [anon_sym_at] = ACTIONS(117),
+    [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -10604,12 +11313,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(117),
     [anon_sym_no] = ACTIONS(117),
     [anon_sym_nominal] = ACTIONS(117),
+    [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
+    [anon_sym_out] = ACTIONS(117),
     [anon_sym_output] = ACTIONS(117),
     [anon_sym_over] = ACTIONS(117),
     [anon_sym_pep] = ACTIONS(117),
     [anon_sym_per] = ACTIONS(117),
+    [anon_sym_public] = ACTIONS(117),
     [anon_sym_rated] = ACTIONS(117),
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
@@ -10674,6 +11386,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -10732,8 +11445,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_transceiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
     [anon_sym_jumper] = ACTIONS(131),
     [anon_sym_tail] = ACTIONS(131),
@@ -10768,6 +11485,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -10801,13 +11521,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_allocated] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -10843,12 +11566,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -10913,6 +11639,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -10971,8 +11698,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -11007,6 +11738,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -11040,13 +11774,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -11082,12 +11819,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -11152,6 +11892,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -11210,8 +11951,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_transceiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
     [anon_sym_jumper] = ACTIONS(135),
     [anon_sym_tail] = ACTIONS(135),
@@ -11246,6 +11991,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -11279,13 +12027,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_allocated] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -11321,12 +12072,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -11391,6 +12145,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -11449,8 +12204,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_transceiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
     [anon_sym_jumper] = ACTIONS(139),
     [anon_sym_tail] = ACTIONS(139),
@@ -11485,6 +12244,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -11518,13 +12280,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_allocated] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -11560,12 +12325,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -11630,6 +12398,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -11688,8 +12457,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_transceiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
     [anon_sym_jumper] = ACTIONS(143),
     [anon_sym_tail] = ACTIONS(143),
@@ -11724,6 +12497,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -11757,13 +12533,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_allocated] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -11799,12 +12578,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(145),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -11869,6 +12651,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -11927,8 +12710,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_transceiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
     [anon_sym_jumper] = ACTIONS(149),
     [anon_sym_tail] = ACTIONS(149),
@@ -11963,6 +12750,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -11996,13 +12786,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_allocated] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -12038,12 +12831,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -12108,6 +12904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -12166,8 +12963,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_transceiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
     [anon_sym_jumper] = ACTIONS(153),
     [anon_sym_tail] = ACTIONS(153),
@@ -12202,6 +13003,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -12235,13 +13039,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_allocated] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -12277,12 +13084,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -12347,6 +13157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -12405,8 +13216,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_transceiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
     [anon_sym_jumper] = ACTIONS(157),
     [anon_sym_tail] = ACTIONS(157),
@@ -12441,6 +13256,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -12474,13 +13292,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_allocated] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -12516,12 +13337,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -12586,6 +13410,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -12644,8 +13469,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_transceiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
     [anon_sym_jumper] = ACTIONS(161),
     [anon_sym_tail] = ACTIONS(161),
@@ -12680,6 +13509,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -12713,13 +13545,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_allocated] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -12755,12 +13590,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -12826,6 +13664,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(165),
     [anon_sym_licence] = ACTIONS(165),
     [anon_sym_rules] = ACTIONS(165),
+    [anon_sym_variant] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -12884,8 +13723,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(165),
     [anon_sym_place] = ACTIONS(165),
     [anon_sym_under] = ACTIONS(165),
+    [anon_sym_beside] = ACTIONS(165),
+    [anon_sym_spot] = ACTIONS(165),
+    [anon_sym_alone] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
+    [anon_sym_transceiver] = ACTIONS(165),
     [anon_sym_run] = ACTIONS(165),
     [anon_sym_jumper] = ACTIONS(165),
     [anon_sym_tail] = ACTIONS(165),
@@ -12920,6 +13763,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(165),
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
+    [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_take] = ACTIONS(165),
+    [anon_sym_put] = ACTIONS(165),
     [anon_sym_branch] = ACTIONS(165),
     [anon_sym_inner] = ACTIONS(165),
     [anon_sym_outer] = ACTIONS(165),
@@ -12953,13 +13799,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
+    [anon_sym_after] = ACTIONS(165),
     [anon_sym_against] = ACTIONS(165),
     [anon_sym_agl] = ACTIONS(165),
+    [anon_sym_allocated] = ACTIONS(165),
     [anon_sym_am] = ACTIONS(165),
     [anon_sym_ambient] = ACTIONS(165),
     [anon_sym_amsl] = ACTIONS(165),
     [anon_sym_apart] = ACTIONS(165),
     [anon_sym_at] = ACTIONS(165),
+    [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -12995,12 +13844,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(165),
     [anon_sym_no] = ACTIONS(165),
     [anon_sym_nominal] = ACTIONS(165),
+    [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
+    [anon_sym_out] = ACTIONS(165),
     [anon_sym_output] = ACTIONS(165),
     [anon_sym_over] = ACTIONS(165),
     [anon_sym_pep] = ACTIONS(165),
     [anon_sym_per] = ACTIONS(165),
+    [anon_sym_public] = ACTIONS(165),
     [anon_sym_rated] = ACTIONS(165),
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
@@ -13063,6 +13915,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(173),
     [anon_sym_licence] = ACTIONS(173),
     [anon_sym_rules] = ACTIONS(173),
+    [anon_sym_variant] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -13121,8 +13974,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(173),
     [anon_sym_place] = ACTIONS(173),
     [anon_sym_under] = ACTIONS(173),
+    [anon_sym_beside] = ACTIONS(173),
+    [anon_sym_spot] = ACTIONS(173),
+    [anon_sym_alone] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
+    [anon_sym_transceiver] = ACTIONS(173),
     [anon_sym_run] = ACTIONS(173),
     [anon_sym_jumper] = ACTIONS(173),
     [anon_sym_tail] = ACTIONS(173),
@@ -13157,6 +14014,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(173),
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
+    [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_take] = ACTIONS(173),
+    [anon_sym_put] = ACTIONS(173),
     [anon_sym_branch] = ACTIONS(173),
     [anon_sym_inner] = ACTIONS(173),
     [anon_sym_outer] = ACTIONS(173),
@@ -13190,13 +14050,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
+    [anon_sym_after] = ACTIONS(173),
     [anon_sym_against] = ACTIONS(173),
     [anon_sym_agl] = ACTIONS(173),
+    [anon_sym_allocated] = ACTIONS(173),
     [anon_sym_am] = ACTIONS(173),
     [anon_sym_ambient] = ACTIONS(173),
     [anon_sym_amsl] = ACTIONS(173),
     [anon_sym_apart] = ACTIONS(173),
     [anon_sym_at] = ACTIONS(173),
+    [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -13232,12 +14095,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(173),
     [anon_sym_no] = ACTIONS(173),
     [anon_sym_nominal] = ACTIONS(173),
+    [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
+    [anon_sym_out] = ACTIONS(173),
     [anon_sym_output] = ACTIONS(173),
     [anon_sym_over] = ACTIONS(173),
     [anon_sym_pep] = ACTIONS(173),
     [anon_sym_per] = ACTIONS(173),
+    [anon_sym_public] = ACTIONS(173),
     [anon_sym_rated] = ACTIONS(173),
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
@@ -13300,6 +14166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(157),
     [anon_sym_licence] = ACTIONS(157),
     [anon_sym_rules] = ACTIONS(157),
+    [anon_sym_variant] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -13358,8 +14225,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(157),
     [anon_sym_place] = ACTIONS(157),
     [anon_sym_under] = ACTIONS(157),
+    [anon_sym_beside] = ACTIONS(157),
+    [anon_sym_spot] = ACTIONS(157),
+    [anon_sym_alone] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
+    [anon_sym_transceiver] = ACTIONS(157),
     [anon_sym_run] = ACTIONS(157),
     [anon_sym_jumper] = ACTIONS(157),
     [anon_sym_tail] = ACTIONS(157),
@@ -13394,6 +14265,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(157),
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
+    [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_take] = ACTIONS(157),
+    [anon_sym_put] = ACTIONS(157),
     [anon_sym_branch] = ACTIONS(157),
     [anon_sym_inner] = ACTIONS(157),
     [anon_sym_outer] = ACTIONS(157),
@@ -13427,13 +14301,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
+    [anon_sym_after] = ACTIONS(157),
     [anon_sym_against] = ACTIONS(157),
     [anon_sym_agl] = ACTIONS(157),
+    [anon_sym_allocated] = ACTIONS(157),
     [anon_sym_am] = ACTIONS(157),
     [anon_sym_ambient] = ACTIONS(157),
     [anon_sym_amsl] = ACTIONS(157),
     [anon_sym_apart] = ACTIONS(157),
     [anon_sym_at] = ACTIONS(157),
+    [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -13469,12 +14346,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(157),
     [anon_sym_no] = ACTIONS(157),
     [anon_sym_nominal] = ACTIONS(157),
+    [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
+    [anon_sym_out] = ACTIONS(157),
     [anon_sym_output] = ACTIONS(157),
     [anon_sym_over] = ACTIONS(157),
     [anon_sym_pep] = ACTIONS(157),
     [anon_sym_per] = ACTIONS(157),
+    [anon_sym_public] = ACTIONS(157),
     [anon_sym_rated] = ACTIONS(157),
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
@@ -13537,6 +14417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(153),
     [anon_sym_licence] = ACTIONS(153),
     [anon_sym_rules] = ACTIONS(153),
+    [anon_sym_variant] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -13595,8 +14476,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(153),
     [anon_sym_place] = ACTIONS(153),
     [anon_sym_under] = ACTIONS(153),
+    [anon_sym_beside] = ACTIONS(153),
+    [anon_sym_spot] = ACTIONS(153),
+    [anon_sym_alone] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
+    [anon_sym_transceiver] = ACTIONS(153),
     [anon_sym_run] = ACTIONS(153),
     [anon_sym_jumper] = ACTIONS(153),
     [anon_sym_tail] = ACTIONS(153),
@@ -13631,6 +14516,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(153),
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
+    [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_take] = ACTIONS(153),
+    [anon_sym_put] = ACTIONS(153),
     [anon_sym_branch] = ACTIONS(153),
     [anon_sym_inner] = ACTIONS(153),
     [anon_sym_outer] = ACTIONS(153),
@@ -13664,13 +14552,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
+    [anon_sym_after] = ACTIONS(153),
     [anon_sym_against] = ACTIONS(153),
     [anon_sym_agl] = ACTIONS(153),
+    [anon_sym_allocated] = ACTIONS(153),
     [anon_sym_am] = ACTIONS(153),
     [anon_sym_ambient] = ACTIONS(153),
     [anon_sym_amsl] = ACTIONS(153),
     [anon_sym_apart] = ACTIONS(153),
     [anon_sym_at] = ACTIONS(153),
+    [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -13706,12 +14597,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(153),
     [anon_sym_no] = ACTIONS(153),
     [anon_sym_nominal] = ACTIONS(153),
+    [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
+    [anon_sym_out] = ACTIONS(153),
     [anon_sym_output] = ACTIONS(153),
     [anon_sym_over] = ACTIONS(153),
     [anon_sym_pep] = ACTIONS(153),
     [anon_sym_per] = ACTIONS(153),
+    [anon_sym_public] = ACTIONS(153),
     [anon_sym_rated] = ACTIONS(153),
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
@@ -13774,6 +14668,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(131),
     [anon_sym_licence] = ACTIONS(131),
     [anon_sym_rules] = ACTIONS(131),
+    [anon_sym_variant] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -13832,8 +14727,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(131),
     [anon_sym_place] = ACTIONS(131),
     [anon_sym_under] = ACTIONS(131),
+    [anon_sym_beside] = ACTIONS(131),
+    [anon_sym_spot] = ACTIONS(131),
+    [anon_sym_alone] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
+    [anon_sym_transceiver] = ACTIONS(131),
     [anon_sym_run] = ACTIONS(131),
     [anon_sym_jumper] = ACTIONS(131),
     [anon_sym_tail] = ACTIONS(131),
@@ -13868,6 +14767,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(131),
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
+    [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_take] = ACTIONS(131),
+    [anon_sym_put] = ACTIONS(131),
     [anon_sym_branch] = ACTIONS(131),
     [anon_sym_inner] = ACTIONS(131),
     [anon_sym_outer] = ACTIONS(131),
@@ -13901,13 +14803,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
+    [anon_sym_after] = ACTIONS(131),
     [anon_sym_against] = ACTIONS(131),
     [anon_sym_agl] = ACTIONS(131),
+    [anon_sym_allocated] = ACTIONS(131),
     [anon_sym_am] = ACTIONS(131),
     [anon_sym_ambient] = ACTIONS(131),
     [anon_sym_amsl] = ACTIONS(131),
     [anon_sym_apart] = ACTIONS(131),
     [anon_sym_at] = ACTIONS(131),
+    [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -13943,12 +14848,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(131),
     [anon_sym_no] = ACTIONS(131),
     [anon_sym_nominal] = ACTIONS(131),
+    [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
+    [anon_sym_out] = ACTIONS(131),
     [anon_sym_output] = ACTIONS(131),
     [anon_sym_over] = ACTIONS(131),
     [anon_sym_pep] = ACTIONS(131),
     [anon_sym_per] = ACTIONS(131),
+    [anon_sym_public] = ACTIONS(131),
     [anon_sym_rated] = ACTIONS(131),
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
@@ -14011,6 +14919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(135),
     [anon_sym_licence] = ACTIONS(135),
     [anon_sym_rules] = ACTIONS(135),
+    [anon_sym_variant] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -14069,8 +14978,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(135),
     [anon_sym_place] = ACTIONS(135),
     [anon_sym_under] = ACTIONS(135),
+    [anon_sym_beside] = ACTIONS(135),
+    [anon_sym_spot] = ACTIONS(135),
+    [anon_sym_alone] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
+    [anon_sym_transceiver] = ACTIONS(135),
     [anon_sym_run] = ACTIONS(135),
     [anon_sym_jumper] = ACTIONS(135),
     [anon_sym_tail] = ACTIONS(135),
@@ -14105,6 +15018,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(135),
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
+    [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_take] = ACTIONS(135),
+    [anon_sym_put] = ACTIONS(135),
     [anon_sym_branch] = ACTIONS(135),
     [anon_sym_inner] = ACTIONS(135),
     [anon_sym_outer] = ACTIONS(135),
@@ -14138,13 +15054,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
+    [anon_sym_after] = ACTIONS(135),
     [anon_sym_against] = ACTIONS(135),
     [anon_sym_agl] = ACTIONS(135),
+    [anon_sym_allocated] = ACTIONS(135),
     [anon_sym_am] = ACTIONS(135),
     [anon_sym_ambient] = ACTIONS(135),
     [anon_sym_amsl] = ACTIONS(135),
     [anon_sym_apart] = ACTIONS(135),
     [anon_sym_at] = ACTIONS(135),
+    [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -14180,12 +15099,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(135),
     [anon_sym_no] = ACTIONS(135),
     [anon_sym_nominal] = ACTIONS(135),
+    [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
+    [anon_sym_out] = ACTIONS(135),
     [anon_sym_output] = ACTIONS(135),
     [anon_sym_over] = ACTIONS(135),
     [anon_sym_pep] = ACTIONS(135),
     [anon_sym_per] = ACTIONS(135),
+    [anon_sym_public] = ACTIONS(135),
     [anon_sym_rated] = ACTIONS(135),
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
@@ -14248,6 +15170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(149),
     [anon_sym_licence] = ACTIONS(149),
     [anon_sym_rules] = ACTIONS(149),
+    [anon_sym_variant] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -14306,8 +15229,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(149),
     [anon_sym_place] = ACTIONS(149),
     [anon_sym_under] = ACTIONS(149),
+    [anon_sym_beside] = ACTIONS(149),
+    [anon_sym_spot] = ACTIONS(149),
+    [anon_sym_alone] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
+    [anon_sym_transceiver] = ACTIONS(149),
     [anon_sym_run] = ACTIONS(149),
     [anon_sym_jumper] = ACTIONS(149),
     [anon_sym_tail] = ACTIONS(149),
@@ -14342,6 +15269,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(149),
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
+    [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_take] = ACTIONS(149),
+    [anon_sym_put] = ACTIONS(149),
     [anon_sym_branch] = ACTIONS(149),
     [anon_sym_inner] = ACTIONS(149),
     [anon_sym_outer] = ACTIONS(149),
@@ -14375,13 +15305,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
+    [anon_sym_after] = ACTIONS(149),
     [anon_sym_against] = ACTIONS(149),
     [anon_sym_agl] = ACTIONS(149),
+    [anon_sym_allocated] = ACTIONS(149),
     [anon_sym_am] = ACTIONS(149),
     [anon_sym_ambient] = ACTIONS(149),
     [anon_sym_amsl] = ACTIONS(149),
     [anon_sym_apart] = ACTIONS(149),
     [anon_sym_at] = ACTIONS(149),
+    [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -14417,12 +15350,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(149),
     [anon_sym_no] = ACTIONS(149),
     [anon_sym_nominal] = ACTIONS(149),
+    [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
+    [anon_sym_out] = ACTIONS(149),
     [anon_sym_output] = ACTIONS(149),
     [anon_sym_over] = ACTIONS(149),
     [anon_sym_pep] = ACTIONS(149),
     [anon_sym_per] = ACTIONS(149),
+    [anon_sym_public] = ACTIONS(149),
     [anon_sym_rated] = ACTIONS(149),
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
@@ -14485,6 +15421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(25),
     [anon_sym_licence] = ACTIONS(25),
     [anon_sym_rules] = ACTIONS(25),
+    [anon_sym_variant] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -14543,8 +15480,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(25),
     [anon_sym_place] = ACTIONS(25),
     [anon_sym_under] = ACTIONS(25),
+    [anon_sym_beside] = ACTIONS(25),
+    [anon_sym_spot] = ACTIONS(25),
+    [anon_sym_alone] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
+    [anon_sym_transceiver] = ACTIONS(25),
     [anon_sym_run] = ACTIONS(25),
     [anon_sym_jumper] = ACTIONS(25),
     [anon_sym_tail] = ACTIONS(25),
@@ -14579,6 +15520,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(25),
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
+    [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_take] = ACTIONS(25),
+    [anon_sym_put] = ACTIONS(25),
     [anon_sym_branch] = ACTIONS(25),
     [anon_sym_inner] = ACTIONS(25),
     [anon_sym_outer] = ACTIONS(25),
@@ -14612,13 +15556,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
+    [anon_sym_after] = ACTIONS(25),
     [anon_sym_against] = ACTIONS(25),
     [anon_sym_agl] = ACTIONS(25),
+    [anon_sym_allocated] = ACTIONS(25),
     [anon_sym_am] = ACTIONS(25),
     [anon_sym_ambient] = ACTIONS(25),
     [anon_sym_amsl] = ACTIONS(25),
     [anon_sym_apart] = ACTIONS(25),
     [anon_sym_at] = ACTIONS(25),
+    [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -14654,12 +15601,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(25),
     [anon_sym_no] = ACTIONS(25),
     [anon_sym_nominal] = ACTIONS(25),
+    [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
+    [anon_sym_out] = ACTIONS(25),
     [anon_sym_output] = ACTIONS(25),
     [anon_sym_over] = ACTIONS(25),
     [anon_sym_pep] = ACTIONS(25),
     [anon_sym_per] = ACTIONS(25),
+    [anon_sym_public] = ACTIONS(25),
     [anon_sym_rated] = ACTIONS(25),
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
@@ -14722,6 +15672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(143),
     [anon_sym_licence] = ACTIONS(143),
     [anon_sym_rules] = ACTIONS(143),
+    [anon_sym_variant] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -14780,8 +15731,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(143),
     [anon_sym_place] = ACTIONS(143),
     [anon_sym_under] = ACTIONS(143),
+    [anon_sym_beside] = ACTIONS(143),
+    [anon_sym_spot] = ACTIONS(143),
+    [anon_sym_alone] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
+    [anon_sym_transceiver] = ACTIONS(143),
     [anon_sym_run] = ACTIONS(143),
     [anon_sym_jumper] = ACTIONS(143),
     [anon_sym_tail] = ACTIONS(143),
@@ -14816,6 +15771,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(143),
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
+    [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_take] = ACTIONS(143),
+    [anon_sym_put] = ACTIONS(143),
     [anon_sym_branch] = ACTIONS(143),
     [anon_sym_inner] = ACTIONS(143),
     [anon_sym_outer] = ACTIONS(143),
@@ -14849,13 +15807,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
+    [anon_sym_after] = ACTIONS(143),
     [anon_sym_against] = ACTIONS(143),
     [anon_sym_agl] = ACTIONS(143),
+    [anon_sym_allocated] = ACTIONS(143),
     [anon_sym_am] = ACTIONS(143),
     [anon_sym_ambient] = ACTIONS(143),
     [anon_sym_amsl] = ACTIONS(143),
     [anon_sym_apart] = ACTIONS(143),
     [anon_sym_at] = ACTIONS(143),
+    [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -14891,12 +15852,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(143),
     [anon_sym_no] = ACTIONS(143),
     [anon_sym_nominal] = ACTIONS(143),
+    [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
+    [anon_sym_out] = ACTIONS(143),
     [anon_sym_output] = ACTIONS(143),
     [anon_sym_over] = ACTIONS(143),
     [anon_sym_pep] = ACTIONS(143),
     [anon_sym_per] = ACTIONS(175),
+    [anon_sym_public] = ACTIONS(143),
     [anon_sym_rated] = ACTIONS(143),
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
@@ -14959,6 +15923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(139),
     [anon_sym_licence] = ACTIONS(139),
     [anon_sym_rules] = ACTIONS(139),
+    [anon_sym_variant] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -15017,8 +15982,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(139),
     [anon_sym_place] = ACTIONS(139),
     [anon_sym_under] = ACTIONS(139),
+    [anon_sym_beside] = ACTIONS(139),
+    [anon_sym_spot] = ACTIONS(139),
+    [anon_sym_alone] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
+    [anon_sym_transceiver] = ACTIONS(139),
     [anon_sym_run] = ACTIONS(139),
     [anon_sym_jumper] = ACTIONS(139),
     [anon_sym_tail] = ACTIONS(139),
@@ -15053,6 +16022,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(139),
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
+    [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_take] = ACTIONS(139),
+    [anon_sym_put] = ACTIONS(139),
     [anon_sym_branch] = ACTIONS(139),
     [anon_sym_inner] = ACTIONS(139),
     [anon_sym_outer] = ACTIONS(139),
@@ -15086,13 +16058,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
+    [anon_sym_after] = ACTIONS(139),
     [anon_sym_against] = ACTIONS(139),
     [anon_sym_agl] = ACTIONS(139),
+    [anon_sym_allocated] = ACTIONS(139),
     [anon_sym_am] = ACTIONS(139),
     [anon_sym_ambient] = ACTIONS(139),
     [anon_sym_amsl] = ACTIONS(139),
     [anon_sym_apart] = ACTIONS(139),
     [anon_sym_at] = ACTIONS(139),
+    [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -15128,12 +16103,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(139),
     [anon_sym_no] = ACTIONS(139),
     [anon_sym_nominal] = ACTIONS(139),
+    [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
+    [anon_sym_out] = ACTIONS(139),
     [anon_sym_output] = ACTIONS(139),
     [anon_sym_over] = ACTIONS(139),
     [anon_sym_pep] = ACTIONS(139),
     [anon_sym_per] = ACTIONS(139),
+    [anon_sym_public] = ACTIONS(139),
     [anon_sym_rated] = ACTIONS(139),
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
@@ -15196,6 +16174,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(161),
     [anon_sym_licence] = ACTIONS(161),
     [anon_sym_rules] = ACTIONS(161),
+    [anon_sym_variant] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -15254,8 +16233,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(161),
     [anon_sym_place] = ACTIONS(161),
     [anon_sym_under] = ACTIONS(161),
+    [anon_sym_beside] = ACTIONS(161),
+    [anon_sym_spot] = ACTIONS(161),
+    [anon_sym_alone] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
+    [anon_sym_transceiver] = ACTIONS(161),
     [anon_sym_run] = ACTIONS(161),
     [anon_sym_jumper] = ACTIONS(161),
     [anon_sym_tail] = ACTIONS(161),
@@ -15290,6 +16273,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(161),
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
+    [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_take] = ACTIONS(161),
+    [anon_sym_put] = ACTIONS(161),
     [anon_sym_branch] = ACTIONS(161),
     [anon_sym_inner] = ACTIONS(161),
     [anon_sym_outer] = ACTIONS(161),
@@ -15323,13 +16309,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
+    [anon_sym_after] = ACTIONS(161),
     [anon_sym_against] = ACTIONS(161),
     [anon_sym_agl] = ACTIONS(161),
+    [anon_sym_allocated] = ACTIONS(161),
     [anon_sym_am] = ACTIONS(161),
     [anon_sym_ambient] = ACTIONS(161),
     [anon_sym_amsl] = ACTIONS(161),
     [anon_sym_apart] = ACTIONS(161),
     [anon_sym_at] = ACTIONS(161),
+    [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -15365,12 +16354,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(161),
     [anon_sym_no] = ACTIONS(161),
     [anon_sym_nominal] = ACTIONS(161),
+    [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
+    [anon_sym_out] = ACTIONS(161),
     [anon_sym_output] = ACTIONS(161),
     [anon_sym_over] = ACTIONS(161),
     [anon_sym_pep] = ACTIONS(161),
     [anon_sym_per] = ACTIONS(161),
+    [anon_sym_public] = ACTIONS(161),
     [anon_sym_rated] = ACTIONS(161),
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
@@ -15433,6 +16425,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(179),
     [anon_sym_licence] = ACTIONS(179),
     [anon_sym_rules] = ACTIONS(179),
+    [anon_sym_variant] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -15491,8 +16484,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(179),
     [anon_sym_place] = ACTIONS(179),
     [anon_sym_under] = ACTIONS(179),
+    [anon_sym_beside] = ACTIONS(179),
+    [anon_sym_spot] = ACTIONS(179),
+    [anon_sym_alone] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
+    [anon_sym_transceiver] = ACTIONS(179),
     [anon_sym_run] = ACTIONS(179),
     [anon_sym_jumper] = ACTIONS(179),
     [anon_sym_tail] = ACTIONS(179),
@@ -15527,6 +16524,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(179),
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
+    [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_take] = ACTIONS(179),
+    [anon_sym_put] = ACTIONS(179),
     [anon_sym_branch] = ACTIONS(179),
     [anon_sym_inner] = ACTIONS(179),
     [anon_sym_outer] = ACTIONS(179),
@@ -15560,13 +16560,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
+    [anon_sym_after] = ACTIONS(179),
     [anon_sym_against] = ACTIONS(179),
     [anon_sym_agl] = ACTIONS(179),
+    [anon_sym_allocated] = ACTIONS(179),
     [anon_sym_am] = ACTIONS(179),
     [anon_sym_ambient] = ACTIONS(179),
     [anon_sym_amsl] = ACTIONS(179),
     [anon_sym_apart] = ACTIONS(179),
     [anon_sym_at] = ACTIONS(179),
+    [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -15602,12 +16605,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(179),
     [anon_sym_no] = ACTIONS(179),
     [anon_sym_nominal] = ACTIONS(179),
+    [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
+    [anon_sym_out] = ACTIONS(179),
     [anon_sym_output] = ACTIONS(179),
     [anon_sym_over] = ACTIONS(179),
     [anon_sym_pep] = ACTIONS(179),
     [anon_sym_per] = ACTIONS(179),
+    [anon_sym_public] = ACTIONS(179),
     [anon_sym_rated] = ACTIONS(179),
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
@@ -15666,6 +16672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(183),
     [anon_sym_licence] = ACTIONS(183),
     [anon_sym_rules] = ACTIONS(183),
+    [anon_sym_variant] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -15724,8 +16731,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(183),
     [anon_sym_place] = ACTIONS(183),
     [anon_sym_under] = ACTIONS(183),
+    [anon_sym_beside] = ACTIONS(183),
+    [anon_sym_spot] = ACTIONS(183),
+    [anon_sym_alone] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
+    [anon_sym_transceiver] = ACTIONS(183),
     [anon_sym_run] = ACTIONS(183),
     [anon_sym_jumper] = ACTIONS(183),
     [anon_sym_tail] = ACTIONS(183),
@@ -15760,6 +16771,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(183),
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
+    [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_take] = ACTIONS(183),
+    [anon_sym_put] = ACTIONS(183),
     [anon_sym_branch] = ACTIONS(183),
     [anon_sym_inner] = ACTIONS(183),
     [anon_sym_outer] = ACTIONS(183),
@@ -15793,13 +16807,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
+    [anon_sym_after] = ACTIONS(183),
     [anon_sym_against] = ACTIONS(183),
     [anon_sym_agl] = ACTIONS(183),
+    [anon_sym_allocated] = ACTIONS(183),
     [anon_sym_am] = ACTIONS(183),
     [anon_sym_ambient] = ACTIONS(183),
     [anon_sym_amsl] = ACTIONS(183),
     [anon_sym_apart] = ACTIONS(183),
     [anon_sym_at] = ACTIONS(183),
+    [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -15835,12 +16852,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(183),
     [anon_sym_no] = ACTIONS(183),
     [anon_sym_nominal] = ACTIONS(183),
+    [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
+    [anon_sym_out] = ACTIONS(183),
     [anon_sym_output] = ACTIONS(183),
     [anon_sym_over] = ACTIONS(183),
     [anon_sym_pep] = ACTIONS(183),
     [anon_sym_per] = ACTIONS(183),
+    [anon_sym_public] = ACTIONS(183),
     [anon_sym_rated] = ACTIONS(183),
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
@@ -15899,6 +16919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(187),
     [anon_sym_licence] = ACTIONS(187),
     [anon_sym_rules] = ACTIONS(187),
+    [anon_sym_variant] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -15957,8 +16978,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(187),
     [anon_sym_place] = ACTIONS(187),
     [anon_sym_under] = ACTIONS(187),
+    [anon_sym_beside] = ACTIONS(187),
+    [anon_sym_spot] = ACTIONS(187),
+    [anon_sym_alone] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
+    [anon_sym_transceiver] = ACTIONS(187),
     [anon_sym_run] = ACTIONS(187),
     [anon_sym_jumper] = ACTIONS(187),
     [anon_sym_tail] = ACTIONS(187),
@@ -15993,6 +17018,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(187),
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
+    [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_take] = ACTIONS(187),
+    [anon_sym_put] = ACTIONS(187),
     [anon_sym_branch] = ACTIONS(187),
     [anon_sym_inner] = ACTIONS(187),
     [anon_sym_outer] = ACTIONS(187),
@@ -16026,13 +17054,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
+    [anon_sym_after] = ACTIONS(187),
     [anon_sym_against] = ACTIONS(187),
     [anon_sym_agl] = ACTIONS(187),
+    [anon_sym_allocated] = ACTIONS(187),
     [anon_sym_am] = ACTIONS(187),
     [anon_sym_ambient] = ACTIONS(187),
     [anon_sym_amsl] = ACTIONS(187),
     [anon_sym_apart] = ACTIONS(187),
     [anon_sym_at] = ACTIONS(187),
+    [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -16068,12 +17099,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(187),
     [anon_sym_no] = ACTIONS(187),
     [anon_sym_nominal] = ACTIONS(187),
+    [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
+    [anon_sym_out] = ACTIONS(187),
     [anon_sym_output] = ACTIONS(187),
     [anon_sym_over] = ACTIONS(187),
     [anon_sym_pep] = ACTIONS(187),
     [anon_sym_per] = ACTIONS(187),
+    [anon_sym_public] = ACTIONS(187),
     [anon_sym_rated] = ACTIONS(187),
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
@@ -16132,6 +17166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(191),
     [anon_sym_licence] = ACTIONS(191),
     [anon_sym_rules] = ACTIONS(191),
+    [anon_sym_variant] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -16190,8 +17225,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(191),
     [anon_sym_place] = ACTIONS(191),
     [anon_sym_under] = ACTIONS(191),
+    [anon_sym_beside] = ACTIONS(191),
+    [anon_sym_spot] = ACTIONS(191),
+    [anon_sym_alone] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
+    [anon_sym_transceiver] = ACTIONS(191),
     [anon_sym_run] = ACTIONS(191),
     [anon_sym_jumper] = ACTIONS(191),
     [anon_sym_tail] = ACTIONS(191),
@@ -16226,6 +17265,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(191),
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
+    [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_take] = ACTIONS(191),
+    [anon_sym_put] = ACTIONS(191),
     [anon_sym_branch] = ACTIONS(191),
     [anon_sym_inner] = ACTIONS(191),
     [anon_sym_outer] = ACTIONS(191),
@@ -16259,13 +17301,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
+    [anon_sym_after] = ACTIONS(191),
     [anon_sym_against] = ACTIONS(191),
     [anon_sym_agl] = ACTIONS(191),
+    [anon_sym_allocated] = ACTIONS(191),
     [anon_sym_am] = ACTIONS(191),
     [anon_sym_ambient] = ACTIONS(191),
     [anon_sym_amsl] = ACTIONS(191),
     [anon_sym_apart] = ACTIONS(191),
     [anon_sym_at] = ACTIONS(191),
+    [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -16301,12 +17346,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(191),
     [anon_sym_no] = ACTIONS(191),
     [anon_sym_nominal] = ACTIONS(191),
+    [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
+    [anon_sym_out] = ACTIONS(191),
     [anon_sym_output] = ACTIONS(191),
     [anon_sym_over] = ACTIONS(191),
     [anon_sym_pep] = ACTIONS(191),
     [anon_sym_per] = ACTIONS(191),
+    [anon_sym_public] = ACTIONS(191),
     [anon_sym_rated] = ACTIONS(191),
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
@@ -16365,6 +17413,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(195),
     [anon_sym_licence] = ACTIONS(195),
     [anon_sym_rules] = ACTIONS(195),
+    [anon_sym_variant] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -16423,8 +17472,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(195),
     [anon_sym_place] = ACTIONS(195),
     [anon_sym_under] = ACTIONS(195),
+    [anon_sym_beside] = ACTIONS(195),
+    [anon_sym_spot] = ACTIONS(195),
+    [anon_sym_alone] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
+    [anon_sym_transceiver] = ACTIONS(195),
     [anon_sym_run] = ACTIONS(195),
     [anon_sym_jumper] = ACTIONS(195),
     [anon_sym_tail] = ACTIONS(195),
@@ -16459,6 +17512,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(195),
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
+    [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_take] = ACTIONS(195),
+    [anon_sym_put] = ACTIONS(195),
     [anon_sym_branch] = ACTIONS(195),
     [anon_sym_inner] = ACTIONS(195),
     [anon_sym_outer] = ACTIONS(195),
@@ -16492,13 +17548,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
+    [anon_sym_after] = ACTIONS(195),
     [anon_sym_against] = ACTIONS(195),
     [anon_sym_agl] = ACTIONS(195),
+    [anon_sym_allocated] = ACTIONS(195),
     [anon_sym_am] = ACTIONS(195),
     [anon_sym_ambient] = ACTIONS(195),
     [anon_sym_amsl] = ACTIONS(195),
     [anon_sym_apart] = ACTIONS(195),
     [anon_sym_at] = ACTIONS(195),
+    [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -16534,12 +17593,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(195),
     [anon_sym_no] = ACTIONS(195),
     [anon_sym_nominal] = ACTIONS(195),
+    [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
+    [anon_sym_out] = ACTIONS(195),
     [anon_sym_output] = ACTIONS(195),
     [anon_sym_over] = ACTIONS(195),
     [anon_sym_pep] = ACTIONS(195),
     [anon_sym_per] = ACTIONS(195),
+    [anon_sym_public] = ACTIONS(195),
     [anon_sym_rated] = ACTIONS(195),
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
@@ -16598,6 +17660,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(199),
     [anon_sym_licence] = ACTIONS(199),
     [anon_sym_rules] = ACTIONS(199),
+    [anon_sym_variant] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -16656,8 +17719,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(199),
     [anon_sym_place] = ACTIONS(199),
     [anon_sym_under] = ACTIONS(199),
+    [anon_sym_beside] = ACTIONS(199),
+    [anon_sym_spot] = ACTIONS(199),
+    [anon_sym_alone] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
+    [anon_sym_transceiver] = ACTIONS(199),
     [anon_sym_run] = ACTIONS(199),
     [anon_sym_jumper] = ACTIONS(199),
     [anon_sym_tail] = ACTIONS(199),
@@ -16692,6 +17759,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(199),
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
+    [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_take] = ACTIONS(199),
+    [anon_sym_put] = ACTIONS(199),
     [anon_sym_branch] = ACTIONS(199),
     [anon_sym_inner] = ACTIONS(199),
     [anon_sym_outer] = ACTIONS(199),
@@ -16725,13 +17795,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
+    [anon_sym_after] = ACTIONS(199),
     [anon_sym_against] = ACTIONS(199),
     [anon_sym_agl] = ACTIONS(199),
+    [anon_sym_allocated] = ACTIONS(199),
     [anon_sym_am] = ACTIONS(199),
     [anon_sym_ambient] = ACTIONS(199),
     [anon_sym_amsl] = ACTIONS(199),
     [anon_sym_apart] = ACTIONS(199),
     [anon_sym_at] = ACTIONS(199),
+    [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -16767,12 +17840,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(199),
     [anon_sym_no] = ACTIONS(199),
     [anon_sym_nominal] = ACTIONS(199),
+    [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
+    [anon_sym_out] = ACTIONS(199),
     [anon_sym_output] = ACTIONS(199),
     [anon_sym_over] = ACTIONS(199),
     [anon_sym_pep] = ACTIONS(199),
     [anon_sym_per] = ACTIONS(199),
+    [anon_sym_public] = ACTIONS(199),
     [anon_sym_rated] = ACTIONS(199),
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
@@ -16830,6 +17906,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(203),
     [anon_sym_licence] = ACTIONS(203),
     [anon_sym_rules] = ACTIONS(203),
+    [anon_sym_variant] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -16888,8 +17965,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(203),
     [anon_sym_place] = ACTIONS(203),
     [anon_sym_under] = ACTIONS(203),
+    [anon_sym_beside] = ACTIONS(203),
+    [anon_sym_spot] = ACTIONS(203),
+    [anon_sym_alone] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
+    [anon_sym_transceiver] = ACTIONS(203),
     [anon_sym_run] = ACTIONS(203),
     [anon_sym_jumper] = ACTIONS(203),
     [anon_sym_tail] = ACTIONS(203),
@@ -16924,6 +18005,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(203),
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
+    [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_take] = ACTIONS(203),
+    [anon_sym_put] = ACTIONS(203),
     [anon_sym_branch] = ACTIONS(203),
     [anon_sym_inner] = ACTIONS(203),
     [anon_sym_outer] = ACTIONS(203),
@@ -16957,13 +18041,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
+    [anon_sym_after] = ACTIONS(203),
     [anon_sym_against] = ACTIONS(203),
     [anon_sym_agl] = ACTIONS(203),
+    [anon_sym_allocated] = ACTIONS(203),
     [anon_sym_am] = ACTIONS(203),
     [anon_sym_ambient] = ACTIONS(203),
     [anon_sym_amsl] = ACTIONS(203),
     [anon_sym_apart] = ACTIONS(203),
     [anon_sym_at] = ACTIONS(203),
+    [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -16999,12 +18086,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(203),
     [anon_sym_no] = ACTIONS(203),
     [anon_sym_nominal] = ACTIONS(203),
+    [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
+    [anon_sym_out] = ACTIONS(203),
     [anon_sym_output] = ACTIONS(203),
     [anon_sym_over] = ACTIONS(203),
     [anon_sym_pep] = ACTIONS(203),
     [anon_sym_per] = ACTIONS(203),
+    [anon_sym_public] = ACTIONS(203),
     [anon_sym_rated] = ACTIONS(203),
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
@@ -17057,6 +18147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(207),
     [anon_sym_licence] = ACTIONS(207),
     [anon_sym_rules] = ACTIONS(207),
+    [anon_sym_variant] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -17115,8 +18206,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(207),
     [anon_sym_place] = ACTIONS(207),
     [anon_sym_under] = ACTIONS(207),
+    [anon_sym_beside] = ACTIONS(207),
+    [anon_sym_spot] = ACTIONS(207),
+    [anon_sym_alone] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
+    [anon_sym_transceiver] = ACTIONS(207),
     [anon_sym_run] = ACTIONS(207),
     [anon_sym_jumper] = ACTIONS(207),
     [anon_sym_tail] = ACTIONS(207),
@@ -17151,6 +18246,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(207),
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
+    [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_take] = ACTIONS(207),
+    [anon_sym_put] = ACTIONS(207),
     [anon_sym_branch] = ACTIONS(207),
     [anon_sym_inner] = ACTIONS(207),
     [anon_sym_outer] = ACTIONS(207),
@@ -17184,13 +18282,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
+    [anon_sym_after] = ACTIONS(207),
     [anon_sym_against] = ACTIONS(207),
     [anon_sym_agl] = ACTIONS(207),
+    [anon_sym_allocated] = ACTIONS(207),
     [anon_sym_am] = ACTIONS(207),
     [anon_sym_ambient] = ACTIONS(207),
     [anon_sym_amsl] = ACTIONS(207),
     [anon_sym_apart] = ACTIONS(207),
     [anon_sym_at] = ACTIONS(207),
+    [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -17226,12 +18327,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(207),
     [anon_sym_no] = ACTIONS(207),
     [anon_sym_nominal] = ACTIONS(207),
+    [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
+    [anon_sym_out] = ACTIONS(207),
     [anon_sym_output] = ACTIONS(207),
     [anon_sym_over] = ACTIONS(207),
     [anon_sym_pep] = ACTIONS(207),
     [anon_sym_per] = ACTIONS(207),
+    [anon_sym_public] = ACTIONS(207),
     [anon_sym_rated] = ACTIONS(207),
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
@@ -17284,6 +18388,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(211),
     [anon_sym_licence] = ACTIONS(211),
     [anon_sym_rules] = ACTIONS(211),
+    [anon_sym_variant] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -17342,8 +18447,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(211),
     [anon_sym_place] = ACTIONS(211),
     [anon_sym_under] = ACTIONS(211),
+    [anon_sym_beside] = ACTIONS(211),
+    [anon_sym_spot] = ACTIONS(211),
+    [anon_sym_alone] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
+    [anon_sym_transceiver] = ACTIONS(211),
     [anon_sym_run] = ACTIONS(211),
     [anon_sym_jumper] = ACTIONS(211),
     [anon_sym_tail] = ACTIONS(211),
@@ -17378,6 +18487,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(211),
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
+    [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_take] = ACTIONS(211),
+    [anon_sym_put] = ACTIONS(211),
     [anon_sym_branch] = ACTIONS(211),
     [anon_sym_inner] = ACTIONS(211),
     [anon_sym_outer] = ACTIONS(211),
@@ -17411,13 +18523,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
+    [anon_sym_after] = ACTIONS(211),
     [anon_sym_against] = ACTIONS(211),
     [anon_sym_agl] = ACTIONS(211),
+    [anon_sym_allocated] = ACTIONS(211),
     [anon_sym_am] = ACTIONS(211),
     [anon_sym_ambient] = ACTIONS(211),
     [anon_sym_amsl] = ACTIONS(211),
     [anon_sym_apart] = ACTIONS(211),
     [anon_sym_at] = ACTIONS(211),
+    [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -17453,12 +18568,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(211),
     [anon_sym_no] = ACTIONS(211),
     [anon_sym_nominal] = ACTIONS(211),
+    [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
+    [anon_sym_out] = ACTIONS(211),
     [anon_sym_output] = ACTIONS(211),
     [anon_sym_over] = ACTIONS(211),
     [anon_sym_pep] = ACTIONS(211),
     [anon_sym_per] = ACTIONS(211),
+    [anon_sym_public] = ACTIONS(211),
     [anon_sym_rated] = ACTIONS(211),
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
@@ -17511,6 +18629,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(215),
     [anon_sym_licence] = ACTIONS(215),
     [anon_sym_rules] = ACTIONS(215),
+    [anon_sym_variant] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -17569,8 +18688,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(215),
     [anon_sym_place] = ACTIONS(215),
     [anon_sym_under] = ACTIONS(215),
+    [anon_sym_beside] = ACTIONS(215),
+    [anon_sym_spot] = ACTIONS(215),
+    [anon_sym_alone] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
+    [anon_sym_transceiver] = ACTIONS(215),
     [anon_sym_run] = ACTIONS(215),
     [anon_sym_jumper] = ACTIONS(215),
     [anon_sym_tail] = ACTIONS(215),
@@ -17605,6 +18728,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(215),
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
+    [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_take] = ACTIONS(215),
+    [anon_sym_put] = ACTIONS(215),
     [anon_sym_branch] = ACTIONS(215),
     [anon_sym_inner] = ACTIONS(215),
     [anon_sym_outer] = ACTIONS(215),
@@ -17638,13 +18764,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
+    [anon_sym_after] = ACTIONS(215),
     [anon_sym_against] = ACTIONS(215),
     [anon_sym_agl] = ACTIONS(215),
+    [anon_sym_allocated] = ACTIONS(215),
     [anon_sym_am] = ACTIONS(215),
     [anon_sym_ambient] = ACTIONS(215),
     [anon_sym_amsl] = ACTIONS(215),
     [anon_sym_apart] = ACTIONS(215),
     [anon_sym_at] = ACTIONS(215),
+    [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -17680,12 +18809,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(215),
     [anon_sym_no] = ACTIONS(215),
     [anon_sym_nominal] = ACTIONS(215),
+    [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
+    [anon_sym_out] = ACTIONS(215),
     [anon_sym_output] = ACTIONS(215),
     [anon_sym_over] = ACTIONS(215),
     [anon_sym_pep] = ACTIONS(215),
     [anon_sym_per] = ACTIONS(215),
+    [anon_sym_public] = ACTIONS(215),
     [anon_sym_rated] = ACTIONS(215),
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
@@ -17738,6 +18870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_chain] = ACTIONS(219),
     [anon_sym_licence] = ACTIONS(219),
     [anon_sym_rules] = ACTIONS(219),
+    [anon_sym_variant] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -17796,8 +18929,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ground] = ACTIONS(219),
     [anon_sym_place] = ACTIONS(219),
     [anon_sym_under] = ACTIONS(219),
+    [anon_sym_beside] = ACTIONS(219),
+    [anon_sym_spot] = ACTIONS(219),
+    [anon_sym_alone] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
+    [anon_sym_transceiver] = ACTIONS(219),
     [anon_sym_run] = ACTIONS(219),
     [anon_sym_jumper] = ACTIONS(219),
     [anon_sym_tail] = ACTIONS(219),
@@ -17832,6 +18969,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_threshold] = ACTIONS(219),
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
+    [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_take] = ACTIONS(219),
+    [anon_sym_put] = ACTIONS(219),
     [anon_sym_branch] = ACTIONS(219),
     [anon_sym_inner] = ACTIONS(219),
     [anon_sym_outer] = ACTIONS(219),
@@ -17865,13 +19005,16 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fails] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
+    [anon_sym_after] = ACTIONS(219),
     [anon_sym_against] = ACTIONS(219),
     [anon_sym_agl] = ACTIONS(219),
+    [anon_sym_allocated] = ACTIONS(219),
     [anon_sym_am] = ACTIONS(219),
     [anon_sym_ambient] = ACTIONS(219),
     [anon_sym_amsl] = ACTIONS(219),
     [anon_sym_apart] = ACTIONS(219),
     [anon_sym_at] = ACTIONS(219),
+    [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -17907,12 +19050,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_net] = ACTIONS(219),
     [anon_sym_no] = ACTIONS(219),
     [anon_sym_nominal] = ACTIONS(219),
+    [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
+    [anon_sym_out] = ACTIONS(219),
     [anon_sym_output] = ACTIONS(219),
     [anon_sym_over] = ACTIONS(219),
     [anon_sym_pep] = ACTIONS(219),
     [anon_sym_per] = ACTIONS(219),
+    [anon_sym_public] = ACTIONS(219),
     [anon_sym_rated] = ACTIONS(219),
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
@@ -17971,15 +19117,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token8] = ACTIONS(225),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token14] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token13] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
+    [aux_sym_unit_token16] = ACTIONS(221),
     [anon_sym_GHz] = ACTIONS(221),
     [anon_sym_MHz] = ACTIONS(221),
+    [aux_sym_unit_token17] = ACTIONS(221),
     [anon_sym_dBW] = ACTIONS(221),
     [anon_sym_dBd] = ACTIONS(221),
     [anon_sym_dBi] = ACTIONS(221),
@@ -17995,7 +19145,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_kV] = ACTIONS(221),
     [anon_sym_kW] = ACTIONS(221),
     [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(221),
+    [anon_sym_mW] = ACTIONS(225),
     [anon_sym_mi] = ACTIONS(225),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
@@ -18015,9 +19165,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(221),
-    [anon_sym_V] = ACTIONS(221),
-    [anon_sym_W] = ACTIONS(221),
+    [anon_sym_A] = ACTIONS(225),
+    [anon_sym_V] = ACTIONS(225),
+    [anon_sym_W] = ACTIONS(225),
     [anon_sym_h] = ACTIONS(221),
     [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),

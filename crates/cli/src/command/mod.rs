@@ -4,6 +4,7 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod compare;
 mod diff;
 mod explain;
 mod fit;
@@ -47,6 +48,7 @@ fn once(command: &Command, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Explain(args) => explain::run(args, ui),
         Command::Diff(args) => diff::run(args, ui),
         Command::Log(args) => log::run(args, ui),
+        Command::Compare(args) => compare::run(args, ui),
         Command::Overview(args) => overview::run(args, ui),
         Command::Solve(args) => solve::solve(args, ui),
         Command::Sweep(args) => solve::sweep(args, ui),

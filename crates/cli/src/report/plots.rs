@@ -38,9 +38,9 @@ fn one(t: &LogTrend, after: &str, band: &str) -> Plot {
         })
         .collect();
     let title = match t.what {
-        Logged::Forward => format!("Forward power behind {after} on {band}"),
-        Logged::Reflected => format!("Reflected power behind {after} on {band}"),
-        Logged::Swr => format!("SWR behind {after} on {band}"),
+        Logged::Forward => format!("Forward power after {after} on {band}"),
+        Logged::Reflected => format!("Reflected power after {after} on {band}"),
+        Logged::Swr => format!("SWR after {after} on {band}"),
     };
     Plot {
         name: format!(

@@ -530,3 +530,72 @@ fn a_frequency_in_another_unit_is_no_other_band() {
     assert_eq!(r.code, Some(1), "{}", r.out);
     assert!(r.out.contains("met → cannot tell"), "{}", r.out);
 }
+
+/// A station under one clause; `{sure}` is its confidence.
+fn ruled(watts: u32, sure: &str, clause: &str) -> String {
+    format!(
+        "rules r {{\n    dated 2026-01-15\n    class a, b\n    limit 30 W output {clause}, \"3.1\", confidence {sure}\n}}\n\
+         station s {{\n    under r, class a\n    transmitter TX1 {watts} W carrier, fm\n    antenna A1 2.15 dBi\n    \
+         chain c on 146.9 MHz transmit {{\n        TX1\n        pad 0.5 dB\n        A1\n    }}\n}}\n"
+    )
+}
+
+/// The text of a clause of low confidence is not sure: what it says only warns, here as in `check`.
+#[test]
+fn a_clause_of_low_confidence_only_warns_in_a_difference() {
+    for (sure, code) in [("high", 1), ("medium", 1), ("low", 0)] {
+        let r = between(
+            &ruled(20, sure, ""),
+            &ruled(50, sure, ""),
+            &["--format", "json"],
+        );
+        assert_eq!(r.code, Some(code), "{sure}: {} {}", r.out, r.err);
+        let v: Value = serde_json::from_str(&r.out).expect("JSON");
+        let limit = &v["stations"][0]["chains"][0]["limits"][0];
+        assert_eq!(limit["verdict"], serde_json::json!(["met", "not-met"]));
+        assert_eq!(
+            (&limit["worse"], limit["warns"] == (sure == "low")),
+            (&Value::Bool(true), true)
+        );
+        // it is said all the same
+        let remark = v["remarks"]
+            .as_array()
+            .expect("remarks")
+            .iter()
+            .find(|r| r["rule"] == "verdict-fell");
+        assert!(remark.is_some(), "{sure}: {}", r.out);
+    }
+}
+
+/// A clause that can no longer be judged, or bears no more, is a verdict that fell.
+#[test]
+fn a_clause_that_cannot_be_judged_any_more_fell() {
+    let met = ruled(20, "high", "");
+    for (new, word) in [
+        // its height is not stated
+        (ruled(20, "high", "above 7 m haat"), "cannot-judge"),
+        (ruled(20, "high", "on 430 MHz to 440 MHz"), "no-rule"),
+    ] {
+        let r = between(&met, &new, &["--format", "json"]);
+        assert_eq!(r.code, Some(1), "{word}: {} {}", r.out, r.err);
+        let v: Value = serde_json::from_str(&r.out).expect("JSON");
+        let limits = v["stations"][0]["chains"][0]["limits"]
+            .as_array()
+            .expect("limits");
+        assert_eq!(limits.len(), 1, "{limits:#?}");
+        assert_eq!(limits[0]["verdict"], serde_json::json!(["met", word]));
+        assert_eq!(limits[0]["worse"], true);
+        let text = between(&met, &new, &[]).out;
+        assert!(
+            text.contains(&format!("met → {}", word.replace('-', " "))),
+            "{text}"
+        );
+    }
+    // a fault that is hidden is still there
+    let r = between(
+        &ruled(50, "high", ""),
+        &ruled(50, "high", "above 7 m haat"),
+        &[],
+    );
+    assert_eq!(r.code, Some(1), "{}", r.out);
+}

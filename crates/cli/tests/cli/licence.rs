@@ -163,3 +163,23 @@ fn an_overview_goes_by_the_clauses_too() {
     let r = run(dir.path(), &["overview", "--format", "csv", "c.downlead"]);
     assert!(r.out.contains("no-rule"), "{}", r.out);
 }
+
+/// A clause that spans several allocations is met only where the service is allocated, in every output.
+#[test]
+fn met_if_allocated_is_no_met_in_any_output() {
+    let text = "station s {\n    under us-amateur, class general\n    chain c on 120 MHz {\n        transmitter 100 W pep\n        pad 0 dB\n        antenna 2.15 dBi\n    }\n}\n";
+    let dir = folder(&[("a.downlead", text)]);
+    let of = |args: &[&str]| run(dir.path(), args).out;
+    assert!(of(&["check", "a.downlead"]).starts_with("a.downlead: 1 limit met if allocated; "));
+    for format in ["text", "markdown", "html"] {
+        let out = of(&["report", "a.downlead", "--format", format]);
+        assert!(out.contains("met, if allocated"), "{format}\n{out}");
+        assert!(!out.contains("✓ met"), "{format}\n{out}");
+    }
+    let v: Value =
+        serde_json::from_str(&of(&["report", "a.downlead", "--format", "json"])).expect("JSON");
+    let rule = &v["stations"][0]["chains"][0]["bands"][0]["rules"][0];
+    assert_eq!(rule["verdict"], "met-if-allocated");
+    assert!(of(&["overview", "a.downlead"]).contains("met, if allocated"));
+    assert!(of(&["explain", "a.downlead:2"]).contains("met, if allocated"));
+}

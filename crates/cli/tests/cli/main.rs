@@ -5,6 +5,7 @@ mod bench;
 mod card;
 mod catalogue;
 mod check;
+mod compare;
 mod diff;
 mod explain;
 mod fit;

@@ -276,7 +276,7 @@ fn trends_of_a_log_are_drawn() {
     names.sort();
     assert_eq!(names, ["log-SP1-70cm-forward.svg", "log-SP1-70cm-swr.svg"]);
     let swr = std::fs::read_to_string(plots.join(&names[1])).unwrap();
-    assert!(swr.contains("SWR behind SP1 on 70cm"), "{swr}");
+    assert!(swr.contains("SWR after SP1 on 70cm"), "{swr}");
     assert!(swr.contains("falling"), "{swr}");
     let none = run(
         dir.path(),

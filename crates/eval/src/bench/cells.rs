@@ -26,6 +26,14 @@ const DRIFT_UNKNOWN: f64 = 0.003;
 /// choice).
 const LEAST_OF_READING: f64 = 0.002;
 
+/// A pause of a session is looked at from so many minutes on, where it is also twenty times as long as all
+/// else (our choice).
+const LONG_PAUSE_MIN: f64 = 240.0;
+
+/// Two readings of one piece may differ by so much, dB, or by their own uncertainty: more is a slip or a
+/// plug that was not tight (common practice).
+const FAR_APART_DB: f64 = 1.0;
+
 /// What is needed beside the readings.
 pub(super) struct Bench<'m, 'o> {
     pub(super) session: &'m Session,
@@ -260,6 +268,9 @@ impl<'m> Bench<'m, '_> {
                 minutes,
             });
         }
+        if timed {
+            self.pauses(&out);
+        }
         if !timed
             && out
                 .iter()
@@ -270,6 +281,21 @@ impl<'m> Bench<'m, '_> {
             self.assumed.add(Assumed::EqualSteps, self.session.name.loc);
         }
         out
+    }
+
+    /// Names one pause that is far longer than the rest of the band's readings took.
+    fn pauses(&mut self, rows: &[Row<'_, 'm>]) {
+        let gaps = || rows.windows(2).map(|w| w[1].minutes - w[0].minutes);
+        let Some((longest, at)) = gaps().zip(1..).max_by(|a, b| a.0.total_cmp(&b.0)) else {
+            return;
+        };
+        let others = gaps().sum::<f64>() - longest;
+        // times that run backwards have their own finding
+        let forward = gaps().all(|g| g >= 0.0);
+        if forward && others > 0.0 && longest >= LONG_PAUSE_MIN && longest > 20.0 * others {
+            let place = Place::new(rows[at].taken, self.point);
+            findings::long_pause(&place, longest, others, self.out);
+        }
     }
 
     /// The readings in the unit of the first baseline. The others are reported: a
@@ -439,6 +465,7 @@ impl<'m> Bench<'m, '_> {
             taken.push(r);
             singles.push(single);
         }
+        self.far_apart(piece, &taken, &singles, expected);
         let mut budget = Budget::new();
         let mut loss = mean_loss(&singles, &mut budget)?;
         let mut method = method?;
@@ -484,6 +511,39 @@ impl<'m> Bench<'m, '_> {
                 .collect(),
             half_difference_db: None,
         })
+    }
+
+    /// Names readings of one piece that are further apart than meters and joins explain.
+    fn far_apart(
+        &mut self,
+        piece: usize,
+        taken: &[&Row<'_, 'm>],
+        singles: &[Single],
+        expected: Option<&Expected>,
+    ) {
+        let losses = || taken.iter().zip(singles).map(|(r, s)| (*r, s.loss.db));
+        let by_loss = |a: &(_, f64), b: &(_, f64)| a.1.total_cmp(&b.1);
+        let (Some(least), Some(most)) = (losses().min_by(by_loss), losses().max_by(by_loss)) else {
+            return;
+        };
+        let u = singles.iter().map(|s| s.loss.expanded_db);
+        let u = u.fold(FAR_APART_DB, f64::max);
+        if most.1 - least.1 <= u {
+            return;
+        }
+        // the one that is further from what its cable promises, else the later one
+        let odd = match expected {
+            Some(e) if (least.1 - e.db).abs() > (most.1 - e.db).abs() => least.0,
+            Some(_) => most.0,
+            None if most.0.minutes >= least.0.minutes => most.0,
+            None => least.0,
+        };
+        findings::far_apart(
+            &Place::new(odd.taken, self.point),
+            &self.session.pieces[piece].name.text,
+            (least.1, most.1),
+            self.out,
+        );
     }
 
     /// A reading of a piece that the others of it do not allow to count.

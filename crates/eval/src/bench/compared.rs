@@ -140,6 +140,7 @@ impl<'m> Bench<'m, '_> {
             budget: f.budget.into(),
             expected: promised,
             comparison,
+            slip: false,
             length_factor: length,
             per_length: per,
             losses: f.losses.into(),

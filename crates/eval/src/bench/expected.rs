@@ -1,13 +1,17 @@
 //! What a piece should lose: its cable at the temperature of the bench, with its joins.
 
+use core::f64::consts::TAU;
+
 use downlead_base::Diagnostic;
-use downlead_physics::mismatch::reflection;
+use downlead_physics::line::wavelength;
+use downlead_physics::mismatch::{reflection, reflection_of_line};
 use downlead_physics::net::evaluate::{Quantity, matched_loss};
 use downlead_physics::net::input::{Input, Inputs};
 use downlead_physics::net::part::{End, Load, Part as Net};
 use downlead_physics::net::{self, Fields, Network, R0};
+use downlead_quantity::from_db;
 use downlead_station::Env;
-use downlead_station::model::{Bound, Name};
+use downlead_station::model::{Bound, LineLength, Name};
 use downlead_station::session::Piece;
 
 use super::one_port::spread;
@@ -45,6 +49,7 @@ pub(super) fn expected<'m>(
     if of_line * of_line >= REFLECTIONS_MATTER {
         exact_line(&line, &mut b.assumed);
     }
+    let whole = of_both_faces(&line, piece, of_line, point.hz);
     let mut b = finish(b, assumed, out);
     if !complete {
         return None;
@@ -72,7 +77,33 @@ pub(super) fn expected<'m>(
         u_joins_db,
         maximum,
         reflection: own,
+        inserted: stated.unwrap_or_else(|| {
+            let a = from_db(-matched_db);
+            let joins = joins_reflection(piece, point, env);
+            let joins = joins * libm::sqrt(1.0 + a * a);
+            libm::hypot(whole, joins)
+        }),
     })
+}
+
+/// Size of the reflection of a line with both its faces, of which each reflects `face`.
+fn of_both_faces(e: &Element<'_>, piece: &Piece, face: f64, hz: f64) -> f64 {
+    let Some(at) = e.line.as_ref().map(|l| l.at) else {
+        return face;
+    };
+    let u_v = at.u_velocity / at.velocity;
+    let (phase, u) = match piece.line().and_then(|l| l.length) {
+        Some(LineLength::Metres(m)) if !at.velocity_assumed => {
+            let phase = 2.0 * TAU * m.value / wavelength(hz, at.velocity);
+            (phase, phase * libm::hypot(m.u / m.value, u_v))
+        }
+        Some(LineLength::Wavelengths { length, at_hz }) => {
+            let turns = 2.0 * TAU * hz / at_hz.unwrap_or(hz);
+            (turns * length.value, turns * length.u)
+        }
+        _ => (0.0, f64::INFINITY),
+    };
+    reflection_of_line(face, e.loss_db, phase, u)
 }
 
 /// Insertion loss between matched ends with its standard uncertainty, dB.

@@ -9,8 +9,7 @@ use crate::explain::Derivation;
 use crate::explain::numbers::{NOTHING_DB, decibels, op};
 
 /// A contribution to a measured loss in words; `meters` are the instruments' names.
-#[must_use]
-pub fn source_words(source: Source, meters: &[Box<str>]) -> String {
+fn source_words(source: Source, meters: &[Box<str>]) -> String {
     let meter = |i: usize| match meters.get(i).map(|m| &**m) {
         Some("") | None => "the meter".to_owned(),
         Some(m) => m.to_owned(),
@@ -18,9 +17,9 @@ pub fn source_words(source: Source, meters: &[Box<str>]) -> String {
     match source {
         Source::Scale(i) => format!("scale of {}", meter(i)),
         Source::Offset(i) => format!("error of full scale of {}", meter(i)),
-        Source::Linearity(_) => "linearity of a reading".to_owned(),
-        Source::Repeatability(_) => "repeatability of a reading".to_owned(),
-        Source::Resolution(_) => "resolution of a reading".to_owned(),
+        Source::Linearity(_) => "linearity of the readings".to_owned(),
+        Source::Repeatability(_) => "repeatability of the readings".to_owned(),
+        Source::Resolution(_) => "resolution of the readings".to_owned(),
         Source::Drift(_) => "drift between baselines".to_owned(),
         Source::Mismatch(_) => "mismatch".to_owned(),
         Source::Adapter(_) => "adapters".to_owned(),
@@ -46,10 +45,10 @@ impl SessionResult {
     pub fn derivation(&self, cell: &BenchCell) -> Derivation {
         let piece = &self.pieces[cell.piece];
         let band = &self.bands[cell.band];
-        let on = if band.band.contains("Hz") {
-            band.band.to_string()
-        } else {
+        let on = if band.named {
             format!("{}, {}", band.band, frequency(band.hz))
+        } else {
+            band.band.to_string()
         };
         let mut d = Derivation::leaf(
             format!("loss of {} on {on}", piece.name),
@@ -449,11 +448,6 @@ pub(crate) fn merged(terms: &[Term], meters: &[Box<str>]) -> Vec<(String, f64)> 
         match out.iter_mut().find(|x| x.0 == words) {
             Some(x) => x.1 = libm::hypot(x.1, t.u_db),
             None => out.push((words, t.u_db.abs())),
-        }
-    }
-    for x in &mut out {
-        if let Some(n) = x.0.strip_suffix("a reading") {
-            x.0 = format!("{n}the readings");
         }
     }
     out.sort_by(|a, b| b.1.total_cmp(&a.1));

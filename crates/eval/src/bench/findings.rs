@@ -155,7 +155,7 @@ pub(super) fn no_baseline(g: &Group<'_>, point: &Point, out: &mut Vec<Diagnostic
             .finding(
                 &codes::NO_BASELINE,
                 format!(
-                    "On {}, there is no reading without the piece; power behind it alone is no loss.",
+                    "On {}, there is no reading without the piece; power after it alone is no loss.",
                     with_frequency(point)
                 ),
                 "compared with what?",
@@ -292,6 +292,49 @@ pub(super) fn not_used(place: &Place, piece: &str, how: &OtherWay, out: &mut Vec
                 "takes no part",
             )
             .help("Readings of one piece made in one way (one meter after it, or the same two at its ends, either way round) are taken together. Put the others into a session of their own."),
+    );
+}
+
+/// A pause before a reading that is far longer than all others of the band together, minutes.
+pub(super) fn long_pause(place: &Place, pause: f64, others: f64, out: &mut Vec<Diagnostic>) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_SLIP,
+                format!(
+                    "On {}, this reading was taken {} min after the one before, and all others within {} min: is the unit of its time right?",
+                    place.band,
+                    number(pause, 1),
+                    number(others, 1)
+                ),
+                "minutes or hours?",
+            )
+            .help("A baseline tells the power at its time: between two that are hours apart nothing is known of the drift."),
+    );
+}
+
+/// Losses of one piece that are further apart than anything but a slip explains: the least and the
+/// largest, dB.
+pub(super) fn far_apart(
+    place: &Place,
+    piece: &str,
+    (least, most): (f64, f64),
+    out: &mut Vec<Diagnostic>,
+) {
+    out.push(
+        place
+            .finding(
+                &codes::READING_SLIP,
+                format!(
+                    "On {}, `{piece}` was read several times, and the losses are {} apart: {} and {}.",
+                    place.band,
+                    db(most - least),
+                    db(least),
+                    db(most)
+                ),
+                "a slip?",
+            )
+            .help("A mean of the two says nothing. Look at what was written down and at the plugs, and read it again."),
     );
 }
 

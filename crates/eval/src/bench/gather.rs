@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{frequency, number};
 use downlead_station::attach::Row;
 use downlead_station::model::{BandKind, BandRef, Name};
-use downlead_station::session::{Import, Reading, ReadingKind, Session, Shown};
+use downlead_station::session::{Import, Piece, Reading, ReadingKind, Session, Shown};
 use downlead_station::{Attachment, Env};
 
 use crate::table::Said;
@@ -158,7 +158,7 @@ impl<'m> Gathered<'m> {
             said.row(
                 row.line,
                 "after",
-                "The rows say behind which part of a station they were read; none is of a piece of this session.".to_owned(),
+                "The rows say after which part of a station they were read; none is of a piece of this session.".to_owned(),
                 Some("A log of a station stands in a chain, between two of its parts.".to_owned()),
             );
         }
@@ -187,123 +187,12 @@ impl<'m> Gathered<'m> {
             // a row of a station's log
             return Err(None);
         };
-        let (band, named, hz) = match (&row.hz, &row.band) {
-            (Some((hz, _)), Some(b)) => (b.clone(), true, *hz),
-            (Some((hz, _)), None) => (frequency(*hz).into_boxed_str(), false, *hz),
-            (None, Some(b)) => match band_of(b, env) {
-                Some((name, hz)) => (name, true, hz),
-                None => {
-                    let mut names: Vec<&str> = env.bands.keys().map(AsRef::as_ref).collect();
-                    names.sort_unstable();
-                    let near = downlead_station::nearest(b, names.iter().copied());
-                    let help = match near {
-                        Some(n) => format!("Did you mean `{n}`?"),
-                        None => format!(
-                            "Define it at the left margin, `band {b}` with its frequency, or add a column `frequency_mhz`."
-                        ),
-                    };
-                    return Err(Some((
-                        "band",
-                        format!("Band `{b}` is not defined."),
-                        Some(help),
-                    )));
-                }
-            },
-            (None, None) => {
-                return Err(Some((
-                    "",
-                    "The row names no band and no frequency.".to_owned(),
-                    None,
-                )));
-            }
-        };
-        if let (Some((hz, _)), Some(b)) = (&row.hz, &row.band)
-            && let Some(defined) = env.band(b)
-            && !near_band(*hz, &defined.kind)
-        {
-            return Err(Some((
-                "frequency",
-                format!(
-                    "Band `{b}` is {} in the text, and {} is not on it.",
-                    of_kind(&defined.kind),
-                    frequency(*hz)
-                ),
-                Some("One of the two is wrong; the row is left out.".to_owned()),
-            )));
+        let (band, named, hz) = band(row, env)?;
+        let piece = piece(row, kind, s)?;
+        if let Some(p) = piece {
+            same_piece(row, &s.pieces[p])?;
         }
-        let piece = match (&row.piece, kind.of_piece()) {
-            (Some(p), _) => match s.pieces.iter().position(|q| q.name.text == *p) {
-                Some(at) => Some(at),
-                None => {
-                    let near = downlead_station::nearest(p, s.pieces.iter().map(|q| &*q.name.text));
-                    let help = match near {
-                        Some(n) => format!("Did you mean `{n}`?"),
-                        None => format!("Say what it is: `piece {p} 11.40 m of rg-213`."),
-                    };
-                    return Err(Some((
-                        "piece",
-                        format!("`{p}` is no piece of this session."),
-                        Some(help),
-                    )));
-                }
-            },
-            (None, true) => {
-                return Err(Some((
-                    "piece",
-                    "The row does not say of which piece it is.".to_owned(),
-                    None,
-                )));
-            }
-            (None, false) => None,
-        };
-        if let (Some(p), Some((m, _))) = (piece, row.length_m)
-            && let Some(text) = s.pieces[p].metres()
-            && (text.value - m).abs() > f64::max(2.0 * text.u, 0.005)
-        {
-            return Err(Some((
-                "length",
-                format!(
-                    "`{}` is {} m long here and {} m in the session.",
-                    s.pieces[p].name.text,
-                    number(m, 3),
-                    number(text.value, 3)
-                ),
-                Some("One of the two is wrong; the row is left out.".to_owned()),
-            )));
-        }
-        if let (Some(p), Some(c)) = (piece, &row.cable)
-            && let Some(text) = s.pieces[p].line().and_then(|l| l.cable.as_ref())
-            && text.text != *c
-        {
-            return Err(Some((
-                "cable",
-                format!(
-                    "`{}` is of `{c}` here and of `{}` in the session.",
-                    s.pieces[p].name.text, text.text
-                ),
-                Some("One of the two is wrong; the row is left out.".to_owned()),
-            )));
-        }
-        let shown = match (row.forward_w, row.loss_db, row.return_loss_db) {
-            (Some((w, _)), _, _) => TakenValue::Watts(w),
-            (None, Some((l, _)), _) => TakenValue::Loss(l),
-            (None, None, Some(_)) if !matches!(kind, ReadingKind::Open | ReadingKind::Short) => {
-                return Err(Some((
-                    "return_loss",
-                    "A return loss tells a loss only with the far end open or shorted, and the row says neither.".to_owned(),
-                    Some("Add a column `reading` with `open` or `short`.".to_owned()),
-                )));
-            }
-            (None, None, Some((l, _))) => TakenValue::ReturnLoss(l),
-            _ if row.swr.is_some() => {
-                return Err(Some((
-                    "swr",
-                    "An SWR alone says nothing of the loss of a piece.".to_owned(),
-                    Some("Write the power behind the piece (`forward_w`), or the return loss with its far end open and shorted (`return_loss_db`).".to_owned()),
-                )));
-            }
-            _ => return Err(Some(("", "Nothing was read in this row.".to_owned(), None))),
-        };
+        let shown = shown(row, kind)?;
         let at = self.group(&band, named, hz);
         self.groups[at].taken.push(Taken {
             kind,
@@ -323,6 +212,134 @@ impl<'m> Gathered<'m> {
         });
         Ok(())
     }
+}
+
+/// Band of a row, whether the text defines it, and frequency, Hz.
+fn band(row: &Row, env: &Env) -> Result<(Box<str>, bool, f64), Refused> {
+    match (&row.hz, &row.band) {
+        (Some((hz, _)), Some(b)) => {
+            if let Some(defined) = env.band(b)
+                && !near_band(*hz, &defined.kind)
+            {
+                return Err((
+                    "frequency",
+                    format!(
+                        "Band `{b}` is {} in the text, and {} is not on it.",
+                        of_kind(&defined.kind),
+                        frequency(*hz)
+                    ),
+                    Some("One of the two is wrong; the row is left out.".to_owned()),
+                ));
+            }
+            Ok((b.clone(), true, *hz))
+        }
+        (Some((hz, _)), None) => Ok((frequency(*hz).into_boxed_str(), false, *hz)),
+        (None, Some(b)) => {
+            if let Some((name, hz)) = band_of(b, env) {
+                return Ok((name, true, hz));
+            }
+            let mut names: Vec<&str> = env.bands.keys().map(AsRef::as_ref).collect();
+            names.sort_unstable();
+            let near = downlead_station::nearest(b, names.iter().copied());
+            let help = match near {
+                Some(n) => format!("Did you mean `{n}`?"),
+                None => format!(
+                    "Define it at the left margin, `band {b}` with its frequency, or add a column `frequency_mhz`."
+                ),
+            };
+            Err(("band", format!("Band `{b}` is not defined."), Some(help)))
+        }
+        (None, None) => Err((
+            "",
+            "The row names no band and no frequency.".to_owned(),
+            None,
+        )),
+    }
+}
+
+/// The piece a row is of, among those of the session.
+fn piece(row: &Row, kind: ReadingKind, s: &Session) -> Result<Option<usize>, Refused> {
+    let Some(p) = &row.piece else {
+        if kind.of_piece() {
+            return Err((
+                "piece",
+                "The row does not say of which piece it is.".to_owned(),
+                None,
+            ));
+        }
+        return Ok(None);
+    };
+    if let Some(at) = s.pieces.iter().position(|q| q.name.text == *p) {
+        return Ok(Some(at));
+    }
+    let near = downlead_station::nearest(p, s.pieces.iter().map(|q| &*q.name.text));
+    let help = match near {
+        Some(n) => format!("Did you mean `{n}`?"),
+        None => format!("Say what it is: `piece {p} 11.40 m of rg-213`."),
+    };
+    Err((
+        "piece",
+        format!("`{p}` is no piece of this session."),
+        Some(help),
+    ))
+}
+
+/// Refuses a row whose length or cable is not that of its piece in the session.
+fn same_piece(row: &Row, piece: &Piece) -> Result<(), Refused> {
+    const LEFT_OUT: &str = "One of the two is wrong; the row is left out.";
+    if let Some((m, _)) = row.length_m
+        && let Some(text) = piece.metres()
+        && (text.value - m).abs() > f64::max(2.0 * text.u, 0.005)
+    {
+        return Err((
+            "length",
+            format!(
+                "`{}` is {} m long here and {} m in the session.",
+                piece.name.text,
+                number(m, 3),
+                number(text.value, 3)
+            ),
+            Some(LEFT_OUT.to_owned()),
+        ));
+    }
+    if let Some(c) = &row.cable
+        && let Some(text) = piece.line().and_then(|l| l.cable.as_ref())
+        && text.text != *c
+    {
+        return Err((
+            "cable",
+            format!(
+                "`{}` is of `{c}` here and of `{}` in the session.",
+                piece.name.text, text.text
+            ),
+            Some(LEFT_OUT.to_owned()),
+        ));
+    }
+    Ok(())
+}
+
+/// What the instrument showed.
+fn shown<'m>(row: &Row, kind: ReadingKind) -> Result<TakenValue<'m>, Refused> {
+    Ok(match (row.forward_w, row.loss_db, row.return_loss_db) {
+        (Some((w, _)), _, _) => TakenValue::Watts(w),
+        (None, Some((l, _)), _) => TakenValue::Loss(l),
+        (None, None, Some(_)) if !matches!(kind, ReadingKind::Open | ReadingKind::Short) => {
+            return Err((
+                "return_loss",
+                "A return loss gives a loss only with the far end open or shorted, and the row says neither.".to_owned(),
+                Some("Add a column `reading` with `open` or `short`.".to_owned()),
+            ));
+        }
+        (None, None, Some((l, _))) => TakenValue::ReturnLoss(l),
+        _ if row.swr.is_some() => {
+            return Err((
+                "swr",
+                "An SWR alone says nothing of the loss of a piece.".to_owned(),
+                Some("Write the power after the piece (`forward_w`), or the return loss with its far end open and shorted (`return_loss_db`).".to_owned()),
+            ));
+        }
+        _ => return Err(("", "Nothing was read in this row.".to_owned(), None)),
+    })
 }
 
 fn of_text<'m>(r: &'m Reading, s: &'m Session, env: &'m Env) -> Option<Taken<'m>> {

@@ -18,7 +18,7 @@ pub mod result;
 mod slips;
 mod summary;
 
-pub use explain::{source_words, verdict_word};
+pub use explain::verdict_word;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_physics::measure::Level;
@@ -74,6 +74,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         .band(group, &promised, &mut cells, &mut rows, &mut kept);
         bands.push(BenchBand {
             band: group.band.clone(),
+            named: group.named,
             hz: group.hz,
             baselines,
             drift,
@@ -89,10 +90,11 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
         d.code.id != codes::IMPEDANCE_JUMP.id
     });
     out.append(&mut cable_notes);
+    let slipped = slips::slips(s, &kept, &cells, &bands, out);
+    slips::set_apart(&slipped, &mut cells, &mut bands);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
     summary::session(s, &g, &meters, out);
-    let slipped = slips::slips(s, &kept, &cells, &bands, out);
-    summary::verdicts(&pieces, &cells, &bands, &slipped, out);
+    summary::verdicts(&pieces, &cells, &bands, out);
     SessionResult {
         name: s.name.loc,
         loc: s.loc,

@@ -35,7 +35,8 @@ impl<'m> Bench<'m, '_> {
         if load.is_none() && source.is_none() {
             return None;
         }
-        let own = expected.map_or(0.0, |e| e.reflection);
+        // what the meters see is the piece with both its ends
+        let own = expected.map_or(0.0, |e| e.inserted);
         if own == 0.0 {
             self.assumed
                 .add(Assumed::PieceMatched, self.session.name.loc);

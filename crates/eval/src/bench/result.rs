@@ -82,6 +82,9 @@ pub struct Expected {
     /// Size of the piece's own reflection at each end: the one it states, else that of its impedance
     /// against 50 ohm and of its joins.
     pub reflection: f64,
+    /// Size of what the whole piece reflects in circuit: both its ends, added up by its length; the one
+    /// it states where it does.
+    pub inserted: f64,
 }
 
 impl Expected {
@@ -92,6 +95,7 @@ impl Expected {
             db: self.matched_db,
             u_db: self.u_matched_db,
             reflection: 0.0,
+            inserted: 0.0,
             ..self
         }
     }
@@ -131,8 +135,10 @@ pub struct BenchCell {
     pub budget: Box<[Term]>,
     /// Expected loss; none if the cable is not known.
     pub expected: Option<Expected>,
-    /// The two compared.
+    /// The two compared; none where a reading looks like a slip.
     pub comparison: Option<Comparison>,
+    /// Whether a reading it rests on looks like a slip: it takes no part in what is said of the piece.
+    pub slip: bool,
     /// How many times as long the piece must be to tell; none if it can or never could.
     pub length_factor: Option<f64>,
     /// Measured loss per length, joins taken off.
@@ -148,6 +154,8 @@ pub struct BenchCell {
 pub struct BenchBand {
     /// Name, or the frequency as written.
     pub band: Box<str>,
+    /// Whether it is the name of a band of the text.
+    pub named: bool,
     /// Hz.
     pub hz: f64,
     /// Baselines by time: W, min.

@@ -27,6 +27,11 @@ const GROSS_DB: f64 = 1.0;
 const GROSS_SHARE: f64 = 0.35;
 /// So many slips of a session are named at most; a session with more is none.
 const MOST: usize = 12;
+/// What a piece loses beside its sheet where too few other bands tell: ln, standard (our choice). With it
+/// only a lost decimal point can be told from a bad cable.
+const UNKNOWN: f64 = 0.25;
+/// A piece whose other band is off by more than this, ln, may be bad on all of them (our choice).
+const HEALTHY: f64 = 0.5;
 /// Up to so many bands the one that is judged is left out of what is known of the others.
 const FEW: usize = 12;
 
@@ -92,6 +97,7 @@ pub(super) fn slips(
                 band,
                 bands,
                 kept,
+                losses: &losses,
             };
             if let Some((slipped, d)) = told.explain(&e) {
                 best = Some((gain, slipped, d));
@@ -102,6 +108,28 @@ pub(super) fn slips(
         out.push(d);
     }
     found
+}
+
+/// Takes what rests on a slip out of the verdicts: the finding says what is wrong with the reading, and
+/// the piece is judged by its other bands.
+pub(super) fn set_apart(slipped: &[Slipped], cells: &mut [BenchCell], bands: &mut [BenchBand]) {
+    for c in cells.iter_mut() {
+        let mine = |f: &Slipped| f.0 == c.band && f.1.is_none_or(|p| p == c.piece);
+        if slipped.iter().any(mine) {
+            c.slip = true;
+            c.comparison = None;
+            c.per_length = None;
+            c.length_factor = None;
+        }
+    }
+    for b in bands {
+        b.ranking = b
+            .ranking
+            .iter()
+            .copied()
+            .filter(|r| !cells[r.0].slip)
+            .collect();
+    }
 }
 
 /// What transmitters of the other bands drift by, relative.
@@ -177,7 +205,7 @@ impl Losses {
         if c.method != Method::Substitution {
             return None;
         }
-        let (ratio, u_ln) = self.by_others(piece, at)?;
+        let (ratio, u_ln) = self.by_others(piece, at).unwrap_or((0.0, UNKNOWN));
         let matched = e.matched_db * libm::exp(ratio);
         let u_db = matched.max(e.matched_db)
             * libm::hypot(libm::hypot(u_ln, SHAPE), e.u_matched_db / e.matched_db);
@@ -187,6 +215,18 @@ impl Losses {
             ln_w: libm::log(k.watts) + per_db * (matched + e.mismatch_db()),
             u: libm::hypot(k.u, per_db * u_db),
         })
+    }
+
+    /// Whether too few other bands tell what a piece loses.
+    fn few(&self, piece: usize, cell: usize) -> bool {
+        self.by_others(piece, cell).is_none()
+    }
+
+    /// Whether another band says that a piece loses about what its sheet says.
+    fn healthy_elsewhere(&self, piece: usize, cell: usize) -> bool {
+        let others = self.of[piece].iter().filter(|x| x.2 != cell);
+        let mut off = others.map(|x| x.0.abs());
+        off.any(|o| o < HEALTHY)
     }
 
     /// Median of ln(measured/expected) over the other bands by weight, and its standard uncertainty,
@@ -238,9 +278,21 @@ struct Told<'t, 'g, 'm> {
     band: usize,
     bands: &'t [BenchBand],
     kept: &'t [Kept<'g, 'm>],
+    losses: &'t Losses,
 }
 
 impl Told<'_, '_, '_> {
+    /// Whether pieces of the band are compared with their sheets, because too few other bands tell.
+    fn by_sheets(&self) -> bool {
+        self.rows.iter().any(|(k, _)| {
+            let cell = k
+                .taken
+                .piece
+                .and_then(|p| Some((p, *self.losses.at.get(&(k.band, p))?)));
+            cell.is_some_and(|(p, c)| self.losses.few(p, c))
+        })
+    }
+
     fn explain(&self, e: &Explained) -> Option<(Slipped, Diagnostic)> {
         if e.candidates.iter().any(|c| c.0 == Odd::Drift) {
             // drift has its own finding
@@ -250,6 +302,8 @@ impl Told<'_, '_, '_> {
         let band = &*self.bands[self.band].band;
         let (index, mut d, slipped) = match best {
             Odd::Drift => return None,
+            // a cable that is not as its sheet says looks like a jump
+            Odd::Jump(..) if self.by_sheets() => return None,
             Odd::Jump(n, by) => {
                 let (after, before) = (self.rows.get(n)?.0, self.rows.get(n - 1)?.0);
                 let percent = 100.0 * (libm::exp(by) - 1.0);
@@ -314,6 +368,16 @@ impl Told<'_, '_, '_> {
         let off_db = downlead_quantity::to_db(fits / k.watts);
         let band = &*self.bands[self.band].band;
         let baseline = k.taken.kind == ReadingKind::Baseline;
+        if self.by_sheets() {
+            let cell = k
+                .taken
+                .piece
+                .and_then(|p| Some((p, *self.losses.at.get(&(k.band, p))?)));
+            let healthy = cell.is_none_or(|(p, c)| self.losses.healthy_elsewhere(p, c));
+            if !healthy || !matches!(written, Some((Slip::Point, _))) {
+                return None;
+            }
+        }
         let loss_db = 10.0 * (self.rows[i].1.ln_w - libm::log(k.watts)) / core::f64::consts::LN_10;
         if !baseline && off_db.abs() < GROSS_DB.max(GROSS_SHARE * loss_db) {
             return None;

@@ -14,7 +14,6 @@ use downlead_station::session::{LengthBy, Piece, ReadingKind, Session};
 use super::gather::Gathered;
 use super::meters::Meters;
 use super::result::{BenchBand, BenchCell, BenchPiece, Method};
-use super::slips::Slipped;
 
 /// A measured loss below this share of the expected one, by more than the uncertainty, is rather a
 /// wrong length or type than a good cable (common practice).
@@ -48,7 +47,7 @@ fn piece(
     out: &mut Vec<Diagnostic>,
 ) -> BenchPiece {
     let mine: Vec<usize> = (0..cells.len())
-        .filter(|c| cells[*c].piece == index)
+        .filter(|c| cells[*c].piece == index && !cells[*c].slip)
         .collect();
     let metres = p.metres();
     let line = p.line();
@@ -394,23 +393,15 @@ pub(super) fn verdicts(
     pieces: &[BenchPiece],
     cells: &[BenchCell],
     bands: &[BenchBand],
-    slipped: &[Slipped],
     out: &mut Vec<Diagnostic>,
 ) {
     let family = Family::of(pieces, cells);
-    // a slip has its own finding, and says nothing of the cable
-    let slip = |c: &BenchCell| {
-        slipped
-            .iter()
-            .any(|(band, piece)| *band == c.band && piece.is_none_or(|p| p == c.piece))
-    };
     for (i, p) in pieces.iter().enumerate() {
         let mine: Vec<&BenchCell> = cells.iter().filter(|c| c.piece == i).collect();
         let of = |v: Verdict| -> Vec<&BenchCell> {
             mine.iter()
                 .copied()
                 .filter(|c| c.comparison.as_ref().is_some_and(|x| x.verdict == v))
-                .filter(|c| !slip(c))
                 .collect()
         };
         differs(p, &of(Verdict::Differs), bands, &family, out);

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::swr_from_gamma;
 use downlead_quantity::number;
 use downlead_station::Env;
-use downlead_station::model::{Instrument, Mode, Part, PartData, PartKind, Transmitter};
+use downlead_station::model::{Instrument, Mode, Part, Transmitter};
 
 use super::Run;
 use super::stretch::Stretch;
@@ -47,13 +47,11 @@ pub(super) fn feed<'m>(
 ) -> Option<Feed<'m>> {
     let Stop::Part { part, loc, .. } = stops
         .iter()
-        .find(|s| matches!(s, Stop::Part { part, .. } if part.kind == PartKind::Transmitter))?
+        .find(|s| matches!(s, Stop::Part { part, .. } if part.kind.sends()))?
     else {
         return None;
     };
-    let PartData::Transmitter(t) = &part.data else {
-        return None;
-    };
+    let t = part.data.transmitter()?;
     let chosen = pick_by(&t.power, |p| &p.0, point, env).map(|p| p.figure.loc);
     let Some((figure, kind)) = t.power.iter().find(|p| Some(p.0.loc) == chosen) else {
         out.push(

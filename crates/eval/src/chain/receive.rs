@@ -82,13 +82,10 @@ impl<'m> Run<'m, '_> {
         };
         let total = -e.output(Quantity::Delivered).map_or(f64::NAN, |o| o.mean);
         let receiver = match &s.end {
-            Ending::Receiver(p, loc) => match &p.data {
-                PartData::Receiver(r) => Some((*p, &**r, *loc)),
-                _ => None,
-            },
+            Ending::Receiver(p, loc) => p.data.receiver().map(|r| (*p, r, *loc)),
             _ => None,
         };
-        let needed = receiver.and_then(|(_, r, _)| r.sensitivity);
+        let needed = receiver.and_then(|(_, r, _)| r.sensitivity());
         let silent = self.without_noise(s, receiver.map(|r| r.1));
         let own = receiver
             .and_then(|(_, r, _)| r.noise_figure)
@@ -213,7 +210,7 @@ impl<'m> Run<'m, '_> {
         let Some(e) = s.elements.iter().find(silent) else {
             return false;
         };
-        if receiver.is_some_and(|r| r.noise_figure.is_some() || r.sensitivity.is_some()) {
+        if receiver.is_some_and(|r| r.noise_figure.is_some() || r.sensitivity().is_some()) {
             let mut d = Diagnostic::new(
                 &codes::MISSING_VALUE,
                 e.who,

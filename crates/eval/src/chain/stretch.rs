@@ -85,7 +85,7 @@ pub(super) fn stretch<'m>(
                 }
                 open = !connector;
                 match part.kind {
-                    PartKind::Transmitter => {}
+                    _ if part.kind.sends() && cx.direction == Direction::Transmit => {}
                     PartKind::Antenna | PartKind::Load
                         if cx.direction == Direction::Transmit || part.kind == PartKind::Load =>
                     {
@@ -108,7 +108,7 @@ pub(super) fn stretch<'m>(
                         }
                     }
                     PartKind::Antenna => {}
-                    PartKind::Receiver => s.end = Ending::Receiver(part, loc),
+                    _ if part.kind.hears() => s.end = Ending::Receiver(part, loc),
                     _ => {
                         b.backwards = port.is_none() && against(cx, part);
                         b.reversed = false;

@@ -108,7 +108,7 @@ pub(super) fn old_cables(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
         dates.extend(p.meta.since.as_deref());
         dates.extend(p.meta.date.as_deref());
         dates.extend(read_losses(p, env).filter_map(|m| m.date.as_deref()));
-        if let PartData::Transmitter(t) = &p.data {
+        if let Some(t) = p.data.transmitter() {
             dates.extend(t.power.iter().filter_map(|(f, _)| f.meta.date.as_deref()));
         }
     }
@@ -145,8 +145,8 @@ fn finding(p: &Part, since: &str, read: Option<&str>, today: &str, years: i32) -
         None => (p.loc, p.kind.word()),
     };
     let read = match read {
-        Some(d) => format!("power was last read behind it on {d}"),
-        None => "no power was read behind it".to_owned(),
+        Some(d) => format!("power was last read after it on {d}"),
+        None => "no power was read after it".to_owned(),
     };
     Diagnostic::new(
         &codes::OLD_CABLE,
@@ -156,7 +156,7 @@ fn finding(p: &Part, since: &str, read: Option<&str>, today: &str, years: i32) -
         ),
     )
     .at("a new cable's loss")
-    .help("Published loss holds for new cable. Read the power behind it, `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`, and state what it has `added`.")
+    .help("Published loss holds for new cable. Read the power after it, `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`, and state what it has `added`.")
 }
 
 #[cfg(test)]

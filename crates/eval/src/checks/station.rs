@@ -218,7 +218,7 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
         let (Some(tx), Some(ant)) = (tags.first(), tags.last()) else {
             continue;
         };
-        if tx.kind != PartKind::Transmitter || ant.kind != PartKind::Antenna {
+        if !tx.kind.sends() || ant.kind != PartKind::Antenna {
             continue;
         }
         let (Some(t), Some(a)) = (&tx.tag, &ant.tag) else {
@@ -241,7 +241,7 @@ fn two_paths(st: &Station, out: &mut Vec<Diagnostic>) {
                 )
                 .at("a second path")
                 .also(o.2.name.loc, "the first path")
-                .help("Say which is in use; a spare path belongs into another file or behind a `switch`."),
+                .help("Say which is in use; a spare path belongs into another file or after a `switch`."),
             );
         }
         seen.push((&t.text, &a.text, c));

@@ -67,46 +67,13 @@ impl<'m> Build<'m, '_> {
             .filter(|s| s.value.value != 1.0 || s.value.u != 0.0)
             .map(|s| self.wiring.swr(&s.value, Cause::Reflection(s.figure.loc)));
         if network::amplifies(part.kind) {
-            e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
-            self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
-            match pick(&d.gain, self.point, self.env)
-                .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)))
-            {
-                Some(p) => {
-                    self.picked(e, &p);
-                    let gain = Measure {
-                        value: -p.value.value,
-                        ..p.value
-                    };
-                    let forward = self.wiring.figure(
-                        "loss forward, dB",
-                        &gain,
-                        Cause::Amplification(p.figure.loc),
-                    );
-                    self.one_way(e, forward, None, swr);
-                }
-                None => self.no_figure(e, "gain"),
-            }
-            return;
+            return self.amplifier(e, d, base, swr);
         }
-        let chosen = match port {
-            Some(n) => ports.iter().find(|p| p.name.text == n.text),
-            None => ports
-                .iter()
-                .find(|p| p.name.text.is_empty())
-                .or(if ports.len() == 1 {
-                    ports.first()
-                } else {
-                    None
-                }),
-        };
-        if port.is_some() && chosen.is_none()
-            || port.is_none() && chosen.is_none() && !ports.is_empty()
-        {
+        let Ok(chosen) = chosen(ports, named) else {
             // reported once for the chain, see `checks`
             e.complete = false;
             return;
-        }
+        };
         let figures: &'m [Figure] = chosen.map_or(&[], |p| &p.loss);
         let stated = pick(figures, self.point, self.env).map(|p| {
             self.picked(e, &p);
@@ -127,29 +94,25 @@ impl<'m> Build<'m, '_> {
             }
             return;
         }
-        let coupling = d.coupling.or(base.and_then(|b| b.coupling));
-        let loss = match (stated, coupling) {
-            (Some(l), _) => Loss::Stated(l),
-            (None, Some(c)) => {
-                e.basis = Basis::Computed;
-                Loss::Coupling(
-                    self.wiring
-                        .positive("coupling, dB", &c, Cause::Coupling(e.who)),
-                )
+        let loss = if let Some(l) = stated {
+            Loss::Stated(l)
+        } else if let Some(c) = d.coupling.or(base.and_then(|b| b.coupling)) {
+            e.basis = Basis::Computed;
+            Loss::Coupling(
+                self.wiring
+                    .positive("coupling, dB", &c, Cause::Coupling(e.who)),
+            )
+        } else if figures.is_empty() && ports.is_empty() {
+            self.lossless(e, part);
+            if part.kind == PartKind::Tuner {
+                e.net = Net::Tuner {
+                    loss: Input::exact("loss, dB", 0.0),
+                };
             }
-            (None, None) if figures.is_empty() && ports.is_empty() => {
-                self.lossless(e, part);
-                if part.kind == PartKind::Tuner {
-                    e.net = Net::Tuner {
-                        loss: Input::exact("loss, dB", 0.0),
-                    };
-                }
-                return;
-            }
-            (None, None) => {
-                self.no_figure(e, "loss");
-                return;
-            }
+            return;
+        } else {
+            self.no_figure(e, "loss");
+            return;
         };
         self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
         self.passive(e, part.kind, d, base, (loss, swr));
@@ -157,6 +120,34 @@ impl<'m> Build<'m, '_> {
         if !stated_swr && e.loss_db > 0.0 && part.kind != PartKind::Tuner {
             self.assumed.add(Assumed::DeviceMatched, e.who);
         }
+    }
+
+    /// A device with a gain.
+    fn amplifier(
+        &mut self,
+        e: &mut Element<'m>,
+        d: &'m Device,
+        base: Option<&'m Device>,
+        swr: Option<Input>,
+    ) {
+        e.noise_figure = d.noise_figure.or(base.and_then(|b| b.noise_figure));
+        self.reversed = d.reversed || base.is_some_and(|b| b.reversed);
+        let gain = pick(&d.gain, self.point, self.env)
+            .or_else(|| base.and_then(|b| pick(&b.gain, self.point, self.env)));
+        let Some(p) = gain else {
+            return self.no_figure(e, "gain");
+        };
+        self.picked(e, &p);
+        let gain = Measure {
+            value: -p.value.value,
+            ..p.value
+        };
+        let forward = self.wiring.figure(
+            "loss forward, dB",
+            &gain,
+            Cause::Amplification(p.figure.loc),
+        );
+        self.one_way(e, forward, None, swr);
     }
 
     /// A device of which nothing is stated. A device class of the same name as its tag was meant
@@ -399,4 +390,23 @@ impl<'m> Build<'m, '_> {
             None => None,
         }
     }
+}
+
+/// The port a chain passes: the named one, else the one without a name or the only one. None of a
+/// device without ports; an error where none of its ports is meant.
+fn chosen<'m>(ports: &'m [Port], named: Option<&str>) -> Result<Option<&'m Port>, ()> {
+    let found = match named {
+        Some(n) => ports.iter().find(|p| &*p.name.text == n),
+        None => ports
+            .iter()
+            .find(|p| p.name.text.is_empty())
+            .or(match ports {
+                [only] => Some(only),
+                _ => None,
+            }),
+    };
+    if found.is_none() && (named.is_some() || !ports.is_empty()) {
+        return Err(());
+    }
+    Ok(found)
 }

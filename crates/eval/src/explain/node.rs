@@ -29,7 +29,7 @@ impl Cx<'_> {
     pub(super) fn node(&self, i: usize) -> Derivation {
         let n = &self.band.nodes[i];
         let name = self.name(n);
-        if n.kind.is(PartKind::Transmitter) && !self.receives() {
+        if n.kind.sends() && !self.receives() {
             return self.transmitter(i);
         }
         if n.kind.is(PartKind::Antenna) && !self.receives() {

@@ -305,6 +305,7 @@ fn figure_in(p: &Part, loc: Loc) -> Option<&Meta> {
     let here = |f: &&Figure| f.loc == loc;
     match &p.data {
         PartData::Transmitter(t) => t.power.iter().map(|p| &p.0).find(here),
+        PartData::Transceiver(both) => both.0.power.iter().map(|p| &p.0).find(here),
         PartData::Line(l) => l
             .loss
             .iter()

@@ -4,7 +4,7 @@ use downlead_physics::net::input::Stated;
 use downlead_physics::net::noise::ZERO_C_K;
 use downlead_physics::noise::T0_K;
 use downlead_quantity::{to_db, w_to_dbm};
-use downlead_station::model::{PartData, Receiver};
+use downlead_station::model::Receiver;
 
 use super::Derivation;
 use super::cx::Cx;
@@ -62,10 +62,7 @@ impl Cx<'_> {
         let Ending::Receiver(p, _) = &self.kept().c.stretch.end else {
             return None;
         };
-        match &p.data {
-            PartData::Receiver(r) => Some(r),
-            _ => None,
-        }
+        p.data.receiver()
     }
 
     /// The sensitivity at the antenna: what the receiver needs, and what the chain adds to it.
@@ -78,11 +75,11 @@ impl Cx<'_> {
         let Some(r) = self.receiver() else {
             return Vec::new();
         };
-        let Some(needed) = r.sensitivity else {
+        let Some(needed) = r.sensitivity() else {
             return noise.into_iter().collect();
         };
         let own = Derivation::of("level that the receiver needs", value(needed.value, "dBm"));
-        let own = match &r.criterion {
+        let own = match r.criterion() {
             Some(c) => own.from(c.to_string()),
             None => own,
         };

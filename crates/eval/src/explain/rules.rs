@@ -1,6 +1,7 @@
 //! The verdict of a clause, step by step.
 
 use downlead_quantity::power;
+use downlead_station::model::Confidence;
 
 use super::Derivation;
 use super::cx::Cx;
@@ -22,7 +23,7 @@ impl Cx<'_> {
                     j.quantity.word(),
                     power(j.value_w),
                     power(j.limit_w),
-                    r.confidence.word()
+                    r.confidence.map_or("high", Confidence::word)
                 ))
                 .with(self.limit(j)),
             None if r.verdict == RuleVerdict::NoRule => d.from(format!(

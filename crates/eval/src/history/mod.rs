@@ -242,7 +242,7 @@ fn in_text((now, slot): &(Evidence, &Slot)) -> Option<Diagnostic> {
     )
     .at("changed afterwards")
     .help(format!(
-        "A reading stays as it was read. Write it as it was recorded, or say behind it why it is another now: `{CORRECTED} \"…\"`."
+        "A reading stays as it was read. Write it as it was recorded, or say after it why it differs now: `{CORRECTED} \"…\"`."
     ));
     if places.len() == slot.first.figures.len() {
         let edits = changed

@@ -3,8 +3,8 @@
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{db, power};
 use downlead_station::model::{
-    Amount, Clause, Confidence, Counted, LimitQuantity, Name, Part, PartKind, RuleSet, Station,
-    Step, Under,
+    Amount, Clause, Confidence, Counted, Frequencies, LimitQuantity, Name, Part, PowerKind,
+    RuleSet, Station, Step, Under,
 };
 
 use super::matching::{self, Bears, Facts, bears, now, place, replaced};
@@ -39,6 +39,10 @@ pub(crate) fn judge<'m>(
         let Some(set) = env.rule_set(&under.name.text) else {
             continue;
         };
+        // rules of exposure alone say nothing of powers
+        if set.clauses.is_empty() && !set.exposure.is_empty() {
+            continue;
+        }
         let facts = Facts {
             hz: run.point.hz,
             haat,
@@ -50,6 +54,7 @@ pub(crate) fn judge<'m>(
             set,
             under,
             facts,
+            allocated: false,
         };
         out.extend(one.judge(run, result, feed));
     }
@@ -69,6 +74,8 @@ struct Set<'m> {
     set: &'m RuleSet,
     under: &'m Under,
     facts: Facts<'m>,
+    /// Whether the service is known to be allocated at the frequency.
+    allocated: bool,
 }
 
 impl<'m> Set<'m> {
@@ -93,6 +100,7 @@ impl<'m> Set<'m> {
             .filter(|(_, b)| *b == Bears::Yes)
             .map(|(c, _)| *c)
             .collect();
+        self.allocated = self.is_allocated(run, &bearing);
         let expired = self.set.until.as_deref().filter(|u| matching::past(now, u));
         let mut out = Vec::new();
         let mut classless = false;
@@ -118,7 +126,11 @@ impl<'m> Set<'m> {
                     let found = self.clause(run, result, feed, c);
                     run.diags.truncate(quiet);
                     // answered either way it changes nothing
-                    let changes = !c.instead.is_empty() || found.verdict != RuleVerdict::Met;
+                    let kept = matches!(
+                        found.verdict,
+                        RuleVerdict::Met | RuleVerdict::MetIfAllocated
+                    );
+                    let changes = !c.instead.is_empty() || !kept;
                     if changes {
                         out.push(self.cannot(run, c, Missing::Question(q)));
                     }
@@ -167,7 +179,7 @@ impl<'m> Set<'m> {
             cite: c.citation().into(),
             counted: Some(c.counted),
             kind: c.kind,
-            confidence: self.confidence(c),
+            confidence: Some(self.confidence(c)),
             judged: None,
             verdict,
             why: Box::default(),
@@ -195,7 +207,7 @@ impl<'m> Set<'m> {
             format!(
                 "Nothing can be judged by {} on {}: {why}.",
                 self.named(c),
-                run.point.band
+                run.point.words()
             ),
         )
         .at("not judged");
@@ -254,7 +266,7 @@ impl<'m> Set<'m> {
             cite: Box::default(),
             counted: None,
             kind: None,
-            confidence: Confidence::High,
+            confidence: None,
             judged: None,
             verdict: RuleVerdict::NoRule,
             why: Box::default(),
@@ -288,7 +300,7 @@ impl<'m> Set<'m> {
                         x.quantity.word(),
                         b.cite,
                         power(y),
-                        run.point.band,
+                        run.point.words(),
                         tighter.cite
                     ),
                 )
@@ -316,7 +328,14 @@ impl<'m> Set<'m> {
             Err(v) => return self.cannot(run, c, Missing::Variable(v)),
         };
         let had = run.diags.len();
-        let Some(factor) = kind_factor(run, feed, c.kind, place(self.under)) else {
+        // a clause that says no kind counts what licences usually do, and is as strict as one that
+        // says it: a paper's "met" rests on no kind that the transmitter does not state
+        let want = c.kind.unwrap_or(PowerKind::Pep);
+        let factor = kind_factor(run, feed, Some(want), place(self.under));
+        if c.kind.is_none() && factor != Some(1.0) {
+            run.assumed.add(Assumed::LimitPep, place(self.under));
+        }
+        let Some(factor) = factor else {
             let why = match run.diags.len() > had {
                 true => "the kind of the transmitter's power is not stated",
                 false => "the transmitter's mode could not be read",
@@ -357,6 +376,16 @@ impl<'m> Set<'m> {
         if found.aside.is_some() {
             why.push("met in one direction only".into());
         }
+        if verdict == RuleVerdict::Met && c.allocated && !self.allocated {
+            verdict = RuleVerdict::MetIfAllocated;
+            why.push(
+                format!(
+                    "`{}` does not list where the service is allocated, and the station does not say it",
+                    self.set.name.text
+                )
+                .into(),
+            );
+        }
         let judged = LimitResult {
             loc: place(self.under),
             quantity,
@@ -367,7 +396,7 @@ impl<'m> Set<'m> {
             exceeded: found.exceeded,
             verdict: match verdict {
                 RuleVerdict::NotMet => Verdict::No,
-                RuleVerdict::Met => Verdict::Yes,
+                RuleVerdict::Met | RuleVerdict::MetIfAllocated => Verdict::Yes,
                 _ => Verdict::CannotTell,
             },
             safe_w: found.safe.is_finite().then_some(found.safe),
@@ -384,6 +413,14 @@ impl<'m> Set<'m> {
         }
     }
 
+    /// Whether the service is known to be allocated at the frequency: the station says so, or a clause
+    /// that bears on it is of a segment there.
+    fn is_allocated(&self, run: &Run<'m, '_>, bearing: &[&Clause]) -> bool {
+        let here = |on: &Frequencies| matching::covers(on, run.point, run.cx.env);
+        let segment = |c: &&Clause| !c.allocated && c.on != Frequencies::All;
+        self.under.allocated.iter().any(here) || bearing.iter().any(segment)
+    }
+
     /// The finding of a verdict that is not "met".
     fn report(
         &self,
@@ -398,7 +435,7 @@ impl<'m> Set<'m> {
             LimitQuantity::Output => "The output".to_owned(),
             q => q.word().to_uppercase(),
         };
-        let band = &run.point.band;
+        let band = run.point.words();
         let by = self.named(c);
         let because = match why {
             [] => String::new(),
@@ -434,9 +471,14 @@ impl<'m> Set<'m> {
                 &codes::LIMIT_CANNOT_TELL,
                 place(self.under),
                 format!(
-                    "{what} on {band} is {}, at the {} of {by}: laws round the gain of a dipole by 0.02 dB, so nothing closer can be said.",
+                    "{what} on {band} is {}, at the {} of {by}: {}, so nothing closer can be said.",
                     power(j.value_w),
-                    power(j.limit_w)
+                    power(j.limit_w),
+                    match j.quantity {
+                        // no antenna takes part
+                        LimitQuantity::Output => "margin and uncertainty are below 0.02 dB",
+                        _ => "laws round the gain of a dipole by 0.02 dB",
+                    }
                 ),
             )
             .at("at the limit"),
@@ -479,7 +521,7 @@ pub(super) fn plain(c: &Clause) -> Option<f64> {
 
 /// Chains of a station that begin at a transmitter.
 fn senders(station: &Station) -> usize {
-    let sends = |part: &Part| part.kind == PartKind::Transmitter;
+    let sends = |part: &Part| part.kind.sends();
     let of_step = |s: &Step| match s {
         Step::Part { part, .. } => sends(part),
         Step::Use { tag, .. } => {

@@ -34,7 +34,7 @@ impl Facts<'_> {
 }
 
 /// Lower and upper end of a figure with its uncertainty: its whole spread, or k = 2.
-pub(super) fn ends(m: &Measure) -> (f64, f64) {
+pub(crate) fn ends(m: &Measure) -> (f64, f64) {
     let half = if m.normal { 2.0 } else { libm::sqrt(3.0) } * m.u;
     (m.value - half, m.value + half)
 }
@@ -44,18 +44,29 @@ pub(super) fn antennas<'m>(
     stops: &[Stop<'m>],
     st: &'m Station,
 ) -> Vec<(Option<&'m Name>, &'m Antenna)> {
+    antennas_at(stops, st)
+        .into_iter()
+        .map(|(_, tag, a)| (tag, a))
+        .collect()
+}
+
+/// The same with where they are defined.
+pub(crate) fn antennas_at<'m>(
+    stops: &[Stop<'m>],
+    st: &'m Station,
+) -> Vec<(Loc, Option<&'m Name>, &'m Antenna)> {
     fn of_part<'m>(
         p: &'m downlead_station::model::Part,
-        out: &mut Vec<(Option<&'m Name>, &'m Antenna)>,
+        out: &mut Vec<(Loc, Option<&'m Name>, &'m Antenna)>,
     ) {
         if let (PartKind::Antenna, PartData::Antenna(a)) = (p.kind, &p.data) {
-            out.push((p.tag.as_ref(), a));
+            out.push((p.loc, p.tag.as_ref(), a));
         }
     }
     fn of_steps<'m>(
         steps: &'m [Step],
         st: &'m Station,
-        out: &mut Vec<(Option<&'m Name>, &'m Antenna)>,
+        out: &mut Vec<(Loc, Option<&'m Name>, &'m Antenna)>,
     ) {
         of_stops(
             &crate::walk::walk(steps, Some(st), &mut Vec::new()),
@@ -66,7 +77,7 @@ pub(super) fn antennas<'m>(
     fn of_stops<'m>(
         stops: &[Stop<'m>],
         st: &'m Station,
-        out: &mut Vec<(Option<&'m Name>, &'m Antenna)>,
+        out: &mut Vec<(Loc, Option<&'m Name>, &'m Antenna)>,
     ) {
         for s in stops {
             if let Stop::Part { part, branches, .. } = s {
@@ -118,6 +129,17 @@ pub(super) fn past(now: &str, until: &str) -> bool {
     now.get(..n) > until.get(..n)
 }
 
+/// Whether a clause of these dates holds by the newest date that is known.
+pub(crate) fn holds_on(
+    newest: Option<&str>,
+    set: &RuleSet,
+    since: Option<&str>,
+    until: Option<&str>,
+) -> bool {
+    let now = now(newest, set);
+    !until.is_some_and(|u| past(now, u)) && !since.is_some_and(|s| !now.is_empty() && s > now)
+}
+
 /// The newest date that is known: of the station's text and of the set.
 pub(super) fn now<'m>(newest: Option<&'m str>, set: &'m RuleSet) -> &'m str {
     newest.unwrap_or("").max(set.dated.as_deref().unwrap_or(""))
@@ -125,7 +147,12 @@ pub(super) fn now<'m>(newest: Option<&'m str>, set: &'m RuleSet) -> &'m str {
 
 /// Whether a clause holds at a frequency by its range and the station's classes.
 pub(super) fn in_range(c: &Clause, point: &Point, env: &Env) -> bool {
-    match &c.on {
+    covers(&c.on, point, env)
+}
+
+/// Whether a frequency lies in what is said of frequencies.
+pub(crate) fn covers(on: &Frequencies, point: &Point, env: &Env) -> bool {
+    match on {
         Frequencies::All => true,
         // a carrier at the edge of a range is in it
         Frequencies::Range(low, high) => {

@@ -4,6 +4,7 @@
 //! A verdict comes from the same comparison as that of a `limit` in a chain. No clause is never "met".
 
 mod band;
+mod edges;
 mod examples;
 mod matching;
 mod missing;
@@ -15,7 +16,9 @@ use downlead_station::model::{Confidence, Counted, PowerKind};
 use crate::result::LimitResult;
 
 pub(crate) use band::judge;
+pub(crate) use edges::with_edges;
 pub(crate) use examples::examples;
+pub(crate) use matching::{antennas_at, covers, ends, holds_on};
 pub(crate) use site::station;
 
 /// What a clause says of a transmitter, the worst first.
@@ -31,6 +34,8 @@ pub enum RuleVerdict {
     AtLimit,
     /// No clause of the set bears on it.
     NoRule,
+    /// Kept beyond the uncertainty, where the service is allocated; nothing says that it is here.
+    MetIfAllocated,
     /// Kept beyond the uncertainty.
     Met,
 }
@@ -45,6 +50,7 @@ impl RuleVerdict {
             RuleVerdict::CannotTell => "cannot-tell",
             RuleVerdict::AtLimit => "at-the-limit",
             RuleVerdict::NoRule => "no-rule",
+            RuleVerdict::MetIfAllocated => "met-if-allocated",
             RuleVerdict::Met => "met",
         }
     }
@@ -52,7 +58,10 @@ impl RuleVerdict {
     /// In words.
     #[must_use]
     pub fn words(self) -> String {
-        self.word().replace('-', " ")
+        match self {
+            RuleVerdict::MetIfAllocated => "met, if allocated".to_owned(),
+            v => v.word().replace('-', " "),
+        }
     }
 }
 
@@ -71,8 +80,8 @@ pub struct RuleResult {
     pub counted: Option<Counted>,
     /// Which kind of it.
     pub kind: Option<PowerKind>,
-    /// How sure its text is; a licence counts as high.
-    pub confidence: Confidence,
+    /// How sure its text is; a licence counts as high. None where there is no clause.
+    pub confidence: Option<Confidence>,
     /// The numbers; none where it cannot be judged. The place is that of the line `under`.
     pub judged: Option<LimitResult>,
     /// What it says.

@@ -89,6 +89,7 @@ impl Snapshot {
                     Meaning::Station(s) => Some(&s.name),
                     Meaning::Chain(c) => Some(&c.name),
                     Meaning::Session(s) => Some(&s.name),
+                    Meaning::Variant(v) => Some(&v.name),
                     _ => None,
                 };
                 if let Some(n) = name

@@ -27,12 +27,22 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             // clauses name bands
             names.extend(env.used_by_rules(text).iter().map(|(k, n)| (*k, &**n)));
         }
+        if m.kind == NameKind::Station {
+            // what a neighbour radiates rests on its cables and devices
+            names.extend(env.used_by_station(text).iter().map(|(k, n)| (*k, &**n)));
+        }
         if whole && !env.defines(m.kind, text) {
             let name = Name {
                 text: text.into(),
                 loc: m.loc,
             };
             r.diagnostics.extend(unknown(m.kind, &name, env));
+        }
+    }
+    if let Meaning::Variant(v) = &low.meaning {
+        names.insert((NameKind::Station, &v.of.text));
+        if let Some((base, used)) = env.base(&v.of.text) {
+            names.extend(used.names.iter().map(|m| (m.kind, base.slice(m.loc.span))));
         }
     }
     let mut list: Vec<_> = names

@@ -20,17 +20,10 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     let mut r = ItemResult::default();
     match &low.meaning {
         Meaning::Station(st) => {
-            let mut rows = MOST_ROWS;
-            for c in &st.chains {
-                r.chains.push(chain_of(
-                    Some(st),
-                    c,
-                    env,
-                    (stage, &mut rows),
-                    &mut r.diagnostics,
-                ));
-            }
+            r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
+            r.exposure = crate::exposure::station(st, &r.chains, env, stage, &mut r.diagnostics)
+                .map(Box::new);
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);
             checks::logs(Some(st), &st.chains, env, &mut r.diagnostics);
@@ -66,6 +59,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
                 &mut r.diagnostics,
             );
         }
+        Meaning::Variant(v) => crate::variant::check(item, v, env, &mut r.diagnostics),
         Meaning::Cable(c) => {
             checks::cable(c, &mut r.diagnostics);
             checks::replaced(
@@ -103,6 +97,20 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
     r.chains.shrink_to_fit();
     r.depends.shrink_to_fit();
     r
+}
+
+/// The chains of a station, in the order of its text.
+pub(crate) fn chains_of(
+    st: &Station,
+    env: &Env,
+    stage: Stage,
+    out: &mut Vec<Diagnostic>,
+) -> Vec<ChainResult> {
+    let mut rows = MOST_ROWS;
+    st.chains
+        .iter()
+        .map(|c| chain_of(Some(st), c, env, (stage, &mut rows), out))
+        .collect()
 }
 
 /// Parts at frequencies that are computed for one station or chain at most: each takes room and time,
@@ -144,7 +152,8 @@ fn chain_of(
         direction,
         stage,
     };
-    let mut points = points(c, direction, env, out);
+    let points = points(c, direction, env, out);
+    let mut points = crate::licence::with_edges(points, station, direction, env);
     let asked = points.len() * stops.len();
     match rows.checked_sub(asked) {
         Some(left) => *rows = left,

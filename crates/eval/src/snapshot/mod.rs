@@ -13,7 +13,9 @@ mod near_file;
 mod outside;
 mod parallel;
 mod recorded;
+mod variant;
 
+pub(crate) use item::chains_of;
 use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, Span};
@@ -23,6 +25,7 @@ use rustc_hash::FxHashMap;
 
 use crate::result::ItemResult;
 use recorded::Evidences;
+pub use variant::Tried;
 
 /// A file of the set.
 pub struct FileEntry {

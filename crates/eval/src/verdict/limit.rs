@@ -42,73 +42,11 @@ pub(super) fn limit<'m>(
         }
         return None;
     };
-    let Compared {
-        value,
-        margin,
-        u,
-        exceeded,
-        verdict,
-        aside,
-        safe,
-    } = found;
-    let what = quantity.word().to_uppercase();
-    let what = if quantity == LimitQuantity::Output {
-        "The power here".to_owned()
-    } else {
-        what
+    let what = match quantity {
+        LimitQuantity::Output => "The power here".to_owned(),
+        _ => quantity.word().to_uppercase(),
     };
-    let band = &run.point.band;
-    match verdict {
-        Verdict::Yes => {}
-        Verdict::No => run.diags.push(
-            Diagnostic::new(
-                &codes::LIMIT_NOT_MET,
-                loc,
-                format!(
-                    "{what} on {band} is {}, {} over the limit of {}; the uncertainty is {}.",
-                    power(value),
-                    db(-margin),
-                    power(limit_w),
-                    db(u)
-                ),
-            )
-            .at("exceeded, beyond the uncertainty")
-            .also(feed.loc, format!("{} here", power(feed.watts)))
-            .help(format!("At {} the limit is met with its uncertainty allowed for; at {} it is just reached.", power(safe), power(feed.watts * from_db(margin)))),
-        ),
-        Verdict::CannotTell if aside.is_some() => run.diags.push(
-            Diagnostic::new(
-                &codes::LIMIT_CANNOT_TELL,
-                loc,
-                format!(
-                    "{what} on {band} is {} where the fields of the branches add by the lengths of their feeds, under the limit of {}; in another direction up to {} is radiated: cannot tell.",
-                    power(value),
-                    power(limit_w),
-                    power(aside.unwrap_or(value))
-                ),
-            )
-            .at("met in one direction only")
-            .help("Write `branches in phase` or `branches apart` in the chain, whichever the array is built for."),
-        ),
-        Verdict::CannotTell => run.diags.push(
-            Diagnostic::new(
-                &codes::LIMIT_CANNOT_TELL,
-                loc,
-                format!(
-                    "{what} on {band} is {}, {} {} the limit of {}, but the uncertainty is {}: cannot tell.",
-                    power(value),
-                    db(margin.abs()),
-                    if margin >= 0.0 { "under" } else { "over" },
-                    power(limit_w),
-                    db(u)
-                ),
-            )
-            .at("nearer than the uncertainty")
-            .also(feed.loc, format!("{} here", power(feed.watts)))
-            .help(largest(&reached.budget))
-            .help(format!("At {} it would be met with its uncertainty allowed for.", power(safe))),
-        ),
-    }
+    judged_words(run, feed, reached, loc, &what, limit_w, &found);
     if feed.figure.meta.basis == Basis::Displayed {
         run.diags.push(
             Diagnostic::new(
@@ -120,16 +58,117 @@ pub(super) fn limit<'m>(
             .also(loc, "the limit"),
         );
     }
-    converted(run, feed, reached, quantity, want, factor, value, loc);
+    converted(run, feed, reached, quantity, want, factor, found.value, loc);
     if quantity != LimitQuantity::Output {
-        low_edge(run, result, &what, value, margin, verdict, loc);
+        low_edge(
+            run,
+            result,
+            &what,
+            found.value,
+            found.margin,
+            found.verdict,
+            loc,
+        );
     }
-    // behind the point of an output limit nothing matters to it
-    let until = if quantity == LimitQuantity::Output {
-        state.nodes
-    } else {
-        usize::MAX
+    // what follows the point of an output limit does not matter to it
+    let until = match quantity {
+        LimitQuantity::Output => state.nodes,
+        _ => usize::MAX,
     };
+    guessed(run, result, until, loc);
+    let judged = LimitResult {
+        loc,
+        quantity,
+        limit_w,
+        value_w: found.value,
+        margin_db: found.margin,
+        uncertainty_db: found.u,
+        exceeded: found.exceeded,
+        verdict: found.verdict,
+        safe_w: found.safe.is_finite().then_some(found.safe),
+    };
+    if quantity != LimitQuantity::Output {
+        cold(run, reached, &judged, &what);
+    }
+    Some(judged)
+}
+
+/// The finding about a limit that is not met, or of which this cannot be told.
+fn judged_words(
+    run: &mut Run<'_, '_>,
+    feed: &Feed<'_>,
+    reached: &Reached<'_>,
+    loc: Loc,
+    what: &str,
+    limit_w: f64,
+    found: &Compared,
+) {
+    let Compared {
+        value,
+        margin,
+        u,
+        aside,
+        safe,
+        ..
+    } = *found;
+    let band = &run.point.band;
+    let d = match (found.verdict, aside) {
+        (Verdict::Yes, _) => return,
+        (Verdict::No, _) => Diagnostic::new(
+            &codes::LIMIT_NOT_MET,
+            loc,
+            format!(
+                "{what} on {band} is {}, {} over the limit of {}; the uncertainty is {}.",
+                power(value),
+                db(-margin),
+                power(limit_w),
+                db(u)
+            ),
+        )
+        .at("exceeded, beyond the uncertainty")
+        .also(feed.loc, format!("{} here", power(feed.watts)))
+        .help(format!(
+            "At {} the limit is met with its uncertainty allowed for; at {} it is just reached.",
+            power(safe),
+            power(feed.watts * from_db(margin))
+        )),
+        (Verdict::CannotTell, Some(aside)) => Diagnostic::new(
+            &codes::LIMIT_CANNOT_TELL,
+            loc,
+            format!(
+                "{what} on {band} is {} where the fields of the branches add by the lengths of their feeds, under the limit of {}; in another direction up to {} is radiated: cannot tell.",
+                power(value),
+                power(limit_w),
+                power(aside)
+            ),
+        )
+        .at("met in one direction only")
+        .help("Write `branches in phase` or `branches apart` in the chain, whichever the array is built for."),
+        (Verdict::CannotTell, None) => Diagnostic::new(
+            &codes::LIMIT_CANNOT_TELL,
+            loc,
+            format!(
+                "{what} on {band} is {}, {} {} the limit of {}, but the uncertainty is {}: cannot tell.",
+                power(value),
+                db(margin.abs()),
+                if margin >= 0.0 { "under" } else { "over" },
+                power(limit_w),
+                db(u)
+            ),
+        )
+        .at("nearer than the uncertainty")
+        .also(feed.loc, format!("{} here", power(feed.watts)))
+        .help(largest(&reached.budget))
+        .help(format!(
+            "At {} it would be met with its uncertainty allowed for.",
+            power(safe)
+        )),
+    };
+    run.diags.push(d);
+}
+
+/// Points out the guessed figures a limit check rests on, among the first `until` nodes.
+fn guessed(run: &mut Run<'_, '_>, result: &BandResult, until: usize, loc: Loc) {
     let guessed: Vec<Loc> = result
         .nodes
         .iter()
@@ -137,45 +176,14 @@ pub(super) fn limit<'m>(
         .filter(|n| n.basis == Basis::Guess)
         .map(|n| n.tag().unwrap_or(n.chain))
         .collect();
-    if !guessed.is_empty() {
-        let mut d = Diagnostic::new(
-            &codes::GUESS_IN_LIMIT,
-            loc,
-            format!(
-                "{} guessed figure{} in this limit check.",
-                if guessed.len() == 1 {
-                    "One".to_owned()
-                } else {
-                    guessed.len().to_string()
-                },
-                if guessed.len() == 1 {
-                    " takes part"
-                } else {
-                    "s take part"
-                }
-            ),
-        )
-        .at("rests on a guess");
-        for g in guessed.iter().take(4) {
-            d = d.also(*g, "guessed");
-        }
-        run.diags.push(d);
-    }
-    let judged = LimitResult {
-        loc,
-        quantity,
-        limit_w,
-        value_w: value,
-        margin_db: margin,
-        uncertainty_db: u,
-        exceeded,
-        verdict,
-        safe_w: safe.is_finite().then_some(safe),
+    let message = match guessed.len() {
+        0 => return,
+        1 => "One guessed figure takes part in this limit check.".to_owned(),
+        n => format!("{n} guessed figures take part in this limit check."),
     };
-    if quantity != LimitQuantity::Output {
-        cold(run, reached, &judged, &what);
-    }
-    Some(judged)
+    let d = Diagnostic::new(&codes::GUESS_IN_LIMIT, loc, message).at("rests on a guess");
+    run.diags
+        .push(guessed.iter().take(4).fold(d, |d, g| d.also(*g, "guessed")));
 }
 
 /// A value compared with a limit.

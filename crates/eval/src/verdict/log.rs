@@ -5,7 +5,7 @@ use downlead_physics::measure::swr as swr_reading;
 use downlead_quantity::{db, decibel_signed, power, to_db};
 use downlead_station::NameKind;
 use downlead_station::attach::Row;
-use downlead_station::model::Name;
+use downlead_station::model::{Instrument, Name};
 
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
@@ -140,75 +140,85 @@ fn one<'m>(
         lapsed(i, d, loc, &mut run.diags);
     }
     run.diags.extend(in_row(loc, row, instrument));
-    let date: Box<str> = row.date.clone().unwrap_or_default();
+    let blank = |what, read, expected| LogRow {
+        line: row.line,
+        date: row.date.clone().unwrap_or_default(),
+        what,
+        instrument: name.map(Into::into),
+        read,
+        expected,
+        difference_db: None,
+        uncertainty_db: None,
+        verdict: None,
+    };
     let mut out = Vec::new();
     if let Some((w, _)) = row.forward_w {
-        let mut b = state.forward.clone();
-        if let Some(i) = instrument {
-            b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
-        }
-        let known = state
-            .forward_w
-            .filter(|_| instrument.is_none_or(|i| !i.broken));
-        let judged = known.map(|expected| {
-            let d = to_db(w / expected);
-            let scatter = beside_scale(run, instrument, state);
-            let u = 2.0 * libm::hypot(b.standard(), scatter);
-            let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
-            (expected, d, u, agreement(d, u, smallest))
-        });
-        if let Some((expected, d, u, Verdict::No)) = judged {
-            run.diags.push(
-                Diagnostic::new(
-                    &codes::READING_CONTRADICTS,
-                    loc,
-                    format!(
-                        "In line {}{}, on {}: {} read, {} expected: {} with an uncertainty of {}.",
-                        row.line,
-                        if date.is_empty() {
-                            String::new()
-                        } else {
-                            format!(" ({date})")
-                        },
-                        run.point.band,
-                        power(w),
-                        power(expected),
-                        decibel_signed(d),
-                        db(u)
-                    ),
-                )
-                .at("differs beyond the uncertainty"),
-            );
-        }
-        out.push(LogRow {
-            line: row.line,
-            date: date.clone(),
-            what: Logged::Forward,
-            instrument: name.map(Into::into),
-            read: w,
-            expected: state.forward_w,
-            difference_db: judged.map(|j| j.1),
-            uncertainty_db: judged.map(|j| j.2),
-            verdict: judged.map(|j| j.3),
-        });
+        let mut judged = blank(Logged::Forward, w, state.forward_w);
+        forward(run, (loc, row), w, instrument, state, &mut judged);
+        out.push(judged);
     }
     if let Some((w, _)) = row.reflected_w {
-        out.push(LogRow {
-            line: row.line,
-            date: date.clone(),
-            what: Logged::Reflected,
-            instrument: name.map(Into::into),
-            read: w,
-            expected: state
-                .forward_w
-                .zip(state.net_w)
-                .map(|(f, n)| (f - n).max(0.0)),
-            difference_db: None,
-            uncertainty_db: None,
-            verdict: None,
-        });
+        let expected = state
+            .forward_w
+            .zip(state.net_w)
+            .map(|(f, n)| (f - n).max(0.0));
+        out.push(blank(Logged::Reflected, w, expected));
     }
-    let read = match (row.swr, row.forward_w, row.reflected_w) {
+    if let Some(s) = logged_swr(row, instrument) {
+        out.push(blank(Logged::Swr, s, state.swr));
+    }
+    out
+}
+
+/// Judges a forward power, W, of a row.
+fn forward<'m>(
+    run: &mut Run<'m, '_>,
+    (loc, row): (Loc, &Row),
+    w: f64,
+    instrument: Option<&'m Instrument>,
+    state: &NodeState<'m>,
+    judged: &mut LogRow,
+) {
+    let mut b = state.forward.clone();
+    if let Some(i) = instrument {
+        b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
+    }
+    let usable = instrument.is_none_or(|i| !i.broken);
+    let Some(expected) = state.forward_w.filter(|_| usable) else {
+        return;
+    };
+    let d = to_db(w / expected);
+    let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
+    let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
+    let verdict = agreement(d, u, smallest);
+    judged.difference_db = Some(d);
+    judged.uncertainty_db = Some(u);
+    judged.verdict = Some(verdict);
+    if verdict == Verdict::No {
+        let date = row.date.as_ref().map(|d| format!(" ({d})"));
+        run.diags.push(
+            Diagnostic::new(
+                &codes::READING_CONTRADICTS,
+                loc,
+                format!(
+                    "In line {}{}, on {}: {} read, {} expected: {} with an uncertainty of {}.",
+                    row.line,
+                    date.unwrap_or_default(),
+                    run.point.band,
+                    power(w),
+                    power(expected),
+                    decibel_signed(d),
+                    db(u)
+                ),
+            )
+            .at("differs beyond the uncertainty"),
+        );
+    }
+}
+
+/// The SWR of a row: as written, or from its forward and reflected power.
+fn logged_swr(row: &Row, instrument: Option<&Instrument>) -> Option<f64> {
+    let swr = match (row.swr, row.forward_w, row.reflected_w) {
         (Some((s, _)), ..) => Some(s),
         (None, Some((f, _)), Some((r, _))) => {
             let m = instrument
@@ -218,18 +228,5 @@ fn one<'m>(
         }
         _ => None,
     };
-    if let Some(s) = read.filter(|s| s.is_finite()) {
-        out.push(LogRow {
-            line: row.line,
-            date,
-            what: Logged::Swr,
-            instrument: name.map(Into::into),
-            read: s,
-            expected: state.swr,
-            difference_db: None,
-            uncertainty_db: None,
-            verdict: None,
-        });
-    }
-    out
+    swr.filter(|s| s.is_finite())
 }

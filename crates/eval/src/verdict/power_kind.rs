@@ -3,7 +3,7 @@
 use downlead_base::{Diagnostic, Loc, Span, codes};
 use downlead_physics::power::{PowerKind as P, convert, from_pep};
 use downlead_quantity::power;
-use downlead_station::model::PowerKind;
+use downlead_station::model::{Mode, PowerKind};
 
 use crate::assume::Assumed;
 use crate::chain::{Feed, Run, physics_mode};
@@ -38,6 +38,42 @@ fn kind(k: PowerKind) -> P {
         PowerKind::Pep => P::Pep,
         PowerKind::Mean => P::Mean,
     }
+}
+
+/// That a mode has no power of the kind that is stated or counted.
+fn no_carrier(
+    f: &Feed<'_>,
+    (have, mode, want): (PowerKind, Mode, PowerKind),
+    loc: Loc,
+) -> Diagnostic {
+    let mode = mode.word();
+    let (message, help) = match have {
+        PowerKind::Carrier => (
+            format!(
+                "`{mode}` has no carrier, so {} carrier says no {} power.",
+                power(f.watts),
+                want.word()
+            ),
+            format!(
+                "Write what the transmitter gives in this mode: `{} pep, {mode}`; or the mode in which it sends a carrier.",
+                power(f.watts)
+            ),
+        ),
+        _ => (
+            format!(
+                "The limit counts {} power, and `{mode}` has no carrier: {} {} cannot be turned into it.",
+                want.word(),
+                power(f.watts),
+                have.word()
+            ),
+            "Judge by a limit on `pep` power; a limit on the carrier does not hold for this mode."
+                .to_owned(),
+        ),
+    };
+    Diagnostic::new(&codes::POWER_KIND_MISSING, f.figure.loc, message)
+        .at("no carrier in this mode")
+        .also(loc, "the limit")
+        .help(help)
 }
 
 /// Factor from the stated power to the kind a limit counts; none with a diagnostic if unknown.
@@ -97,6 +133,10 @@ pub(crate) fn kind_factor<'m>(
         f.figure.loc.item,
         Span::new(f.figure.loc.span.end, f.figure.loc.span.end),
     );
+    if let (Some(have), Some(m)) = (f.kind, f.data.mode) {
+        run.diags.push(no_carrier(f, (have, m, want), loc));
+        return None;
+    }
     if let Some(have) = f.kind {
         run.diags.push(
             Diagnostic::new(

@@ -108,51 +108,14 @@ pub(super) fn reading<'m>(
     let env = run.cx.env;
     let instrument = meta.instrument.as_ref();
     let instrument = instrument.and_then(|n| env.instrument(&n.text));
-    if meta.instrument.is_none() || meta.date.is_none() || meta.person.is_none() {
-        let mut lacks = Vec::new();
-        if meta.date.is_none() {
-            lacks.push("date");
-        }
-        if meta.instrument.is_none() {
-            lacks.push("instrument");
-        }
-        if meta.person.is_none() {
-            lacks.push("person");
-        }
-        run.diags.push(
-            Diagnostic::new(
-                &codes::READING_INCOMPLETE,
-                loc,
-                format!("This reading has no {}.", lacks.join(", no ")),
-            )
-            .at("who read it, when and with what?")
-            .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
-        );
-    }
+    incomplete(run, loc, meta);
     if let Some(date) = &meta.date {
         if let Some(i) = instrument {
             lapsed(i, date, loc, &mut run.diags);
         }
         stale(run, result, loc, date, state);
     }
-    if let (Some(i), Some((lo, hi))) = (instrument, instrument.and_then(|i| i.band))
-        && (run.point.hz < lo || run.point.hz > hi)
-    {
-        run.diags.push(
-            Diagnostic::new(
-                &codes::INSTRUMENT_OUTSIDE_BAND,
-                loc,
-                format!(
-                    "`{}` is good from {} to {}; {} lies outside.",
-                    i.name.text,
-                    downlead_quantity::frequency(lo),
-                    downlead_quantity::frequency(hi),
-                    downlead_quantity::frequency(run.point.hz)
-                ),
-            )
-            .at("outside the instrument's band")
-            .also(i.name.loc, "the instrument"),
-        );
+    if instrument.is_some_and(|i| outside_band(run, loc, i)) {
         return None;
     }
     if meta.instrument.is_some() && instrument.is_none_or(|i| i.broken) && !own_tolerance {
@@ -160,94 +123,16 @@ pub(super) fn reading<'m>(
         return None;
     }
     match read {
-        Read::Power(which, m) => {
-            let expected = match which {
-                ReadPower::Forward => state.forward_w?,
-                ReadPower::Net => state.net_w?,
-                ReadPower::Reflected => return reflected_reading(run, loc, (read, m), state),
-            };
-            if let Some(scale) = instrument.and_then(|i| i.scale_w) {
-                if m.value > scale {
-                    run.diags.push(
-                        Diagnostic::new(
-                            &codes::READING_IMPOSSIBLE,
-                            loc,
-                            format!(
-                                "{} is more than the instrument's full scale of {}.",
-                                power(m.value),
-                                power(scale)
-                            ),
-                        )
-                        .at("off the scale"),
-                    );
-                } else if m.value < 0.25 * scale
-                    && matches!(
-                        instrument.and_then(|i| i.accuracy),
-                        Some(Accuracy::OfFullScale(_))
-                    )
-                {
-                    let u = instrument.map_or(0.0, |i| 2.0 * instrument_db(i, m.value));
-                    run.diags.push(
-                        Diagnostic::new(
-                            &codes::READING_LOW_ON_SCALE,
-                            loc,
-                            format!(
-                                "{} on the {} range: the meter's error there is {} (k = 2).",
-                                power(m.value),
-                                power(scale),
-                                db(u)
-                            ),
-                        )
-                        .at("lowest quarter of the scale")
-                        .help("Use a lower range."),
-                    );
-                }
-            }
-            if !own_tolerance && instrument.is_none() {
-                run.assumed.add(Assumed::ReadingExact, loc);
-            }
-            let b = power_budget((*which, m), own_tolerance, meta, loc, instrument, state);
-            let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
-            let d = to_db(m.value / expected);
-            let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
-            let verdict = agreement(d, u, smallest);
-            let words = format!(
-                "{} read, {} expected: {} with an uncertainty of {}",
-                power(m.value),
-                power(expected),
-                decibel_signed(d),
-                db(u)
-            );
-            match verdict {
-                Verdict::No => run.diags.push(
-                    Diagnostic::new(&codes::READING_CONTRADICTS, loc, format!("On {}: {words}.", run.point.band))
-                        .at("differs beyond the uncertainty")
-                        .help(if super::is_thousand(d) {
-                            "The two differ by a factor of 1000: is it mW, W or kW?"
-                        } else if d < 0.0 {
-                            "Something before this point loses more than the text says, or the transmitter gives less."
-                        } else {
-                            "Something before this point loses less than the text says, or the transmitter gives more."
-                        }),
-                ),
-                Verdict::CannotTell => run.diags.push(
-                    Diagnostic::new(&codes::READING_CANNOT_TELL, loc, format!("On {}: {words}; the meter could not have told.", run.point.band))
-                        .at("cannot tell")
-                        .help(format!("The uncertainty would have to be below {}.", db(0.5 * smallest)))
-                        .help(largest(&b)),
-                ),
-                Verdict::Yes => {}
-            }
-            Some(ReadingResult {
-                loc,
-                power: Some(*which),
-                read: m.value,
-                expected,
-                difference_db: d,
-                uncertainty_db: u,
-                verdict,
-            })
-        }
+        Read::Power(ReadPower::Reflected, m) => reflected_reading(run, loc, (read, m), state),
+        Read::Power(which, m) => power_reading(
+            run,
+            loc,
+            (*which, m),
+            own_tolerance,
+            meta,
+            instrument,
+            state,
+        ),
         Read::Swr(m) => {
             let swr = state.swr?;
             let (g, u) = read_reflection(read, state)?;
@@ -261,5 +146,163 @@ pub(super) fn reading<'m>(
             );
             reflection(run, loc, None, (m.value, swr), (g, u), &words, state)
         }
+    }
+}
+
+/// Points out a reading without its date, instrument or reader.
+fn incomplete(run: &mut Run<'_, '_>, loc: Loc, meta: &Meta) {
+    let lacks: Vec<&str> = [
+        (meta.date.is_none(), "date"),
+        (meta.instrument.is_none(), "instrument"),
+        (meta.person.is_none(), "person"),
+    ]
+    .into_iter()
+    .filter_map(|(missing, what)| missing.then_some(what))
+    .collect();
+    if lacks.is_empty() {
+        return;
+    }
+    run.diags.push(
+        Diagnostic::new(
+            &codes::READING_INCOMPLETE,
+            loc,
+            format!("This reading has no {}.", lacks.join(", no ")),
+        )
+        .at("who read it, when and with what?")
+        .help("Written for example `read 16.2 W forward, 2026-07-04 with W1 by QY2TEC`."),
+    );
+}
+
+/// Whether the frequency lies outside the instrument's band, which is pointed out.
+fn outside_band(run: &mut Run<'_, '_>, loc: Loc, i: &Instrument) -> bool {
+    let hz = run.point.hz;
+    let Some((lo, hi)) = i.band.filter(|(lo, hi)| hz < *lo || hz > *hi) else {
+        return false;
+    };
+    run.diags.push(
+        Diagnostic::new(
+            &codes::INSTRUMENT_OUTSIDE_BAND,
+            loc,
+            format!(
+                "`{}` is good from {} to {}; {} lies outside.",
+                i.name.text,
+                downlead_quantity::frequency(lo),
+                downlead_quantity::frequency(hi),
+                downlead_quantity::frequency(hz)
+            ),
+        )
+        .at("outside the instrument's band")
+        .also(i.name.loc, "the instrument"),
+    );
+    true
+}
+
+/// Compares a forward or net power with what the chain should give at this node.
+fn power_reading<'m>(
+    run: &mut Run<'m, '_>,
+    loc: Loc,
+    (which, m): (ReadPower, &'m Measure),
+    own_tolerance: bool,
+    meta: &'m Meta,
+    instrument: Option<&'m Instrument>,
+    state: &NodeState<'m>,
+) -> Option<ReadingResult> {
+    let expected = match which {
+        ReadPower::Net => state.net_w?,
+        _ => state.forward_w?,
+    };
+    if let Some(i) = instrument {
+        on_scale(run, loc, m.value, i);
+    } else if !own_tolerance {
+        run.assumed.add(Assumed::ReadingExact, loc);
+    }
+    let b = power_budget((which, m), own_tolerance, meta, loc, instrument, state);
+    let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
+    let d = to_db(m.value / expected);
+    let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
+    let verdict = agreement(d, u, smallest);
+    let words = format!(
+        "{} read, {} expected: {} with an uncertainty of {}",
+        power(m.value),
+        power(expected),
+        decibel_signed(d),
+        db(u)
+    );
+    match verdict {
+        Verdict::No => run.diags.push(
+            Diagnostic::new(
+                &codes::READING_CONTRADICTS,
+                loc,
+                format!("On {}: {words}.", run.point.band),
+            )
+            .at("differs beyond the uncertainty")
+            .help(if super::is_thousand(d) {
+                "The two differ by a factor of 1000: is it mW, W or kW?"
+            } else if d < 0.0 {
+                "Something before this point loses more than the text says, or the transmitter gives less."
+            } else {
+                "Something before this point loses less than the text says, or the transmitter gives more."
+            }),
+        ),
+        Verdict::CannotTell => run.diags.push(
+            Diagnostic::new(
+                &codes::READING_CANNOT_TELL,
+                loc,
+                format!(
+                    "On {}: {words}; the meter could not have told.",
+                    run.point.band
+                ),
+            )
+            .at("cannot tell")
+            .help(format!(
+                "The uncertainty would have to be below {}.",
+                db(0.5 * smallest)
+            ))
+            .help(largest(&b)),
+        ),
+        Verdict::Yes => {}
+    }
+    Some(ReadingResult {
+        loc,
+        power: Some(which),
+        read: m.value,
+        expected,
+        difference_db: d,
+        uncertainty_db: u,
+        verdict,
+    })
+}
+
+/// Points out a power beyond the instrument's full scale, or so low on it that its error is large.
+fn on_scale(run: &mut Run<'_, '_>, loc: Loc, watts: f64, i: &Instrument) {
+    let Some(scale) = i.scale_w else { return };
+    if watts > scale {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::READING_IMPOSSIBLE,
+                loc,
+                format!(
+                    "{} is more than the instrument's full scale of {}.",
+                    power(watts),
+                    power(scale)
+                ),
+            )
+            .at("off the scale"),
+        );
+    } else if watts < 0.25 * scale && matches!(i.accuracy, Some(Accuracy::OfFullScale(_))) {
+        run.diags.push(
+            Diagnostic::new(
+                &codes::READING_LOW_ON_SCALE,
+                loc,
+                format!(
+                    "{} on the {} range: the meter's error there is {} (k = 2).",
+                    power(watts),
+                    power(scale),
+                    db(2.0 * instrument_db(i, watts))
+                ),
+            )
+            .at("lowest quarter of the scale")
+            .help("Use a lower range."),
+        );
     }
 }

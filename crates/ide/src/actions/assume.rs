@@ -2,7 +2,7 @@
 
 use downlead_base::{Loc, Span};
 use downlead_eval::{Assumed, Snapshot};
-use downlead_station::model::{Meaning, Part, PartData, Step};
+use downlead_station::model::{Meaning, Part, Step};
 use downlead_syntax::Stmt;
 use rustc_hash::FxHashSet;
 
@@ -187,9 +187,7 @@ impl<'s> At<'_, 's> {
     }
 
     fn carrier(&self) -> Option<TextEdit> {
-        let PartData::Transmitter(t) = &self.part()?.data else {
-            return None;
-        };
+        let t = self.part()?.data.transmitter()?;
         let figure = t.power.iter().find(|p| p.1.is_none())?;
         let p = self.view.place(figure.0.loc)?;
         Some(TextEdit {

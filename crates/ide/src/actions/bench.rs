@@ -425,7 +425,7 @@ impl<'a> At<'a> {
         );
         let edit = self.line(stmt, true, &words);
         self.offer(
-            "Add the two meters one behind the other",
+            "Add the two meters one after the other",
             edit.into_iter().collect(),
             out,
         );

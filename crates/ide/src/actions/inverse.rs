@@ -2,18 +2,18 @@
 //! keeps an expectation, what two readings say about the part between them.
 
 use downlead_base::{Loc, Span};
-use downlead_eval::result::{BandResult, ChainResult, ReadingResult, Verdict};
+use downlead_eval::result::{BandResult, ChainResult, NodeResult, ReadingResult, Verdict};
 use downlead_eval::{Scope, Snapshot};
 use downlead_quantity::{Dim, UnitId, db, from_db, number, power, sig, to_db, unit, w_to_dbm};
 use downlead_station::model::{
-    Basis, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, PartKind, ReadPower,
+    Basis, Device, Expect, Figure, LimitQuantity, LineLength, Meaning, Part, PartData, ReadPower,
     Step, When,
 };
 use downlead_syntax::{AtomKind, ExprKind, Number};
 
 use crate::rename::item_with_edits;
 use crate::resolve::statement_of;
-use crate::view::{Action, ActionKind, Doc, TextEdit, View, doc_text, line_end, line_start};
+use crate::view::{Action, ActionKind, Doc, Place, TextEdit, View, doc_text, line_end, line_start};
 
 /// What the cursor's line asks.
 struct Ask<'a, 's> {
@@ -140,13 +140,13 @@ fn powers(
     // one figure may feed several bands: the strictest counts
     let mut best: Vec<(Loc, f64, Verdict, String)> = Vec::new();
     for b in &chain.bands {
-        let Some(feed) = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter)) else {
+        let Some(feed) = b.nodes.first().filter(|n| n.kind.sends()) else {
             continue;
         };
         let Some(part) = parts.iter().find(|p| p.loc == feed.def) else {
             continue;
         };
-        let PartData::Transmitter(t) = &part.data else {
+        let Some(t) = part.data.transmitter() else {
             continue;
         };
         let figure = t
@@ -307,63 +307,85 @@ fn lengths(
         if rate.is_nan() || rate <= 0.0 {
             continue;
         }
-        // one step from the loss per metre, checked and once corrected by the evaluation itself
-        let mut metres = m.value + have / rate;
-        let mut found = None;
-        for _ in 0..3 {
-            if metres.is_nan() || metres <= 0.0 {
-                break;
-            }
-            let u = unit(id);
-            let v = u.from_base(metres);
-            let step = libm::pow(10.0, libm::floor(libm::log10(v)) - 2.0);
-            let text = format!(
-                "{} {}",
-                number(libm::floor(v / step + 1e-9) * step, 4),
-                u.symbol()
-            );
-            let try_it = TextEdit {
-                text: text.clone(),
-                ..edit.clone()
-            };
-            let moved = crate::view::to32(text.len()).wrapping_sub(edit.span.len());
-            let above = ask
-                .view
-                .place(loc)
-                .is_some_and(|p| p.span.start > edit.span.start && p.doc == edit.doc);
-            let after = item_with_edits(s, scope.file(), loc.item, std::slice::from_ref(&try_it));
-            let shift = if above { moved } else { 0 };
-            let Some(left) = spare(s, scope.file(), loc, ask.view, Some((&after, shift))) else {
-                break;
-            };
-            if left >= -1e-9 {
-                found = Some((try_it, text));
-                break;
-            }
-            metres += left / rate - 0.5 * step * u.factor;
-        }
+        let search = Search {
+            s,
+            scope,
+            ask,
+            loc,
+            edit,
+            unit: id,
+        };
+        let found = search.longest(m.value + have / rate, rate);
         let name = part.tag.as_ref().map_or_else(
             || format!("the {}", part.kind.word()),
             |t| t.text.to_string(),
         );
-        if let Some((edit, text)) = found {
-            let missed = have < 0.0;
-            let title = format!("Make {name} `{text}`, the longest that keeps this");
-            let mut a = Action::new(
-                title,
-                if missed {
-                    ActionKind::QuickFix
-                } else {
-                    ActionKind::Rewrite
-                },
-                vec![edit],
-            );
-            if missed {
-                a.codes = vec!["expectation-missed"];
-                a.finding = ask.view.place(loc).map(|p| p.span);
-            }
-            out.push(a);
+        let Some(edit) = found else { continue };
+        let missed = have < 0.0;
+        let title = format!("Make {name} `{}`, the longest that keeps this", edit.text);
+        let kind = match missed {
+            true => ActionKind::QuickFix,
+            false => ActionKind::Rewrite,
+        };
+        let mut a = Action::new(title, kind, vec![edit]);
+        if missed {
+            a.codes = vec!["expectation-missed"];
+            a.finding = ask.view.place(loc).map(|p| p.span);
         }
+        out.push(a);
+    }
+}
+
+/// The search for a length that keeps an expectation.
+struct Search<'a> {
+    s: &'a Snapshot,
+    scope: &'a Scope,
+    ask: &'a Ask<'a, 'a>,
+    /// The expectation.
+    loc: Loc,
+    /// The edit of the length's number.
+    edit: TextEdit,
+    /// Unit of the length as written.
+    unit: UnitId,
+}
+
+impl Search<'_> {
+    /// The longest length that keeps the expectation, from a first estimate in m and the loss per
+    /// metre, dB: checked and at most twice corrected by the evaluation itself.
+    fn longest(&self, mut metres: f64, rate: f64) -> Option<TextEdit> {
+        let u = unit(self.unit);
+        for _ in 0..3 {
+            if metres.is_nan() || metres <= 0.0 {
+                return None;
+            }
+            let v = u.from_base(metres);
+            let step = libm::pow(10.0, libm::floor(libm::log10(v)) - 2.0);
+            let rounded = libm::floor(v / step + 1e-9) * step;
+            let tried = TextEdit {
+                text: format!("{} {}", number(rounded, 4), u.symbol()),
+                ..self.edit.clone()
+            };
+            let left = self.spare_with(&tried)?;
+            if left >= -1e-9 {
+                return Some(tried);
+            }
+            metres += left / rate - 0.5 * step * u.factor;
+        }
+        None
+    }
+
+    /// What the expectation has to spare, dB, with an edit made.
+    fn spare_with(&self, edit: &TextEdit) -> Option<f64> {
+        let file = self.scope.file();
+        let moved = crate::view::to32(edit.text.len()).wrapping_sub(edit.span.len());
+        let above = self
+            .ask
+            .view
+            .place(self.loc)
+            .is_some_and(|p| p.span.start > edit.span.start && p.doc == edit.doc);
+        let after = item_with_edits(self.s, file, self.loc.item, std::slice::from_ref(edit));
+        let shift = if above { moved } else { 0 };
+        spare(self.s, file, self.loc, self.ask.view, Some((&after, shift)))
     }
 }
 
@@ -398,116 +420,136 @@ fn readings(ask: &Ask<'_, '_>, meaning: &Meaning, chain: &ChainResult, out: &mut
             .collect();
         list.sort_by_key(|x| x.result.loc.span.start);
         for w in list.windows(2) {
-            let [first, second] = w else { continue };
-            if first.with.is_none()
-                || first.with != second.with
-                || first.result.power != second.result.power
+            if let [first, second] = w
+                && let Some(pair) = pair(ask, b, first, second)
+                && let Some(part) = parts(meaning).into_iter().find(|p| p.loc == pair.node.def)
             {
-                continue;
-            }
-            let (from, to) = (first.result.loc.span.start, second.result.loc.span.start);
-            let between: Vec<_> = b
-                .nodes
-                .iter()
-                .filter(|n| {
-                    !n.kind.is_join() && from < n.chain.span.start && n.chain.span.start < to
-                })
-                .collect();
-            let joins: f64 = b
-                .nodes
-                .iter()
-                .filter(|n| {
-                    n.kind.is_join() && from < n.chain.span.start && n.chain.span.start < to
-                })
-                .map(|n| n.loss_db)
-                .sum();
-            let [node] = between[..] else { continue };
-            if !(ask.on(node.chain)
-                || ask.on(node.def)
-                || ask.on(first.result.loc)
-                || ask.on(second.result.loc))
-            {
-                continue;
-            }
-            let measured = to_db(first.result.read / second.result.read) - joins;
-            let Some(part) = parts(meaning).into_iter().find(|p| p.loc == node.def) else {
-                continue;
-            };
-            let name = part.tag.as_ref().map_or_else(
-                || format!("the {}", part.kind.word()),
-                |t| t.text.to_string(),
-            );
-            let said = said(second);
-            match &part.data {
-                PartData::Device(d) => {
-                    let port = node.port().map(|p| ask.view.text(p));
-                    let figures = d
-                        .ports
-                        .iter()
-                        .find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q))
-                        .map_or(&[][..], |p| &p.loss);
-                    let Some(f) =
-                        the_figure(figures, &b.band).filter(|f| f.meta.basis != Basis::Read)
-                    else {
-                        continue;
-                    };
-                    let whole = ask.view.place(f.loc);
-                    let Some(place) = whole.filter(|_| measured > 0.0) else {
-                        continue;
-                    };
-                    let mut edits = vec![TextEdit {
-                        doc: place.doc,
-                        span: place.span,
-                        text: db(measured),
-                    }];
-                    edits.extend(replace_source(ask.view, f.loc, &said));
-                    out.push(Action::new(
-                        format!("Replace the loss of {name} by `{}`, as read", db(measured)),
-                        ActionKind::Rewrite,
-                        crate::view::tidy(edits),
-                    ));
-                }
-                PartData::Line(l) if l.cable.is_some() && l.added.is_empty() => {
-                    let more = measured - node.loss_db;
-                    // only what the meter could tell
-                    if more
-                        <= second
-                            .result
-                            .uncertainty_db
-                            .max(first.result.uncertainty_db)
-                        || from_db(more) <= 1.0
-                    {
-                        continue;
-                    }
-                    let Some(p) = ask.view.place(part.loc) else {
-                        continue;
-                    };
-                    let on = if chain.bands.len() > 1
-                        || matches!(meaning, Meaning::Station(_)) && !b.band.contains(' ')
-                    {
-                        format!(" on {}", b.band)
-                    } else {
-                        String::new()
-                    };
-                    let text = format!(", added {}{on}", db(more));
-                    out.push(Action::new(
-                        format!(
-                            "Add {} to {name}, as read ({} for {})",
-                            db(more),
-                            power(second.result.read),
-                            power(second.result.expected)
-                        ),
-                        ActionKind::Rewrite,
-                        vec![TextEdit {
-                            doc: p.doc,
-                            span: Span::new(p.span.end, p.span.end),
-                            text,
-                        }],
-                    ));
-                }
-                _ => {}
+                let bands = match meaning {
+                    Meaning::Station(_) if !b.band.contains(' ') => true,
+                    _ => chain.bands.len() > 1,
+                };
+                out.extend(pair.action(ask, b, part, bands));
             }
         }
+    }
+}
+
+/// Two readings on one instrument with one part between them.
+struct Pair<'r> {
+    first: &'r Seen<'r>,
+    second: &'r Seen<'r>,
+    node: &'r NodeResult,
+    /// Loss of the part as read, dB: that between the readings less that of the joins.
+    measured_db: f64,
+}
+
+fn pair<'r>(
+    ask: &Ask<'_, '_>,
+    b: &'r BandResult,
+    first: &'r Seen<'r>,
+    second: &'r Seen<'r>,
+) -> Option<Pair<'r>> {
+    if first.with.is_none()
+        || first.with != second.with
+        || first.result.power != second.result.power
+    {
+        return None;
+    }
+    let (from, to) = (first.result.loc.span.start, second.result.loc.span.start);
+    let (joins, between): (Vec<&NodeResult>, Vec<&NodeResult>) = b
+        .nodes
+        .iter()
+        .filter(|n| from < n.chain.span.start && n.chain.span.start < to)
+        .partition(|n| n.kind.is_join());
+    let joins: f64 = joins.iter().map(|n| n.loss_db).sum();
+    let [node] = between[..] else { return None };
+    let places = [node.chain, node.def, first.result.loc, second.result.loc];
+    places.into_iter().any(|l| ask.on(l)).then(|| Pair {
+        first,
+        second,
+        node,
+        measured_db: to_db(first.result.read / second.result.read) - joins,
+    })
+}
+
+impl Pair<'_> {
+    /// The edit that writes the loss as read; `bands`: whether it has to say its band.
+    fn action(
+        &self,
+        ask: &Ask<'_, '_>,
+        b: &BandResult,
+        part: &Part,
+        bands: bool,
+    ) -> Option<Action> {
+        let name = part.tag.as_ref().map_or_else(
+            || format!("the {}", part.kind.word()),
+            |t| t.text.to_string(),
+        );
+        match &part.data {
+            PartData::Device(d) => self.replaced(ask, b, d, &name),
+            PartData::Line(l) if l.cable.is_some() && l.added.is_empty() => {
+                let p = ask.view.place(part.loc)?;
+                let on = match bands {
+                    true => format!(" on {}", b.band),
+                    false => String::new(),
+                };
+                self.added(p, &on, &name)
+            }
+            _ => None,
+        }
+    }
+
+    /// A device's loss, replaced by what was read.
+    fn replaced(
+        &self,
+        ask: &Ask<'_, '_>,
+        b: &BandResult,
+        d: &Device,
+        name: &str,
+    ) -> Option<Action> {
+        let port = self.node.port().map(|p| ask.view.text(p));
+        let figures = d
+            .ports
+            .iter()
+            .find(|p| port.map_or(p.name.text.is_empty(), |q| *p.name.text == *q))
+            .map_or(&[][..], |p| &p.loss);
+        let f = the_figure(figures, &b.band).filter(|f| f.meta.basis != Basis::Read)?;
+        let place = ask.view.place(f.loc).filter(|_| self.measured_db > 0.0)?;
+        let loss = db(self.measured_db);
+        let mut edits = vec![TextEdit {
+            doc: place.doc,
+            span: place.span,
+            text: loss.clone(),
+        }];
+        edits.extend(replace_source(ask.view, f.loc, &said(self.second)));
+        Some(Action::new(
+            format!("Replace the loss of {name} by `{loss}`, as read"),
+            ActionKind::Rewrite,
+            crate::view::tidy(edits),
+        ))
+    }
+
+    /// What a line loses beyond its cable's table, where the meter could tell it.
+    fn added(&self, p: Place, on: &str, name: &str) -> Option<Action> {
+        let more = self.measured_db - self.node.loss_db;
+        let (first, second) = (self.first.result, self.second.result);
+        if more <= second.uncertainty_db.max(first.uncertainty_db) || from_db(more) <= 1.0 {
+            return None;
+        }
+        Some(Action::new(
+            format!(
+                "Add {} to {name}, as read ({} for {})",
+                db(more),
+                power(second.read),
+                power(second.expected)
+            ),
+            ActionKind::Rewrite,
+            vec![TextEdit {
+                doc: p.doc,
+                span: Span::new(p.span.end, p.span.end),
+                text: format!(", added {}{on}", db(more)),
+            }],
+        ))
     }
 }
 

@@ -17,6 +17,7 @@ pub(crate) fn judged(c: &BenchCell) -> String {
             db(x.expanded_db),
             verdict::reading(x.verdict)
         ),
+        None if c.slip => format!("± {}, a slip? not judged", db(c.measured.expanded_db)),
         None => format!("± {}, nothing to compare with", db(c.measured.expanded_db)),
     }
 }

@@ -142,6 +142,7 @@ impl List<'_> {
             NameKind::Device => self.names(1, NameKind::Device, CompletionKind::Device),
             NameKind::Instrument => self.names(1, NameKind::Instrument, CompletionKind::Instrument),
             NameKind::Rules => self.names(1, NameKind::Rules, CompletionKind::File),
+            NameKind::Station => self.names(1, NameKind::Station, CompletionKind::File),
             NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
                 self.tags()
             }

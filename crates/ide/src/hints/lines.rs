@@ -222,10 +222,7 @@ pub(super) fn label(b: &BandResult, many: bool) -> String {
     if !many && b.point.is_none() {
         return String::new();
     }
-    match b.point {
-        Some(p) => format!("{} {p} ", b.band),
-        None => format!("{} ", b.band),
-    }
+    format!("{} ", b.place())
 }
 
 /// A hint is at most so many characters long; what does not fit is in its tooltip.

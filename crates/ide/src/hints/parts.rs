@@ -205,9 +205,7 @@ impl Hints<'_, '_> {
         brief: bool,
     ) -> Option<LabelPart> {
         if receive {
-            let figure = b
-                .noise_figure_db
-                .filter(|_| n.kind.is(PartKind::Receiver))?;
+            let figure = b.noise_figure_db.filter(|_| n.kind.hears())?;
             let text = format!("system noise figure {}", db(figure));
             return (!brief).then(|| LabelPart::word(text));
         }
@@ -263,10 +261,7 @@ impl Hints<'_, '_> {
                     let key = (n.def.span.start, n.def.span.end);
                     let mine = &mut rows.entry(key).or_insert((n, Vec::new())).1;
                     // a pair's two frequencies are one band here
-                    if !mine
-                        .iter()
-                        .any(|r| r.0.band == b.band && r.0.point == b.point)
-                    {
+                    if !mine.iter().any(|r| r.0.place() == b.place()) {
                         mine.push((b, n.matched_db));
                     }
                 }

@@ -81,7 +81,7 @@ fn one((b, r): &Row<'_>, clause: bool) -> String {
         true => String::new(),
         false => format!(", {}", r.cite),
     };
-    format!("{} {}{numbers}{cite}", b.band, r.verdict.words())
+    format!("{} {}{numbers}{cite}", b.place(), r.verdict.words())
 }
 
 /// All rows, and what they are worth.

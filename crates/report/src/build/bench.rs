@@ -156,6 +156,12 @@ fn piece(places: &Places<'_>, s: &Session, r: &SessionResult, index: usize) -> P
         temperature_c: p.celsius,
         line: places.line(p.loc),
         verdicts: counts(r.cells.iter().filter(|c| c.piece == index)),
+        slip_bands: r
+            .cells
+            .iter()
+            .filter(|c| c.piece == index && c.slip)
+            .map(|c| r.bands[c.band].band.to_string())
+            .collect(),
         whole: whole(p, r),
         fit,
         fit_refused,
@@ -173,7 +179,7 @@ fn whole(p: &BenchPiece, r: &SessionResult) -> Option<WholeReport> {
         ratio_standard_by_readings: w.ratio * w.u_random,
         chi_square: w.chi2,
         degrees_of_freedom: w.dof,
-        p: w.p.is_finite().then_some(w.p),
+        p: w.p.is_finite().then(|| super::probability(w.p)),
         worst_band: p
             .worst
             .and_then(|c| r.cells.get(c))
@@ -194,7 +200,7 @@ fn fit(f: &LossFit, p: &BenchPiece, r: &SessionResult) -> FitReport {
         held_at_zero: held_at_zero(f),
         chi_square: f.chi2,
         degrees_of_freedom: f.dof,
-        p: f.p.is_finite().then_some(f.p),
+        p: f.p.is_finite().then(|| super::probability(f.p)),
         worst_band: worst.and_then(band),
         worst_residual: worst.map(|w| f.residuals[w]),
         outlier_band: f.outlier.and_then(|o| band(o.index)),
@@ -250,6 +256,7 @@ fn result(r: &SessionResult, c: &BenchCell) -> ResultReport {
         uncertainty_db: x.map(|x| x.expanded_db),
         en: x.map(|x| x.en),
         verdict: x.map(|x| x.verdict.into()),
+        slip: c.slip,
         better_meter_factor: x.filter(|_| cannot).and_then(|x| x.meter_factor),
         longer_piece_m: c
             .length_factor

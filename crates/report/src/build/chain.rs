@@ -216,7 +216,7 @@ fn limit(places: &Places<'_>, meaning: &Meaning, l: &LimitResult) -> LimitReport
         value_w: number(l.value_w),
         margin_db: number(l.margin_db),
         uncertainty_db: number(l.uncertainty_db),
-        probability_exceeded: number(l.exceeded),
+        probability_exceeded: super::probability(number(l.exceeded)),
         verdict: l.verdict.into(),
         safe_setting_w: l.safe_w.and_then(finite),
         source: limit_source(meaning, l.loc).map(Into::into),

@@ -2,6 +2,7 @@
 
 use downlead_eval::difference::Step;
 use downlead_eval::facts::Differs;
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::Verdict;
 
 use super::compare::badness;
@@ -239,7 +240,8 @@ fn chain(x: &ChainChange, b: &BandChange) -> Option<ChainDiff> {
         .figures
         .both()
         .is_some_and(|(old, new)| old.complete && !new.complete);
-    let worse = fell || limits.iter().any(|l| l.worse) || readings.iter().any(|r| r.worse);
+    let worse =
+        fell || limits.iter().any(|l| l.worse && !l.warns) || readings.iter().any(|r| r.worse);
     let moved = |s: Option<StepDiff>| s.is_some_and(|s| s.change_db.abs() >= SAME_DB);
     let u = pair(&|f| f.uncertainty_db);
     let surer = u[0]
@@ -299,8 +301,8 @@ fn limit_speaks(l: &LimitDiff) -> bool {
 }
 
 fn limit(l: &LimitChange) -> LimitDiff {
-    let both = |get: &dyn Fn(&LimitState) -> f64| {
-        [l.state.old.as_ref().map(get), l.state.new.as_ref().map(get)]
+    let both = |get: &dyn Fn(&LimitState) -> Option<f64>| {
+        [&l.state.old, &l.state.new].map(|s| s.as_ref().and_then(get))
     };
     let verdicts = [&l.state.old, &l.state.new].map(|s| s.as_ref().map(|s| s.verdict));
     let source = |s: &Option<LimitState>| s.as_ref().and_then(|s| s.source.clone());
@@ -310,16 +312,20 @@ fn limit(l: &LimitChange) -> LimitDiff {
         limit_w: both(&|s| s.limit_w),
         margin_db: both(&|s| s.margin_db),
         uncertainty_db: both(&|s| s.uncertainty_db),
-        verdict: verdicts.map(|v| v.map(Verdict::limit_word)),
+        verdict: verdicts.map(|v| v.map(RuleVerdict::word)),
         worse: fell(verdicts),
+        warns: l.state.new.as_ref().is_some_and(|s| s.warns),
     }
 }
 
-/// Whether a verdict is worse than before; one that is new is worse where it is not met.
-fn fell([old, new]: [Option<Verdict>; 2]) -> bool {
+/// Whether a verdict is worse than before; one that is new is worse where it is not met. What can no
+/// longer be judged is worse whatever it was: a fault that is hidden is still there.
+fn fell([old, new]: [Option<RuleVerdict>; 2]) -> bool {
+    let unjudged = |v| matches!(v, RuleVerdict::CannotJudge | RuleVerdict::NoRule);
     match (old, new) {
+        (Some(a), Some(b)) if unjudged(b) && !unjudged(a) => true,
         (Some(a), Some(b)) => badness(b) > badness(a),
-        (None, Some(b)) => b == Verdict::No,
+        (None, Some(b)) => b == RuleVerdict::NotMet,
         _ => false,
     }
 }

@@ -133,6 +133,7 @@ fn of_band(
         // a clause that is met says nothing of one that could not be judged
         _ if is(RuleVerdict::CannotJudge) => Standing::NotJudged,
         _ if is(RuleVerdict::NoRule) => Standing::NoRule,
+        _ if is(RuleVerdict::MetIfAllocated) => Standing::IfAllocated,
         Some(Verdict::Yes) => Standing::Met,
         None if !b.complete => Standing::Error,
         None => Standing::NoLimit,
@@ -182,7 +183,7 @@ fn newest(station: Option<&Station>, model: &Chain, c: &ChainResult) -> Option<S
 
 fn steps<'m>(station: Option<&'m Station>, all: &'m [Step], out: &mut Vec<&'m str>) {
     let read = |data: &'m PartData, out: &mut Vec<&'m str>| {
-        if let PartData::Transmitter(t) = data {
+        if let Some(t) = data.transmitter() {
             let read = t.power.iter().filter(|p| p.0.meta.basis == Basis::Read);
             out.extend(read.filter_map(|p| p.0.meta.date.as_deref()));
         }

@@ -131,21 +131,28 @@ fn chain(s: &StationDiff, c: &ChainDiff) -> Vec<Said> {
         let [Some(old), Some(new)] = l.verdict else {
             if l.worse {
                 let message = format!("{at}: a new limit{} is not met.", cited(&l.source[1]));
-                out.push(("verdict-fell", Weight::Error, message, key(&["new"])));
+                let weight = if l.warns {
+                    Weight::Warning
+                } else {
+                    Weight::Error
+                };
+                out.push(("verdict-fell", weight, message, key(&["new"])));
             }
             continue;
         };
         if old == new {
             continue;
         }
-        let margin = l.margin_db[1].unwrap_or(0.0);
+        let figures = l.margin_db[1]
+            .zip(l.limit_w[1])
+            .map_or_else(String::new, |(m, w)| {
+                format!(": {} {}", under_or_over(m), power(w))
+            });
         let message = format!(
-            "{at}: the limit{} was {}, and is {}: {} {}.",
-            cited(&l.source[1]),
+            "{at}: the limit{} was {}, and is {}{figures}.",
+            cited(&l.source[1].as_ref().or(l.source[0].as_ref()).cloned()),
             old.replace('-', " "),
             new.replace('-', " "),
-            under_or_over(margin),
-            l.limit_w[1].map_or_else(String::new, power),
         );
         let rule = if l.worse {
             "verdict-fell"
@@ -153,7 +160,7 @@ fn chain(s: &StationDiff, c: &ChainDiff) -> Vec<Said> {
             "verdict-rose"
         };
         let weight = match (l.worse, new) {
-            (true, "not-met") => Weight::Error,
+            (true, "not-met") if !l.warns => Weight::Error,
             (true, _) => Weight::Warning,
             _ => Weight::Note,
         };

@@ -92,7 +92,8 @@ fn opening(s: &SessionReport) -> String {
 
 /// A line a piece; the worst where there are more than a few.
 fn answers(s: &SessionReport) -> Vec<Answer> {
-    let mut pieces: Vec<&PieceReport> = s.pieces.iter().filter(|p| p.verdicts.all() > 0).collect();
+    let said = |p: &&PieceReport| p.verdicts.all() > 0 || !p.slip_bands.is_empty();
+    let mut pieces: Vec<&PieceReport> = s.pieces.iter().filter(said).collect();
     let more = pieces.len() > MOST;
     if more {
         pieces.sort_by_key(|p| std::cmp::Reverse(verdict(p).map(Judged::sign)));
@@ -133,7 +134,12 @@ fn answer(s: &SessionReport, p: &PieceReport) -> Answer {
                 }
             }
         }
+        None if p.verdicts.all() == 0 => "not judged".to_owned(),
         None => p.verdicts.words(),
+    };
+    let what = match &p.slip_bands[..] {
+        [] => what,
+        bands => format!("{what}, without the slip on {}", bands.join(", ")),
     };
     let word = v.map(text).unwrap_or_default();
     let long = p.length_m.map(length).unwrap_or_default();

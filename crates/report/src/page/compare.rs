@@ -8,7 +8,6 @@ use crate::shape::compare::{
     BandChange, ChainChange, Comparison, Figures, LimitState, Pair, PartChange, PartState, SAME_DB,
 };
 use crate::words::chain::under_or_over;
-use crate::words::verdict;
 
 /// A figure, then and now, and its change.
 type Figure = [String; 4];
@@ -116,8 +115,8 @@ fn turned(l: &crate::shape::compare::LimitChange) -> Option<String> {
         format!(
             "{} limit {}, was {}",
             l.quantity,
-            verdict::limit(b.verdict),
-            verdict::limit(a.verdict)
+            b.verdict.words(),
+            a.verdict.words()
         )
     })
 }
@@ -212,10 +211,15 @@ fn band_differs(b: &BandChange) -> bool {
 
 fn limit_differs(l: &Pair<LimitState>) -> bool {
     l.both().is_none_or(|(a, b)| {
+        let apart = |x: Option<f64>, y: Option<f64>| match x.zip(y) {
+            Some((x, y)) => (x - y).abs() >= SAME_DB,
+            None => x.is_some() != y.is_some(),
+        };
+        let limits = a.limit_w.zip(b.limit_w);
         a.verdict != b.verdict
-            || (a.margin_db - b.margin_db).abs() >= SAME_DB
-            || (a.uncertainty_db - b.uncertainty_db).abs() >= SAME_DB
-            || decibels(a.limit_w, b.limit_w).abs() >= SAME_DB
+            || apart(a.margin_db, b.margin_db)
+            || apart(a.uncertainty_db, b.uncertainty_db)
+            || limits.is_some_and(|(x, y)| decibels(x, y).abs() >= SAME_DB)
     })
 }
 
@@ -431,17 +435,16 @@ fn rows(old: Option<&Figures>, new: Option<&Figures>) -> Vec<Figure> {
 }
 
 fn limit(quantity: &str, l: &Pair<LimitState>) -> Figure {
-    let words = |s: &LimitState| {
-        format!(
-            "{} {}, {}",
-            under_or_over(s.margin_db),
-            power(s.limit_w),
-            verdict::limit(s.verdict)
-        )
+    let words = |s: &LimitState| match s.margin_db.zip(s.limit_w) {
+        Some((m, w)) => format!("{} {}, {}", under_or_over(m), power(w), s.verdict.words()),
+        None => s.verdict.words(),
     };
     let shown = |s: &Option<LimitState>| s.as_ref().map_or_else(dash, words);
     let change = match l.both() {
-        Some((a, b)) => decibel_signed(b.margin_db - a.margin_db),
+        Some((a, b)) => a
+            .margin_db
+            .zip(b.margin_db)
+            .map_or_else(String::new, |(x, y)| decibel_signed(y - x)),
         None if l.new.is_some() => "new".to_owned(),
         None => "gone".to_owned(),
     };

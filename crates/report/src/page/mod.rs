@@ -8,6 +8,7 @@ pub mod diff;
 pub mod fit;
 pub mod overview;
 mod rules;
+pub mod variants;
 pub mod verify;
 
 use crate::document::{Block, Document, Level, Text};

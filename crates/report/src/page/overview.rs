@@ -62,7 +62,9 @@ fn limit(r: &OverviewRow) -> String {
 fn verdict(r: &OverviewRow) -> Text {
     let sign = match r.verdict {
         Standing::Met => Sign::Good,
-        Standing::CannotTell | Standing::NotJudged | Standing::NoRule => Sign::Open,
+        Standing::CannotTell | Standing::NotJudged | Standing::NoRule | Standing::IfAllocated => {
+            Sign::Open
+        }
         Standing::NotMet | Standing::Error => Sign::Bad,
         Standing::NoLimit => return r.verdict.words().into(),
     };

@@ -29,7 +29,10 @@ fn columns<'a>() -> [Column<Row<'a>>; 10] {
             r.2.uncertainty_db.map(db_cell).unwrap_or_default().into()
         })
         .drop(2),
-        Column::left("confidence", |r: &Row<'a>| r.2.confidence.as_str().into()).drop(5),
+        Column::left("confidence", |r: &Row<'a>| {
+            r.2.confidence.clone().unwrap_or_default().into()
+        })
+        .drop(5),
     ]
 }
 

@@ -219,6 +219,10 @@ pub struct PieceReport {
     pub line: u32,
     /// Number of its comparisons by verdict.
     pub verdicts: VerdictCounts,
+    /// Bands on which a reading looks like a slip: the piece is judged without them.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default)]
+    pub slip_bands: Vec<String>,
     /// All bands together.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub whole: Option<WholeReport>,
@@ -257,7 +261,7 @@ pub struct WholeReport {
     pub chi_square: f64,
     /// Degrees of freedom.
     pub degrees_of_freedom: usize,
-    /// Probability of a larger chi-square if one ratio holds on all bands.
+    /// Probability of a larger chi-square if one ratio holds on all bands; below 1e-9 it is 0.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub p: Option<f64>,
     /// Band furthest off.
@@ -386,6 +390,8 @@ pub struct ResultReport {
     /// `agrees`, `differs` or `cannot-tell`.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub verdict: Option<ReadingVerdict>,
+    /// True where a reading looks like a slip: it has no verdict, and the piece is judged without it.
+    pub slip: bool,
     /// Cannot tell: by what factor the meter's part of the uncertainty must shrink; absent where no
     /// meter helps: the expectation is too loose, or the transmitter drifted too much.
     #[serde(skip_serializing_if = "Option::is_none")]

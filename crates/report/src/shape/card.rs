@@ -31,7 +31,7 @@ pub struct Card {
     pub chain: String,
     /// Band name, or the frequency in words.
     pub band: String,
-    /// `low`, `middle` or `high` where the band is a range.
+    /// `low`, `middle` or `high` where the band is a range; inside it `edge` where a clause has one, `gap` between clauses.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub point: Option<Point>,
     /// Hz.
@@ -60,7 +60,7 @@ pub struct TestPoint {
     /// Branch, where it lies in one.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub branch: Option<String>,
-    /// Forward power to be read, W; absent behind a loss that is not known.
+    /// Forward power to be read, W; absent after a loss that is not known.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub forward_w: Option<f64>,
     /// The same in dBm.

@@ -61,7 +61,7 @@ pub struct ChainReport {
 pub struct BandReport {
     /// Band name, or the frequency in words.
     pub band: String,
-    /// `low`, `middle` or `high` where the band is a range.
+    /// `low`, `middle` or `high` where the band is a range; inside it `edge` where a clause has one, `gap` between clauses.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub point: Option<Point>,
     /// Frequency evaluated, Hz.
@@ -273,7 +273,8 @@ pub struct LimitReport {
     pub margin_db: f64,
     /// Expanded uncertainty (k = 2) of the value, dB.
     pub uncertainty_db: f64,
-    /// Probability that the limit is exceeded; the verdict is `met` up to 0.02275 and `not-met` from 0.97725 on.
+    /// Probability that the limit is exceeded; the verdict is `met` up to 0.02275 and `not-met` from 0.97725 on. Nearer
+    /// than 1e-9 to 0 or 1 it is 0 or 1: no uncertainty is known that far out.
     pub probability_exceeded: f64,
     /// `met`, `not-met` or `cannot-tell`.
     pub verdict: LimitVerdict,

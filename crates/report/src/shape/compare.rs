@@ -2,6 +2,7 @@
 
 use downlead_eval::difference::Moved;
 use downlead_eval::facts::Differs;
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::Verdict;
 
 /// Differences below this are rounding, dB.
@@ -147,14 +148,18 @@ pub struct LimitChange {
 pub struct LimitState {
     /// The document and clause it cites.
     pub source: Option<String>,
-    /// Limit, W.
-    pub limit_w: f64,
+    /// The licence or rules of a clause.
+    pub set: Option<String>,
+    /// Limit, W; none where a clause cannot be judged.
+    pub limit_w: Option<f64>,
     /// Margin, dB.
-    pub margin_db: f64,
+    pub margin_db: Option<f64>,
     /// Its uncertainty (k = 2), dB.
-    pub uncertainty_db: f64,
+    pub uncertainty_db: Option<f64>,
     /// Verdict.
-    pub verdict: Verdict,
+    pub verdict: RuleVerdict,
+    /// Whether it only warns: the text of the clause is not sure.
+    pub warns: bool,
     /// Line of its statement, from 1.
     pub line: u32,
 }

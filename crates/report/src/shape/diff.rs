@@ -240,10 +240,12 @@ pub struct LimitDiff {
     pub margin_db: [Option<f64>; 2],
     /// Expanded uncertainty of the margin, dB.
     pub uncertainty_db: [Option<f64>; 2],
-    /// `met`, `not-met`, `cannot-tell`.
+    /// `met`, `not-met`, `cannot-tell`; of clauses also `met-if-allocated`, `at-the-limit`, `cannot-judge`, `no-rule`.
     pub verdict: [Option<&'static str>; 2],
     /// True if the verdict fell.
     pub worse: bool,
+    /// True if it only warns: the text of the clause is not sure (confidence low).
+    pub warns: bool,
 }
 
 /// A reading that came, went, or has another verdict.

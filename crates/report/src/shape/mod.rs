@@ -9,5 +9,6 @@ pub mod fit;
 pub mod loss_law;
 pub mod overview;
 pub mod rules;
+pub mod variants;
 pub mod verify;
 pub mod word;

@@ -22,19 +22,22 @@ pub enum Standing {
     NoRule,
     /// No limit is stated.
     NoLimit,
+    /// All limits are met, some of them only where the service is allocated, which nothing says.
+    IfAllocated,
     /// All limits are met.
     Met,
 }
 
 impl Standing {
     /// All of them, the worst first.
-    pub const ALL: [Standing; 7] = [
+    pub const ALL: [Standing; 8] = [
         Standing::Error,
         Standing::NotMet,
         Standing::CannotTell,
         Standing::NotJudged,
         Standing::NoRule,
         Standing::NoLimit,
+        Standing::IfAllocated,
         Standing::Met,
     ];
 
@@ -48,6 +51,7 @@ impl Standing {
             Standing::NotJudged => "not-judged",
             Standing::NoRule => "no-rule",
             Standing::NoLimit => "no-limit",
+            Standing::IfAllocated => "met-if-allocated",
             Standing::Met => "met",
         }
     }
@@ -62,6 +66,7 @@ impl Standing {
             Standing::NotJudged => "not judged",
             Standing::NoRule => "no rule",
             Standing::NoLimit => "no limit",
+            Standing::IfAllocated => "met, if allocated",
             Standing::Met => "met",
         }
     }

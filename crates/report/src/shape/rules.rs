@@ -20,9 +20,11 @@ pub struct RuleReport {
     /// `carrier`, `pep` or `mean`, where the clause says it.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub kind: Option<String>,
-    /// How sure the text of the clause is: `high`, `medium` or `low`.
-    pub confidence: String,
-    /// `met`, `not-met`, `cannot-tell`, `at-the-limit`, `cannot-judge` or `no-rule`. `no-rule` is not `met`.
+    /// How sure the text of the clause is: `high`, `medium` or `low`; absent where no clause bears on the frequency.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub confidence: Option<String>,
+    /// `met`, `met-if-allocated`, `not-met`, `cannot-tell`, `at-the-limit`, `cannot-judge` or `no-rule`. `no-rule` is not
+    /// `met`, and `met-if-allocated` is met only where the service is allocated, which nothing says.
     pub verdict: Word<RuleVerdict>,
     /// What is missing, or why it cannot be told.
     #[serde(skip_serializing_if = "Vec::is_empty")]
@@ -40,7 +42,7 @@ pub struct RuleReport {
     /// Expanded uncertainty (k = 2) of the value, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub uncertainty_db: Option<f64>,
-    /// Probability that the limit is exceeded.
+    /// Probability that the limit is exceeded; nearer than 1e-9 to 0 or 1 it is 0 or 1.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub probability_exceeded: Option<f64>,
     /// Transmitter setting that meets it with the uncertainty allowed for, W.

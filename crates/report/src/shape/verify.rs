@@ -36,7 +36,7 @@ pub struct ChainVerification {
     pub line: u32,
     /// Band name, or the frequency in words.
     pub band: String,
-    /// `low`, `middle` or `high` where the band is a range.
+    /// `low`, `middle` or `high` where the band is a range; inside it `edge` where a clause has one, `gap` between clauses.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub point: Option<Point>,
     /// Frequency evaluated, Hz.

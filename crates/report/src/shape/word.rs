@@ -147,6 +147,10 @@ words! {
         Low "low",
         Middle "middle",
         High "high",
+        /// Where a clause begins to hold or ceases to.
+        Edge "edge",
+        /// Between clauses.
+        Gap "gap",
     }
     /// What the transmitter keeps constant.
     PowerMode {

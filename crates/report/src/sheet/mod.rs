@@ -5,10 +5,12 @@ mod bench;
 mod card;
 mod chain;
 mod overview;
+mod variants;
 mod verify;
 
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
 pub use overview::overview;
+pub use variants::variants;
 pub use verify::verify;

@@ -1,7 +1,7 @@
 //! The conclusion of a report in a few lines: what is radiated, whether limits are met, what is
 //! known worst.
 
-use downlead_quantity::{db, from_db, power, sig};
+use downlead_quantity::{db, frequency, from_db, power, sig};
 use downlead_station::model::Direction;
 
 use super::chain::{NOT_KNOWN, quantity, typed};
@@ -175,6 +175,9 @@ fn of_range(band: &BandReport) -> String {
         Some(Point::Low) => format!("{} low", band.band),
         Some(Point::Middle) => format!("{} middle", band.band),
         Some(Point::High) => format!("{} high", band.band),
+        Some(Point::Edge | Point::Gap) => {
+            format!("{} at {}", band.band, frequency(band.frequency_hz))
+        }
         None => band.band.clone(),
     }
 }

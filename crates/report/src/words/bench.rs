@@ -13,7 +13,8 @@ use crate::shape::word::{BenchSlope, LengthFrom, ReadingVerdict, Worded};
 #[must_use]
 pub fn result_verdict(r: &ResultReport) -> Text {
     let Some(v) = r.verdict else {
-        return Text::default();
+        let words = if r.slip { "a slip? not judged" } else { "" };
+        return Text::from(words);
     };
     let edge =
         v != ReadingVerdict::CannotTell && r.en.is_some_and(|en| (en.abs() - 1.0).abs() < 0.05);

@@ -95,6 +95,8 @@ pub fn of_band(what: String, band: &str, point: Option<Point>, hz: f64) -> Strin
         Some(Point::Low) => ", low edge",
         Some(Point::Middle) => ", middle",
         Some(Point::High) => ", high edge",
+        Some(Point::Edge) => ", edge of a clause",
+        Some(Point::Gap) => ", between clauses",
         None => "",
     };
     format!("{out}, {frequency}")

@@ -18,6 +18,7 @@ impl Judged for RuleVerdict {
 
     fn words(self) -> &'static str {
         match self {
+            RuleVerdict::MetIfAllocated => "met, if allocated",
             RuleVerdict::Met => "met",
             RuleVerdict::NotMet => "not met",
             RuleVerdict::CannotTell => "cannot tell",
@@ -71,8 +72,14 @@ pub fn margin(r: &RuleReport) -> String {
 #[must_use]
 pub fn remarks(r: &RuleReport) -> String {
     let mut parts = r.missing.clone();
-    if r.confidence == "low" {
+    if r.confidence.as_deref() == Some("low") {
         parts.push("the text is not sure (confidence low)".to_owned());
+    }
+    if *r.verdict == RuleVerdict::MetIfAllocated {
+        parts.push(format!(
+            "where it is allocated, write `under {} {{ allocated 144 MHz to 148 MHz, \"who says so\" }}` with its frequencies",
+            r.set
+        ));
     }
     if *r.verdict == RuleVerdict::NoRule {
         parts.push("no clause bears on this frequency: that is not \"met\"".to_owned());

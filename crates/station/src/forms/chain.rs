@@ -15,6 +15,7 @@ pub(crate) static CHAIN_LINES: &[&Form] = &[
     &super::parts::ADAPTER,
     &super::ends::TRANSMITTER,
     &super::ends::RECEIVER,
+    &super::ends::TRANSCEIVER,
     &super::parts::RUN,
     &super::parts::JUMPER,
     &super::parts::TAIL,

@@ -3,7 +3,7 @@
 use super::bundle::{ABOUT_ALWAYS, ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
 use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
-use super::types::Takes::{File, OneOf, Rest, Value};
+use super::types::Takes::{File, OneOf, Rest, Then, Value};
 use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
 use super::words as w;
 
@@ -18,8 +18,15 @@ static TX_SLOTS: &[Slot] = &[
         "mean over peak power while keyed, in place of the mode's",
         "duty 35 %",
     ),
-    Slot::word(Tx::Keyed.id(), "keyed", &[Value(&q::SHARE)])
-        .says("share of the time the key is down", "keyed 50 %"),
+    Slot::word(
+        Tx::Keyed.id(),
+        "keyed",
+        &[Value(&q::SHARE), Then("in", &Value(&q::TIME))],
+    )
+    .says(
+        "share of the time the key is down, of each such window where one is stated",
+        "keyed 50 %",
+    ),
     Slot::word(
         Tx::Foldback.id(),
         "foldback",
@@ -34,7 +41,7 @@ static TX_SLOTS: &[Slot] = &[
 /// A transmitter.
 pub(crate) static TRANSMITTER: Form = Form {
     word: "transmitter",
-    also: &["tx", "radio", "transceiver"],
+    also: &["tx"],
     noun: "a transmitter",
     doc: "A transmitter and its power into its design impedance.",
     examples: &[
@@ -158,7 +165,6 @@ static SENSITIVITY_LINE: Form = Form {
     slots: &[RX_SLOTS, ABOUT_ALWAYS],
     exclusive: ORIGINS,
     needs: &[need(Rx::Level.bit(), "the weakest usable signal follows")],
-    once: true,
     ..Form::EMPTY
 };
 
@@ -179,7 +185,39 @@ static NOISE_LINE: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum Antenna { Gain, Realized, Height } }
+/// A radio that sends and receives.
+pub(crate) static TRANSCEIVER: Form = Form {
+    word: "transceiver",
+    also: &["radio", "trx"],
+    noun: "a transceiver",
+    doc: "A radio that sends and receives on one line: first in the chain it sends on, last in the one it hears on.",
+    examples: &[
+        "transceiver TR1 25 W ± 10 % carrier, fm { sensitivity -117 dBm for 12 dB sinad; noise figure 8 dB }",
+        "transceiver TR1 { power 25 W carrier; mode fm; sensitivity -117 dBm for 12 dB sinad; sensitivity -111 dBm for 20 dB sinad }",
+    ],
+    subject: Subject::Tag,
+    slots: &[TX_SLOTS, ABOUT_FIGURE],
+    exclusive: ORIGINS,
+    needs: &[need(
+        Tx::Power.bit() | BLOCK,
+        "a transceiver needs its power",
+    )],
+    block: Block::Lines(
+        Context::Transceiver,
+        &[
+            &POWER_LINE,
+            &MODE_LINE,
+            &DUTY_LINE,
+            &KEYED_LINE,
+            &FOLDBACK_LINE,
+            &SENSITIVITY_LINE,
+            &NOISE_LINE,
+        ],
+    ),
+    ..Form::EMPTY
+};
+
+slots! { enum Antenna { Gain, Realized, Height, Size } }
 const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
     .after(
         Antenna::Gain.id(),
@@ -214,6 +252,8 @@ pub(crate) static ANTENNA: Form = Form {
                 "height of its highest point above ground",
                 "height 26 m agl",
             ),
+            Slot::word(Antenna::Size.id(), "size", &[Value(&q::METRES)])
+                .says("its length, from its highest point down", "size 2.7 m"),
         ],
         MATCH,
         RATINGS,
@@ -232,6 +272,7 @@ pub(crate) static ANTENNA: Form = Form {
             &RETURN_LOSS_LINE,
             &SWR_LINE,
             &HEIGHT_LINE,
+            &SIZE_LINE,
             &ONE_RATING_LINE,
         ],
     ),
@@ -288,6 +329,10 @@ macro_rules! gain_line {
 }
 gain_line! { GAIN_LINE "gain" "Gain of an antenna in dBi or dBd." "5.2 dBi on 2m" }
 gain_line! { DIRECTIVITY_LINE "directivity" "Of an antenna, directivity: gain is this times efficiency." "8 dBi" }
+
+figure_line! {
+    SIZE_LINE "size" METRES "a size" "a length follows" "Length of an antenna, from its highest point down." "2.7 m";
+}
 
 static HEIGHT_LINE: Form = Form {
     word: "height",

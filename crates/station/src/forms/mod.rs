@@ -9,6 +9,7 @@ mod cable;
 mod chain;
 mod dump;
 mod ends;
+pub(crate) mod exposure;
 mod instrument;
 mod offer;
 mod parts;
@@ -16,9 +17,11 @@ mod quantity;
 mod reader;
 pub(crate) mod rules;
 mod session;
+mod site;
 mod text;
 mod top;
 mod types;
+pub(crate) mod variant;
 mod words;
 
 pub use dump::{inner, json, reference, word_list};
@@ -31,7 +34,7 @@ pub use types::{
     Slot, Stands, Subject, Takes, Word,
 };
 
-pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, ONE_ORIGIN};
+pub(crate) use bundle::{ABOUT, ABOUT_FIGURE, AT as AT_SLOT, ON as ON_SLOT, ONE_ORIGIN};
 pub(crate) use words::{DATUMS, MODES, SETS};
 
 use cable::CABLE;
@@ -57,8 +60,12 @@ static STATION_LINES: &[&Form] = &[
     &top::PLACE,
     &top::JOINS,
     &rules::UNDER,
+    &site::BESIDE,
+    &exposure::SPOT,
+    &site::ALONE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
+    &ends::TRANSCEIVER,
     &parts::RUN,
     &parts::JUMPER,
     &parts::TAIL,
@@ -110,6 +117,7 @@ pub const fn of_part(kind: PartKind) -> &'static Form {
     match kind {
         PartKind::Transmitter => &ends::TRANSMITTER,
         PartKind::Receiver => &ends::RECEIVER,
+        PartKind::Transceiver => &ends::TRANSCEIVER,
         PartKind::Run => &parts::RUN,
         PartKind::Jumper => &parts::JUMPER,
         PartKind::Tail => &parts::TAIL,
@@ -171,7 +179,11 @@ impl Block {
                 };
                 found
                     // a part of the station, by its tag
-                    .or((*cx == Context::Chain).then_some(&chain::TAG_LINE))
+                    .or(match cx {
+                        Context::Chain => Some(&chain::TAG_LINE),
+                        Context::Variant => Some(&variant::CHANGE),
+                        _ => None,
+                    })
             }
             Block::Rows(row) => Some(row),
             Block::None => None,
@@ -202,7 +214,11 @@ impl Block {
 /// several times.
 pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
     let mut seen: Vec<*const Form> = Vec::new();
-    let mut open = vec![top(), Block::Lines(Context::Chain, TAG_LINES)];
+    let mut open = vec![
+        top(),
+        Block::Lines(Context::Chain, TAG_LINES),
+        Block::Lines(Context::Variant, CHANGE_LINES),
+    ];
     let mut at = 0;
     while at < open.len() {
         let block = open[at];
@@ -223,6 +239,8 @@ pub fn each(f: &mut dyn FnMut(Block, &'static Form)) {
 }
 
 static TAG_LINES: &[&Form] = &[&chain::TAG_LINE];
+
+static CHANGE_LINES: &[&Form] = &[&variant::CHANGE];
 
 /// Whether a list has a line with this word.
 const fn has(lines: &[&Form], word: &str) -> bool {
@@ -258,7 +276,13 @@ const _: () = {
 /// Every form once is checked while the crate is compiled.
 const _: () = {
     let mut i = 0;
-    let all: &[&[&Form]] = &[top::TOP, STATION_LINES, CHAIN_LINES, TAG_LINES];
+    let all: &[&[&Form]] = &[
+        top::TOP,
+        STATION_LINES,
+        CHAIN_LINES,
+        TAG_LINES,
+        CHANGE_LINES,
+    ];
     while i < all.len() {
         sound(all[i], 0);
         i += 1;

@@ -27,6 +27,7 @@ quantities! {
     RETURN_LOSS [Decibel] "a return loss" "RETURN-LOSS" "dB; above zero";
     SHARE_OR_LOSS [Percent, Decibel] "a share, or the loss to a branch" "SHARE" "% of the power, or dB of loss";
     POWER [Power, Level] "a power" "POWER" "W, mW, uW, kW, or dBm, dBW; above zero; `± 5 %`";
+    RULED [Power, Level, PowerDensity, ElectricField, MagneticField] "a power or a field" "POWER" "W, mW, kW, dBm; of exposure W/m2, mW/cm2, V/m, A/m";
     SHOWN [Power, Level, Decibel, Percent] "what was read" "READING" "W, mW, dBm; or dB of loss";
     SENSITIVITY [Level, Voltage, Power] "a sensitivity" "LEVEL" "dBm, or uV across 50 ohm";
     GAIN [GainIsotropic, GainDipole] "an antenna's gain" "GAIN" "dBi (over isotropic) or dBd (over a half-wave dipole)";

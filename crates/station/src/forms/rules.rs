@@ -163,11 +163,11 @@ static FIXED: Form = Form {
 
 slots! { enum ClauseSlot {
     Value, Counted, Kind, Total, On, Class, Above, Below, If, Since, Until, Instead, Cite,
-    Confidence, Then
+    Confidence, Then, Allocated, Tier, Averaging
 } }
 
-const OF_CLAUSE: [Slot; 13] = [
-    Slot::value(ClauseSlot::Value.id(), &q::POWER)
+const OF_CLAUSE: [Slot; 14] = [
+    Slot::value(ClauseSlot::Value.id(), &q::RULED)
         .first()
         .says("the power; a law may follow it", "30 W"),
     Slot::one_of(ClauseSlot::Counted.id(), &RULED).says("which power", "erp"),
@@ -206,6 +206,10 @@ const OF_CLAUSE: [Slot; 13] = [
         &[OneOf(CONFIDENCE)],
     )
     .says("how sure this text is", "confidence high"),
+    Slot::word(ClauseSlot::Allocated.id(), "allocated", &[]).says(
+        "holds where the service is allocated, which these rules do not list",
+        "allocated",
+    ),
 ];
 
 static LIMIT: Form = Form {
@@ -218,6 +222,7 @@ static LIMIT: Form = Form {
         "limit 50 W * (7 m / haat)^2 erp pep above 7 m haat on 221 MHz to 222 MHz, \"3.6\", confidence low",
         "limit erp carrier on 144 MHz to 148 MHz, class repeater, \"3.5\", confidence medium { haat to 150 m 60 W; haat above 150 m 45 W }",
         "limit 1000 W erp on 1240 MHz to 1300 MHz, instead of \"3.1\", confidence medium",
+        "limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7.1\", confidence high",
     ],
     slots: &[
         &OF_CLAUSE,
@@ -225,6 +230,10 @@ static LIMIT: Form = Form {
             Slot::phrase(ClauseSlot::Instead.id(), "instead", "of", &[Text])
                 .each()
                 .says("the clause that it replaces", "instead of \"3.1\""),
+            Slot::one_of(ClauseSlot::Tier.id(), &super::exposure::TIER)
+                .says("for whom a limit of exposure is", "public"),
+            Slot::word(ClauseSlot::Averaging.id(), "averaging", &[Value(&q::TIME)])
+                .says("averaging time of a limit of exposure", "averaging 30 min"),
         ],
     ],
     needs: &[need(
@@ -342,6 +351,7 @@ static RULE_LINES: &[&Form] = &[
     &THRESHOLD,
     &FIXED,
     &CONDITION,
+    &super::exposure::REFLECTION,
 ];
 
 pub(crate) static LICENCE: Form = Form {
@@ -374,12 +384,16 @@ pub(crate) static RULES: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum UnderSlot { Class, More } }
-slots! { enum AnswerSlot { Answer, Radius, Distance, Bandwidth, By } }
+slots! { enum UnderSlot { Class, More, Reflection } }
+slots! { enum AnswerSlot { Answer, Radius, Distance, Bandwidth, Allocated, By } }
 static ANSWER: Form = Form {
     noun: "an answer",
     doc: "The answer to a question of the rules, or a figure they go by.",
-    examples: &["islands no, \"chart 4, QY4TRA 2026-05-02\"", "radius 16 km"],
+    examples: &[
+        "islands no, \"chart 4, QY4TRA 2026-05-02\"",
+        "radius 16 km",
+        "allocated 144 MHz to 148 MHz, \"table of allocations, QY4TRA 2026-05-02\"",
+    ],
     slots: &[&[
         Slot::bare(AnswerSlot::Answer.id(), &Name(NameKind::Question))
             .first()
@@ -398,10 +412,16 @@ static ANSWER: Form = Form {
         )
         .first()
         .says("the bandwidth of the emission", "bandwidth 11 kHz"),
+        Slot::word(AnswerSlot::Allocated.id(), "allocated", &[Bands])
+            .first()
+            .says(
+                "where the table of allocations lets the station's service and class send",
+                "allocated 144 MHz to 148 MHz",
+            ),
         Slot::text(AnswerSlot::By.id())
             .says("who says so, and when, in quotes", "\"QY4TRA 2026-05-02\""),
     ]],
-    needs: &[need(0b1111, "a question and its answer follow")],
+    needs: &[need(0b1_1111, "a question and its answer follow")],
     ..Form::EMPTY
 };
 
@@ -420,6 +440,15 @@ pub(crate) static UNDER: Form = Form {
         Slot::word(UnderSlot::Class.id(), "class", &[Name(NameKind::Class)])
             .each()
             .says("the station's class", "class full"),
+        Slot::word(
+            UnderSlot::Reflection.id(),
+            "reflection",
+            &[Value(&q::NUMBER)],
+        )
+        .says(
+            "factor on the field by reflection, in the place of that of the rules",
+            "reflection 2",
+        ),
         Slot::bare(UnderSlot::More.id(), &Name(NameKind::Class))
             .each()
             .after(UnderSlot::Class.id(), "is said after `class`")

@@ -25,6 +25,7 @@ pub(crate) static TOP: &[&Form] = &[
     &CHAIN,
     &rules::LICENCE,
     &rules::RULES,
+    &super::variant::VARIANT,
 ];
 
 /// A text in quotes after a definition's name.

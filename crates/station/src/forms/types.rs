@@ -29,6 +29,8 @@ pub enum Context {
     Transmitter,
     /// In a receiver's block.
     Receiver,
+    /// In a transceiver's block.
+    Transceiver,
     /// In an antenna's or load's block.
     Antenna,
     /// In a bench session.
@@ -39,6 +41,8 @@ pub enum Context {
     Rules,
     /// In a clause of them.
     Clause,
+    /// In a variant of a station.
+    Variant,
     /// In a block of frequencies and losses.
     Table,
 }
@@ -60,11 +64,13 @@ impl Context {
             Context::Device => "in a device",
             Context::Transmitter => "in a transmitter",
             Context::Receiver => "in a receiver",
+            Context::Transceiver => "in a transceiver",
             Context::Antenna => "in an antenna",
             Context::Session => "in a session",
             Context::Readings => "among readings",
             Context::Rules => "in a licence or rules",
             Context::Clause => "in a clause of rules",
+            Context::Variant => "in a variant",
             Context::Table => "in a table",
         }
     }
@@ -111,6 +117,10 @@ pub enum NameKind {
     Class,
     /// A question of rules.
     Question,
+    /// A place where people can be.
+    Spot,
+    /// A variant of a station.
+    Variant,
 }
 
 impl NameKind {
@@ -120,7 +130,14 @@ impl NameKind {
         use NameKind as N;
         matches!(
             self,
-            N::Band | N::Let | N::Cable | N::Connector | N::Device | N::Instrument | N::Rules
+            N::Band
+                | N::Let
+                | N::Cable
+                | N::Connector
+                | N::Device
+                | N::Instrument
+                | N::Rules
+                | N::Station
         )
     }
 
@@ -153,6 +170,8 @@ impl NameKind {
             NameKind::Rules => "licence or rules",
             NameKind::Class => "class",
             NameKind::Question => "question",
+            NameKind::Spot => "spot",
+            NameKind::Variant => "variant",
         }
     }
 

@@ -1,18 +1,16 @@
 //! `cable NAME { … }`.
 
 use downlead_base::{Diagnostic, Loc, Severity, codes};
-use downlead_quantity::{Dim, Measure, Quantity, Shape, Tolerance, frequency, number};
+use downlead_quantity::{Dim, Measure, Quantity, Shape, number};
 use downlead_syntax::Stmt;
 
 use super::band::frequency_range;
+use super::cable_loss::{self, relative};
 use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::rating::rating;
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
-use crate::model::{
-    AccuracyStep, Basis, Cable, CableLoss, Construction, Figure, Meta, Name, NetworkFile, When,
-    Wires,
-};
+use crate::model::{AccuracyStep, Basis, Cable, CableLoss, Construction, Meta, Wires};
 use crate::quals::{Quals, ends, missing, rest};
 use crate::words::own;
 
@@ -128,49 +126,8 @@ fn line<'a>(
             }
             c.broken |= c.impedance.is_none();
         }
-        Some("velocity") => {
-            if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
-                let v = if v.q.dim == Dim::Percent {
-                    // a share of the speed of light, its ± too: `66 % ± 1 %` is 0.66 ± 0.01
-                    let number = |q: Quantity| Quantity {
-                        dim: match q.dim {
-                            Dim::Percent => Dim::Count,
-                            d => d,
-                        },
-                        ..q
-                    };
-                    Val {
-                        q: number(v.q),
-                        half: v.half.map(|(h, shape)| (number(h), shape)),
-                        upper: v.upper.map(number),
-                        ..v
-                    }
-                } else {
-                    v
-                };
-                c.velocity = cx.measure(&v, Dim::Count, "a velocity factor", "0.66");
-                if let Some(m) = &c.velocity {
-                    cx.within_bounds(&v, m, 0.0, "a velocity factor");
-                }
-                let ends = [v.q.value, v.upper.map_or(v.q.value, |u| u.value)];
-                let can_be = |x: f64| x > 0.1 && x <= 1.0;
-                if let Some(m) = c.velocity.filter(|_| !ends.into_iter().all(can_be)) {
-                    let d = Diagnostic::new(
-                        &codes::IMPOSSIBLE_VALUE,
-                        v.loc,
-                        format!(
-                            "A velocity factor lies between 0.1 and 1; {} cannot be.",
-                            number(m.value, 3)
-                        ),
-                    )
-                    .at("cannot be");
-                    cx.push(d);
-                    c.velocity = None;
-                }
-            }
-            c.broken |= c.velocity.is_none();
-        }
-        Some("loss") => *of_loss = loss(cx, s, c),
+        Some("velocity") => velocity(cx, &mut cur, c),
+        Some("loss") => *of_loss = cable_loss::loss(cx, s, c),
         Some("construction") => {
             c.loss_loc = cx.loc(s.head_span());
             c.loss = construction(cx, s).map(CableLoss::Construction);
@@ -188,18 +145,8 @@ fn line<'a>(
         }
         Some("accuracy") => return accuracy(cx, s, c, steps),
         Some("rating") => {
-            let Some(r) = rating(cx, s, 1) else { return };
-            match ratings.iter().find(|x| x.at_hz == r.at_hz) {
-                Some(first) => again(
-                    cx,
-                    r.loc,
-                    first.loc,
-                    &match r.at_hz {
-                        Some(f) => format!("The rating at {}", downlead_quantity::frequency(f)),
-                        None => "The rating".to_owned(),
-                    },
-                ),
-                None => ratings.push(r),
+            if let Some(r) = rating(cx, s, 1) {
+                add_rating(cx, r, ratings);
             }
             return;
         }
@@ -227,22 +174,7 @@ fn line<'a>(
                 return;
             }
         }
-        Some("source") => match cur.string(cx) {
-            Some(t) => {
-                c.meta.source = Some(match &c.loss {
-                    Some(CableLoss::Network { file, .. }) => {
-                        format!("file {}, {t}", file.path.text).into()
-                    }
-                    _ => t,
-                });
-            }
-            None => missing(
-                cx,
-                &cur,
-                "the document follows in quotes",
-                "source \"sheet 7, page 2\"",
-            ),
-        },
+        Some("source") => source(cx, &mut cur, c),
         Some(w) => {
             c.broken |= meant(w, FIGURES);
             return unknown_statement(cx, s, w, Context::Cable);
@@ -256,246 +188,81 @@ fn line<'a>(
     }
 }
 
-/// The loss; gives the `±` that holds for all of it, as a relative uncertainty about 1.
-fn loss<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable) -> Option<(Measure, Loc)> {
-    c.loss_loc = cx.loc(s.head_span());
-    let mut q = Quals::warm();
-    let mut terms = None;
-    let (mut file, mut length, mut file_accuracy) = (None, None, Measure::default());
-    for (n, g) in s.groups().enumerate() {
-        let mut cur = Cur::new(s, g);
-        if n == 0 {
-            cur.i = 1;
+/// `velocity 0.66`; a percentage is a share of the speed of light, its ± too: `66 % ± 1 %` is 0.66 ± 0.01.
+fn velocity<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, c: &mut Cable) {
+    if let Some(v) = cur.need(cx, "a velocity factor follows", "velocity 0.66") {
+        let v = of_light(v);
+        c.velocity = cx.measure(&v, Dim::Count, "a velocity factor", "0.66");
+        if let Some(m) = &c.velocity {
+            cx.within_bounds(&v, m, 0.0, "a velocity factor");
         }
-        while !cur.done() {
-            if n == 0 && file.is_none() && cur.eat(cx, "from") {
-                file = Some(super::session::file(cx, &mut cur, "reel.s2p"));
-                length = of_length(cx, &mut cur);
-            } else if file.is_some() && cur.eat(cx, "accuracy") {
-                let stated = super::network::accuracy(cx, &mut cur);
-                c.broken |= stated.is_none();
-                file_accuracy = stated.unwrap_or_default();
-            } else if n == 0 && terms.is_none() && cur.at_value(cx) {
-                let atom = cur.peek().expect("at a value");
-                terms = cx.two_terms(s, atom);
-                cur.i += 1;
-            } else if !q.take(cx, &mut cur) {
-                let own = own(Context::Cable, "loss");
-                q.unexpected(cx, &cur, "a cable's loss", own);
-                break;
-            }
+        let ends = [v.q.value, v.upper.map_or(v.q.value, |u| u.value)];
+        let can_be = |x: f64| x > 0.1 && x <= 1.0;
+        if let Some(m) = c.velocity.filter(|_| !ends.into_iter().all(can_be)) {
+            let d = Diagnostic::new(
+                &codes::IMPOSSIBLE_VALUE,
+                v.loc,
+                format!(
+                    "A velocity factor lies between 0.1 and 1; {} cannot be.",
+                    number(m.value, 3)
+                ),
+            )
+            .at("cannot be");
+            cx.push(d);
+            c.velocity = None;
         }
     }
-    c.broken |= q.broken;
-    if let Some(t) = q.at_temperature_alone(cx, "the temperature of a loss") {
-        c.reference_c = t;
-        c.reference_stated = true;
+    c.broken |= c.velocity.is_none();
+}
+
+fn of_light(v: Val) -> Val {
+    if v.q.dim != Dim::Percent {
+        return v;
     }
-    let source = c.meta.source.take();
-    if let Some(path) = file {
-        if let (Some(path), Some(length)) = (path, length) {
-            q.meta.source = q.meta.source.take().or(source);
-            c.meta = super::network::about(&path, q.meta);
-            c.loss = Some(of_file(path, length, file_accuracy, &c.meta));
-        }
-        return None;
-    }
-    c.meta = q.meta;
-    c.meta.source = c.meta.source.take().or(source);
-    if let Some(block) = s.block() {
-        let mut points: Vec<(f64, Measure, Loc)> = Vec::new();
-        for row in block.iter() {
-            let mut cur = Cur::new(row, row.atoms());
-            let (Some(f), Some(a)) = (cur.val(cx), cur.val(cx)) else {
-                if !row.is_broken() {
-                    missing(
-                        cx,
-                        &cur,
-                        "a row of a loss table is a frequency and a loss",
-                        "100 MHz 4.1 dB/100 m",
-                    );
-                }
-                continue;
-            };
-            let (Some(hz), Some(m)) = (
-                cx.frequency(&f, "a table's frequency"),
-                cx.measure(&a, Dim::LossRate, "a cable's loss", "4.1 dB/100 m"),
-            ) else {
-                continue;
-            };
-            cx.within_bounds(&a, &m, 0.0, "a cable's loss");
-            if m.value <= 0.0 || a.q.value < 0.0 {
-                let d = Diagnostic::new(
-                    &codes::NEGATIVE_LOSS,
-                    a.loc,
-                    "A cable's loss is positive dB per length.",
-                )
-                .at("not positive");
-                cx.push(d);
-                continue;
-            }
-            if !cur.done() {
-                cur.unexpected(cx, "a loss table", &[]);
-            }
-            if let Some(other) = points.iter().find(|p| p.0 == hz) {
-                let d = Diagnostic::new(
-                    &codes::DUPLICATE_NAME,
-                    f.loc,
-                    format!("{} occurs twice in this table.", frequency(hz)),
-                )
-                .at("again")
-                .also(other.2, "first here");
-                cx.push(d);
-                continue;
-            }
-            points.push((hz, m, cx.loc(row.head_span())));
-        }
-        points.sort_by(|a, b| a.0.total_cmp(&b.0));
-        if !points.is_empty() {
-            c.loss = Some(CableLoss::Table(points.into()));
-        }
-        return None;
-    }
-    let Some((terms, of_sum)) = terms else {
-        if !s.is_broken()
-            && cx.diags.iter().all(|d| {
-                d.primary.loc.span.end < s.span().start || d.primary.loc.span.start > s.span().end
-            })
-        {
-            let cur = Cur::new(s, s.atoms());
-            missing(
-                cx,
-                &cur,
-                "a loss is two coefficients or a table",
-                "loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz",
-            );
-        }
-        return None;
+    let number = |q: Quantity| Quantity {
+        dim: match q.dim {
+            Dim::Percent => Dim::Count,
+            d => d,
+        },
+        ..q
     };
-    let (mut k1, mut k2) = (None, None);
-    let relative = match terms[..] {
-        [
-            Val {
-                half: Some((h, shape)),
-                loc,
-                ..
+    Val {
+        q: number(v.q),
+        half: v.half.map(|(h, shape)| (number(h), shape)),
+        upper: v.upper.map(number),
+        ..v
+    }
+}
+
+/// One rating a frequency, and one without.
+fn add_rating(cx: &mut Cx<'_>, r: crate::model::Rating, ratings: &mut Vec<crate::model::Rating>) {
+    match ratings.iter().find(|x| x.at_hz == r.at_hz) {
+        Some(first) => again(
+            cx,
+            r.loc,
+            first.loc,
+            &match r.at_hz {
+                Some(f) => format!("The rating at {}", downlead_quantity::frequency(f)),
+                None => "The rating".to_owned(),
             },
-        ] if h.dim == Dim::Percent => Some((relative(cx, h.value, shape, loc), loc)),
-        _ => None,
-    };
-    for t in terms {
-        const EXAMPLE: &str = "0.4 dB/100 m/sqrt(MHz)";
-        match t.q.dim {
-            d @ Dim::RootCoefficient if k1.is_none() => {
-                k1 = cx.measure(&t, d, "a coefficient of a cable's loss", EXAMPLE);
-            }
-            d @ Dim::LinearCoefficient if k2.is_none() => {
-                k2 = cx.measure(&t, d, "a coefficient of a cable's loss", EXAMPLE);
-            }
-            other => {
-                let d = Diagnostic::new(
-                    &codes::WRONG_UNIT,
-                    t.loc,
-                    format!("A coefficient of a cable's loss is needed here, not {}.", other.noun()),
-                )
-                .at("does not fit")
-                .help("Written for example `loss 0.4 dB/100 m/sqrt(MHz) + 0.0016 dB/100 m/MHz`.")
-                .help("A loss at one frequency goes into a table: `loss typical at 20 °C { 100 MHz 4.1 dB/100 m }`.");
-                cx.push(d);
-                return None;
-            }
-        }
-    }
-    if k1.is_none() && k2.is_none() {
-        return None;
-    }
-    let (k1, k2) = (k1.unwrap_or_default(), k2.unwrap_or_default());
-    if k1.value < 0.0 || k2.value < 0.0 || k1.value + k2.value <= 0.0 {
-        let d = Diagnostic::new(
-            &codes::NEGATIVE_LOSS,
-            c.loss_loc,
-            "The coefficients of a cable's loss are positive.",
-        )
-        .at("not positive");
-        cx.push(d);
-        return None;
-    }
-    let mut terms = [k1, k2];
-    let of_all = match of_sum {
-        Some(v) => sum_accuracy(cx, &v),
-        // a percentage of the only coefficient is one of the loss
-        None => relative.map(|(of_one, loc)| {
-            terms.iter_mut().for_each(|t| t.u = 0.0);
-            (of_one, loc)
-        }),
-    };
-    let [k1, k2] = terms;
-    c.loss = Some(CableLoss::TwoTerm { k1, k2 });
-    of_all
-}
-
-/// The `±` after the sum of both coefficients: a percentage is the accuracy of the loss.
-fn sum_accuracy(cx: &mut Cx<'_>, v: &Val) -> Option<(Measure, Loc)> {
-    match v.half {
-        Some((h, shape)) if h.dim == Dim::Percent && h.value >= 0.0 => {
-            Some((relative(cx, h.value, shape, v.loc), v.loc))
-        }
-        _ => {
-            cx.push(
-                Diagnostic::new(
-                    &codes::UNCERTAINTY_NOT_USED,
-                    v.loc,
-                    "To which of the two coefficients this belongs is not said.",
-                )
-                .at("of a sum")
-                .help("In percent it holds for the loss: `… ± 5 % k 1`, or the line `accuracy 5 % k 1`.")
-                .help("For one coefficient: `let conductor = 0.4 dB/100 m/sqrt(MHz) ± 0.02 dB/100 m/sqrt(MHz)`, and `loss conductor + …`."),
-            );
-            None
-        }
+        ),
+        None => ratings.push(r),
     }
 }
 
-/// A relative uncertainty of a cable's loss, about 1.
-fn relative(cx: &mut Cx<'_>, half_width: f64, shape: Shape, loc: Loc) -> Measure {
-    let m = Tolerance { half_width, shape }.about(1.0);
-    if m.reach() > 1.0 {
-        cx.too_large(loc, "a cable's loss", false);
-    }
-    m
-}
-
-/// `of 25 m` behind the file of a piece.
-fn of_length<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<Measure> {
-    const EXAMPLE: &str = "loss from \"reel.s2p\" of 25 m";
-    if !cur.eat(cx, "of") {
-        missing(
+fn source<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, c: &mut Cable) {
+    let Some(t) = cur.string(cx) else {
+        return missing(
             cx,
             cur,
-            "`of` and the length of the piece that was measured follow",
-            EXAMPLE,
+            "the document follows in quotes",
+            "source \"sheet 7, page 2\"",
         );
-        return None;
-    }
-    let v = cur.need(cx, "the length of the piece follows", EXAMPLE)?;
-    cx.positive(&v, Dim::Length, "the length of a piece", "25 m")
-}
-
-fn of_file(path: Name, length: Measure, accuracy: Measure, meta: &Meta) -> CableLoss {
-    CableLoss::Network {
-        file: Box::new(NetworkFile {
-            figure: Figure {
-                when: When::Always,
-                value: accuracy,
-                meta: meta.clone().into(),
-                loc: path.loc,
-                percent: false,
-            },
-            path,
-            reversed: false,
-        }),
-        length,
-    }
+    };
+    c.meta.source = Some(match &c.loss {
+        Some(CableLoss::Network { file, .. }) => format!("file {}, {t}", file.path.text).into(),
+        _ => t,
+    });
 }
 
 fn accuracy<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cable, steps: &mut Vec<(AccuracyStep, Loc)>) {

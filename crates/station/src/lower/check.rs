@@ -11,6 +11,7 @@ use crate::forms::{
     self, Begins, Block, Form, Known, Met, NameKind, Problem, Reader, Role, Slot, Stands, Subject,
     meant_word,
 };
+use crate::keywords::Context;
 use crate::quals::exclusive;
 
 /// The name of a definition, where it is used.
@@ -113,6 +114,29 @@ impl<'a> Check<'_, 'a, '_> {
         }
     }
 
+    /// Notes the names that a statement and its block use, and says nothing of the rest.
+    fn names_only(&mut self, s: Stmt<'a>, form: &'static Form) {
+        let mut r = Reader::new(form, s, self.known);
+        while let Some(m) = r.next() {
+            match m {
+                Met::Subject(kind, false, a) => self.name(s, kind, a),
+                Met::Slot { slot, head, .. } if slot.names => {
+                    r.roles(slot, head, &mut |a, role| {
+                        if let Role::Name(kind) = role {
+                            self.name(s, kind, a);
+                        }
+                    });
+                }
+                _ => {}
+            }
+        }
+        for line in s.block().into_iter().flat_map(Lines::iter) {
+            if let Some(f) = form.block.form(line.keyword()) {
+                self.names_only(line, f);
+            }
+        }
+    }
+
     /// Figures that are in the line of a statement and in its block: which of the two counts would
     /// be a guess.
     fn line_and_block(&mut self, block: Lines<'a>, single: &[(&'static str, Span)]) {
@@ -163,6 +187,11 @@ impl<'a> Check<'_, 'a, '_> {
                 self.misplaced(line, form);
                 continue;
             };
+            // what they say is checked where the station is known
+            if form.block.context() == Some(Context::Variant) && f.block.context().is_some() {
+                self.names_only(line, f);
+                continue;
+            }
             if f.once && !f.word.is_empty() {
                 let at = line.atoms().first().map_or(line.head_span(), |a| a.span);
                 match once.iter().find(|o| o.0 == f.word) {

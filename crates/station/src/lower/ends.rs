@@ -12,7 +12,8 @@ use super::rating::{plain_rating, rating, share};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
 use crate::model::{
-    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Transmitter, When,
+    Antenna, Figure, Gain, Impedance, Meta, Mode, PowerKind, Receiver, Sensitivity, Transmitter,
+    When,
 };
 use crate::quals::{Quals, Said, ends, missing, rest, twice};
 use crate::words::{MODES, OF_FIGURES, is_one_of, own};
@@ -70,6 +71,10 @@ fn transmitter_word<'a>(
             Some(v) => {
                 let v = cx.alone(&v, "the share keyed");
                 t.keyed = share(cx, &v, "the share keyed").map(|m| m.value);
+                if cur.eat(cx, "in") {
+                    t.keyed_in_s = super::exposure::window(cx, cur);
+                    t.broken_duty |= t.keyed_in_s.is_none();
+                }
             }
             None => missing(cx, cur, "`keyed` is followed by a percentage", "keyed 50 %"),
         }
@@ -156,6 +161,96 @@ fn power_line<'a>(
     Some(meta)
 }
 
+/// What is gathered of a transmitter, line by line.
+#[derive(Default)]
+struct Sending {
+    t: Transmitter,
+    modes: Said,
+    powers: Vec<(Figure, Option<PowerKind>)>,
+    /// Whether a power is there but could not be read.
+    broken: bool,
+}
+
+impl Sending {
+    /// The head of its statement.
+    fn head<'a>(&mut self, cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> Meta {
+        let into = (&mut self.t, &mut self.modes);
+        let meta = power_line(cx, stmt, skip, into, &mut self.powers);
+        self.broken = meta.is_none();
+        meta.unwrap_or_default()
+    }
+
+    /// A line of its block; false when it begins with no word of a transmitter.
+    fn line<'a>(&mut self, cx: &mut Cx<'a>, s: Stmt<'a>, word: &str) -> bool {
+        let mut c = Cur::new(s, s.atoms());
+        match word {
+            "power" => {
+                let into = (&mut self.t, &mut self.modes);
+                self.broken |= power_line(cx, s, 1, into, &mut self.powers).is_none();
+            }
+            "mode" => {
+                c.i = 1;
+                let word = c.next_span();
+                if let Some(m) = mode(cx, &mut c) {
+                    if self.modes.note(cx, s, word) {
+                        self.t.mode = Some(m);
+                    }
+                } else {
+                    if c.done() {
+                        missing(cx, &c, "the mode follows", "mode fm");
+                    }
+                    self.t.broken_duty = true;
+                    c.unexpected(cx, "`mode`", &MODES);
+                    return true;
+                }
+                ends(cx, s, &c, "`mode`");
+            }
+            "duty" | "keyed" | "foldback" => {
+                transmitter_word(cx, &mut c, &mut self.t, &mut self.modes);
+                rest(cx, s, &mut c, "this line");
+            }
+            _ => return false,
+        }
+        true
+    }
+
+    /// A line that begins with a word which is none of its block.
+    fn unknown(&mut self, word: &str) {
+        self.broken |= meant(word, &["power"]);
+        self.t.broken_duty |= meant(word, &["mode", "duty", "keyed"]);
+    }
+
+    /// The whole; none where a power is there but could not be read, or none is there. `had` is how many
+    /// findings there were before it.
+    fn finish(
+        mut self,
+        cx: &mut Cx<'_>,
+        stmt: Stmt<'_>,
+        had: usize,
+        (what, example): (&str, &str),
+    ) -> Option<Transmitter> {
+        if self.powers.is_empty() && cx.diags.len() == had && !stmt.is_broken() {
+            let cur = Cur::new(stmt, stmt.atoms());
+            missing(cx, &cur, &format!("{what} needs its power"), example);
+        }
+        // a kind said once holds for all
+        if let Some(k) = self.powers.iter().find_map(|p| p.1) {
+            for p in &mut self.powers {
+                p.1 = p.1.or(Some(k));
+            }
+        }
+        twice(
+            cx,
+            "The power of this transmitter",
+            self.powers.iter().map(|p| &p.0),
+            downlead_quantity::power,
+        );
+        let none = self.powers.is_empty();
+        self.t.power = self.powers.into();
+        (!self.broken && !none).then_some(self.t)
+    }
+}
+
 /// A transmitter; `skip` atoms of the first group are read already. None where a power is there
 /// but could not be read, or none is there.
 pub(super) fn transmitter<'a>(
@@ -163,72 +258,21 @@ pub(super) fn transmitter<'a>(
     stmt: Stmt<'a>,
     skip: usize,
 ) -> (Option<Transmitter>, Meta) {
-    let mut t = Transmitter::default();
-    let mut modes = Said::default();
-    let mut powers = Vec::new();
     let had = cx.diags.len();
-    let meta = power_line(cx, stmt, skip, (&mut t, &mut modes), &mut powers);
-    let mut broken = meta.is_none();
-    let meta = meta.unwrap_or_default();
+    let mut sending = Sending::default();
+    let meta = sending.head(cx, stmt, skip);
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        let mut c = Cur::new(s, s.atoms());
         match s.keyword() {
-            Some("power") => {
-                broken |= power_line(cx, s, 1, (&mut t, &mut modes), &mut powers).is_none();
-            }
-            Some("mode") => {
-                c.i = 1;
-                let word = c.next_span();
-                if let Some(m) = mode(cx, &mut c) {
-                    if modes.note(cx, s, word) {
-                        t.mode = Some(m);
-                    }
-                } else {
-                    if c.done() {
-                        missing(cx, &c, "the mode follows", "mode fm");
-                    }
-                    t.broken_duty = true;
-                    c.unexpected(cx, "`mode`", &MODES);
-                    continue;
-                }
-                ends(cx, s, &c, "`mode`");
-            }
-            Some("duty" | "keyed" | "foldback") => {
-                transmitter_word(cx, &mut c, &mut t, &mut modes);
-                rest(cx, s, &mut c, "this line");
-            }
+            Some(w) if sending.line(cx, s, w) => {}
             Some(w) => {
-                broken |= meant(w, &["power"]);
-                t.broken_duty |= meant(w, &["mode", "duty", "keyed"]);
+                sending.unknown(w);
                 unknown_statement(cx, s, w, Context::Transmitter);
             }
             None => no_keyword(cx, s, Context::Transmitter),
         }
     }
-    if powers.is_empty() && cx.diags.len() == had && !stmt.is_broken() {
-        let cur = Cur::new(stmt, stmt.atoms());
-        missing(
-            cx,
-            &cur,
-            "a transmitter needs its power",
-            "transmitter TX1 32 W carrier, fm",
-        );
-    }
-    // a kind said once holds for all
-    if let Some(k) = powers.iter().find_map(|p| p.1) {
-        for p in &mut powers {
-            p.1 = p.1.or(Some(k));
-        }
-    }
-    twice(
-        cx,
-        "The power of this transmitter",
-        powers.iter().map(|p| &p.0),
-        downlead_quantity::power,
-    );
-    let none = powers.is_empty();
-    t.power = powers.into();
-    ((!broken && !none).then_some(t), meta)
+    let words = ("a transmitter", "transmitter TX1 32 W carrier, fm");
+    (sending.finish(cx, stmt, had, words), meta)
 }
 
 /// A receiver.
@@ -237,11 +281,8 @@ pub(super) fn receiver<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Rec
     let mut q = Quals::default();
     receiver_groups(cx, stmt, skip, &mut r, &mut q);
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        // each line is a figure of its own
-        q.said = Said::default();
         match s.keyword() {
-            Some("sensitivity") => receiver_groups(cx, s, 1, &mut r, &mut q),
-            Some("noise") => receiver_groups(cx, s, 0, &mut r, &mut q),
+            Some(w) if receiver_line(cx, s, w, &mut r, &mut q) => {}
             Some(w) => unknown_statement(cx, s, w, Context::Receiver),
             None => no_keyword(cx, s, Context::Receiver),
         }
@@ -249,13 +290,59 @@ pub(super) fn receiver<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, skip: usize) -> (Rec
     (r, q.meta)
 }
 
+/// A line of a receiver's block; false when it begins with no word of a receiver.
+fn receiver_line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    word: &str,
+    r: &mut Receiver,
+    q: &mut Quals,
+) -> bool {
+    let skip = match word {
+        "sensitivity" => 1,
+        "noise" => 0,
+        _ => return false,
+    };
+    // each line is a figure of its own
+    q.said = Said::default();
+    receiver_groups(cx, s, skip, r, q);
+    true
+}
+
+/// A radio that sends and receives on one line; none where its power could not be read, or none is there.
+pub(super) fn transceiver<'a>(
+    cx: &mut Cx<'a>,
+    stmt: Stmt<'a>,
+    skip: usize,
+) -> (Option<(Transmitter, Receiver)>, Meta) {
+    let had = cx.diags.len();
+    let mut sending = Sending::default();
+    let meta = sending.head(cx, stmt, skip);
+    let (mut r, mut q) = (Receiver::default(), Quals::default());
+    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
+        match s.keyword() {
+            Some(w) if sending.line(cx, s, w) || receiver_line(cx, s, w, &mut r, &mut q) => {}
+            Some(w) => {
+                sending.unknown(w);
+                unknown_statement(cx, s, w, Context::Transceiver);
+            }
+            None => no_keyword(cx, s, Context::Transceiver),
+        }
+    }
+    let words = ("a transceiver", "transceiver TR1 25 W carrier, fm");
+    let sent = sending.finish(cx, stmt, had, words);
+    (sent.map(|t| (t, r)), meta)
+}
+
 fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiver, q: &mut Quals) {
+    let mut level = None;
+    let mut why = None;
     for (n, g) in s.groups().enumerate() {
         let mut cur = Cur::new(s, g);
         if n == 0 {
             cur.i = skip;
             if let Some(v) = cur.val(cx) {
-                r.sensitivity = sensitivity(cx, &v);
+                level = sensitivity(cx, &v).map(|m| (m, v.loc));
             }
         }
         while !cur.done() {
@@ -267,7 +354,7 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
                     end = cur.next_span();
                     cur.i += 1;
                 }
-                r.criterion = criterion(cx, start.join(end));
+                why = criterion(cx, start.join(end));
             } else if cur.eat(cx, "noise") {
                 r.noise_figure = noise_figure(cx, &mut cur);
             } else if !q.take(cx, &mut cur) {
@@ -277,6 +364,27 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
             }
         }
     }
+    let Some((level, loc)) = level else { return };
+    let again = r.sensitivities.iter().any(|s| s.criterion == why);
+    if again {
+        let what = why
+            .as_deref()
+            .map_or_else(String::new, |w| format!(" for {w}"));
+        cx.push(
+            Diagnostic::new(
+                &codes::SAID_TWICE,
+                loc,
+                format!("The sensitivity of this receiver{what} is said already."),
+            )
+            .at("again here")
+            .help("Remove one of the two; a receiver may have several sensitivities, each for a criterion of its own."),
+        );
+        return;
+    }
+    r.sensitivities.push(Sensitivity {
+        level,
+        criterion: why,
+    });
 }
 
 /// Whether the criterion of a sensitivity ends before the cursor: at another one, at a noise
@@ -406,6 +514,8 @@ pub(super) fn antenna<'a>(
                 swrs.extend(swr);
             } else if cur.eat(cx, "height") {
                 a.height_agl = height(cx, &mut cur);
+            } else if !load && cur.eat(cx, "size") {
+                a.size = super::exposure::size(cx, &mut cur);
             } else if cur.eat(cx, "rating") {
                 if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
                     a.rating = plain_rating(cx, &v);
@@ -486,6 +596,10 @@ pub(super) fn antenna<'a>(
                     height_twice(cx, s);
                 }
                 rest(cx, s, &mut cur, "a height");
+            }
+            Some("size") if !load => {
+                a.size = super::exposure::size(cx, &mut cur);
+                rest(cx, s, &mut cur, "a size");
             }
             Some("rating") => a.rating = rating(cx, s, 1),
             Some(w) => {

@@ -132,7 +132,11 @@ pub(super) fn declared<'a>(
         k.contexts
             .iter()
             .all(|c| matches!(c, Context::Rules | Context::Clause))
-            || matches!(k.word, "licence" | "rules" | "under")
+            || matches!(
+                k.word,
+                "licence" | "rules" | "under" | "beside" | "alone" | "spot"
+            )
+            || matches!(k.word, "variant" | "take" | "put")
     };
     if KEYWORDS
         .iter()

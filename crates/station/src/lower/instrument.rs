@@ -41,136 +41,180 @@ pub(super) fn instrument<'a>(
     if !cur.done() {
         cur.unexpected(cx, "an instrument", &[]);
     }
-    let (mut calibrated, mut due) = (None, None);
+    let mut dates = Dates::default();
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         let mut c = Cur::new(s, s.atoms());
         c.i = 1;
-        match s.keyword() {
-            Some("accuracy") => {
-                if let Some(v) = c.val(cx) {
-                    ins.accuracy = accuracy(cx, &mut c, &v);
-                    ins.accuracy_normal = v.coverage.is_some();
-                } else {
-                    missing(cx, &c, "the accuracy follows", "accuracy 5 % of reading");
-                }
-                ins.broken |= ins.accuracy.is_none();
-            }
-            Some("scale") => {
-                if let Some(v) = c.need(cx, "a power follows", "scale 100 W") {
-                    let v = cx.alone(&v, "a full scale");
-                    ins.scale_w = cx.power(&v, "a full scale", "100 W").map(|m| m.value);
-                }
-                ins.broken |= ins.scale_w.is_none();
-            }
-            Some("resolution") => {
-                if let Some(v) = c.need(cx, "a power follows", "resolution 0.1 W") {
-                    let v = cx.alone(&v, "a resolution");
-                    ins.resolution_w = cx.power(&v, "a resolution", "0.1 W").map(|m| m.value);
-                }
-                ins.broken |= ins.resolution_w.is_none();
-            }
-            Some("band") => {
-                if let Some(v) = c.need(cx, "a range follows", "band 1.8 MHz to 500 MHz") {
-                    ins.band = frequency_range(cx, &v, "an instrument's band");
-                }
-            }
-            Some("calibrated") => match c.date(cx) {
-                Some(d) => {
-                    calibrated = Some(cx.loc(s.head_span()));
-                    ins.calibrated = Some(d);
-                }
-                None => missing(cx, &c, "a date follows", "calibrated 2026-01-10"),
-            },
-            Some("due") => match c.date(cx) {
-                Some(d) => {
-                    due = Some(cx.loc(s.head_span()));
-                    ins.due = Some(d);
-                }
-                None => missing(cx, &c, "a date follows", "due 2028-01-10"),
-            },
-            Some(w @ ("linearity" | "repeatability")) => {
-                let example = format!("{w} 1 %");
-                let stated = c.need(cx, "a share of the reading follows", &example);
-                ins.broken |= stated.is_none();
-                if let Some(v) = stated {
-                    let u = spread(cx, &v, w, &example);
-                    ins.broken |= u.is_none();
-                    if w == "linearity" {
-                        ins.linearity = u;
-                    } else {
-                        ins.repeatability = u;
-                    }
-                    // the share is of the reading, and may say so
-                    let of = c.eat(cx, "of");
-                    if of && w == "linearity" && c.eat(cx, "full") {
-                        let scale = c.eat(cx, "scale");
-                        if !scale {
-                            missing(
-                                cx,
-                                &c,
-                                "`full` is followed by `scale`",
-                                "linearity 1 % of full scale",
-                            );
-                        }
-                        ins.broken |= !scale || v.q.dim != Dim::Percent;
-                        ins.linearity_of_scale = true;
-                        if v.q.dim == Dim::Decibel {
-                            cx.wrong_kind(
-                                &v,
-                                &[Dim::Percent],
-                                "a share of full scale",
-                                "linearity 1 % of full scale",
-                            );
-                        }
-                    } else if of && !c.eat(cx, "reading") {
-                        if c.done() {
-                            missing(cx, &c, "`of` is followed by `reading`", &example);
-                        }
-                        let of: &[&str] = match w {
-                            "linearity" => &["reading", "full scale"],
-                            _ => &["reading"],
-                        };
-                        c.unexpected(cx, &format!("the {w}"), of);
-                        continue;
-                    }
-                }
-            }
-            Some("directivity") => {
-                if let Some(v) = c.need(cx, "a ratio follows", "directivity 40 dB") {
-                    let v = cx.alone(&v, "a directivity");
-                    ins.directivity_db = cx
-                        .positive(&v, Dim::Decibel, "a directivity", "40 dB")
-                        .map(|m| m.value);
-                }
-            }
-            Some("source") => {
-                if c.string(cx).is_none() {
-                    missing(
-                        cx,
-                        &c,
-                        "the document follows in quotes",
-                        "source \"certificate 4711\"",
-                    );
-                }
-            }
-            Some(w) => {
-                ins.broken |= meant(w, &["accuracy", "linearity", "repeatability"]);
-                unknown_statement(cx, s, w, Context::Instrument);
-                continue;
-            }
-            None => {
-                no_keyword(cx, s, Context::Instrument);
-                continue;
-            }
-        }
-        if !c.done() {
+        if line(cx, s, &mut c, &mut ins, &mut dates) && !c.done() {
             c.unexpected(cx, "an instrument", &[]);
         }
     }
-    if let (Some(made), Some(due)) = (calibrated, due) {
+    if let (Some(made), Some(due)) = (dates.calibrated, dates.due) {
         due_before(cx, &ins, made, due);
     }
     Some(ins)
+}
+
+/// Where the dates of the calibration stand.
+#[derive(Default)]
+struct Dates {
+    calibrated: Option<Loc>,
+    due: Option<Loc>,
+}
+
+/// One line of the block. Whether what follows on it is still to be reported.
+fn line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    c: &mut Cur<'a>,
+    ins: &mut Instrument,
+    dates: &mut Dates,
+) -> bool {
+    match s.keyword() {
+        Some("accuracy") => {
+            if let Some(v) = c.val(cx) {
+                ins.accuracy = accuracy(cx, c, &v);
+                ins.accuracy_normal = v.coverage.is_some();
+            } else {
+                missing(cx, c, "the accuracy follows", "accuracy 5 % of reading");
+            }
+            ins.broken |= ins.accuracy.is_none();
+        }
+        Some("scale") => {
+            ins.scale_w = watts(cx, c, "a full scale", "scale 100 W");
+            ins.broken |= ins.scale_w.is_none();
+        }
+        Some("resolution") => {
+            ins.resolution_w = watts(cx, c, "a resolution", "resolution 0.1 W");
+            ins.broken |= ins.resolution_w.is_none();
+        }
+        Some("band") => {
+            if let Some(v) = c.need(cx, "a range follows", "band 1.8 MHz to 500 MHz") {
+                ins.band = frequency_range(cx, &v, "an instrument's band");
+            }
+        }
+        Some("calibrated") => match c.date(cx) {
+            Some(d) => {
+                dates.calibrated = Some(cx.loc(s.head_span()));
+                ins.calibrated = Some(d);
+            }
+            None => missing(cx, c, "a date follows", "calibrated 2026-01-10"),
+        },
+        Some("due") => match c.date(cx) {
+            Some(d) => {
+                dates.due = Some(cx.loc(s.head_span()));
+                ins.due = Some(d);
+            }
+            None => missing(cx, c, "a date follows", "due 2028-01-10"),
+        },
+        Some("linearity") => return linearity(cx, c, ins),
+        Some("repeatability") => return repeatability(cx, c, ins),
+        Some("directivity") => {
+            if let Some(v) = c.need(cx, "a ratio follows", "directivity 40 dB") {
+                let v = cx.alone(&v, "a directivity");
+                ins.directivity_db = cx
+                    .positive(&v, Dim::Decibel, "a directivity", "40 dB")
+                    .map(|m| m.value);
+            }
+        }
+        Some("source") => {
+            if c.string(cx).is_none() {
+                missing(
+                    cx,
+                    c,
+                    "the document follows in quotes",
+                    "source \"certificate 4711\"",
+                );
+            }
+        }
+        Some(w) => {
+            ins.broken |= meant(w, &["accuracy", "linearity", "repeatability"]);
+            unknown_statement(cx, s, w, Context::Instrument);
+            return false;
+        }
+        None => {
+            no_keyword(cx, s, Context::Instrument);
+            return false;
+        }
+    }
+    true
+}
+
+/// A power without uncertainty, W.
+fn watts<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, what: &str, example: &str) -> Option<f64> {
+    let v = c.need(cx, "a power follows", example)?;
+    let v = cx.alone(&v, what);
+    let power = example.split_once(' ').map_or(example, |(_, power)| power);
+    cx.power(&v, what, power).map(|m| m.value)
+}
+
+/// `linearity 1 %`, of the reading or of full scale.
+fn linearity<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, ins: &mut Instrument) -> bool {
+    const EXAMPLE: &str = "linearity 1 %";
+    const OF_SCALE: &str = "linearity 1 % of full scale";
+    let Some(v) = share(cx, c, "linearity", EXAMPLE, &mut ins.linearity) else {
+        ins.broken = true;
+        return true;
+    };
+    ins.broken |= ins.linearity.is_none();
+    if !c.eat(cx, "of") {
+        return true;
+    }
+    if !c.eat(cx, "full") {
+        return of_reading(cx, c, "linearity", EXAMPLE, &["reading", "full scale"]);
+    }
+    let scale = c.eat(cx, "scale");
+    if !scale {
+        missing(cx, c, "`full` is followed by `scale`", OF_SCALE);
+    }
+    ins.broken |= !scale || v.q.dim != Dim::Percent;
+    ins.linearity_of_scale = true;
+    if v.q.dim == Dim::Decibel {
+        cx.wrong_kind(&v, &[Dim::Percent], "a share of full scale", OF_SCALE);
+    }
+    true
+}
+
+/// `repeatability 1 %`, of the reading.
+fn repeatability<'a>(cx: &mut Cx<'a>, c: &mut Cur<'a>, ins: &mut Instrument) -> bool {
+    const EXAMPLE: &str = "repeatability 1 %";
+    if share(cx, c, "repeatability", EXAMPLE, &mut ins.repeatability).is_none() {
+        ins.broken = true;
+        return true;
+    }
+    ins.broken |= ins.repeatability.is_none();
+    !c.eat(cx, "of") || of_reading(cx, c, "repeatability", EXAMPLE, &["reading"])
+}
+
+/// The share that is written, and into `u` the standard uncertainty it means.
+fn share<'a>(
+    cx: &mut Cx<'a>,
+    c: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+    u: &mut Option<f64>,
+) -> Option<Val> {
+    let v = c.need(cx, "a share of the reading follows", example)?;
+    *u = spread(cx, &v, what, example);
+    Some(v)
+}
+
+/// `reading` after `of`, which a share may say.
+fn of_reading<'a>(
+    cx: &mut Cx<'a>,
+    c: &mut Cur<'a>,
+    what: &str,
+    example: &str,
+    words: &[&str],
+) -> bool {
+    if c.eat(cx, "reading") {
+        return true;
+    }
+    if c.done() {
+        missing(cx, c, "`of` is followed by `reading`", example);
+    }
+    c.unexpected(cx, &format!("the {what}"), words);
+    false
 }
 
 /// Points out a calibration that would be due before it was made. Of two dates that differ in

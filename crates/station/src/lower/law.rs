@@ -5,12 +5,12 @@ use downlead_quantity::{Dim, Quantity};
 use downlead_syntax::{Atom, AtomKind, BinOp, Expr, ExprKind, Stmt};
 
 use crate::cx::Cx;
-use crate::model::{Factor, Law, Variable};
+use crate::model::{Factor, Field, Law, Variable};
 
 /// What a term of a law is.
 enum Term {
-    /// A power, W.
-    Power(f64),
+    /// A power, W, or a field, with its kind.
+    Base(f64, Dim),
     /// A plain number.
     Number(f64),
     /// Ratios with a variable.
@@ -20,8 +20,22 @@ enum Term {
 /// How a law is written, for messages.
 const WRITTEN: &str = "50 W * (7 m / haat)^2";
 
-/// The law that a value of a clause is; says what is wrong otherwise.
+/// The law of a power that a value of a clause is; says what is wrong otherwise.
 pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<Law> {
+    let (law, dim) = any_law(cx, stmt, atom)?;
+    if dim != Dim::Power {
+        wrong(
+            cx,
+            law.loc,
+            &format!("{} is no power.", crate::cx::capital(dim.noun())),
+        );
+        return None;
+    }
+    Some(law)
+}
+
+/// The law of a power or of a field, with its kind.
+pub(super) fn any_law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<(Law, Dim)> {
     let loc = cx.loc(atom.span);
     if let AtomKind::Value(_) = atom.kind
         && let Some(view) = stmt.value(*atom)
@@ -33,13 +47,13 @@ pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<La
         )
         && has_variable(cx, view.expr())
     {
-        let mut watts: Option<f64> = None;
+        let mut watts: Option<(f64, Dim)> = None;
         let mut scale = 1.0;
         let mut factors = Vec::new();
         for (e, inverse) in terms(view.expr()) {
             match term(cx, e)? {
-                Term::Power(w) if watts.is_none() && !inverse => watts = Some(w),
-                Term::Power(_) => {
+                Term::Base(w, dim) if watts.is_none() && !inverse => watts = Some((w, dim)),
+                Term::Base(..) => {
                     wrong(
                         cx,
                         cx.loc(e.span()),
@@ -54,7 +68,7 @@ pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<La
                 })),
             }
         }
-        let Some(watts) = watts else {
+        let Some((watts, dim)) = watts else {
             wrong(cx, loc, "This law has no power in it.");
             return None;
         };
@@ -63,20 +77,32 @@ pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<La
             wrong(cx, loc, "This law gives no power above zero.");
             return None;
         }
-        return Some(Law {
-            watts,
-            factors: factors.into(),
-            loc,
-        });
+        return Some((
+            Law {
+                watts,
+                factors: factors.into(),
+                loc,
+            },
+            dim,
+        ));
     }
     let v = cx.value(stmt, atom)?;
     let v = cx.alone(&v, "a limit");
-    let m = cx.power(&v, "a limit", "30 W erp")?;
-    Some(Law {
-        watts: m.value,
-        factors: Box::default(),
-        loc,
-    })
+    let (watts, dim) = match Field::of(v.q.dim) {
+        Some(_) => (
+            cx.positive(&v, v.q.dim, "a limit", "2 W/m2")?.value,
+            v.q.dim,
+        ),
+        None => (cx.power(&v, "a limit", "30 W erp")?.value, Dim::Power),
+    };
+    Some((
+        Law {
+            watts,
+            factors: Box::default(),
+            loc,
+        },
+        dim,
+    ))
 }
 
 /// The operands of a product, each with whether it is divided by.
@@ -135,6 +161,9 @@ fn term<'a>(cx: &mut Cx<'a>, e: Expr<'a>) -> Option<Term> {
             if q.dim == Dim::Count {
                 return Some(Term::Number(q.value));
             }
+            if Field::of(q.dim).is_some() {
+                return Some(Term::Base(q.value, q.dim));
+            }
             let Some(w) = q.watts() else {
                 wrong(
                     cx,
@@ -143,7 +172,7 @@ fn term<'a>(cx: &mut Cx<'a>, e: Expr<'a>) -> Option<Term> {
                 );
                 return None;
             };
-            Some(Term::Power(w))
+            Some(Term::Base(w, Dim::Power))
         }
         ExprKind::Binary(BinOp::Pow, base, n) => {
             let Some(exponent) = quantity(n).filter(|n| n.dim == Dim::Count) else {
@@ -161,7 +190,7 @@ fn term<'a>(cx: &mut Cx<'a>, e: Expr<'a>) -> Option<Term> {
                         .collect(),
                 )),
                 Term::Number(x) => Some(Term::Number(libm::pow(x, exponent))),
-                Term::Power(_) => {
+                Term::Base(..) => {
                     wrong(cx, loc, "A power in watts is not raised to a power.");
                     None
                 }

@@ -3,6 +3,7 @@
 mod band;
 mod band_slip;
 mod cable;
+mod cable_loss;
 mod chain;
 pub(crate) mod check;
 mod connector;
@@ -10,19 +11,23 @@ mod device;
 mod digits;
 mod drift;
 mod ends;
+mod exposure;
 mod head;
 mod instrument;
 mod kinds;
 mod law;
 mod leg;
+mod line;
 mod network;
 mod off_band;
 mod part;
 mod rating;
 mod rules;
 mod session;
+mod site;
 mod station;
 mod unused;
+mod variant;
 
 use downlead_base::{Diagnostic, codes};
 use downlead_syntax::{Item, Stmt};
@@ -85,7 +90,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
             let loc = cx.loc(s.head_span());
             cx.push(
                 Diagnostic::new(&codes::MISPLACED_STATEMENT, loc, format!("`{word}` begins something new and stands at the left margin, on a line of its own."))
-                    .at("indented, or behind something else"),
+                    .at("indented, or after something else"),
             );
         } else {
             unknown_statement(&mut cx, s, word, Context::Top);
@@ -220,6 +225,8 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             .map_or(Meaning::Nothing, |r| Meaning::Rules(Box::new(r))),
         "station" => station::station(cx, stmt, &mut cur)
             .map_or(Meaning::Nothing, |s| Meaning::Station(Box::new(s))),
+        "variant" => variant::variant(cx, stmt, &mut cur)
+            .map_or(Meaning::Nothing, |v| Meaning::Variant(Box::new(v))),
         "chain" => chain::chain(cx, stmt, &mut cur, &[])
             .map_or(Meaning::Nothing, |c| Meaning::Chain(Box::new(c))),
         _ => {

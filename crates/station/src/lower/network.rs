@@ -99,7 +99,7 @@ impl Draft {
         )
         .at("of which file?");
         d = if word == "accuracy" {
-            d.help("A stated figure has its tolerance behind it: `0.3 dB ± 0.1 dB`.")
+            d.help("A stated figure is followed by its tolerance: `0.3 dB ± 0.1 dB`.")
                 .help("Of a file: `from \"f1.s2p\", accuracy 0.1 dB`.")
         } else {
             d.help("Written for example `from \"f1.s2p\" reversed`.")

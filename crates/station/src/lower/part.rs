@@ -4,18 +4,17 @@ use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{Dim, Measure};
 use downlead_syntax::{AtomKind, Stmt};
 
-use super::device::{Draft, contradictions, device_line, noise_figure, none, ways};
+use super::device::{Draft, contradictions, device_line, noise_figure, ways};
 use super::ends as chain_ends;
-use super::head::meant;
-use super::kinds;
 use super::network::{self, Ports};
 use super::rating::plain_rating;
 use super::unused::unused;
+use super::{kinds, line};
 use crate::cx::{Cur, Cx, Val};
 use crate::forms::{self, Known, Reader};
 use crate::keywords::Context;
-use crate::model::{Device, Figure, Line, LineLength, List, Name, Part, PartData, PartKind, Role};
-use crate::quals::{Quals, ends, exclusive, missing, twice};
+use crate::model::{Device, Figure, Name, Part, PartData, PartKind, Role};
+use crate::quals::{Quals, ends, exclusive, missing};
 use crate::words::{OF_FIGURES, own};
 
 /// Lowers a statement whose first word is a kind of part. `places` are the station's places.
@@ -50,13 +49,20 @@ pub(super) fn part<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, kind: PartKind, places: 
             part.meta = meta.into();
             part.data = PartData::Receiver(Box::new(r));
         }
+        Role::Transceiver => {
+            let (both, meta) = chain_ends::transceiver(cx, stmt, skip);
+            part.meta = meta.into();
+            if let Some(both) = both {
+                part.data = PartData::Transceiver(Box::new(both));
+            }
+        }
         Role::End => {
             let (a, meta) = chain_ends::antenna(cx, stmt, skip, kind == PartKind::Load);
             part.meta = meta.into();
             part.data = PartData::Antenna(Box::new(a));
         }
         Role::Line => {
-            if let Some(l) = line(cx, stmt, skip, kind, places, &mut part, None) {
+            if let Some(l) = line::line(cx, stmt, skip, kind, places, &mut part, None) {
                 part.data = PartData::Line(Box::new(l));
             }
         }
@@ -83,7 +89,7 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         places: &[],
     };
     let tag = Reader::new(forms::of_part(kind), cur.stmt, known).has_tag();
-    if !tag || from_misspelt(cx, cur) {
+    if !tag || line::from_misspelt(cx, cur) {
         return None;
     }
     cur.i += 1;
@@ -187,245 +193,6 @@ pub(super) fn count(cx: &mut Cx<'_>, v: &Val, example: &str) -> Option<u32> {
     Some(m.value as u32)
 }
 
-/// Length and cable of a line. `connectors` takes those that come with a piece on the bench.
-pub(super) fn line<'a>(
-    cx: &mut Cx<'a>,
-    stmt: Stmt<'a>,
-    skip: usize,
-    kind: PartKind,
-    places: &[Name],
-    part: &mut Part,
-    mut connectors: Option<&mut Vec<(u32, Name)>>,
-) -> Option<Line> {
-    let mut l = Line {
-        length: None,
-        length_loc: part.loc,
-        imperial: false,
-        cable: None,
-        loss: List::default(),
-        network: List::default(),
-        place: None,
-        temperature: None,
-        swr: List::default(),
-        added: List::default(),
-        wet: List::default(),
-        broken: false,
-    };
-    let (mut losses, mut added, mut wet) = (Vec::new(), Vec::new(), Vec::new());
-    let mut swrs = Vec::new();
-    let mut q = Quals::warm();
-    let mut fixed: Option<(Measure, bool, Loc)> = None;
-    // a piece on the bench has readings of its own: its loss comes from no file
-    let measured = kind != PartKind::Piece;
-    let (mut file, mut files) = (network::Draft::default(), Vec::new());
-    let in_block = stmt.block().is_some_and(|b| {
-        b.iter()
-            .any(|s| matches!(s.keyword(), Some("from" | "loss")))
-    });
-    let had = cx.diags.len();
-    for (n, g) in stmt.groups().enumerate() {
-        let mut cur = Cur::new(stmt, g);
-        if n == 0 {
-            cur.i = skip;
-            if measured && (cur.word(cx) == Some("from") || cur.done() && in_block) {
-                // its figures stand in a file, or in the block
-            } else if let Some(v) = cur.val(cx) {
-                if matches!(
-                    v.q.dim,
-                    Dim::Decibel | Dim::Percent | Dim::GainDipole | Dim::GainIsotropic
-                ) {
-                    let (m, p) = cx.loss(&v, &format!("the loss of {}", kind.with_article()))?;
-                    fixed = Some((m, p, v.loc));
-                } else {
-                    l.length = length(cx, &v, kind);
-                    l.length_loc = v.loc;
-                    l.imperial = v.imperial;
-                    l.length?;
-                    if cur.word(cx) == Some("at") {
-                        cut_at(cx, &mut cur, &mut l);
-                    }
-                    if cur.eat(cx, "of") {
-                        l.cable = cur.name(cx);
-                    }
-                    if l.cable.is_none()
-                        && (cx.without_of(cur.atoms, cur.i, kind.word())
-                            || cx.cable_first(cur.atoms, cur.i - 1))
-                    {
-                        return None;
-                    }
-                    if l.cable.is_none() {
-                        missing(
-                            cx,
-                            &cur,
-                            "`of` and the cable's name follow the length",
-                            &format!("{} 28 m of half-inch-foam", kind.word()),
-                        );
-                        return None;
-                    }
-                }
-            } else if measured && from_misspelt(cx, &cur) {
-                cur.unexpected(cx, &kind.with_article(), &["from"]);
-                return None;
-            } else if cx.diags.len() == had {
-                missing(
-                    cx,
-                    &cur,
-                    &format!("a {} needs a length and a cable, or a loss", kind.word()),
-                    &format!("{} M1 46 m of half-inch-foam", kind.word()),
-                );
-                return None;
-            } else {
-                return None;
-            }
-        }
-        while !cur.done() {
-            if cur.eat(cx, "added") {
-                let loss = dated_loss(cx, &mut cur, "an added loss", "added 1.35 dB on 2m");
-                l.broken |= loss.is_none();
-                added.extend(loss);
-            } else if cur.eat(cx, "wet") {
-                wet.extend(dated_loss(cx, &mut cur, "a loss when wet", "wet 0.5 dB"));
-            } else if cur.eat(cx, "ends") {
-                part.ends = family_ends(cx, &mut cur).map(Box::new);
-            } else if matches!(cur.word(cx), Some("swr" | "return-loss")) {
-                let return_loss = cur.eat(cx, "return-loss") || !cur.eat(cx, "swr");
-                let swr = dated_swr(cx, &mut cur, return_loss);
-                l.broken |= swr.is_none();
-                swrs.extend(swr);
-            } else if measured && file.take(cx, &mut cur, Ports::Two) {
-                // the next word
-            } else if let Some(list) = connectors.as_deref_mut()
-                && (cur.eat(cx, "connector") || cur.eat(cx, "adapter"))
-            {
-                list.extend(super::session::counted(
-                    cx,
-                    &mut cur,
-                    "connector 2 of n-pair",
-                ));
-            } else if let Some(p) = place(cx, &mut cur, places) {
-                one_place(cx, stmt, &mut l.place, p);
-            } else if !q.take(cx, &mut cur) {
-                l.broken |= unread(&cur);
-                l.broken |= unknown_place(cx, &cur, places, kind, &q);
-                break;
-            }
-        }
-    }
-    for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
-        match s.keyword() {
-            Some("loss") => {
-                let loss = super::device::loss_figure(cx, s, 1, "a loss", &mut none);
-                l.broken |= loss.is_none();
-                losses.extend(loss);
-            }
-            Some(w @ ("swr" | "return-loss")) => {
-                let swr = super::device::swr_figure(cx, s, 1, w == "return-loss");
-                l.broken |= swr.is_none();
-                swrs.extend(swr);
-            }
-            Some("from") if measured => {
-                let file = network::statement(cx, s, 0, "a line", Ports::Two, &mut none);
-                l.broken |= file.is_none();
-                files.extend(file);
-            }
-            Some(w) => {
-                l.broken |= meant(w, &["loss", "swr", "return-loss", "from"]);
-                super::unknown_statement(cx, s, w, crate::keywords::Context::Device);
-            }
-            None => super::no_keyword(cx, s, crate::keywords::Context::Device),
-        }
-    }
-    // `run 0.25 wavelengths of rg-213, at 145 MHz` says the same
-    if let Some(LineLength::Wavelengths { at_hz, .. }) = &mut l.length {
-        *at_hz = at_hz.or(q.at_frequency);
-    }
-    l.temperature = q.at_temperature.map(Box::new);
-    l.broken |= q.broken;
-    if let Some((m, percent, loc)) = fixed {
-        losses.push(Figure {
-            when: q.when(),
-            value: m,
-            meta: q.meta.clone().into(),
-            loc,
-            percent,
-        });
-    }
-    if file.is_broken() {
-        return None;
-    }
-    files.extend(file.finish(&q));
-    part.meta = q.meta.into();
-    let who = part
-        .tag
-        .as_ref()
-        .map_or(kind.word(), |t| &t.text)
-        .to_owned();
-    network::twice(cx, &format!("The loss of `{who}`"), &files, &losses);
-    network::twice(cx, &format!("The SWR of `{who}`"), &files, &swrs);
-    twice(
-        cx,
-        &format!("The SWR of `{who}`"),
-        &swrs,
-        super::device::swr_words,
-    );
-    if let (Some(f), true) = (files.first(), l.length.is_some()) {
-        cx.push(
-            Diagnostic::new(
-                &codes::FIGURE_TWICE,
-                l.length_loc,
-                format!("The loss of `{who}` is given twice, by its cable and by `{}`; the file is used.", f.path.text),
-            )
-            .at("not used")
-            .also(f.path.loc, "the file")
-            .help("Remove one of them."),
-        );
-    }
-    if let (Some(f), Some(_)) = (losses.first(), &l.length) {
-        cx.push(
-            Diagnostic::new(
-                &codes::FIGURE_TWICE,
-                f.loc,
-                format!(
-                    "The loss of `{who}` is given twice, by its cable and here; the cable is used."
-                ),
-            )
-            .at("not used")
-            .also(l.length_loc, "the cable and its length")
-            .help(
-                "Remove one of them. What a cable loses beyond its table is `added 1.35 dB on 2m`.",
-            ),
-        );
-    }
-    for (what, figures) in [
-        ("loss", &losses),
-        ("added loss", &added),
-        ("loss when wet", &wet),
-    ] {
-        twice(
-            cx,
-            &format!("The {what} of `{who}`"),
-            figures,
-            downlead_quantity::db,
-        );
-    }
-    l.loss = losses.into();
-    l.network = files.into();
-    l.swr = swrs.into();
-    l.added = added.into();
-    l.wet = wet.into();
-    Some(l)
-}
-
-/// Whether a word that is nearly `from` and a path stand at the cursor.
-fn from_misspelt<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
-    cur.word(cx)
-        .is_some_and(|w| crate::cx::nearest(w, ["from"].into_iter()).is_some())
-        && cur
-            .atoms
-            .get(cur.i + 1)
-            .is_some_and(|a| a.kind == AtomKind::Str)
-}
-
 /// `1.35 dB on 2m` inside a group.
 pub(super) fn dated_loss<'a>(
     cx: &mut Cx<'a>,
@@ -443,112 +210,14 @@ pub(super) fn dated_loss<'a>(
     (!q.broken).then(|| q.figure(m, v.loc, percent))
 }
 
-/// `1.3 on 2m` after `swr`, `20 dB on 2m` after `return-loss`, inside a group.
-fn dated_swr<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, return_loss: bool) -> Option<Figure> {
-    let v = if return_loss {
-        cur.need(cx, "a return loss follows", "return-loss 20 dB")?
-    } else {
-        cur.need(cx, "an SWR follows", "swr 1.3")?
-    };
-    let m = if return_loss {
-        super::device::return_loss_to_swr(cx, &v)?
-    } else {
-        cx.swr(&v)?
-    };
-    let mut q = Quals::default();
-    while !cur.done() && q.take(cx, cur) {}
-    (!q.broken).then(|| q.figure(m, v.loc, false))
-}
-
-fn length(cx: &mut Cx<'_>, v: &Val, kind: PartKind) -> Option<LineLength> {
-    let what = format!("a {}'s length", kind.word());
-    let electrical = |length| LineLength::Wavelengths {
-        length,
-        at_hz: None,
-    };
-    match v.q.dim {
-        Dim::Wavelengths => cx
-            .positive(v, Dim::Wavelengths, &what, "0.25 wavelengths")
-            .map(electrical),
-        Dim::Angle => cx
-            .positive(v, Dim::Angle, &what, "90°")
-            .map(|m| electrical(m.scaled(1.0 / 360.0))),
-        Dim::Length => {
-            let m = cx.measure(v, Dim::Length, &what, "46 m")?;
-            cx.within_bounds(v, &m, 0.0, &what);
-            if m.value < 0.0 || v.q.value < 0.0 {
-                let d =
-                    Diagnostic::new(&codes::IMPOSSIBLE_VALUE, v.loc, "A length is not negative.")
-                        .at("negative");
-                cx.push(d);
-                return None;
-            }
-            Some(LineLength::Metres(m))
-        }
-        _ => {
-            cx.wrong_kind(
-                v,
-                &[Dim::Length],
-                &what,
-                &format!("{} 46 m of half-inch-foam", kind.word()),
-            );
-            None
-        }
-    }
-}
-
-/// `at 145 MHz` after a length: the frequency at which it is so many wavelengths.
-fn cut_at<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, l: &mut Line) {
-    const EXAMPLE: &str = "jumper 0.25 wavelengths at 145 MHz of rg-213";
-    let at = cx.loc(cur.next_span());
-    cur.i += 1;
-    let Some(v) = cur.need(cx, "the frequency it is cut for follows", EXAMPLE) else {
-        l.broken = true;
-        return;
-    };
-    // a temperature in its place is no more read than a wrong frequency
-    l.broken |= v.q.dim == Dim::Temperature;
-    if v.q.dim == Dim::Temperature {
-        cx.push(
-            Diagnostic::new(
-                &codes::UNEXPECTED_WORD,
-                v.loc,
-                "A temperature follows the cable, after a comma.",
-            )
-            .at("not here")
-            .help("Written for example `run 28 m of half-inch-foam, at 15 °C`."),
-        );
-        return;
-    }
-    let Some(hz) = cx.frequency(&v, "the frequency a line is cut for") else {
-        l.broken = true;
-        return;
-    };
-    match &mut l.length {
-        Some(LineLength::Wavelengths { at_hz, .. }) => *at_hz = Some(hz),
-        _ => {
-            let loc = Loc::new(at.item, at.span.join(v.loc.span));
-            cx.push(
-                Diagnostic::new(
-                    &codes::UNEXPECTED_WORD,
-                    loc,
-                    "This length is the same at every frequency; only one in wavelengths or degrees is cut for one.",
-                )
-                .at("not used")
-                .fix("remove it", loc, ""),
-            );
-        }
-    }
-}
-
-fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
+pub(super) fn place<'a>(cx: &Cx<'a>, cur: &mut Cur<'a>, places: &[Name]) -> Option<Name> {
     let w = cur.word(cx)?;
     places.iter().find(|p| &*p.text == w)?;
     cur.name(cx)
 }
 
 /// Takes the place of a part, which has one.
-fn one_place<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, place: &mut Option<Name>, p: Name) {
+pub(super) fn one_place<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, place: &mut Option<Name>, p: Name) {
     match place {
         Some(first) if first.text != p.text => exclusive(
             cx,
@@ -575,7 +244,7 @@ pub(super) fn unread(cur: &Cur<'_>) -> bool {
 
 /// Reports a word that is neither a place nor anything else a part can have; whether it was most
 /// likely meant as a place.
-fn unknown_place<'a>(
+pub(super) fn unknown_place<'a>(
     cx: &mut Cx<'a>,
     cur: &Cur<'a>,
     places: &[Name],

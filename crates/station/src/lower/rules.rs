@@ -20,10 +20,10 @@ use crate::model::{
 use crate::quals::missing;
 
 /// One slot that was read: its number, what it begins with, what follows.
-type Read<'a> = (u8, &'a Atom, &'a [Atom]);
+pub(super) type Read<'a> = (u8, &'a Atom, &'a [Atom]);
 
 /// The slots of a line that can be read.
-fn slots<'a>(cx: &Cx<'a>, s: Stmt<'a>, form: &'static Form) -> Vec<Read<'a>> {
+pub(super) fn slots<'a>(cx: &Cx<'a>, s: Stmt<'a>, form: &'static Form) -> Vec<Read<'a>> {
     let known = forms::Known {
         lets: cx.lets,
         places: &[],
@@ -44,23 +44,23 @@ fn slots<'a>(cx: &Cx<'a>, s: Stmt<'a>, form: &'static Form) -> Vec<Read<'a>> {
     out
 }
 
-fn text_of(cx: &Cx<'_>, a: &Atom) -> Box<str> {
+pub(super) fn text_of(cx: &Cx<'_>, a: &Atom) -> Box<str> {
     cx.text(a.span).trim_matches('"').into()
 }
 
-fn quoted(cx: &Cx<'_>, a: &Atom) -> Name {
+pub(super) fn quoted(cx: &Cx<'_>, a: &Atom) -> Name {
     Name {
         text: text_of(cx, a),
         loc: cx.loc(a.span),
     }
 }
 
-fn name_of(cx: &Cx<'_>, a: &Atom) -> Name {
+pub(super) fn name_of(cx: &Cx<'_>, a: &Atom) -> Name {
     cx.name_at(a.span)
 }
 
 /// The slot of that number in what was read.
-fn slot<'a>(read: &[Read<'a>], id: u8) -> Option<(&'a Atom, &'a [Atom])> {
+pub(super) fn slot<'a>(read: &[Read<'a>], id: u8) -> Option<(&'a Atom, &'a [Atom])> {
     read.iter().find(|r| r.0 == id).map(|r| (r.1, r.2))
 }
 
@@ -100,6 +100,8 @@ pub(super) fn rules<'a>(
         clauses: Box::default(),
         fixed: Box::default(),
         conditions: Box::default(),
+        exposure: Box::default(),
+        reflection: None,
         built_in: cx.built_in,
     };
     let lines = match forms::top().form(stmt.keyword()) {
@@ -108,6 +110,7 @@ pub(super) fn rules<'a>(
     };
     let (mut asks, mut clauses, mut fixed, mut conditions) =
         (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+    let mut exposure = Vec::new();
     for s in block.iter() {
         let Some(word) = s.keyword() else {
             no_keyword(cx, s, Context::Rules);
@@ -139,12 +142,19 @@ pub(super) fn rules<'a>(
             }
             "condition" => conditions.extend(condition(cx, s, &read)),
             "fixed" => fixed.extend(fixed_line(cx, s, &read)),
+            "reflection" => {
+                set.reflection = first.and_then(|a| super::exposure::reflection(cx, s, a))
+            }
+            "limit" if super::exposure::is_field(s) => {
+                exposure.extend(super::exposure::clause(cx, s, &read, licence));
+            }
             _ => clauses.extend(clause(cx, s, form, &read, licence)),
         }
     }
     set.asks = asks.into();
     set.clauses = clauses.into();
     set.fixed = fixed.into();
+    set.exposure = exposure.into();
     set.conditions = conditions.into();
     names(cx, &set);
     Some(set)
@@ -213,7 +223,7 @@ fn fixed_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, read: &[Read<'a>]) -> Option<Fix
 }
 
 /// One plain figure of a kind, above zero where it is a frequency.
-fn figure<'a>(
+pub(super) fn figure<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
     a: &'a Atom,
@@ -227,7 +237,11 @@ fn figure<'a>(
 }
 
 /// `on 144 MHz to 148 MHz`, `on 2m 70cm`.
-fn frequencies<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, args: &'a [Atom]) -> Option<Frequencies> {
+pub(super) fn frequencies<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    args: &'a [Atom],
+) -> Option<Frequencies> {
     let first = args.first()?;
     let value = match first.kind {
         downlead_syntax::AtomKind::Value(_) => s.value(*first),
@@ -358,7 +372,35 @@ fn clause<'a>(
     if s.is_broken() {
         return None;
     }
-    if cite.is_none() {
+    needs_source(cx, loc, cite.is_some(), confidence.is_some() || licence);
+    let is_threshold = s.keyword() == Some("threshold");
+    Some(Clause {
+        loc,
+        duty: match is_threshold {
+            true => Some(duty.unwrap_or_default()),
+            false => None,
+        },
+        counted,
+        kind,
+        total: at(ClauseSlot::Total).is_some(),
+        amount,
+        on,
+        classes,
+        bound,
+        allocated: at(ClauseSlot::Allocated).is_some(),
+        asks,
+        since,
+        until,
+        instead,
+        cite,
+        confidence,
+        examples,
+    })
+}
+
+/// Asks for the citation of a clause, and how sure its text is.
+pub(super) fn needs_source(cx: &mut Cx<'_>, loc: Loc, cited: bool, sure: bool) {
+    if !cited {
         let d = Diagnostic::new(
             &codes::LIMIT_WITHOUT_SOURCE,
             loc,
@@ -368,7 +410,7 @@ fn clause<'a>(
         .help("Add it in quotes: `limit 30 W erp, \"clause 4\"`.");
         cx.push(d);
     }
-    if confidence.is_none() && !licence {
+    if !sure {
         let end = Loc::new(loc.item, Span::new(loc.span.end, loc.span.end));
         let mut d = Diagnostic::new(
             &codes::RULE_WITHOUT_CONFIDENCE,
@@ -386,28 +428,6 @@ fn clause<'a>(
         }
         cx.push(d);
     }
-    let is_threshold = s.keyword() == Some("threshold");
-    Some(Clause {
-        loc,
-        duty: match is_threshold {
-            true => Some(duty.unwrap_or_default()),
-            false => None,
-        },
-        counted,
-        kind,
-        total: at(ClauseSlot::Total).is_some(),
-        amount,
-        on,
-        classes,
-        bound,
-        asks,
-        since,
-        until,
-        instead,
-        cite,
-        confidence,
-        examples,
-    })
 }
 
 fn without_quantity<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, head: Option<&Atom>, loc: Loc) {
@@ -670,6 +690,9 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
     let classes = read
         .iter()
         .filter_map(|(id, head, args)| {
+            if *id == UnderSlot::Reflection.id() {
+                return None;
+            }
             let a = if *id == UnderSlot::Class.id() {
                 args.first()?
             } else {
@@ -678,7 +701,9 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
             Some(name_of(cx, a))
         })
         .collect();
-    let (mut answers, mut known) = (Vec::new(), Vec::new());
+    let reflection = slot(&read, UnderSlot::Reflection.id())
+        .and_then(|(_, args)| super::exposure::reflection(cx, s, args.first()?));
+    let (mut answers, mut known, mut allocated) = (Vec::new(), Vec::new(), Vec::new());
     for row in s.block().into_iter().flat_map(|b| b.iter()) {
         let Some(f) = form.block.form(row.keyword()) else {
             continue;
@@ -694,6 +719,9 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
                 by,
             });
             continue;
+        }
+        if let Some((_, args)) = slot(&read, AnswerSlot::Allocated.id()) {
+            allocated.extend(frequencies(cx, row, args));
         }
         for (id, v) in [
             (AnswerSlot::Radius, Variable::Radius),
@@ -711,8 +739,10 @@ pub(super) fn under<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Under> {
     Some(Under {
         name,
         classes,
+        reflection,
         answers: answers.into(),
         known: known.into(),
+        allocated: allocated.into(),
         loc: cx.loc(s.head_span()),
     })
 }

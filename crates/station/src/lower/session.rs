@@ -1,7 +1,7 @@
 //! `session NAME { … }`: cables on the bench.
 
 use downlead_base::{Diagnostic, Loc, codes};
-use downlead_quantity::Dim;
+use downlead_quantity::{Dim, Measure, number};
 use downlead_syntax::Stmt;
 
 use super::device::{return_loss_to_swr, swr_figure};
@@ -76,7 +76,7 @@ impl Draft {
             "read" => self.about(cx, st),
             "temperature" => {
                 if let Some(v) = c.need(cx, "a temperature follows", "temperature 12 °C") {
-                    self.session.temperature = cx.temperature(&v);
+                    self.session.temperature = bench_temperature(cx, &v);
                 }
                 rest(cx, st, &mut c, "a temperature");
             }
@@ -304,7 +304,7 @@ fn piece<'a>(cx: &mut Cx<'a>, st: Stmt<'a>) -> Option<Piece> {
     };
     let mut connectors = Vec::new();
     // a piece whose line cannot be understood is still one: its readings are not strangers
-    if let Some(line) = part::line(
+    if let Some(line) = super::line::line(
         cx,
         st,
         cur.i,
@@ -656,4 +656,33 @@ fn electrical_length<'a>(cx: &mut Cx<'a>, st: Stmt<'a>, word: &str) -> Option<Le
         by,
         loc: cx.loc(st.head_span()),
     })
+}
+
+/// Temperatures a bench may have, °C: what cables are rated for in storage and use (common practice).
+const BENCH_C: (f64, f64) = (-60.0, 100.0);
+
+/// The temperature of a bench; what no bench has is refused.
+fn bench_temperature(cx: &mut Cx<'_>, v: &Val) -> Option<Measure> {
+    let m = cx.temperature(v)?;
+    if (BENCH_C.0..=BENCH_C.1).contains(&m.value) {
+        return Some(m);
+    }
+    // what is outside of all cables has its finding already
+    let said = |d: &Diagnostic| d.primary.loc == v.loc;
+    if !cx.diags.iter().any(said) {
+        let d = Diagnostic::new(
+            &codes::IMPOSSIBLE_VALUE,
+            v.loc,
+            format!(
+                "No bench is at {} °C; a session is read between {} °C and {} °C.",
+                number(m.value, 1),
+                BENCH_C.0,
+                BENCH_C.1
+            ),
+        )
+        .at("cannot be")
+        .help("Without a temperature 20 °C is assumed. If °F is meant, write `°F`.");
+        cx.push(d);
+    }
+    None
 }

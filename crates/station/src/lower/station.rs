@@ -35,9 +35,13 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         datum: None,
         ground_amsl: None,
         under: Box::default(),
+        site: crate::model::Site::default(),
+        spots: Box::default(),
         newest: super::rules::newest(stmt),
     };
     let mut under = Vec::new();
+    let mut site = super::site::Draft::default();
+    let mut spots = Vec::new();
     // places first: parts may name one that stands below them
     for s in block.iter().filter(|s| s.keyword() == Some("place")) {
         if let Some(p) = place(cx, s) {
@@ -69,6 +73,9 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
                 None => missing(cx, &c, "the connector of the joins follows", "joins n-pair"),
             },
             Some("under") => under.extend(super::rules::under(cx, s)),
+            Some("beside") => site.beside(cx, s, &st.name),
+            Some("alone") => site.alone(cx, s),
+            Some("spot") => super::exposure::spot(cx, s, &mut spots),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {
@@ -124,6 +131,8 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         }
     }
     st.under = under.into();
+    st.site = site.finish(cx);
+    st.spots = spots.into();
     st.places = places.into();
     st.parts = parts.into();
     st.chains = lowered.into();
@@ -286,7 +295,7 @@ fn position<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, st: &mut Station) {
             )
             .at("no datum")
             .help(
-                "Add it behind a comma, for example `, wgs84` for what a satellite receiver shows.",
+                "Add it after a comma, for example `, wgs84` for what a satellite receiver shows.",
             )
             .fix("write `, wgs84`", end, ", wgs84"),
         );

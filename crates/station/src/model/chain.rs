@@ -145,6 +145,10 @@ pub struct Station {
     pub ground_amsl: Option<f64>,
     /// Licences and rules it is under.
     pub under: Box<[super::rules::Under]>,
+    /// The site it shares with other stations.
+    pub site: super::Site,
+    /// Places where people can be.
+    pub spots: Box<[super::Spot]>,
     /// The newest date in its text: there is no clock.
     pub newest: Option<Box<str>>,
 }

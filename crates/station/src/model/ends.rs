@@ -44,6 +44,21 @@ pub enum Mode {
     Am,
 }
 
+impl Mode {
+    /// Word of the language.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Mode::Fm => "fm",
+            Mode::Data => "data",
+            Mode::Cw => "cw",
+            Mode::Ssb => "ssb",
+            Mode::SsbProcessed => "ssb-processed",
+            Mode::Am => "am",
+        }
+    }
+}
+
 /// Transmitter.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Transmitter {
@@ -55,21 +70,44 @@ pub struct Transmitter {
     pub duty: Option<f64>,
     /// Share of the time keyed.
     pub keyed: Option<f64>,
+    /// Time within which that share holds, s.
+    pub keyed_in_s: Option<f64>,
     /// SWR at which it turns itself down.
     pub foldback_swr: Option<f64>,
     /// Whether its mode, duty or keyed share is there but could not be read.
     pub broken_duty: bool,
 }
 
+/// A level that a receiver needs for a criterion.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Sensitivity {
+    /// Level, dBm.
+    pub level: Measure,
+    /// Criterion in words, `12 dB sinad`.
+    pub criterion: Option<Box<str>>,
+}
+
 /// Receiver.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Receiver {
-    /// Sensitivity, dBm.
-    pub sensitivity: Option<Measure>,
-    /// Criterion in words, `12 dB sinad`.
-    pub criterion: Option<Box<str>>,
+    /// Sensitivities, each for a criterion of its own; the first is the one that chains are judged by.
+    pub sensitivities: Vec<Sensitivity>,
     /// Noise figure, dB.
     pub noise_figure: Option<Measure>,
+}
+
+impl Receiver {
+    /// The sensitivity that its chain is judged by, dBm.
+    #[must_use]
+    pub fn sensitivity(&self) -> Option<Measure> {
+        self.sensitivities.first().map(|s| s.level)
+    }
+
+    /// The criterion of that.
+    #[must_use]
+    pub fn criterion(&self) -> Option<&str> {
+        self.sensitivities.first()?.criterion.as_deref()
+    }
 }
 
 /// A gain of an antenna.
@@ -109,6 +147,8 @@ pub struct Antenna {
     pub efficiency: Option<Measure>,
     /// Height above ground, m.
     pub height_agl: Option<Measure>,
+    /// Length from its highest point down, m.
+    pub size: Option<Measure>,
     /// Height above average terrain, m.
     pub height_haat: Option<Measure>,
     /// Mean power rating.

@@ -8,6 +8,8 @@ pub enum Role {
     Transmitter,
     /// Where a signal ends.
     Receiver,
+    /// Where power begins and a signal ends, on one line.
+    Transceiver,
     /// A length of cable, or a stated loss in its place.
     Line,
     /// What stands between two others: a connector or adapter.
@@ -32,7 +34,12 @@ impl Role {
     pub const fn is_device(self) -> bool {
         match self {
             Role::Through | Role::Directed | Role::Active | Role::Legs | Role::Divider => true,
-            Role::Transmitter | Role::Receiver | Role::Line | Role::Join | Role::End => false,
+            Role::Transmitter
+            | Role::Receiver
+            | Role::Transceiver
+            | Role::Line
+            | Role::Join
+            | Role::End => false,
         }
     }
 }
@@ -96,6 +103,7 @@ part_kinds! {
     parts {
         Transmitter "transmitter" "a" "TX" Transmitter;
         Receiver "receiver" "a" "RX" Receiver;
+        Transceiver "transceiver" "a" "TR" Transceiver;
         Run "run" "a" "M" Line;
         Jumper "jumper" "a" "J" Line;
         Tail "tail" "a" "T" Line;
@@ -160,6 +168,18 @@ impl PartKind {
     #[must_use]
     pub fn has_direction(self) -> bool {
         matches!(self.role(), Role::Directed | Role::Active)
+    }
+
+    /// Whether a transmit chain begins there.
+    #[must_use]
+    pub fn sends(self) -> bool {
+        matches!(self.role(), Role::Transmitter | Role::Transceiver)
+    }
+
+    /// Whether a receive chain ends there with what hears.
+    #[must_use]
+    pub fn hears(self) -> bool {
+        matches!(self.role(), Role::Receiver | Role::Transceiver)
     }
 
     /// Whether a chain can end there on transmit.

@@ -7,19 +7,23 @@ mod cable;
 mod chain;
 mod definition;
 mod ends;
+mod exposure;
 mod figure;
 mod kind;
 mod list;
 mod node;
 mod part;
 mod rules;
+mod site;
+mod variant;
 
 use downlead_base::Loc;
 
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
-pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Transmitter};
+pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
+pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use kind::{PartKind, Role};
 pub use list::List;
@@ -29,6 +33,8 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
+pub use site::{Alone, Beside, Site};
+pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -54,6 +60,7 @@ pub enum Meaning {
     Chain(Box<Chain>),
     Session(Box<crate::session::Session>),
     Rules(Box<RuleSet>),
+    Variant(Box<Variant>),
     /// Not understood; its diagnostics say why.
     Nothing,
 }

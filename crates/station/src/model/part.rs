@@ -145,6 +145,7 @@ impl Sits {
 pub enum PartData {
     Transmitter(Box<Transmitter>),
     Receiver(Box<Receiver>),
+    Transceiver(Box<(Transmitter, Receiver)>),
     Line(Box<Line>),
     /// Count and connector or adapter name.
     Connector(u32, Box<Name>),
@@ -152,6 +153,28 @@ pub enum PartData {
     Antenna(Box<Antenna>),
     /// The statement could not be understood; the chain is incomplete there.
     Broken,
+}
+
+impl PartData {
+    /// What it sends, for a transmitter or transceiver.
+    #[must_use]
+    pub fn transmitter(&self) -> Option<&Transmitter> {
+        match self {
+            PartData::Transmitter(t) => Some(t),
+            PartData::Transceiver(both) => Some(&both.0),
+            _ => None,
+        }
+    }
+
+    /// What it hears, for a receiver or transceiver.
+    #[must_use]
+    pub fn receiver(&self) -> Option<&Receiver> {
+        match self {
+            PartData::Receiver(r) => Some(r),
+            PartData::Transceiver(both) => Some(&both.1),
+            _ => None,
+        }
+    }
 }
 
 /// A part.

@@ -277,6 +277,8 @@ pub struct Clause {
     pub classes: Box<[Name]>,
     /// Holds above (true) or up to a value of a variable.
     pub bound: Option<(Variable, bool, f64)>,
+    /// Whether it holds only where the service is allocated, which the set does not list.
+    pub allocated: bool,
     /// The question that must be answered with yes.
     pub asks: Option<Name>,
     /// From when it holds.
@@ -396,6 +398,10 @@ pub struct RuleSet {
     pub fixed: Box<[Fixed]>,
     /// What it demands beyond that.
     pub conditions: Box<[Condition]>,
+    /// Its limits of exposure.
+    pub exposure: Box<[super::ExposureClause]>,
+    /// Factor on the field by reflection.
+    pub reflection: Option<f64>,
     /// Whether it is part of the built-in library.
     pub built_in: bool,
 }
@@ -422,6 +428,10 @@ pub struct Under {
     pub answers: Box<[Answer]>,
     /// What else the rules go by, Hz or m.
     pub known: Box<[(Variable, f64)]>,
+    /// Factor on the field by reflection, in the place of that of the rules.
+    pub reflection: Option<f64>,
+    /// Where its service is allocated, as the station says.
+    pub allocated: Box<[Frequencies]>,
     /// Its line.
     pub loc: Loc,
 }

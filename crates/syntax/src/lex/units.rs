@@ -70,7 +70,17 @@ fn denominator_end(text: &str, pos: usize) -> Option<usize> {
         at += '√'.len_utf8();
     }
     let end = segment_end(text, at);
-    (end > at).then_some(end)
+    if end > at {
+        return Some(end);
+    }
+    // `/m2`, `/cm2`: an area
+    let letters = rest.bytes().take_while(u8::is_ascii_alphabetic).count();
+    if letters == 0 || !rest[letters..].starts_with('2') {
+        return None;
+    }
+    let end = at + letters + 1;
+    let goes_on = |b: &u8| b.is_ascii_alphanumeric() || *b == b'_';
+    (!bytes.get(end).is_some_and(goes_on)).then_some(end)
 }
 
 /// The end of the run of letters and unit signs from `pos`. A name with digits in it is no such run.

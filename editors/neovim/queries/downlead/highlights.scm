@@ -28,7 +28,7 @@
 (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ] @type.builtin)
 
 ; statements of a chain
@@ -39,7 +39,7 @@
 ; definitions
 (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "rules" "session"
-    "station" "use"
+    "station" "use" "variant"
   ] @keyword.type)
 
 ; a tag in a chain
@@ -50,7 +50,7 @@
   . (keyword [
     "adapter" "amplifier" "antenna" "balun" "circulator" "combiner" "coupler" "diplexer" "divider"
     "duplexer" "filter" "isolator" "jumper" "load" "meter" "pad" "preamplifier" "protector"
-    "receiver" "run" "switch" "tail" "transmitter" "tuner"
+    "receiver" "run" "switch" "tail" "transceiver" "transmitter" "tuner"
   ])
   . (name) @constant)
 
@@ -58,7 +58,7 @@
 (statement
   . (keyword [
     "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "place" "rules"
-    "session" "station" "use"
+    "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 

@@ -108,10 +108,11 @@ fn placed(a: &Station, b: &Station) -> Vec<String> {
                     out.push(format!("height of {}", tag.text));
                 }
             }
-            (Some(PartData::Transmitter(x)), PartData::Transmitter(y))
-                if changed(&(x.keyed, x.mode, x.duty), &(y.keyed, y.mode, y.duty)) =>
-            {
-                out.push(format!("time keyed of {}", tag.text));
+            (Some(x), y) => {
+                let keyed = |d: &PartData| d.transmitter().map(|t| (t.keyed, t.mode, t.duty));
+                if changed(&keyed(x), &keyed(y)) {
+                    out.push(format!("time keyed of {}", tag.text));
+                }
             }
             _ => {}
         }

@@ -4,9 +4,10 @@ mod around;
 mod part;
 
 use downlead_eval::difference::{At, Moved, moved};
+use downlead_eval::licence::RuleVerdict;
 use downlead_eval::result::{BandResult, ChainResult, LimitResult, ReadingResult, Verdict};
 use downlead_eval::{Evaluated, Places, Scope, Snapshot};
-use downlead_station::model::{Meaning, Node, PartKind};
+use downlead_station::model::{Confidence, Counted, Meaning, Node};
 
 use crate::shape::compare::{
     BandChange, ChainChange, Comparison, Figures, LimitChange, LimitState, Pair, ReadingChange,
@@ -190,10 +191,7 @@ fn band_key(c: &Named<'_>, b: &BandResult) -> String {
 }
 
 fn band_name(b: &BandResult) -> String {
-    match b.point {
-        Some(p) => format!("{} {p}", b.band),
-        None => b.band.to_string(),
-    }
+    b.place()
 }
 
 type Side<'c, 's> = (Option<&'c Named<'s>>, Option<usize>);
@@ -242,7 +240,7 @@ fn band(name: &str, old: Side<'_, '_>, new: Side<'_, '_>) -> BandChange {
 
 fn figures(b: &BandResult) -> Figures {
     // the first element is the transmitter where there is one; what it loses is the mismatch it sees
-    let first = b.nodes.first().filter(|n| n.kind.is(PartKind::Transmitter));
+    let first = b.nodes.first().filter(|n| n.kind.sends());
     Figures {
         hz: b.hz,
         complete: b.complete,
@@ -272,26 +270,44 @@ fn limits(
             return Vec::new();
         };
         let limits = b.limits.iter().map(|l| (l.quantity.word(), limit(c, l)));
-        let clauses = b.rules.iter().filter_map(|r| {
-            let l = r.judged.as_ref()?;
+        let clauses = b.rules.iter().map(|r| {
+            let j = r.judged.as_ref();
             let state = LimitState {
                 source: Some(r.source()),
-                ..limit(c, l)
+                set: Some(r.set.to_string()),
+                limit_w: j.map(|j| j.limit_w),
+                margin_db: j.map(|j| j.margin_db),
+                uncertainty_db: j.map(|j| j.uncertainty_db),
+                verdict: r.verdict,
+                warns: r.confidence == Some(Confidence::Low),
+                line: c.state.places.line(r.under),
             };
-            Some((l.quantity.word(), state))
+            (r.counted.map_or("", Counted::word), state)
         });
         limits.chain(clauses).collect()
     };
     let (was, is) = (of(old), of(new));
     let mut taken = vec![false; was.len()];
     let mut partner: Vec<Option<usize>> = vec![None; is.len()];
-    for by_source in [true, false] {
+    // what no clause bears on any more belongs to what its licence or rules said before
+    let none = |s: &LimitState| s.verdict == RuleVerdict::NoRule;
+    for pass in ["source", "quantity", "set"] {
         for (j, now) in is.iter().enumerate() {
             if partner[j].is_some() {
                 continue;
             }
             let like = |(i, then): (usize, &(&str, LimitState))| {
-                !taken[i] && then.0 == now.0 && (!by_source || then.1.source == now.1.source)
+                let quantity = then.0 == now.0;
+                !taken[i]
+                    && match pass {
+                        "source" => quantity && then.1.source == now.1.source,
+                        "quantity" => quantity && none(&then.1) == none(&now.1),
+                        _ => {
+                            now.1.set.is_some()
+                                && then.1.set == now.1.set
+                                && (none(&then.1) || none(&now.1))
+                        }
+                    }
             };
             partner[j] = was.iter().enumerate().position(like);
             if let Some(i) = partner[j] {
@@ -331,10 +347,16 @@ fn limit(c: &Named<'_>, l: &LimitResult) -> LimitState {
     };
     LimitState {
         source,
-        limit_w: l.limit_w,
-        margin_db: l.margin_db,
-        uncertainty_db: l.uncertainty_db,
-        verdict: l.verdict,
+        set: None,
+        limit_w: Some(l.limit_w),
+        margin_db: Some(l.margin_db),
+        uncertainty_db: Some(l.uncertainty_db),
+        verdict: match l.verdict {
+            Verdict::Yes => RuleVerdict::Met,
+            Verdict::No => RuleVerdict::NotMet,
+            Verdict::CannotTell => RuleVerdict::CannotTell,
+        },
+        warns: false,
         line: c.state.places.line(l.loc),
     }
 }
@@ -373,10 +395,14 @@ fn readings(was: &[ReadingResult], is: &[ReadingResult]) -> Vec<ReadingChange> {
 
 /// Rank of a verdict: what is higher is worse.
 #[must_use]
-pub fn badness(v: Verdict) -> u8 {
+pub fn badness(v: RuleVerdict) -> u8 {
     match v {
-        Verdict::Yes => 0,
-        Verdict::CannotTell => 1,
-        Verdict::No => 2,
+        RuleVerdict::Met => 0,
+        RuleVerdict::MetIfAllocated => 1,
+        RuleVerdict::AtLimit => 2,
+        RuleVerdict::CannotTell => 3,
+        RuleVerdict::NoRule => 4,
+        RuleVerdict::CannotJudge => 5,
+        RuleVerdict::NotMet => 6,
     }
 }

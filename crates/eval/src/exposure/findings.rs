@@ -1,0 +1,202 @@
+//! Findings about the exposure at spots.
+
+use downlead_base::{Diagnostic, Severity, codes};
+use downlead_quantity::{frequency, number};
+use downlead_station::model::{Confidence, RuleSet, Spot};
+
+use super::{ExposureVerdict, Refused, Source, SpotResult};
+
+/// What must be said before anyone goes near an antenna.
+const OFF_FIRST: &str =
+    "Switch the transmitters off and lock them out before anyone goes there; or measure.";
+
+fn percent(share: f64) -> String {
+    format!("{} %", number(100.0 * share, 1))
+}
+
+/// `TX1 on 2m`, with its station where it is another one.
+fn who(s: &Source) -> String {
+    let tag = match &*s.transmitter {
+        "" => "a transmitter",
+        t => t,
+    };
+    match &s.station {
+        Some(st) => format!("{tag} of {st} on {}", s.band),
+        None => format!("{tag} on {}", s.band),
+    }
+}
+
+/// Those above 5 % of their limit, which share a duty to act (47 CFR 1.1307(b)(5)).
+fn above_five(r: &SpotResult) -> String {
+    let all: Vec<String> = r
+        .sources
+        .iter()
+        .filter_map(|s| Some((s, s.fraction.filter(|f| *f > 0.05)?)))
+        .map(|(s, f)| format!("{} {}", who(s), percent(f)))
+        .collect();
+    match all.is_empty() {
+        true => "No transmitter is above 5 % of its limit there.".to_owned(),
+        false => format!("Above 5 % of its limit: {}.", all.join(", ")),
+    }
+}
+
+pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagnostic>) {
+    let name = &spot.name.text;
+    match r.verdict {
+        ExposureVerdict::Met | ExposureVerdict::MetAlone => {}
+        ExposureVerdict::NotMet | ExposureVerdict::CannotTell => {
+            let (Some(sum), Some(upper)) = (r.sum, r.upper) else {
+                return;
+            };
+            let over = r.verdict == ExposureVerdict::NotMet;
+            let message = if over {
+                format!(
+                    "At `{name}` the fields are {} of the {} limits of {}, beyond the uncertainty.",
+                    percent(sum),
+                    spot.tier.word(),
+                    set.name.text
+                )
+            } else {
+                format!(
+                    "At `{name}` the fields are {} of the {} limits of {}, with the uncertainty {}: cannot tell.",
+                    percent(sum),
+                    spot.tier.word(),
+                    set.name.text,
+                    percent(upper)
+                )
+            };
+            let code = match over {
+                true => &codes::EXPOSURE_EXCEEDED,
+                false => &codes::EXPOSURE_CANNOT_TELL,
+            };
+            let mut d = Diagnostic::new(code, spot.name.loc, message)
+                .at(if over { "over the limits" } else { "nearer than the uncertainty" })
+                .help(above_five(r))
+                .help(format!(
+                    "All powers together may be {} of what they are, with the uncertainty allowed for; or keep people away from there.",
+                    percent((1.0 / upper).min(1.0))
+                ));
+            let low = |s: &Source| s.cite.as_ref().is_some_and(|c| c.1 == Confidence::Low);
+            if over && r.sources.iter().any(low) {
+                d.severity = Severity::Warning;
+                d = d.help("The text of a clause is of low confidence: read the rule before relying on this.");
+            }
+            out.push(d);
+        }
+        ExposureVerdict::Refused | ExposureVerdict::CannotJudge => {
+            for s in r.sources.iter() {
+                if let Some(why) = &s.refused {
+                    out.push(refused(spot, set, s, why));
+                }
+            }
+            if r.sources.is_empty() {
+                out.push(
+                    Diagnostic::new(
+                        &codes::EXPOSURE_CANNOT_JUDGE,
+                        spot.name.loc,
+                        format!("No transmit chain ends in an antenna, so nothing is judged at `{name}`."),
+                    )
+                    .at("nothing radiates"),
+                );
+            }
+        }
+    }
+}
+
+fn refused(spot: &Spot, set: &RuleSet, s: &Source, why: &Refused) -> Diagnostic {
+    let name = &spot.name.text;
+    let (who, antenna) = (who(s), &s.antenna);
+    let d = |m: f64| format!("{} m", number(m, 2));
+    let near = s.distance_m.map_or_else(String::new, d);
+    let (code, message, help) = match why {
+        Refused::WithinSize(size) => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!(
+                "`{name}` is {near} from `{antenna}`, closer than its own length of {}: no figure is computed for {who}.",
+                d(*size)
+            ),
+            OFF_FIRST.to_owned(),
+        ),
+        Refused::Reactive(least) => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!(
+                "`{name}` is {near} from `{antenna}`, closer than λ/2π ({} at {}): no figure is computed for {who}.",
+                d(*least),
+                frequency(s.hz)
+            ),
+            if s.hz < 30e6 {
+                format!("The electric and the magnetic field are to be measured there. {OFF_FIRST}")
+            } else {
+                OFF_FIRST.to_owned()
+            },
+        ),
+        Refused::LowEfficiency => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!(
+                "`{antenna}` radiates less than half of its power: the fields near it are stronger than the formulas say, so nothing is computed for {who} at `{name}`."
+            ),
+            "Measure the electric and the magnetic field.".to_owned(),
+        ),
+        Refused::NoSize => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!(
+                "The length of `{antenna}` is not stated, so its distance from `{name}` is not known for {who}."
+            ),
+            format!("Add it to the antenna: `antenna {antenna} … size 2.7 m`."),
+        ),
+        Refused::NoHeight => (
+            &codes::SPOT_WITHOUT_DISTANCE,
+            format!(
+                "The height of `{antenna}` is not stated, so its distance from `{name}` is not known for {who}."
+            ),
+            format!(
+                "Add it to the antenna: `antenna {antenna} … height 26 m agl`; or say the distance: `… 12 m from {antenna}`."
+            ),
+        ),
+        Refused::NoDistance => {
+            let of = s
+                .station
+                .as_ref()
+                .map_or_else(String::new, |st| format!(" of {st}"));
+            (
+                &codes::SPOT_WITHOUT_DISTANCE,
+                format!("`{name}` says nothing of `{antenna}`{of}."),
+                format!("Add `… m from {antenna}{of}`, or place the spot with `out` and `agl`."),
+            )
+        }
+        Refused::NoEirp => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!("The EIRP of {who} could not be computed, so nothing is judged at `{name}`."),
+            "State what its chain lacks: the power, each loss, the antenna's gain.".to_owned(),
+        ),
+        Refused::NoClause => (
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            format!(
+                "{} says nothing of {} exposure at {}, so {who} is not judged at `{name}`. This is not \"met\".",
+                set.name.text,
+                spot.tier.word(),
+                frequency(s.hz)
+            ),
+            "Put the station under rules that have a limit there.".to_owned(),
+        ),
+    };
+    Diagnostic::new(code, spot.name.loc, message)
+        .at("not judged")
+        .help(help)
+}
+
+/// A spot that no rules bear on.
+pub(super) fn without_rules(spot: &Spot, out: &mut Vec<Diagnostic>) {
+    out.push(
+        Diagnostic::new(
+            &codes::EXPOSURE_CANNOT_JUDGE,
+            spot.name.loc,
+            format!(
+                "The station is under no rules with limits of exposure, so nothing is judged at `{}`.",
+                spot.name.text
+            ),
+        )
+        .at("not judged")
+        .help("Put it under some: `under NAME`; `downlead catalogue --kind rules` lists those of the library, and your own are a block `rules NAME { limit 2 W/m2 on 30 MHz to 300 MHz, public, … }`."),
+    );
+}

@@ -1,0 +1,455 @@
+//! Exposure of people at the spots of a station: every transmitter that can be keyed, of the station
+//! and of those it is `beside`, against the limits of the rules it is `under`.
+//!
+//! Nothing is credited that is not stated: main beam, all transmitters keyed at once, mean power only
+//! by mode, duty and a keyed share within the averaging time. What the formulas do not hold for is
+//! refused, and a spot with a refused source gets no sum.
+
+mod findings;
+mod geometry;
+mod sources;
+
+use downlead_base::{Diagnostic, Loc};
+use downlead_physics::exposure::distance_for_density;
+use downlead_quantity::from_db;
+use downlead_station::Env;
+use downlead_station::model::{Confidence, Field, RuleSet, Spot, Station, Tier, Under};
+
+use crate::result::ChainResult;
+use crate::stage::Stage;
+use sources::{Radiator, radiators};
+
+/// What is said of a spot, the worst first.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ExposureVerdict {
+    /// The sum exceeds the limits beyond the uncertainty.
+    NotMet,
+    /// A formula does not hold there: no figure is printed.
+    Refused,
+    /// Something is not stated.
+    CannotJudge,
+    /// The uncertainty decides.
+    CannotTell,
+    /// Kept by the transmitters of this station; nothing says whether others stand on the site.
+    MetAlone,
+    /// Kept beyond the uncertainty.
+    Met,
+}
+
+impl ExposureVerdict {
+    /// Word of the JSON.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            ExposureVerdict::NotMet => "not-met",
+            ExposureVerdict::Refused => "refused",
+            ExposureVerdict::CannotJudge => "cannot-judge",
+            ExposureVerdict::CannotTell => "cannot-tell",
+            ExposureVerdict::MetAlone => "met-alone",
+            ExposureVerdict::Met => "met",
+        }
+    }
+
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            ExposureVerdict::NotMet => "NOT MET",
+            ExposureVerdict::Refused => "refused",
+            ExposureVerdict::CannotJudge => "cannot judge",
+            ExposureVerdict::CannotTell => "cannot tell",
+            ExposureVerdict::MetAlone => "met by this station alone",
+            ExposureVerdict::Met => "met",
+        }
+    }
+}
+
+/// Why a source cannot be computed at a spot.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Refused {
+    /// Nearer than the antenna is long (m).
+    WithinSize(f64),
+    /// Nearer than λ/(2π) (m).
+    Reactive(f64),
+    /// The antenna's size is not stated, and it is needed there.
+    NoSize,
+    /// The antenna's height is not stated.
+    NoHeight,
+    /// The spot does not say how far it is from the antenna.
+    NoDistance,
+    /// The antenna radiates less than half of its power: the formulas understate.
+    LowEfficiency,
+    /// No EIRP could be computed.
+    NoEirp,
+    /// No clause of the set bears on the frequency for this tier.
+    NoClause,
+}
+
+impl Refused {
+    /// Whether the formula does not hold there, as opposed to something that is not stated.
+    #[must_use]
+    pub fn is_range(&self) -> bool {
+        matches!(
+            self,
+            Refused::WithinSize(_) | Refused::Reactive(_) | Refused::LowEfficiency
+        )
+    }
+}
+
+/// One transmitter on one frequency at one spot.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Source {
+    /// Its station, where it is another one.
+    pub station: Option<Box<str>>,
+    /// Tag of the transmitter; empty where it has none.
+    pub transmitter: Box<str>,
+    /// Tag of the antenna; empty where it has none.
+    pub antenna: Box<str>,
+    /// Band as written.
+    pub band: Box<str>,
+    /// Hz.
+    pub hz: f64,
+    /// Mean power into the antenna over the averaging time, W.
+    pub mean_w: f64,
+    /// Gain in the main beam, dBi.
+    pub gain_dbi: f64,
+    /// Mean EIRP over the averaging time, W.
+    pub eirp_w: f64,
+    /// Its expanded uncertainty, dB.
+    pub uncertainty_db: f64,
+    /// Distance to the nearest part of the antenna, m; none where it is not known.
+    pub distance_m: Option<f64>,
+    /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
+    pub near: bool,
+    /// Power density averaged over a cylinder around the antenna, W/m², where it is near.
+    pub cylinder_w_m2: Option<f64>,
+    /// Power density with reflection, W/m².
+    pub density_w_m2: Option<f64>,
+    /// The limit as a power density, W/m².
+    pub limit_w_m2: Option<f64>,
+    /// The limit in its own unit.
+    pub limit: Option<(f64, Field)>,
+    /// Citation of the limit, and how sure its text is.
+    pub cite: Option<(Box<str>, Confidence)>,
+    /// Share of the limit.
+    pub fraction: Option<f64>,
+    /// Why there is none.
+    pub refused: Option<Refused>,
+}
+
+/// A spot under one set of rules.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SpotResult {
+    /// Its line.
+    pub loc: Loc,
+    /// Its name.
+    pub name: Box<str>,
+    /// Who can be there.
+    pub tier: Tier,
+    /// Name of the rules.
+    pub set: Box<str>,
+    /// Date of the rules.
+    pub dated: Option<Box<str>>,
+    /// Factor on the field by reflection.
+    pub reflection: f64,
+    /// Its sources, the largest share first.
+    pub sources: Box<[Source]>,
+    /// Sum of the shares; none where one is refused.
+    pub sum: Option<f64>,
+    /// The sum with its expanded uncertainty.
+    pub upper: Option<f64>,
+    /// What is said of it.
+    pub verdict: ExposureVerdict,
+    /// What was assumed.
+    pub assumed: Box<[ExposureAssumed]>,
+}
+
+/// How far to stay away from an antenna with all its bands on.
+#[derive(Clone, Debug, PartialEq)]
+pub struct KeepClear {
+    /// Where the antenna stands.
+    pub antenna: Loc,
+    /// Its tag; empty where it has none.
+    pub tag: Box<str>,
+    /// For whom.
+    pub tier: Tier,
+    /// Name of the rules.
+    pub set: Box<str>,
+    /// As computed, m.
+    pub computed_m: f64,
+    /// With the uncertainty of the EIRP, m.
+    pub upper_m: f64,
+    /// To be kept, m: rounded up, never within the antenna's own length.
+    pub keep_m: f64,
+}
+
+/// Something that was assumed at a spot.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum ExposureAssumed {
+    /// The spot is in the main beam of every antenna.
+    MainBeam,
+    /// All transmitters are keyed at once and all the time.
+    AllKeyed,
+    /// Total reflection, as none is stated.
+    TotalReflection,
+    /// No other transmitter stands on the site.
+    Alone,
+    /// The stated power is the mean, as no mode is stated.
+    MeanIsStated,
+    /// Antennas of neighbours are on the same vertical.
+    SameVertical,
+    /// The distances of the spot are exact.
+    DistancesExact,
+}
+
+impl ExposureAssumed {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            ExposureAssumed::MainBeam => "the spot is in the main beam of every antenna",
+            ExposureAssumed::AllKeyed => {
+                "all transmitters are keyed at once; a keyed share counts only with a window within the averaging time"
+            }
+            ExposureAssumed::TotalReflection => {
+                "total reflection (field x 2, power x 4): the rules and `under` state no `reflection`"
+            }
+            ExposureAssumed::Alone => {
+                "no other transmitter stands on the site: neither `beside` nor `alone` is stated"
+            }
+            ExposureAssumed::MeanIsStated => {
+                "the stated power is the mean while keyed where no mode is stated"
+            }
+            ExposureAssumed::SameVertical => {
+                "antennas of neighbours stand on the same vertical as those of this station"
+            }
+            ExposureAssumed::DistancesExact => "distances and heights of spots are exact",
+        }
+    }
+}
+
+/// Exposure at a station.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Exposure {
+    /// Each spot under each set of rules with limits of exposure.
+    pub spots: Box<[SpotResult]>,
+    /// Distances to keep from each antenna of the station.
+    pub keep_clear: Box<[KeepClear]>,
+    /// Spots that no rules of exposure bear on.
+    pub without_rules: Box<[Loc]>,
+}
+
+/// Exposure at the spots of a station; none where it states neither spots nor rules of exposure.
+pub(crate) fn station(
+    st: &Station,
+    chains: &[ChainResult],
+    env: &Env,
+    stage: Stage,
+    out: &mut Vec<Diagnostic>,
+) -> Option<Exposure> {
+    let sets: Vec<(&Under, &RuleSet)> = st
+        .under
+        .iter()
+        .filter_map(|u| Some((u, env.rule_set(&u.name.text)?)))
+        .filter(|(_, set)| !set.exposure.is_empty())
+        .collect();
+    if st.spots.is_empty() && sets.is_empty() {
+        return None;
+    }
+    let mut all = radiators(None, st, chains, env);
+    let neighbours = crate::site::neighbours(st, env, stage);
+    for n in &neighbours {
+        all.extend(radiators(
+            Some(&n.station.name.text),
+            n.station,
+            &n.chains,
+            env,
+        ));
+    }
+    let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
+    for (under, set) in &sets {
+        for spot in &st.spots {
+            let found = at(st, spot, (under, set), &all, env);
+            findings::of(&found, spot, set, out);
+            spots.push(found);
+        }
+        for tier in [Tier::Public, Tier::Occupational] {
+            keep_clear.extend(clear(st, (under, set), tier, &all, env));
+        }
+    }
+    let mut without_rules = Vec::new();
+    if sets.is_empty() {
+        for spot in &st.spots {
+            findings::without_rules(spot, out);
+            without_rules.push(spot.loc);
+        }
+    }
+    Some(Exposure {
+        spots: spots.into(),
+        keep_clear: keep_clear.into(),
+        without_rules: without_rules.into(),
+    })
+}
+
+/// The factor on the field by reflection, and whether it is stated.
+fn reflection(under: &Under, set: &RuleSet) -> (f64, bool) {
+    match under.reflection.or(set.reflection) {
+        Some(x) => (x, true),
+        None => (2.0, false),
+    }
+}
+
+/// One spot under one set.
+fn at(
+    st: &Station,
+    spot: &Spot,
+    (under, set): (&Under, &RuleSet),
+    all: &[Radiator<'_>],
+    env: &Env,
+) -> SpotResult {
+    let (reflection, stated) = reflection(under, set);
+    let mut sources: Vec<(Source, &Radiator<'_>)> = all
+        .iter()
+        .map(|r| (r.at(spot, st, set, reflection, env), r))
+        .collect();
+    sources.sort_by(|a, b| {
+        let share = |s: &Source| s.fraction.unwrap_or(f64::INFINITY);
+        share(&b.0).total_cmp(&share(&a.0))
+    });
+    let sum: Option<f64> = sources.iter().map(|(s, _)| s.fraction).sum();
+    let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
+    let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
+    let known_site = st.site.alone.is_some() || !st.site.beside.is_empty();
+    let refused = |range: bool| {
+        sources
+            .iter()
+            .filter_map(|(s, _)| s.refused.as_ref())
+            .any(|r| r.is_range() == range)
+    };
+    let verdict = match (lower, upper) {
+        _ if refused(true) => ExposureVerdict::Refused,
+        _ if refused(false) => ExposureVerdict::CannotJudge,
+        // nothing radiates: nothing to judge
+        _ if sources.is_empty() => ExposureVerdict::CannotJudge,
+        (Some(lower), _) if lower > 1.0 => ExposureVerdict::NotMet,
+        (_, Some(upper)) if upper > 1.0 => ExposureVerdict::CannotTell,
+        (Some(_), Some(_)) if known_site => ExposureVerdict::Met,
+        (Some(_), Some(_)) => ExposureVerdict::MetAlone,
+        _ => ExposureVerdict::CannotJudge,
+    };
+    let mut assumed = vec![
+        ExposureAssumed::MainBeam,
+        ExposureAssumed::AllKeyed,
+        ExposureAssumed::DistancesExact,
+    ];
+    if !stated {
+        assumed.push(ExposureAssumed::TotalReflection);
+    }
+    if !known_site {
+        assumed.push(ExposureAssumed::Alone);
+    }
+    if all.iter().any(|r| r.mean_assumed) {
+        assumed.push(ExposureAssumed::MeanIsStated);
+    }
+    if all.iter().any(|r| r.station.is_some()) {
+        assumed.push(ExposureAssumed::SameVertical);
+    }
+    SpotResult {
+        loc: spot.loc,
+        name: spot.name.text.clone(),
+        tier: spot.tier,
+        set: set.name.text.clone(),
+        dated: set.dated.clone(),
+        reflection,
+        sources: sources.into_iter().map(|(s, _)| s).collect(),
+        sum,
+        upper,
+        verdict,
+        assumed: assumed.into(),
+    }
+}
+
+/// Expanded uncertainty (k = 2) of a sum of shares, dB: a cause that several sources share adds up
+/// linearly, different causes by their squares (JCGM 100, 5.2).
+fn uncertainty(sources: &[(Source, &Radiator<'_>)], sum: f64) -> f64 {
+    if sum <= 0.0 {
+        return 0.0;
+    }
+    let mut causes: Vec<(&crate::result::BudgetItem, f64)> = Vec::new();
+    let mut rest = 0.0;
+    for (s, r) in sources {
+        let weight = s.fraction.unwrap_or(0.0) / sum;
+        let mut of_budget = 0.0;
+        for item in r.budget {
+            of_budget += item.standard_db * item.standard_db;
+            let term = weight * item.standard_db;
+            match causes
+                .iter_mut()
+                .find(|c| c.0.cause == item.cause && c.0.name == item.name)
+            {
+                Some(c) => c.1 += term,
+                None => causes.push((item, term)),
+            }
+        }
+        // where the sample says more than the budget: that of this source alone
+        let more = (0.25 * r.uncertainty_db * r.uncertainty_db - of_budget).max(0.0);
+        rest += weight * weight * more;
+    }
+    let squares: f64 = causes.iter().map(|c| c.1 * c.1).sum();
+    2.0 * libm::sqrt(squares + rest)
+}
+
+/// Distances from the antennas of the station itself, all bands on.
+fn clear(
+    st: &Station,
+    (under, set): (&Under, &RuleSet),
+    tier: Tier,
+    all: &[Radiator<'_>],
+    env: &Env,
+) -> Vec<KeepClear> {
+    let (reflection, _) = reflection(under, set);
+    let mut out: Vec<KeepClear> = Vec::new();
+    let own: Vec<&Radiator<'_>> = all.iter().filter(|r| r.station.is_none()).collect();
+    for r in &own {
+        for a in &r.antennas {
+            if out.iter().any(|k| k.antenna == a.loc) {
+                continue;
+            }
+            let mine = own
+                .iter()
+                .filter(|o| o.antennas.iter().any(|x| x.loc == a.loc));
+            let (mut plain, mut upper, mut reactive) = (0.0, 0.0, 0.0f64);
+            let mut known = true;
+            for o in mine {
+                let Some((limit, eirp)) = o
+                    .limit(st, set, tier, env)
+                    .zip(o.eirp_over(set, tier, st, env))
+                    .map(|((l, ..), e)| (l, e))
+                else {
+                    known = false;
+                    break;
+                };
+                let d = distance_for_density(eirp, limit, reflection);
+                plain += d * d;
+                upper += d * d * from_db(o.uncertainty_db);
+                reactive = reactive.max(downlead_physics::exposure::reactive_distance(o.hz));
+            }
+            // without the antenna's length the safe side is not known
+            let Some(size) = a.size_m.filter(|_| known) else {
+                continue;
+            };
+            let (computed_m, upper_m) = (libm::sqrt(plain), libm::sqrt(upper));
+            let keep = upper_m.max(size).max(reactive);
+            out.push(KeepClear {
+                antenna: a.loc,
+                tag: a.tag.clone(),
+                tier,
+                set: set.name.text.clone(),
+                computed_m,
+                upper_m,
+                keep_m: libm::ceil(keep * 10.0 - 1e-9) / 10.0,
+            });
+        }
+    }
+    out
+}

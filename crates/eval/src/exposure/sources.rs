@@ -1,0 +1,286 @@
+//! What radiates: each transmit chain on each of its frequencies.
+
+use downlead_base::Loc;
+use downlead_physics::exposure::{
+    cylinder_density, density_of_electric, density_of_magnetic, far_field_distance, power_density,
+    reactive_distance,
+};
+use downlead_station::Env;
+use downlead_station::model::{
+    Confidence, Direction, ExposureClause, Field, RuleSet, Spot, Station, Tier, Variable,
+};
+
+use super::geometry::{WITHOUT_SIZE_M, distance};
+use super::{Refused, Source};
+use crate::licence::{covers, ends, holds_on};
+use crate::point::Point;
+use crate::result::{BandResult, BudgetItem, ChainResult};
+
+/// An antenna on the mast.
+#[derive(Clone, Debug)]
+pub(super) struct Mast {
+    pub(super) loc: Loc,
+    pub(super) tag: Box<str>,
+    /// Lower end of the height of its highest point above ground, m.
+    pub(super) height_m: Option<f64>,
+    pub(super) size_m: Option<f64>,
+    /// Whether it radiates less than half of what it accepts.
+    pub(super) lossy: bool,
+}
+
+/// One transmit chain on one frequency.
+pub(super) struct Radiator<'r> {
+    /// Its station, where it is a neighbour.
+    pub(super) station: Option<&'r str>,
+    transmitter: Box<str>,
+    pub(super) antennas: Vec<Mast>,
+    point: Point,
+    pub(super) hz: f64,
+    /// Mean power into the antenna while keyed, W.
+    mean_w: Option<f64>,
+    gain_dbi: Option<f64>,
+    /// Mean EIRP while keyed, W.
+    eirp_w: Option<f64>,
+    pub(super) uncertainty_db: f64,
+    pub(super) budget: &'r [BudgetItem],
+    /// Share keyed, and the window it holds in, s.
+    keyed: Option<(f64, f64)>,
+    /// Whether the stated power was taken as the mean.
+    pub(super) mean_assumed: bool,
+}
+
+/// The radiators of a station.
+pub(super) fn radiators<'r>(
+    name: Option<&'r str>,
+    st: &'r Station,
+    chains: &'r [ChainResult],
+    env: &Env,
+) -> Vec<Radiator<'r>> {
+    let mut out = Vec::new();
+    for (model, chain) in st.chains.iter().zip(chains) {
+        if chain.direction != Direction::Transmit {
+            continue;
+        }
+        let stops = crate::walk::walk(&model.steps, Some(st), &mut Vec::new());
+        let antennas = crate::licence::antennas_at(&stops, st);
+        if antennas.is_empty() {
+            // it ends in a load, which radiates nothing
+            continue;
+        }
+        let antennas: Vec<Mast> = antennas
+            .into_iter()
+            .map(|(loc, tag, a)| Mast {
+                loc,
+                tag: tag.map_or_else(Box::default, |t| t.text.clone()),
+                height_m: a.height_agl.as_ref().map(|h| ends(h).0),
+                size_m: a.size.map(|s| s.value),
+                lossy: a.efficiency.is_some_and(|e| e.value < 0.5),
+            })
+            .collect();
+        for b in &chain.bands {
+            // a point that only judges clauses between bands is no frequency of its own
+            if matches!(b.point, Some("edge" | "gap")) {
+                continue;
+            }
+            out.push(of(name, st, b, antennas.clone(), env));
+        }
+    }
+    out
+}
+
+fn of<'r>(
+    name: Option<&'r str>,
+    st: &'r Station,
+    b: &'r BandResult,
+    antennas: Vec<Mast>,
+    env: &Env,
+) -> Radiator<'r> {
+    let source = b.nodes.first().map(|n| n.def);
+    let part = st.parts.iter().find(|p| Some(p.loc) == source);
+    let transmitter = part
+        .and_then(|p| p.tag.as_ref())
+        .map_or_else(Box::default, |t| t.text.clone());
+    let data = part.and_then(|p| p.data.transmitter());
+    // the mean that the chain states is over the share keyed; here it counts while keyed
+    let share = data.and_then(|t| t.keyed).unwrap_or(1.0);
+    let (mean_w, mean_assumed) = match (b.mean_w, b.antenna_w) {
+        (Some(m), _) => (Some(m / share), false),
+        (None, at_antenna) => (at_antenna, true),
+    };
+    let broken = data.is_some_and(|t| t.broken_duty);
+    let mean_w = mean_w.filter(|_| !broken);
+    let eirp_w = b
+        .eirp_w
+        .zip(mean_w)
+        .zip(b.antenna_w)
+        .map(|((eirp, mean), stated)| eirp * mean / stated);
+    let named = env.band(&b.band).is_some();
+    Radiator {
+        station: name,
+        transmitter,
+        antennas,
+        point: Point {
+            band: b.band.clone(),
+            part: b.point,
+            hz: b.hz,
+            named,
+        },
+        hz: b.hz,
+        mean_w,
+        gain_dbi: b.gain_dbi,
+        eirp_w: eirp_w.filter(|e| e.is_finite() && *e > 0.0),
+        uncertainty_db: b.uncertainty_db.unwrap_or(0.0),
+        budget: &b.budget,
+        keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
+        mean_assumed: mean_assumed && b.antenna_w.is_some(),
+    }
+}
+
+impl Radiator<'_> {
+    /// The strictest limit for a tier as a power density, W/m², with its clause and its own value.
+    pub(super) fn limit<'s>(
+        &self,
+        st: &Station,
+        set: &'s RuleSet,
+        tier: Tier,
+        env: &Env,
+    ) -> Option<(f64, &'s ExposureClause, f64)> {
+        set.exposure
+            .iter()
+            .filter(|c| c.tier == tier)
+            .filter(|c| covers(&c.on, &self.point, env))
+            .filter(|c| {
+                holds_on(
+                    st.newest.as_deref(),
+                    set,
+                    c.since.as_deref(),
+                    c.until.as_deref(),
+                )
+            })
+            .filter_map(|c| {
+                let hz = |v: Variable| (v == Variable::Frequency).then_some((self.hz, self.hz));
+                let value = c.law.between(&hz).ok()?.0;
+                let density = match c.field {
+                    Field::Density => value,
+                    Field::Electric => density_of_electric(value),
+                    Field::Magnetic => density_of_magnetic(value),
+                };
+                Some((density, c, value))
+            })
+            .min_by(|a, b| a.0.total_cmp(&b.0))
+    }
+
+    /// Share of the time that counts: that keyed where its window fits the averaging time.
+    fn share(&self, averaging_s: Option<f64>) -> f64 {
+        match (self.keyed, averaging_s) {
+            (Some((share, window)), Some(averaging)) if window <= averaging * (1.0 + 1e-9) => share,
+            _ => 1.0,
+        }
+    }
+
+    /// Mean EIRP over the averaging time of the limit of a tier, W.
+    pub(super) fn eirp_over(
+        &self,
+        set: &RuleSet,
+        tier: Tier,
+        st: &Station,
+        env: &Env,
+    ) -> Option<f64> {
+        let (_, clause, _) = self.limit(st, set, tier, env)?;
+        Some(self.eirp_w? * self.share(clause.averaging_s))
+    }
+
+    /// What it does at a spot.
+    pub(super) fn at(
+        &self,
+        spot: &Spot,
+        st: &Station,
+        set: &RuleSet,
+        reflection: f64,
+        env: &Env,
+    ) -> Source {
+        let limit = self.limit(st, set, spot.tier, env);
+        let share = limit.map_or(1.0, |(_, c, _)| self.share(c.averaging_s));
+        let nearest = self
+            .antennas
+            .iter()
+            .map(|a| (a, distance(spot, a, self.station)))
+            .min_by(|a, b| {
+                // one that is not known decides
+                let d = |x: &Result<f64, Refused>| x.as_ref().map_or(f64::NEG_INFINITY, |d| *d);
+                d(&a.1).total_cmp(&d(&b.1))
+            });
+        let mut s = Source {
+            station: self.station.map(Into::into),
+            transmitter: self.transmitter.clone(),
+            antenna: nearest
+                .as_ref()
+                .map_or_else(Box::default, |n| n.0.tag.clone()),
+            band: self.point.band.clone(),
+            hz: self.hz,
+            mean_w: self.mean_w.unwrap_or(f64::NAN) * share,
+            gain_dbi: self.gain_dbi.unwrap_or(f64::NAN),
+            eirp_w: self.eirp_w.unwrap_or(f64::NAN) * share,
+            uncertainty_db: self.uncertainty_db,
+            distance_m: nearest.as_ref().and_then(|n| n.1.clone().ok()),
+            near: false,
+            cylinder_w_m2: None,
+            density_w_m2: None,
+            limit_w_m2: limit.map(|l| l.0),
+            limit: limit.map(|l| (l.2, l.1.field)),
+            cite: limit.map(|l| {
+                let cite = l.1.cite.as_ref().map_or("", |c| &*c.text);
+                // a paper of one's own is read by its holder
+                let sure = l.1.confidence.unwrap_or(Confidence::High);
+                (cite.into(), sure)
+            }),
+            fraction: None,
+            refused: None,
+        };
+        match self.refused(&s, nearest.map(|n| (n.0.clone(), n.1)), limit.is_some()) {
+            Err(why) => s.refused = Some(why),
+            Ok((d, antenna)) => {
+                let density = power_density(s.eirp_w, d, reflection);
+                s.density_w_m2 = Some(density);
+                s.fraction = s.limit_w_m2.map(|l| density / l);
+                if let Some(size) = antenna.size_m {
+                    s.near = d < far_field_distance(size, self.hz);
+                    s.cylinder_w_m2 = s
+                        .near
+                        .then(|| cylinder_density(s.mean_w, d, size) * reflection * reflection);
+                }
+            }
+        }
+        s
+    }
+
+    /// Distance and antenna, or why nothing is computed.
+    fn refused(
+        &self,
+        s: &Source,
+        nearest: Option<(Mast, Result<f64, Refused>)>,
+        ruled: bool,
+    ) -> Result<(f64, Mast), Refused> {
+        let (antenna, d) = nearest.ok_or(Refused::NoHeight)?;
+        let d = d?;
+        if !s.eirp_w.is_finite() {
+            return Err(Refused::NoEirp);
+        }
+        if antenna.lossy {
+            return Err(Refused::LowEfficiency);
+        }
+        match antenna.size_m {
+            Some(size) if d < size => return Err(Refused::WithinSize(size)),
+            None if d < WITHOUT_SIZE_M => return Err(Refused::NoSize),
+            _ => {}
+        }
+        let reactive = reactive_distance(self.hz);
+        if d < reactive {
+            return Err(Refused::Reactive(reactive));
+        }
+        if !ruled {
+            return Err(Refused::NoClause);
+        }
+        Ok((d, antenna))
+    }
+}

@@ -1,0 +1,303 @@
+//! Exposure at spots. The invented scenario's numbers come from a script of its own (numpy, by the
+//! formulas of FCC OET Bulletin 65): tests/reference/exposure.py.
+
+mod common;
+
+use common::load;
+use downlead_base::Diagnostic;
+use downlead_eval::exposure::{Exposure, ExposureAssumed, ExposureVerdict, Refused};
+
+const RULES: &str = "rules tso-exposure \"TSO Order 7\" {
+    dated 2026-01-15
+    reflection 1.6
+    limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7.1\", confidence high
+    limit 2 W/m2 * (frequency / 300 MHz) on 300 MHz to 1500 MHz, public, averaging 30 min, \"7.1\", confidence high
+    limit 10 W/m2 on 30 MHz to 300 MHz, occupational, averaging 6 min, \"7.2\", confidence high
+    limit 10 W/m2 * (frequency / 300 MHz) on 300 MHz to 1500 MHz, occupational, averaging 6 min, \"7.2\", confidence high
+}
+";
+
+/// The hill with the powers that arrive at its antenna, and the tenant below it.
+fn hill(site: &str, spots: &str, keyed: &str) -> String {
+    format!(
+        "{RULES}
+station harbour {{
+    transmitter H1 25 W ± 10 % carrier, fm, guess
+    antenna A9 2.15 dBi ± 1 dB, height 15 m agl, size 1.4 m, guess
+    chain data on 147.5137 MHz {{
+        H1
+        A9
+    }}
+}}
+station hill {{
+    under tso-exposure
+    {site}
+    {spots}
+    transmitter TX1 12.223 W ± 5 % carrier, fm{keyed}
+    transmitter TX2 4.4611 W ± 5 % carrier, fm
+    antenna A1 {{
+        gain 5.20 dBi ± 0.5 dB on 2m
+        gain 7.60 dBi ± 0.5 dB on 70cm
+        height 26 m agl
+        size 2.7 m
+    }}
+    diplexer DX1 {{
+        low 0 dB, passes 100 MHz to 200 MHz
+        high 0 dB, passes 400 MHz to 500 MHz
+    }}
+    chain out-2m on 2m transmit {{
+        TX1
+        DX1.low
+        A1
+    }}
+    chain out-70cm on 70cm transmit {{
+        TX2
+        DX1.high
+        A1
+    }}
+}}
+band 2m 146.9137 MHz
+band 70cm 438.9137 MHz
+"
+    )
+}
+
+const GATE: &str = "spot gate 5 m out, 2 m agl, public";
+
+fn exposure(text: &str) -> Exposure {
+    let s = load(text);
+    let bad: Vec<Diagnostic> = s
+        .diagnostics()
+        .into_iter()
+        .filter(|d| {
+            d.severity == downlead_base::Severity::Error
+                && !d.code.id.starts_with("exposure")
+                && !d.code.id.starts_with("spot")
+        })
+        .collect();
+    assert!(bad.is_empty(), "{bad:#?}");
+    s.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, _, r)| r.exposure.as_deref())
+        .find(|e| !e.spots.is_empty() || !e.keep_clear.is_empty() || !e.without_rules.is_empty())
+        .cloned()
+        .expect("an exposure")
+}
+
+fn near(a: f64, b: f64, within: f64) {
+    assert!((a - b).abs() <= within, "{a} is not {b}");
+}
+
+/// tests/reference/exposure.py: gate 3.85 %, shelter roof 5.83 %.
+#[test]
+fn shares_of_all_transmitters_add_up() {
+    let spots = format!("{GATE}\n    spot shelter-roof 4 m out, 4.5 m agl, public");
+    let e = exposure(&hill("beside harbour", &spots, ""));
+    let gate = &e.spots[0];
+    near(gate.sum.expect("a sum"), 0.0385, 5e-5);
+    let part = |tx: &str| {
+        let s = gate.sources.iter().find(|s| &*s.transmitter == tx);
+        s.expect("a source").clone()
+    };
+    near(part("TX1").distance_m.expect("m"), 21.88, 5e-3);
+    near(part("TX1").density_w_m2.expect("W/m2"), 0.017_22, 2e-5);
+    near(part("TX1").fraction.expect("share"), 0.0086, 5e-5);
+    near(part("TX2").limit_w_m2.expect("W/m2"), 2.926, 5e-4);
+    near(part("TX2").fraction.expect("share"), 0.0037, 5e-5);
+    near(part("H1").distance_m.expect("m"), 12.63, 5e-3);
+    near(part("H1").fraction.expect("share"), 0.0262, 5e-5);
+    assert_eq!(gate.verdict, ExposureVerdict::Met);
+    near(e.spots[1].sum.expect("a sum"), 0.0583, 5e-5);
+}
+
+/// The same, without reflection factor in the rules: field doubled, power four times.
+#[test]
+fn without_a_factor_total_reflection_is_assumed() {
+    let text = hill("beside harbour", GATE, "").replace("    reflection 1.6\n", "");
+    let e = exposure(&text);
+    near(e.spots[0].sum.expect("a sum"), 0.0385 * 4.0 / 2.56, 1e-4);
+    assert!(
+        e.spots[0]
+            .assumed
+            .contains(&ExposureAssumed::TotalReflection)
+    );
+    let own = text.replace("under tso-exposure", "under tso-exposure, reflection 1");
+    near(
+        exposure(&own).spots[0].sum.expect("a sum"),
+        0.0385 / 2.56,
+        1e-4,
+    );
+}
+
+/// tests/reference/exposure.py: keep clear of A1 with all bands on 2.43 m; printed never below the
+/// antenna's own length of 2.7 m; x 4 instead of x 2.56: 3.04 m.
+#[test]
+fn the_distance_to_keep_counts_all_bands_and_never_ends_within_the_antenna() {
+    let public = |text: &str| {
+        let e = exposure(text);
+        let k = e
+            .keep_clear
+            .iter()
+            .find(|k| k.tier == downlead_station::model::Tier::Public);
+        k.expect("a distance").clone()
+    };
+    let text = hill("beside harbour", GATE, "");
+    let k = public(&text);
+    near(k.computed_m, 2.43, 5e-3);
+    assert!(k.upper_m > k.computed_m && k.upper_m < 2.7, "{k:?}");
+    near(k.keep_m, 2.7, 1e-9);
+    let k = public(&text.replace("reflection 1.6", "reflection 2"));
+    near(k.computed_m, 3.04, 5e-3);
+    assert!(k.keep_m >= k.upper_m && k.keep_m - k.upper_m < 0.1, "{k:?}");
+}
+
+#[test]
+fn nothing_is_computed_within_an_antenna() {
+    let e = exposure(&hill(
+        "beside harbour",
+        "spot platform 1.2 m from A1, 7.1 m from A9 of harbour, occupational",
+        "",
+    ));
+    let p = &e.spots[0];
+    assert_eq!(p.verdict, ExposureVerdict::Refused);
+    assert_eq!(p.sum, None);
+    let refused = |tx: &str| {
+        let s = p.sources.iter().find(|s| &*s.transmitter == tx);
+        s.expect("a source").refused.clone()
+    };
+    assert_eq!(refused("TX1"), Some(Refused::WithinSize(2.7)));
+    // the part that can be is still there
+    assert_eq!(refused("H1"), None);
+}
+
+#[test]
+fn an_antenna_that_the_spot_does_not_reach_is_pointed_out() {
+    let text = hill("beside harbour", "spot pole 12 m from A1, public", "");
+    let e = exposure(&text);
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::CannotJudge);
+    let found: Vec<Diagnostic> = load(&text)
+        .diagnostics()
+        .into_iter()
+        .filter(|d| d.code.id == "spot-without-distance")
+        .collect();
+    assert_eq!(found.len(), 1, "{found:#?}");
+    assert_eq!(found[0].message, "`pole` says nothing of `A9` of harbour.");
+}
+
+/// 50 % in 6 min halves the mean power of a limit averaged over 6 min or longer; 50 % of the day
+/// does not, and a window longer than the averaging time does not.
+#[test]
+fn a_share_keyed_counts_only_within_the_averaging_time() {
+    let of = |keyed: &str| {
+        let e = exposure(&hill("beside harbour", GATE, keyed));
+        let s = e.spots[0].sources.iter().find(|s| &*s.transmitter == "TX1");
+        s.expect("a source").eirp_w
+    };
+    near(of(""), 40.5, 0.05);
+    near(of(", keyed 50 % in 6 min"), 20.2, 0.05);
+    near(of(", keyed 50 %"), 40.5, 0.05);
+    near(of(", keyed 50 % in 60 min"), 40.5, 0.05);
+}
+
+#[test]
+fn a_site_of_which_nothing_is_said_is_met_alone() {
+    let e = exposure(&hill("", GATE, ""));
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::MetAlone);
+    let e = exposure(&hill("alone, \"QY4TRA 2026-07-04\"", GATE, ""));
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::Met);
+}
+
+/// 28 V/m is 2.081 W/m² as a plane wave (1999/519/EC, annex III, table 2 prints 2 W/m²), and the
+/// strictest of several limits of a tier counts.
+#[test]
+fn the_strictest_of_field_and_density_counts() {
+    let limits = |lines: &str| {
+        let text = hill("beside harbour", GATE, "");
+        let (a, b) = (text.find("    limit 2 W/m2 on").expect("a limit"), 0);
+        let mut t = text.clone();
+        t.insert_str(a + b, lines);
+        let e = exposure(&t);
+        let s = e.spots[0].sources.iter().find(|s| &*s.transmitter == "TX1");
+        s.expect("a source").limit_w_m2.expect("a limit")
+    };
+    near(limits(""), 2.0, 1e-12);
+    let e = "    limit 28 V/m on 10 MHz to 400 MHz, public, \"E\", confidence high\n";
+    near(limits(e), 2.0, 1e-12);
+    let e = "    limit 20 V/m on 10 MHz to 400 MHz, public, \"E\", confidence high\n";
+    near(limits(e), 400.0 / 376.730_313, 1e-6);
+    // another tier does not count
+    let e = "    limit 20 V/m on 10 MHz to 400 MHz, occupational, \"E\", confidence high\n";
+    near(limits(e), 2.0, 1e-12);
+}
+
+#[test]
+fn the_uncertainty_decides_near_the_limit() {
+    let at = |metres: f64| {
+        let spots = format!("spot pole {metres} m from A1, 200 m from A9 of harbour, public");
+        exposure(&hill("beside harbour", &spots, "")).spots[0].verdict
+    };
+    // all bands on, the limit is reached at 2.43 m, within the antenna; a smaller antenna shows it
+    let small = |metres: f64| {
+        let spots = format!("spot pole {metres} m from A1, 200 m from A9 of harbour, public");
+        let text = hill("beside harbour", &spots, "").replace("size 2.7 m", "size 1 m");
+        exposure(&text).spots[0].verdict
+    };
+    assert_eq!(at(2.8), ExposureVerdict::Met);
+    assert_eq!(small(2.0), ExposureVerdict::NotMet);
+    assert_eq!(small(2.45), ExposureVerdict::CannotTell);
+    assert_eq!(small(2.4), ExposureVerdict::CannotTell);
+    assert_eq!(small(2.8), ExposureVerdict::Met);
+}
+
+/// A cause that two bands share (the gain of one antenna is stated for each band, the power apart):
+/// the uncertainty of the sum lies between that of independent and of equal causes.
+#[test]
+fn a_change_of_the_neighbour_is_seen() {
+    let text = hill("beside harbour", GATE, "");
+    let low = exposure(&text).spots[0].sum.expect("a sum");
+    let high = exposure(&text.replace("transmitter H1 25 W", "transmitter H1 250 W")).spots[0]
+        .sum
+        .expect("a sum");
+    near(high - low, 9.0 * 0.0262, 1e-3);
+}
+
+/// Below λ/2π (5.1 m at 9.4 MHz) nothing is computed, and below 30 MHz both fields are asked for.
+#[test]
+fn the_reactive_field_is_refused() {
+    let text = format!(
+        "{}
+station s {{
+    under hf
+    alone, \"QY4TRA 2026-07-04\"
+    spot garden 4 m from A1, public
+    transmitter T1 100 W carrier, cw
+    antenna A1 2.15 dBi ± 1 dB, height 8 m agl, size 0.5 m
+    chain c on 9.4 MHz {{
+        T1
+        A1
+    }}
+}}
+",
+        "rules hf {\n    limit 28 V/m on 1 MHz to 30 MHz, public, \"E\", confidence high\n}\n"
+    );
+    let e = exposure(&text);
+    assert!(matches!(
+        e.spots[0].sources[0].refused,
+        Some(Refused::Reactive(m)) if (m - 5.076).abs() < 1e-3
+    ));
+    let all = load(&text).diagnostics();
+    let d = all.iter().find(|d| d.code.id == "exposure-cannot-judge");
+    let help = d.expect("a finding").help.join(" ");
+    assert!(help.contains("electric and the magnetic field"), "{help}");
+}
+
+#[test]
+fn the_tier_must_be_said_and_the_fix_says_it() {
+    let text = hill("beside harbour", "spot gate 5 m out, 2 m agl", "");
+    let all = load(&text).diagnostics();
+    let d = all.iter().find(|d| d.code.id == "spot-without-tier");
+    let d = d.expect("a finding");
+    assert_eq!(d.fixes.len(), 2, "{d:#?}");
+    assert_eq!(d.fixes[0].edits[0].text, ", public");
+}
