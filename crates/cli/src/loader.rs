@@ -78,6 +78,10 @@ impl Loader for DiskLoader {
         downlead_station::attach::text_of(path, bytes)
     }
 
+    fn beside(&self, path: &str) -> Vec<String> {
+        downlead_git::names_beside(&self.root, path)
+    }
+
     fn root(&self) -> Option<String> {
         Some(self.root.display().to_string())
     }

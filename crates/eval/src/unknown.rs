@@ -75,6 +75,21 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
         ),
         _ => return None,
     };
+    if kind == NameKind::Band && text.parse::<f64>().is_ok() {
+        return Some(
+            Diagnostic::new(
+                code,
+                name.loc,
+                format!("No band `{text}` is defined, and a frequency has a unit: `{text} MHz`."),
+            )
+            .at("no unit")
+            .fix(
+                format!("write `{text} MHz`"),
+                name.loc,
+                format!("{text} MHz"),
+            ),
+        );
+    }
     let d = Diagnostic::new(code, name.loc, format!("{what} `{text}` is not defined.")).at(at);
     Some(match nearest(text, env.names_of(kind).into_iter()) {
         Some(n) => d

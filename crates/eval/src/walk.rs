@@ -1,6 +1,6 @@
 //! A chain with its tags resolved: the walk along the cable, and what is wrong with its shape.
 
-use downlead_base::{Diagnostic, Loc, codes};
+use downlead_base::{Diagnostic, Edit, Fix, Loc, codes};
 use downlead_station::model::{
     Branch, Chain, Direction, Name, Node, Part, PartData, PartKind, Station, Step,
 };
@@ -113,16 +113,37 @@ fn unknown(tag: &Name, station: Option<&Station>, out: &mut Vec<Diagnostic>) {
                 d = d
                     .help(format!("Did you mean `{n}`?"))
                     .fix(format!("write `{n}`"), tag.loc, n);
+            } else if let Some(n) = other_number(tag, st) {
+                d = d
+                    .help(format!("Did you mean `{n}`?"))
+                    .fix(format!("write `{n}`"), tag.loc, n);
             } else {
+                let example = PartKind::example_for(&tag.text);
                 d = d.help(format!(
-                    "Define it in the station, for example `jumper {} 1.4 m of rg-213`.",
-                    tag.text
+                    "Define it in the station, for example `{example}`."
                 ));
             }
             d
         }
     };
     out.push(d);
+}
+
+/// The one part of the station whose tag has the same letters and another number, and which the
+/// chain does not pass already.
+fn other_number<'s>(tag: &Name, station: &'s Station) -> Option<&'s str> {
+    let letters = |t: &str| t.trim_end_matches(|c: char| c.is_ascii_digit()).to_owned();
+    let own = letters(&tag.text);
+    let uses = |c: &Chain, is: &dyn Fn(&Name) -> bool| {
+        let mut steps = c.steps.iter();
+        steps.any(|s| matches!(s, Step::Use { tag, .. } if is(tag)))
+    };
+    let chain = (station.chains.iter()).find(|c| uses(c, &|t| t.loc == tag.loc))?;
+    let alike = |t: &&str| letters(t) == own && !own.is_empty() && **t != *tag.text;
+    let mut tags = (station.parts.iter()).filter_map(|p| Some(&*p.tag.as_ref()?.text));
+    let near = tags.find(alike)?;
+    let only = tags.find(alike).is_none();
+    (only && !uses(chain, &|t| &*t.text == near)).then_some(near)
 }
 
 /// Direction of a chain: as stated, or from what it begins with.
@@ -249,22 +270,31 @@ fn begin_and_end(
             );
         }
         Some(i) if i + 1 < parts.len() => {
-            out.push(
-                Diagnostic::new(
-                    &codes::PART_AFTER_END,
-                    parts[i + 1].1,
-                    format!(
-                        "Nothing follows {}.",
-                        if parts[i].2 {
-                            "a divider with branches"
-                        } else {
-                            last_words
-                        }
-                    ),
-                )
-                .at("after the end")
-                .also(parts[i].1, "the chain ends here"),
-            );
+            let reversed = i == 0 && parts.last().is_some_and(|p| begin(p.0.kind));
+            let mut d = Diagnostic::new(
+                &codes::PART_AFTER_END,
+                parts[i + 1].1,
+                format!(
+                    "Nothing follows {}.",
+                    if parts[i].2 {
+                        "a divider with branches"
+                    } else {
+                        last_words
+                    }
+                ),
+            )
+            .at("after the end")
+            .also(parts[i].1, "the chain ends here");
+            if reversed {
+                d = d.help("The lines stand in the order the power flows.");
+                d.fixes
+                    .extend(order(parts, "turn the order of the lines round"));
+            } else if i + 2 == parts.len() {
+                let two = &parts[i..];
+                d.fixes
+                    .extend(order(two, "let the two lines change places"));
+            }
+            out.push(d);
         }
         _ => {}
     }
@@ -277,6 +307,29 @@ fn begin_and_end(
             );
         }
     }
+}
+
+/// Parts of a chain in the reverse order; none unless every line of them names a part.
+fn order(parts: &[Row<'_, '_>], title: &str) -> Option<Fix> {
+    let line = |p: &Row<'_, '_>| {
+        let tag = p.0.tag.as_ref().filter(|_| p.1 != p.0.loc && !p.2)?;
+        Some(match p.3 {
+            Some(port) => format!("{}.{}", tag.text, port.text),
+            None => tag.text.to_string(),
+        })
+    };
+    let lines: Vec<String> = parts.iter().map(line).collect::<Option<_>>()?;
+    let from_the_end = lines.into_iter().rev();
+    Some(Fix {
+        title: title.to_owned(),
+        edits: parts
+            .iter()
+            .zip(from_the_end)
+            .filter(|(p, text)| line(p).as_ref() != Some(text))
+            .map(|(p, text)| Edit { loc: p.1, text })
+            .collect(),
+        preferred: false,
+    })
 }
 
 fn loops(parts: &[Row<'_, '_>], out: &mut Vec<Diagnostic>) {
@@ -343,6 +396,13 @@ fn ports(parts: &[Row<'_, '_>], env: &Env, out: &mut Vec<Diagnostic>) {
                     Some(near) => diag.fix(format!("write `{near}`"), n.loc, near),
                     None => diag,
                 };
+                if matches!(
+                    &*n.text.to_lowercase(),
+                    "tx" | "rx" | "transmit" | "receive"
+                ) && named.contains(&"high")
+                {
+                    diag = diag.help("Legs are named by frequency: `high` is the leg of the higher one of the pair.");
+                }
                 if !named.is_empty() {
                     diag = diag.help(format!("Its ports: {}.", named.join(", ")));
                 }

@@ -1,6 +1,7 @@
 //! Earlier states of texts, read by the program `git`. It is queried read-only and changes
 //! nothing. And the root folder of a file, which is its repository where there is one.
 
+mod beside;
 mod history;
 mod lookup;
 mod program;
@@ -8,6 +9,7 @@ mod repository;
 mod revision;
 mod root;
 
+pub use beside::names_beside;
 pub use history::{head, is_shallow, recorded};
 pub use repository::{At, Change, Commit, Repository, Tree};
 pub use revision::Revision;

@@ -134,6 +134,13 @@ impl Loader for Sources<'_> {
         }
     }
 
+    fn beside(&self, path: &str) -> Vec<String> {
+        match self.key {
+            Key::Root(root) => downlead_git::names_beside(root, path),
+            Key::Alone(_) => Vec::new(),
+        }
+    }
+
     fn root(&self) -> Option<String> {
         match self.key {
             Key::Root(root) => Some(root.display().to_string()),

@@ -89,6 +89,13 @@ pub trait Loader {
     /// [`LoadError`] when it cannot be had.
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError>;
 
+    /// Names of the files in the folder of a path, for a name that is nearly right. Empty where they
+    /// cannot be listed.
+    fn beside(&self, path: &str) -> Vec<String> {
+        let _ = path;
+        Vec::new()
+    }
+
     /// The root folder in words for people, where there is one.
     fn root(&self) -> Option<String> {
         None

@@ -221,7 +221,8 @@ fn unused_characters_say_what_to_write() {
     assert_eq!(said("x “abc").as_deref(), Some("\""));
     assert_eq!(said("x 2 × 3").as_deref(), Some("*"));
     assert_eq!(said("x 20º").as_deref(), Some("°"));
-    assert_eq!(said("x 20'").as_deref(), Some("′"));
+    assert_eq!(said("x 49°20'").as_deref(), Some("′"));
+    assert_eq!(said("x 20'").as_deref(), Some(" ft"));
     assert_eq!(said("x\u{FEFF} y").as_deref(), Some(""));
     for c in ['\u{85}', '\u{2028}', '\u{2029}', '\u{0B}', '\u{0C}', '\r'] {
         assert_eq!(said(&format!("x a{c}b")).as_deref(), Some("\n"), "{c:?}");

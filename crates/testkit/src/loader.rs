@@ -65,6 +65,16 @@ impl Loader for Files {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
         self.0.get(path).cloned().ok_or(LoadError::NotFound)
     }
+
+    fn beside(&self, path: &str) -> Vec<String> {
+        let folder = path.rfind('/').map_or("", |i| &path[..=i]);
+        let of_it = |p: &str| {
+            p.strip_prefix(folder)
+                .filter(|n| !n.contains('/'))
+                .map(str::to_owned)
+        };
+        self.paths().filter_map(of_it).collect()
+    }
 }
 
 /// The files of a folder.

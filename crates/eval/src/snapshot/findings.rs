@@ -29,6 +29,7 @@ impl Snapshot {
             }
         }
         out.extend(self.changed_since_recorded());
+        super::indented::at_the_margin(&mut out, &self.files);
         below_open_blocks(&mut out);
         let key = |d: &Diagnostic| {
             let at = index

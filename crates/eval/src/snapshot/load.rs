@@ -9,6 +9,7 @@ use downlead_syntax::{File, Item};
 use rustc_hash::FxHashMap;
 
 use super::later::When;
+use super::near_file;
 use super::outside::outside;
 use super::{Cache, FileEntry, ON, Snapshot};
 use crate::network;
@@ -127,17 +128,7 @@ impl Snapshot {
                     self.load_diagnostics.push(outside(name, loader));
                 }
                 Err(e) => {
-                    let mut d = Diagnostic::new(
-                        &codes::USE_NOT_FOUND,
-                        name.loc,
-                        format!("`{}` cannot be used: {e}.", name.text),
-                    )
-                    .at("not read");
-                    if e == LoadError::NotFound {
-                        d = d.help(format!(
-                            "Looked for `{path}` below the root. The path is relative to this file."
-                        ));
-                    }
+                    let d = near_file::not_read(name, &path, &e, loader);
                     self.load_diagnostics.push(d);
                 }
                 Ok(text) => {

@@ -1,7 +1,7 @@
 //! Quick fixes that need more than the finding knows: what stands around it, and what the files
 //! and the library have.
 
-use downlead_base::Span;
+use downlead_base::{Severity, Span};
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, unit};
 use downlead_station::model::{Meaning, Part, PartKind, Step};
@@ -34,6 +34,8 @@ pub(super) fn of(s: &Snapshot, doc: Doc, f: &Finding, out: &mut Vec<Action>) {
         "duplexer-across-bands" => at.kind("diplexer", out),
         "diplexer-for-pair" => at.kind("duplexer", out),
         "duplicate-name" => at.name(out),
+        "unexpected-word" => at.with(out),
+        "unknown-instrument" => at.instrument(out),
         _ => {}
     }
 }
@@ -196,6 +198,52 @@ impl<'a> At<'a> {
         count(&crate::rename::with_edits(self.s, edits)) < count(self.s)
     }
 
+    /// Whether the finding is gone after the edits, and no error takes its place.
+    fn clean(&self, edits: &[TextEdit]) -> bool {
+        let errors = |s: &Snapshot| {
+            let list = s.diagnostics();
+            list.iter()
+                .filter(|d| d.severity == Severity::Error)
+                .count()
+        };
+        let after = crate::rename::with_edits(self.s, edits);
+        let lost = usize::from(self.f.severity == Severity::Error);
+        self.corrected(edits) && errors(&after) + lost <= errors(self.s)
+    }
+
+    /// The instrument of a reading without `with` before it.
+    fn with(&self, out: &mut Vec<Action>) {
+        let name = self.item().slice(self.local());
+        let known = env_of(self.s, self.doc).is_some_and(|e| e.instruments.contains_key(name));
+        let reading = self.statement().and_then(|s| s.keyword()) == Some("read");
+        if known && reading {
+            let edit = self.edit(self.local(), format!("with {name}"));
+            if self.clean(std::slice::from_ref(&edit)) {
+                self.offer(format!("Write `with {name}`"), vec![edit], out);
+            }
+        }
+    }
+
+    /// An instrument that is not defined, defined before the item with a figure that is marked as a
+    /// guess.
+    fn instrument(&self, out: &mut Vec<Action>) {
+        let name = self.item().slice(self.local());
+        let text = doc_text(self.s, self.doc);
+        let start = self.placed.start + self.item().statement().map_or(0, |s| s.head_span().start);
+        let start = line_start(text, start);
+        let edit = TextEdit {
+            doc: self.doc,
+            span: Span::new(start, start),
+            text: format!(
+                "instrument {name} {{{nl}    accuracy 5 % of reading, guess{nl}}}{nl}{nl}",
+                nl = newline(text)
+            ),
+        };
+        if self.clean(std::slice::from_ref(&edit)) {
+            self.offer(format!("Define instrument `{name}`"), vec![edit], out);
+        }
+    }
+
     /// All lengths of the item in one unit.
     fn lengths(&self, out: &mut Vec<Action>) {
         for (word, from, to) in [
@@ -275,7 +323,7 @@ impl<'a> At<'a> {
             span: Span::new(span.end, span.end),
             text: format!("{}{}load", newline(text), indent(text, span.start)),
         };
-        if self.corrected(std::slice::from_ref(&edit)) {
+        if self.clean(std::slice::from_ref(&edit)) {
             self.offer("End it in a dummy load".to_owned(), vec![edit], out);
         }
     }

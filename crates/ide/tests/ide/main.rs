@@ -17,6 +17,7 @@ mod inline;
 mod names;
 mod robust;
 mod sessions;
+mod slips;
 mod structure;
 mod swatches;
 mod types;

@@ -179,7 +179,10 @@ impl<'a> Cur<'a> {
         }
         let loc = cx.loc(a.span);
         if cx.diags.iter().any(|d| {
-            d.primary.loc.span.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id
+            let at = d.primary.loc.span;
+            at.touches(loc.span.start) && d.code.id == codes::UNKNOWN_UNIT.id
+                // part of a number with a blank in it, and what follows that
+                || d.code.id == codes::NOT_UNDERSTOOD.id && at.start < loc.span.start && loc.span.start < at.end
         }) {
             // said already, as the number's unit
             return;
@@ -189,6 +192,10 @@ impl<'a> Cur<'a> {
         }
         let text = cx.text(a.span);
         if self.band_after_comma(cx, a) {
+            return;
+        }
+        if let Some(d) = cx.known_slip(self.stmt, self.atoms, self.i, allowed) {
+            cx.push(d);
             return;
         }
         // a number followed by a word that is nearly a unit is a misspelt unit

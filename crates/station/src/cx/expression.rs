@@ -52,6 +52,9 @@ impl<'a> Cx<'a> {
                     self.power_outside_a_law(loc);
                     return None;
                 }
+                if self.plus_minus(op, right) {
+                    return None;
+                }
                 let a = self.expr(left)?;
                 let b = self.expr(right)?;
                 let r = match op {
@@ -69,6 +72,34 @@ impl<'a> Cx<'a> {
                 }
             }
         }
+    }
+
+    /// `28 m +- 0.5 m`: a sign of uncertainty that would be read as the sum with a negative value.
+    fn plus_minus(&mut self, op: BinOp, right: Expr<'a>) -> bool {
+        let start = right.span().start;
+        let text = self.item.text();
+        let signs = start
+            .checked_sub(1)
+            .and_then(|s| text.get(s as usize..start as usize + 1));
+        if op != BinOp::Add || signs != Some("+-") {
+            return false;
+        }
+        let loc = self.loc(Span::new(start - 1, start + 1));
+        let at = start as usize + 1;
+        let blank = text
+            .get(at..)
+            .map_or(0, |t| t.len() - t.trim_start_matches(' ').len());
+        self.push(
+            Diagnostic::new(
+                &codes::NOT_UNDERSTOOD,
+                loc,
+                "`+-` adds a negative value here; an uncertainty is written `±` or `+/-`.",
+            )
+            .at("not ±")
+            .fix("write `±`", loc, if blank == 0 { "± " } else { "±" })
+            .preferred(),
+        );
+        true
     }
 
     fn power_outside_a_law(&mut self, loc: Loc) {

@@ -2,19 +2,24 @@
 
 use downlead_base::{Diagnostic, Span, codes};
 use downlead_quantity::{
-    DB_PER_RELATIVE, Dim, Measure, Quantity, Tolerance, number, similar_units, units_of,
+    DB_PER_RELATIVE, Dim, Measure, Quantity, Tolerance, UnitId, number, similar_units, unit,
+    units_of,
 };
 
 use super::Cx;
+use super::slip::unit_without_sign;
 use super::value::Val;
 use super::word::capital;
+
+/// Frequencies that are computed, in Hz.
+pub(super) const RADIO: std::ops::RangeInclusive<f64> = 1e3..=300e9;
 
 impl<'a> Cx<'a> {
     /// Says that `v` is not what stands here. `what` is "a run's length", `example` "46 m".
     pub(crate) fn wrong_kind(&mut self, v: &Val, want: &[Dim], what: &str, example: &str) {
         let got = v.q.dim;
         if got == Dim::Count && v.unit.is_none() {
-            if self.misspelt_unit(v, want) {
+            if self.bare_number_slip(v, want) || self.misspelt_unit(v, want) {
                 return;
             }
             // as it is written: rounded, a small number would read as 0
@@ -36,8 +41,17 @@ impl<'a> Cx<'a> {
                 .map(downlead_quantity::Unit::symbol)
                 .take(6)
                 .collect();
-            for u in units.iter().take(4) {
-                d = d.fix(format!("write `{n} {u}`"), v.unit_loc, format!(" {u}"));
+            let datum = self.datum_missing(v, example);
+            let could_be = |u: &&&str| {
+                !want.contains(&Dim::Frequency)
+                    || UnitId::parse(u).is_none_or(|u| RADIO.contains(&unit(u).to_base(v.q.value)))
+            };
+            for u in units.iter().filter(could_be).take(4) {
+                d = d.fix(
+                    format!("write `{n} {u}{datum}`"),
+                    v.unit_loc,
+                    format!(" {u}{datum}"),
+                );
             }
             if units.len() > 1 {
                 d = d.help(format!("Units that fit here: {}.", units.join(", ")));
@@ -68,15 +82,32 @@ impl<'a> Cx<'a> {
             self.gain_without_reference(v);
             return;
         }
-        self.push(
-            Diagnostic::new(
-                &codes::WRONG_UNIT,
-                v.loc,
-                format!("{} stands where {what} belongs.", capital(got.noun())),
-            )
-            .at(format!("this is {}", got.noun()))
-            .help(format!("Written for example `{example}`.")),
-        );
+        let mut d = Diagnostic::new(
+            &codes::WRONG_UNIT,
+            v.loc,
+            format!("{} stands where {what} belongs.", capital(got.noun())),
+        )
+        .at(format!("this is {}", got.noun()))
+        .help(format!("Written for example `{example}`."));
+        if got == Dim::Angle && want.contains(&Dim::Temperature) {
+            for u in ["°C", "°F"] {
+                d = d.fix(format!("write `{u}`"), v.unit_loc, u);
+            }
+        }
+        self.push(d);
+    }
+
+    /// The words after a height without which it says nothing, as the example has them; empty if
+    /// they are there.
+    fn datum_missing(&self, v: &Val, example: &str) -> String {
+        let rest = self.item.text().get(v.unit_loc.span.end as usize..);
+        let next = rest.and_then(|t| t.split_whitespace().next()).unwrap_or("");
+        let datum = example.rsplit(' ').next().unwrap_or("");
+        let heights = ["amsl", "agl", "haat"];
+        if heights.contains(&datum) && !heights.iter().any(|h| next.starts_with(h)) {
+            return format!(" {datum}");
+        }
+        String::new()
     }
 
     /// A word right behind a bare number that nothing else explains is meant as its unit.
@@ -88,11 +119,18 @@ impl<'a> Cx<'a> {
             .split(|c: char| !(c.is_alphanumeric() || "°µμΩ%/".contains(c)))
             .next()
             .unwrap_or("");
-        if word.is_empty()
-            // another number is none
-            || word.starts_with(|c: char| c.is_ascii_digit())
-            || crate::keywords::is_word(word) || self.lets.contains_key(word)
-        {
+        // another number is none
+        if word.is_empty() || word.starts_with(|c: char| c.is_ascii_digit()) {
+            return false;
+        }
+        let fits = |s: &&str| {
+            want.iter()
+                .flat_map(|w| units_of(*w))
+                .any(|u| u.symbol() == *s)
+        };
+        // `meter` is a word of the language, and what people write for m
+        let taken = crate::keywords::is_word(word) || crate::keywords::keyword(word).is_some();
+        if self.lets.contains_key(word) || taken && !similar_units(word).iter().any(fits) {
             return false;
         }
         let start = end + u32::try_from(blanks).unwrap_or(0);
@@ -110,7 +148,8 @@ impl<'a> Cx<'a> {
             .iter()
             .find(|u| fitting.contains(u))
             .or(near.first())
-            .copied();
+            .copied()
+            .or_else(|| unit_without_sign(word, want));
         let mut d = Diagnostic::new(&codes::UNKNOWN_UNIT, loc, format!("`{word}` is no unit."))
             .at("not known");
         d = match near {

@@ -5,6 +5,7 @@ mod cursor;
 mod expression;
 mod kind;
 mod quantity;
+mod slip;
 mod stray;
 mod uncertainty;
 mod value;

@@ -127,12 +127,16 @@ impl<'a> Cx<'a> {
         let m = self.measure(v, Dim::Decibel, what, "0.55 dB")?;
         if v.q.value < 0.0 {
             let n = number(-v.q.value, 6);
+            let noise = what.contains("noise");
             let mut d = Diagnostic::new(
                 &codes::NEGATIVE_LOSS,
                 v.loc,
-                format!(
-                    "Losses are written as positive dB; -{n} dB of loss would be an amplifier."
-                ),
+                match noise {
+                    true => format!("A noise figure is never negative; -{n} dB would be less noise than no noise."),
+                    false => format!(
+                        "Losses are written as positive dB; -{n} dB of loss would be an amplifier."
+                    ),
+                },
             )
             .at("negative");
             if self.text(v.loc.span).starts_with('-') {
@@ -142,7 +146,10 @@ impl<'a> Cx<'a> {
                 );
                 d = d.fix(format!("write `{n} dB`"), sign, "").preferred();
             }
-            self.push(d.help("If it really amplifies, make it an `amplifier` with a gain."));
+            if !noise {
+                d = d.help("If it really amplifies, make it an `amplifier` with a gain.");
+            }
+            self.push(d);
             return None;
         }
         // sheets state small losses as `0.10 dB ± 0.15 dB`
@@ -211,7 +218,16 @@ impl<'a> Cx<'a> {
             )
             .at("below 1");
             let g = v.q.value;
-            if g > 0.0 && g < 1.0 {
+            // `1:1.5`: the ratio the other way round
+            let ratio = self.text(v.loc.span).split_once(':');
+            if let Some((_, swr)) =
+                ratio.filter(|(one, s)| one.trim() == "1" && s.parse::<f64>().is_ok())
+            {
+                d = d
+                    .help(format!("Written so: `swr {swr}`."))
+                    .fix(format!("write `{swr}`"), v.loc, swr)
+                    .preferred();
+            } else if g > 0.0 && g < 1.0 {
                 d = d.help(format!(
                     "If it is a reflection coefficient, the SWR is {}.",
                     number((1.0 + g) / (1.0 - g), 2)
@@ -228,7 +244,7 @@ impl<'a> Cx<'a> {
     pub(crate) fn frequency(&mut self, v: &Val, what: &str) -> Option<f64> {
         let v = &self.alone(v, what);
         let m = self.measure(v, Dim::Frequency, what, "145.3 MHz")?;
-        if !(1e3..=300e9).contains(&m.value) {
+        if !super::kind::RADIO.contains(&m.value) {
             self.push(
                 Diagnostic::new(
                     &codes::IMPOSSIBLE_VALUE,

@@ -71,9 +71,10 @@ static BAND: Form = Form {
 };
 
 macro_rules! frequency_line {
-    ($n:ident $w:literal $doc:literal $ex:literal) => {
+    ($n:ident $w:literal $also:expr, $doc:literal $ex:literal) => {
         static $n: Form = Form {
             word: $w,
+            also: $also,
             noun: "a band",
             doc: $doc,
             examples: &[concat!($w, " ", $ex)],
@@ -84,8 +85,8 @@ macro_rules! frequency_line {
         };
     };
 }
-frequency_line! { TRANSMIT "transmit" "The transmit frequency." "146.9 MHz" }
-frequency_line! { RECEIVE "receive" "The receive frequency." "146.3 MHz" }
+frequency_line! { TRANSMIT "transmit" &["tx", "output"], "The transmit frequency." "146.9 MHz" }
+frequency_line! { RECEIVE "receive" &["rx", "input"], "The receive frequency." "146.3 MHz" }
 
 static LET: Form = Form {
     word: "let",

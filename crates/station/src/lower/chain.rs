@@ -130,6 +130,9 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, out: &mut Vec<BandRef
         }
         cx.diags.truncate(had);
         cur.i = at;
+        if super::band_slip::reported(cx, cur) {
+            return;
+        }
     }
     match cur.name(cx) {
         Some(n) => out.push(BandRef::Named(n)),
@@ -229,11 +232,8 @@ fn tag<'a>(
                 at,
                 format!("`{word}` is no statement in a chain."),
             )
-            .at("not known")
-            .help(format!("Did you mean `{n}`?"))
-            .fix(format!("write `{n}`"), at, n)
-            .preferred();
-            cx.push(d);
+            .at("not known");
+            cx.push(super::head::meant_for(cx, s, d, at, n));
             return Step::Broken(loc);
         }
         c.unexpected(cx, "a chain's line, which names one part", &[]);

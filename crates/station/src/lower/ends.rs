@@ -445,7 +445,15 @@ fn sensitivity(cx: &mut Cx<'_>, v: &crate::cx::Val) -> Option<Measure> {
                         ),
                     )
                     .at("without its minus?")
-                    .help("Written for example `-119 dBm`."),
+                    .help("Written for example `-119 dBm`.")
+                    .fix(
+                        format!("write `-{}`", cx.text(v.loc.span)),
+                        downlead_base::Loc::new(
+                            v.loc.item,
+                            downlead_base::Span::new(v.loc.span.start, v.loc.span.start),
+                        ),
+                        "-",
+                    ),
                 );
                 return None;
             }

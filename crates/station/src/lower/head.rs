@@ -5,7 +5,7 @@ use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, nearest};
 use crate::keywords::{Context, KEYWORDS, Keyword, keyword, keywords_in, meant_in};
-use crate::model::Name;
+use crate::model::{Name, PartKind, Role};
 use crate::quals::missing;
 
 pub(super) fn first_group<'a>(stmt: Stmt<'a>) -> &'a [downlead_syntax::Atom] {
@@ -29,24 +29,22 @@ pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
     let loc = cx.loc(atom.span);
     if let Some(k) = keyword(word) {
         let places: Vec<&str> = k.contexts.iter().map(|c| c.words()).collect();
-        cx.push(
-            Diagnostic::new(
-                &codes::MISPLACED_STATEMENT,
-                loc,
-                format!(
-                    "`{word}` has no meaning {}; it stands {}.",
-                    context.words(),
-                    places.join(" or ")
-                ),
-            )
-            .at("not here")
-            .help(if context == Context::Top {
-                "A line inside a block is indented; a line at the left margin begins something new."
-                    .to_owned()
-            } else {
-                format!("Written for example `{}`.", k.example())
-            }),
-        );
+        let d = Diagnostic::new(
+            &codes::MISPLACED_STATEMENT,
+            loc,
+            format!(
+                "`{word}` has no meaning {}; it stands {}.",
+                context.words(),
+                places.join(" or ")
+            ),
+        )
+        .at("not here");
+        cx.push(d.help(if context == Context::Top {
+            "A line inside a block is indented; a line at the left margin begins something new."
+                .to_owned()
+        } else {
+            format!("Written for example `{}`.", k.example())
+        }));
         return;
     }
     let allowed: Vec<&str> = keywords_in(context).map(|k| k.word).collect();
@@ -58,14 +56,43 @@ pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
     .at("not known");
     match meant_in(context, word) {
         Some(n) => {
-            d = d
-                .help(format!("Did you mean `{n}`?"))
-                .fix(format!("write `{n}`"), loc, n)
-                .preferred()
+            d = meant_for(cx, stmt, d, loc, n);
+        }
+        None if context == Context::Device
+            && matches!(word, "tx" | "rx" | "transmit" | "receive") =>
+        {
+            d = d.help("The legs of a duplexer are named by frequency: `high` is the leg of the higher one of the pair, `low` that of the lower one.");
         }
         None => d = d.help(format!("What can stand here: {}.", allowed.join(", "))),
     }
     cx.push(d);
+}
+
+/// What to say of a word that was meant for the statement `n`. Of a line without a cable and a loss
+/// the word alone would be refused next: it is said, and not offered.
+pub(super) fn meant_for<'a>(
+    cx: &Cx<'a>,
+    stmt: Stmt<'a>,
+    d: Diagnostic,
+    loc: downlead_base::Loc,
+    n: &str,
+) -> Diagnostic {
+    let line = PartKind::from_word(n).filter(|k| k.role() == Role::Line);
+    let whole = stmt.atoms().iter().any(|a| {
+        matches!(cx.text(a.span), "of" | "from") || cx.text(a.span).trim_end().ends_with("dB")
+    });
+    match line {
+        Some(k) if !whole && stmt.block().is_none() => d
+            .help("Did you mean `run`, the main line, or `jumper`, a short cable between devices?")
+            .help(format!(
+                "`of` and the cable's name follow the length: `{} 28 m of half-inch-foam`.",
+                k.word()
+            )),
+        _ => d
+            .help(format!("Did you mean `{n}`?"))
+            .fix(format!("write `{n}`"), loc, n)
+            .preferred(),
+    }
 }
 
 /// Reports a line that does not even begin with a word.

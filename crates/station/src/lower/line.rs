@@ -132,6 +132,12 @@ impl Draft<'_> {
         if cur.eat(cx, "of") {
             l.cable = cur.name(cx);
         }
+        if l.cable.is_none()
+            && (cx.without_of(cur.atoms, cur.i, self.kind.word())
+                || cx.cable_first(cur.atoms, cur.i - 1))
+        {
+            return None;
+        }
         if l.cable.is_none() {
             missing(
                 cx,

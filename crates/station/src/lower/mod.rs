@@ -1,6 +1,7 @@
 //! Lowering: from the uniform tree of one item to what it means.
 
 mod band;
+mod band_slip;
 mod cable;
 mod cable_loss;
 mod chain;
@@ -210,6 +211,7 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
                     }
                     Meaning::Use(Name { text, loc })
                 }
+                None if unquoted(cx, &cur) => Meaning::Nothing,
                 None => {
                     missing(
                         cx,
@@ -252,4 +254,24 @@ fn meaning<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>) -> Meaning {
             Meaning::Nothing
         }
     }
+}
+
+/// `use cables.downlead`: the path without its quotes. True if it has been reported.
+fn unquoted<'a>(cx: &mut Cx<'a>, cur: &Cur<'a>) -> bool {
+    let (Some(first), Some(last)) = (cur.atoms.get(cur.i), cur.atoms.last()) else {
+        return false;
+    };
+    let loc = cx.loc(first.span.join(last.span));
+    let path = cx.text(loc.span);
+    if cur.stmt.is_broken() || path.contains(['"', ' ']) {
+        return false;
+    }
+    cx.push(
+        Diagnostic::new(&codes::MISSING_VALUE, loc, "The path follows in quotes.")
+            .at("without quotes")
+            .help(format!("Written so: `use \"{path}\"`."))
+            .fix(format!("write `\"{path}\"`"), loc, format!("\"{path}\""))
+            .preferred(),
+    );
+    true
 }

@@ -93,6 +93,28 @@ fn tag<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>, kind: PartKind) -> Option<Name> {
         return None;
     }
     cur.i += 1;
+    // `antenna gain 4.5 dBi`: the word of a line of its block, which the head does without
+    let own = matches!(word, "gain" | "power") && {
+        let lines = forms::of_part(kind).block.lines();
+        lines.iter().any(|l| l.word == word)
+    };
+    if own || word == kind.word() {
+        let what = kind.with_article();
+        let loc = cx.loc(atom.span);
+        cx.push(
+            Diagnostic::new(
+                &codes::NAME_IS_KEYWORD,
+                loc,
+                format!("`{word}` is a word of the language and cannot be the tag of {what}."),
+            )
+            .at("taken")
+            .help(format!(
+                "Leave it out: the figure follows `{}` or its tag directly.",
+                kind.word()
+            )),
+        );
+        return None;
+    }
     if word.contains('.') {
         let loc = cx.loc(atom.span);
         cx.push(

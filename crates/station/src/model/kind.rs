@@ -188,3 +188,24 @@ impl PartKind {
         self.role() == Role::End
     }
 }
+
+impl PartKind {
+    /// How a part with this tag is defined, for example: of the kind whose letters the tag has, else a
+    /// jumper.
+    #[must_use]
+    pub fn example_for(tag: &str) -> String {
+        let letters = tag.trim_end_matches(|c: char| c.is_ascii_digit());
+        let of_letters = |k: &PartKind| k.tag() == letters;
+        let kind = PartKind::ALL.into_iter().find(of_letters);
+        let example = kind
+            .and_then(|k| crate::keywords::keyword(k.word()))
+            .map(|k| k.example());
+        let tagged = example.and_then(|e| {
+            let mut words = e.splitn(3, ' ');
+            let (word, own, rest) = (words.next()?, words.next()?, words.next()?);
+            own.starts_with(letters)
+                .then(|| format!("{word} {tag} {rest}"))
+        });
+        tagged.unwrap_or_else(|| format!("jumper {tag} 1.4 m of rg-213"))
+    }
+}

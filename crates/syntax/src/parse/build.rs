@@ -254,7 +254,12 @@ where
                 }
                 span.end = next.end;
             }
-            let mut d = message::invalid(self.loc(span), &self.text[span.range()], false);
+            let before = &self.text[..span.start as usize];
+            let line = before.rsplit('\n').next().unwrap_or(before);
+            let mut d = match message::feet(self.loc(span), &self.text[span.range()], line) {
+                Some(d) => d,
+                None => message::invalid(self.loc(span), &self.text[span.range()], false),
+            };
             self.other_quote(span, &mut d);
             self.errors.push(d);
             return;

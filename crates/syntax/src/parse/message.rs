@@ -94,9 +94,16 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
     }
     match (first, other) {
         ('.', _) => d.help("Write digits on both sides of a decimal point: 0.5; names join a port with it: DU1.high."),
+        ('0'..='9', _) if !dates_meant(text).is_empty() => {
+            let dates = dates_meant(text);
+            let d = d.help(format!("A date is written as year, month and day: `{}`.", dates.join("` or `")));
+            let one = dates.len() == 1;
+            let d = dates.into_iter().fold(d, |d, date| d.fix(format!("write `{date}`"), loc, date));
+            if one { d.preferred() } else { d }
+        }
         ('0'..='9', _) => d.help("A number has one decimal point at most; put other marks into a text in quotes."),
         ('\'', _) => d.help("Write minutes of arc with a prime: 49°20′00″. Texts stand in straight double quotes.").fix("write `′`", loc, "′"),
-        (':', _) => d.help("Leave the colon out: a keyword is followed by its value directly."),
+        (':', _) => d.help("Leave the colon out: a keyword is followed by its value directly.").fix("remove the colon", loc, ""),
         ('#', _) => d.help("A comment begins with `//`."),
         (c, None) if turns(c) || (inside && !many) => d.help("Remove it.").fix("remove it", loc, ""),
         (_, Some("\n")) => {
@@ -110,6 +117,24 @@ pub(super) fn invalid(loc: Loc, text: &str, inside: bool) -> Diagnostic {
         }
         _ => d.help("Put it into a text in quotes or a comment, or write it in letters."),
     }
+}
+
+/// A prime after a number that is no angle: feet. `line` is the line before it.
+pub(super) fn feet(loc: Loc, text: &str, line: &str) -> Option<Diagnostic> {
+    let prime = matches!(text, "'" | "’" | "´" | "′");
+    if !prime || line.contains('°') || !line.ends_with(|c: char| c.is_ascii_digit()) {
+        return None;
+    }
+    Some(
+        Diagnostic::new(
+            &codes::INVALID_CHARACTER,
+            loc,
+            format!("The language does not use `{text}` for feet."),
+        )
+        .at("from here the line was not read")
+        .help("Write feet as `ft` and inches as `in`. Minutes of arc follow degrees: 49°20′00″.")
+        .fix("write `ft`", loc, " ft"),
+    )
 }
 
 /// Characters of a number that are read; the lexer keeps their count in 16 bits.
@@ -318,6 +343,42 @@ pub fn date_fault(text: &str) -> Option<String> {
         }
         _ => None,
     }
+}
+
+/// The dates that a text such as `19.07.2026`, `4/7/2026` or `2026-7-4` may mean, as the language
+/// writes them; none if it is no date. Where day and month could be exchanged both are given, the
+/// day first with points, as the countries that write points do.
+#[must_use]
+pub fn dates_meant(text: &str) -> Vec<String> {
+    let separator = ['.', '/', '-'].into_iter().find(|c| text.contains(*c));
+    let Some(separator) = separator else {
+        return Vec::new();
+    };
+    let parts: Vec<&str> = text.split(separator).collect();
+    let [a, b, c] = parts[..] else {
+        return Vec::new();
+    };
+    let number = |t: &str| {
+        let digits = !t.is_empty() && t.len() <= 4 && t.bytes().all(|b| b.is_ascii_digit());
+        digits.then(|| t.parse::<u32>().ok()).flatten()
+    };
+    let (Some(x), Some(y), Some(z)) = (number(a), number(b), number(c)) else {
+        return Vec::new();
+    };
+    let orders: &[(u32, u32, u32)] = match (a.len(), c.len()) {
+        (4, _) => &[(x, y, z)],
+        (_, 4) if separator == '.' => &[(z, y, x)],
+        (_, 4) => &[(z, y, x), (z, x, y)],
+        _ => &[],
+    };
+    let mut out: Vec<String> = Vec::new();
+    for (year, month, day) in orders {
+        let date = format!("{year:04}-{month:02}-{day:02}");
+        if date_fault(&date).is_none() && date != text && !out.contains(&date) {
+            out.push(date);
+        }
+    }
+    out
 }
 
 /// The diagnostic of a line that cannot be parsed beyond token `stop`.

@@ -6,7 +6,7 @@ mod grammar;
 mod message;
 mod prepare;
 
-pub use message::date_fault;
+pub use message::{date_fault, dates_meant};
 
 use std::sync::Arc;
 
