@@ -26,7 +26,7 @@ const KEYWORDS = [
   "need", "model", "coverage", "take", "put", "branch", "inner", "outer", "permittivity", "loss-tangent",
   "strand", "strand-diameter", "braid", "resistivity", "inner-resistivity", "outer-resistivity", "diameter",
   "spacing", "baseline", "through", "open", "short", "equalise", "power", "mode", "duty", "keyed", "foldback",
-  "sensitivity", "efficiency", "height", "haat", "bandwidth", "radius", "fails",
+  "bandwidth", "sensitivity", "efficiency", "height", "haat", "radius", "fails",
 ];
 
 const WORDS = [
