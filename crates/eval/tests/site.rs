@@ -176,3 +176,19 @@ fn a_bandwidth_is_a_frequency_by_itself() {
     assert_eq!(bad("bandwidth 12 dB").len(), 1);
     assert_eq!(bad("bandwidth 12.6 kHz; bandwidth 25 kHz").len(), 1);
 }
+
+/// Its own carrier on the receive frequency is simplex, and its width holds both ways.
+#[test]
+fn a_transceiver_is_a_carrier_and_a_channel() {
+    let text = "station hill {
+    transceiver TR1 { power 25 W ± 10 % carrier; mode fm; bandwidth 11 kHz }
+    antenna A1 4.5 dBi ± 0.5 dB
+    chain out on 145.5 MHz { TR1; run 28 m of half-inch-foam; A1 }
+    chain in on 145.5 MHz receive { A1; run 28 m of half-inch-foam; TR1 }
+}
+";
+    let site = site_of(text);
+    assert_eq!(site.carriers[0].width_hz, Some(11e3));
+    assert_eq!(site.channels[0].width_hz, Some(11e3));
+    assert!(find(text, "frequency-plan").is_empty());
+}

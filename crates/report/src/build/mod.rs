@@ -15,6 +15,7 @@ pub mod variants;
 pub mod verify;
 
 mod rules;
+mod site;
 
 /// A probability nearer to 0 or 1 than this is 0 or 1.
 const TAIL: f64 = 1e-9;
@@ -49,4 +50,3 @@ mod tests {
         }
     }
 }
-mod site;
