@@ -301,3 +301,82 @@ fn the_tier_must_be_said_and_the_fix_says_it() {
     assert_eq!(d.fixes.len(), 2, "{d:#?}");
     assert_eq!(d.fixes[0].edits[0].text, ", public");
 }
+
+/// SSB: mean over peak 20 % (FCC OET Bulletin 65, supplement B, table 2, from memory). A limit without
+/// an averaging time is one at each instant: the peak of the envelope counts.
+#[test]
+fn a_limit_without_an_averaging_time_counts_the_peak() {
+    let eirp = |averaging: &str| {
+        let text = format!(
+            "rules hf {{\n    limit 28 V/m on 10 MHz to 400 MHz, public{averaging}, \"E\", confidence high\n}}\nstation s {{\n    under hf\n    alone, \"QY4TRA 2026-07-04\"\n    spot garden 20 m from A1, public\n    transmitter T1 100 W pep, ssb\n    antenna A1 2.15 dBi ± 1 dB, height 8 m agl, size 0.5 m\n    chain c on 28.4 MHz {{\n        T1\n        A1\n    }}\n}}\n"
+        );
+        exposure(&text).spots[0].sources[0].eirp_w
+    };
+    let peak = 100.0 * libm_db(2.15);
+    near(eirp(""), peak, 0.01);
+    let mean = eirp(", averaging 6 min");
+    assert!(mean < 0.51 * peak && mean > 0.1 * peak, "{mean}");
+}
+
+fn libm_db(db: f64) -> f64 {
+    10f64.powf(db / 10.0)
+}
+
+/// The levels of the library at single frequencies, worked by hand from the published tables.
+#[test]
+fn the_library_has_the_published_levels() {
+    use downlead_station::model::{Field, Frequencies, Tier, Variable};
+    let level = |set: &str, tier: Tier, field: Field, mhz: f64| {
+        let hz = mhz * 1e6;
+        let set = downlead_station::library().rules(set).expect("a set");
+        let here =
+            |on: &Frequencies| matches!(on, Frequencies::Range(a, b) if *a <= hz && hz <= *b);
+        let c = set
+            .exposure
+            .iter()
+            .find(|c| c.tier == tier && c.field == field && here(&c.on))
+            .expect("a clause");
+        let at = |v: Variable| (v == Variable::Frequency).then_some((hz, hz));
+        c.law.between(&at).expect("a level").0
+    };
+    use Field::{Density, Electric, Magnetic};
+    use Tier::{Occupational, Public};
+    for (set, tier, field, mhz, want) in [
+        // 47 CFR 1.1310(e) Table 1
+        ("us-exposure", Public, Density, 146.94, 2.0),
+        ("us-exposure", Occupational, Density, 444.0, 14.8),
+        ("us-exposure", Public, Density, 444.0, 2.96),
+        ("us-exposure", Public, Electric, 7.1, 116.0563),
+        ("us-exposure", Occupational, Magnetic, 7.1, 0.688_732_4),
+        ("us-exposure", Occupational, Density, 3.75, 640.0),
+        ("us-exposure", Public, Density, 3.75, 128.0),
+        // ICNIRP 2020, Table 5
+        ("icnirp-exposure", Public, Magnetic, 7.1, 0.309_859_2),
+        ("icnirp-exposure", Public, Density, 439.0, 2.195),
+        // 1999/519/EC, Annex III, Table 2
+        ("eu-exposure", Public, Electric, 3.6, 45.853_03),
+        ("eu-exposure", Public, Electric, 145.0, 28.0),
+        ("eu-exposure", Public, Electric, 439.0, 28.809_45),
+        // Health Canada, Safety Code 6 (2015), Tables 3 to 6
+        ("ca-exposure", Public, Density, 146.94, 1.291),
+        ("ca-exposure", Public, Density, 446.0, 1.693_132),
+        ("ca-exposure", Public, Electric, 28.4, 25.154_88),
+    ] {
+        let found = level(set, tier, field, mhz);
+        assert!(
+            (found / want - 1.0).abs() < 1e-5,
+            "{set} {mhz}: {found}, not {want}"
+        );
+    }
+    // what holds at each instant has no averaging time
+    let ca = downlead_station::library()
+        .rules("ca-exposure")
+        .expect("a set");
+    assert_eq!(
+        ca.exposure
+            .iter()
+            .filter(|c| c.averaging_s.is_none())
+            .count(),
+        4
+    );
+}

@@ -423,8 +423,7 @@ fn clear(
             for o in mine {
                 let Some((limit, eirp)) = o
                     .limit(st, set, tier, env)
-                    .zip(o.eirp_over(set, tier, st, env))
-                    .map(|((l, ..), e)| (l, e))
+                    .and_then(|l| Some((l.density, l.eirp_w?)))
                 else {
                     known = false;
                     break;

@@ -7,7 +7,8 @@ use downlead_physics::exposure::{
 };
 use downlead_station::Env;
 use downlead_station::model::{
-    Confidence, Direction, ExposureClause, Field, RuleSet, Spot, Station, Tier, Variable,
+    Confidence, Direction, ExposureClause, Field, PowerKind, RuleSet, Spot, Station, Tier,
+    Transmitter, Variable,
 };
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
@@ -41,12 +42,25 @@ pub(super) struct Radiator<'r> {
     gain_dbi: Option<f64>,
     /// Mean EIRP while keyed, W.
     eirp_w: Option<f64>,
+    /// EIRP at the peak of the envelope, W.
+    peak_w: Option<f64>,
     pub(super) uncertainty_db: f64,
     pub(super) budget: &'r [BudgetItem],
     /// Share keyed, and the window it holds in, s.
     keyed: Option<(f64, f64)>,
     /// Whether the stated power was taken as the mean.
     pub(super) mean_assumed: bool,
+}
+
+/// A limit for one transmitter on one frequency.
+pub(super) struct Limit<'s> {
+    /// As a power density, W/m².
+    pub(super) density: f64,
+    pub(super) clause: &'s ExposureClause,
+    /// In its own unit.
+    value: f64,
+    /// The EIRP that counts over its averaging time, W.
+    pub(super) eirp_w: Option<f64>,
 }
 
 /// The radiators of a station.
@@ -86,6 +100,18 @@ pub(super) fn radiators<'r>(
         }
     }
     out
+}
+
+/// Power at the peak of the envelope over the stated power; none where the mode is not stated.
+fn peak_over_stated(t: &Transmitter) -> Option<f64> {
+    let mut kinds = t.power.iter().map(|p| p.1);
+    let kind = kinds.next()?;
+    match kind {
+        // powers of several kinds: the largest of them is not known here
+        _ if kinds.any(|k| k != kind) => None,
+        None | Some(PowerKind::Pep) => Some(1.0),
+        Some(k) => crate::verdict::peak_over(k, t.mode?),
+    }
 }
 
 fn of<'r>(
@@ -129,6 +155,11 @@ fn of<'r>(
         mean_w,
         gain_dbi: b.gain_dbi,
         eirp_w: eirp_w.filter(|e| e.is_finite() && *e > 0.0),
+        peak_w: b
+            .eirp_w
+            .zip(data.and_then(peak_over_stated))
+            .map(|(eirp, peak)| eirp * peak)
+            .filter(|e| e.is_finite() && *e > 0.0),
         uncertainty_db: b.uncertainty_db.unwrap_or(0.0),
         budget: &b.budget,
         keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
@@ -137,14 +168,14 @@ fn of<'r>(
 }
 
 impl Radiator<'_> {
-    /// The strictest limit for a tier as a power density, W/m², with its clause and its own value.
+    /// The limit for a tier of which it takes the largest share.
     pub(super) fn limit<'s>(
         &self,
         st: &Station,
         set: &'s RuleSet,
         tier: Tier,
         env: &Env,
-    ) -> Option<(f64, &'s ExposureClause, f64)> {
+    ) -> Option<Limit<'s>> {
         set.exposure
             .iter()
             .filter(|c| c.tier == tier)
@@ -165,9 +196,27 @@ impl Radiator<'_> {
                     Field::Electric => density_of_electric(value),
                     Field::Magnetic => density_of_magnetic(value),
                 };
-                Some((density, c, value))
+                Some(Limit {
+                    density,
+                    clause: c,
+                    value,
+                    eirp_w: self.eirp_over(c.averaging_s),
+                })
             })
-            .min_by(|a, b| a.0.total_cmp(&b.0))
+            .min_by(|a, b| {
+                // one whose power is not known decides
+                let room = |l: &Limit<'_>| l.eirp_w.map_or(0.0, |e| l.density / e);
+                room(a).total_cmp(&room(b))
+            })
+    }
+
+    /// The EIRP that counts over an averaging time, W: the mean while keyed, less a share keyed
+    /// whose window fits; without an averaging time the peak of the envelope.
+    fn eirp_over(&self, averaging_s: Option<f64>) -> Option<f64> {
+        match averaging_s {
+            Some(_) => Some(self.eirp_w? * self.share(averaging_s)),
+            None => self.peak_w,
+        }
     }
 
     /// Share of the time that counts: that keyed where its window fits the averaging time.
@@ -176,18 +225,6 @@ impl Radiator<'_> {
             (Some((share, window)), Some(averaging)) if window <= averaging * (1.0 + 1e-9) => share,
             _ => 1.0,
         }
-    }
-
-    /// Mean EIRP over the averaging time of the limit of a tier, W.
-    pub(super) fn eirp_over(
-        &self,
-        set: &RuleSet,
-        tier: Tier,
-        st: &Station,
-        env: &Env,
-    ) -> Option<f64> {
-        let (_, clause, _) = self.limit(st, set, tier, env)?;
-        Some(self.eirp_w? * self.share(clause.averaging_s))
     }
 
     /// What it does at a spot.
@@ -200,7 +237,13 @@ impl Radiator<'_> {
         env: &Env,
     ) -> Source {
         let limit = self.limit(st, set, spot.tier, env);
-        let share = limit.map_or(1.0, |(_, c, _)| self.share(c.averaging_s));
+        let eirp_w = match &limit {
+            Some(l) => l.eirp_w,
+            None => self.eirp_w,
+        };
+        let eirp_w = eirp_w.unwrap_or(f64::NAN);
+        // power into the antenna that gives it
+        let mean_w = self.mean_w.unwrap_or(f64::NAN) * eirp_w / self.eirp_w.unwrap_or(f64::NAN);
         let nearest = self
             .antennas
             .iter()
@@ -218,20 +261,20 @@ impl Radiator<'_> {
                 .map_or_else(Box::default, |n| n.0.tag.clone()),
             band: self.point.band.clone(),
             hz: self.hz,
-            mean_w: self.mean_w.unwrap_or(f64::NAN) * share,
+            mean_w,
             gain_dbi: self.gain_dbi.unwrap_or(f64::NAN),
-            eirp_w: self.eirp_w.unwrap_or(f64::NAN) * share,
+            eirp_w,
             uncertainty_db: self.uncertainty_db,
             distance_m: nearest.as_ref().and_then(|n| n.1.clone().ok()),
             near: false,
             cylinder_w_m2: None,
             density_w_m2: None,
-            limit_w_m2: limit.map(|l| l.0),
-            limit: limit.map(|l| (l.2, l.1.field)),
-            cite: limit.map(|l| {
-                let cite = l.1.cite.as_ref().map_or("", |c| &*c.text);
+            limit_w_m2: limit.as_ref().map(|l| l.density),
+            limit: limit.as_ref().map(|l| (l.value, l.clause.field)),
+            cite: limit.as_ref().map(|l| {
+                let cite = l.clause.cite.as_ref().map_or("", |c| &*c.text);
                 // a paper of one's own is read by its holder
-                let sure = l.1.confidence.unwrap_or(Confidence::High);
+                let sure = l.clause.confidence.unwrap_or(Confidence::High);
                 (cite.into(), sure)
             }),
             fraction: None,
