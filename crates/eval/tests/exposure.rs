@@ -380,3 +380,154 @@ fn the_library_has_the_published_levels() {
         4
     );
 }
+
+/// A neighbour of which nothing radiates, or that is not defined, leaves the sum open: never "met".
+#[test]
+fn a_neighbour_that_is_not_known_leaves_the_sum_open() {
+    let text = hill("beside harbour", GATE, "");
+    let chain = "    chain data on 147.5137 MHz {\n        H1\n        A9\n    }\n";
+    assert!(text.contains(chain));
+    let without = exposure(&text.replace(chain, ""));
+    assert_eq!(without.spots[0].verdict, ExposureVerdict::CannotJudge);
+    assert_eq!(without.spots[0].sum, None);
+    // `alone` without who has looked says nothing
+    let e = exposure(&hill("alone, \"QY4TRA 2026-07-04\"", GATE, ""));
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::Met);
+    let misspelt = load(&text.replace("beside harbour", "beside harbor"));
+    let spot = misspelt.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, _, r)| r.exposure.as_deref())
+        .flat_map(|e| e.spots.iter())
+        .next()
+        .expect("a spot")
+        .verdict;
+    assert_eq!(spot, ExposureVerdict::CannotJudge);
+}
+
+#[test]
+fn no_stated_distance_is_dropped() {
+    let found = |spot: &str| {
+        let all = load(&hill("beside harbour", spot, "")).diagnostics();
+        all.into_iter()
+            .filter(|d| d.code.id == "spot-without-distance")
+            .map(|d| d.message)
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(
+        found("spot pole 3 m out, 2 m agl, 5 m from A9 of harbour, public"),
+        ["`pole` is placed twice, from the mast and by its distance from an antenna."]
+    );
+    assert_eq!(
+        found("spot pole 12 m from A1, 9 m from A9 of harbour, 3 m from A7, public"),
+        ["No transmit chain of the site ends in `A7`; the distance is not used."]
+    );
+}
+
+#[test]
+fn rules_that_ended_judge_nothing() {
+    let text = hill("beside harbour", GATE, "").replace(
+        "    dated 2026-01-15\n",
+        "    dated 2020-01-15\n    until 2022-01-01\n",
+    );
+    let text = text.replace("station hill {", "station hill {\n    // 2026-07-04\n");
+    let text = text.replace(
+        "fm\n    transmitter TX2",
+        "fm, read 2026-07-04\n    transmitter TX2",
+    );
+    let e = exposure(&text);
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::CannotJudge);
+}
+
+/// A range that cannot be read does not become "everywhere".
+#[test]
+fn a_clause_whose_range_cannot_be_read_is_left_out() {
+    let text = hill("beside harbour", GATE, "")
+        .replace("on 30 MHz to 300 MHz, public", "on 30 to 300 MHz, public");
+    let s = load(&text);
+    let sets: usize = s.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, low, _)| match &low.meaning {
+            downlead_station::model::Meaning::Rules(r) => Some(r.exposure.len()),
+            _ => None,
+        })
+        .sum();
+    assert_eq!(sets, 3);
+}
+
+/// One transmitter and antenna under a limit of 2 W/m², with a spot.
+fn alone(transmitter: &str, antenna: &str, spot: &str) -> Exposure {
+    exposure(&format!(
+        "rules r {{\n    reflection 1\n    limit 2 W/m2 on 1 MHz to 300 MHz, public, averaging 30 min, \"7\", confidence high\n}}\nstation s {{\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot x {spot}, public\n    antenna A1 {antenna}\n    chain c on 145 MHz {{\n        transmitter {transmitter}\n        A1\n    }}\n}}\n"
+    ))
+}
+
+#[test]
+fn a_transmitter_in_the_chain_gets_no_credit_for_a_share_of_the_day() {
+    let eirp = |t: &str| {
+        alone(t, "0 dBi, height 20 m agl, size 1 m", "9 m out, 2 m agl").spots[0].sources[0].eirp_w
+    };
+    near(eirp("100 W carrier, fm, keyed 10 %"), 100.0, 1e-6);
+    near(eirp("100 W carrier, fm, keyed 10 % in 6 min"), 10.0, 1e-6);
+    // 30 min may hold two keyed parts of 10 min each
+    near(
+        eirp("100 W carrier, fm, keyed 50 % in 20 min"),
+        200.0 / 3.0,
+        1e-6,
+    );
+    // the kind of power is not stated: what radiates most counts
+    near(eirp("100 W, ssb"), 100.0, 1e-6);
+    near(eirp("100 W, am"), 150.0, 1e-6);
+}
+
+/// The antenna may be anywhere within the ± of its height: the nearest counts, above and below.
+#[test]
+fn an_uncertain_height_counts_at_its_nearest() {
+    let d = |agl: f64| {
+        let spot = format!("2 m out, {agl} m agl");
+        alone(
+            "1 W carrier, fm",
+            "0 dBi, height 14 m ± 2 m agl, size 1 m",
+            &spot,
+        )
+        .spots[0]
+            .sources[0]
+            .distance_m
+            .expect("m")
+    };
+    near(d(18.0), libm_hypot(2.0, 2.0), 1e-9);
+    near(d(2.0), libm_hypot(2.0, 9.0), 1e-9);
+    near(d(11.5), 2.0, 1e-9);
+}
+
+fn libm_hypot(a: f64, b: f64) -> f64 {
+    (a * a + b * b).sqrt()
+}
+
+#[test]
+fn what_cannot_be_sure_is_refused() {
+    let refused = |antenna: &str| {
+        alone("100 W carrier, fm", antenna, "30 m from A1").spots[0].sources[0]
+            .refused
+            .clone()
+    };
+    assert_eq!(refused("0 dBi, height 14 m agl, size 1 m"), None);
+    assert_eq!(
+        refused("-6 dBi, height 14 m agl, size 1 m"),
+        Some(Refused::LowEfficiency)
+    );
+    assert_eq!(
+        refused("{ gain 0 dBi; efficiency 51 % ± 20 %; height 14 m agl; size 1 m }"),
+        Some(Refused::LowEfficiency)
+    );
+}
+
+/// A station that says it is beside this one counts, though this one does not name it.
+#[test]
+fn a_neighbour_counts_both_ways() {
+    let text =
+        hill("", GATE, "").replace("station harbour {", "station harbour {\n    beside hill");
+    let gate = exposure(&text).spots[0].clone();
+    near(gate.sum.expect("a sum"), 0.0385, 5e-5);
+}

@@ -7,7 +7,7 @@ use downlead_physics::exposure::{
 };
 use downlead_station::Env;
 use downlead_station::model::{
-    Confidence, Direction, ExposureClause, Field, PowerKind, RuleSet, Spot, Station, Tier,
+    Confidence, Direction, ExposureClause, Field, Part, PowerKind, RuleSet, Spot, Station, Tier,
     Transmitter, Variable,
 };
 
@@ -16,14 +16,15 @@ use super::{Refused, Source};
 use crate::licence::{covers, ends, holds_on};
 use crate::point::Point;
 use crate::result::{BandResult, BudgetItem, ChainResult};
+use crate::walk::Stop;
 
 /// An antenna on the mast.
 #[derive(Clone, Debug)]
 pub(super) struct Mast {
     pub(super) loc: Loc,
     pub(super) tag: Box<str>,
-    /// Lower end of the height of its highest point above ground, m.
-    pub(super) height_m: Option<f64>,
+    /// Lower and upper end of the height of its highest point above ground, m.
+    pub(super) height_m: Option<(f64, f64)>,
     pub(super) size_m: Option<f64>,
     /// Whether it radiates less than half of what it accepts.
     pub(super) lossy: bool,
@@ -81,14 +82,19 @@ pub(super) fn radiators<'r>(
             // it ends in a load, which radiates nothing
             continue;
         }
+        // it may stand in the station or in the chain itself
+        let source = stops.iter().find_map(|x| match x {
+            Stop::Part { part, .. } => Some(*part),
+            _ => None,
+        });
         let antennas: Vec<Mast> = antennas
             .into_iter()
             .map(|(loc, tag, a)| Mast {
                 loc,
                 tag: tag.map_or_else(Box::default, |t| t.text.clone()),
-                height_m: a.height_agl.as_ref().map(|h| ends(h).0),
+                height_m: a.height_agl.as_ref().map(ends),
                 size_m: a.size.map(|s| s.value),
-                lossy: a.efficiency.is_some_and(|e| e.value < 0.5),
+                lossy: a.efficiency.is_some_and(|e| ends(&e).0 < 0.5),
             })
             .collect();
         for b in &chain.bands {
@@ -96,10 +102,38 @@ pub(super) fn radiators<'r>(
             if matches!(b.point, Some("edge" | "gap")) {
                 continue;
             }
-            out.push(of(name, st, b, antennas.clone(), env));
+            out.push(of(name, source, b, antennas.clone(), env));
         }
     }
     out
+}
+
+/// Mean power while keyed over the stated power, and whether the kind of power or the mode was not
+/// stated: what radiates most is taken then.
+fn mean_over_stated(t: &Transmitter) -> (f64, bool) {
+    let mut kinds = t.power.iter().map(|p| p.1);
+    let kind = kinds.next().flatten();
+    let one = kinds.all(|k| k == kind);
+    let of = |k: PowerKind| {
+        let peak = t.mode.and_then(|m| crate::verdict::peak_over(k, m));
+        match (t.duty, k) {
+            (_, PowerKind::Mean) => Some(1.0),
+            // the duty is that of the mean over the peak
+            (Some(d), PowerKind::Pep) => Some(d),
+            (Some(d), PowerKind::Carrier) => Some(d * peak.unwrap_or(1.0)),
+            (None, k) => t.mode.and_then(|m| crate::verdict::mean_over(k, m)),
+        }
+    };
+    match kind.filter(|_| one).and_then(of) {
+        Some(factor) => (factor, false),
+        None => {
+            let most = [PowerKind::Carrier, PowerKind::Pep, PowerKind::Mean]
+                .into_iter()
+                .filter_map(of)
+                .fold(1.0, f64::max);
+            (most, true)
+        }
+    }
 }
 
 /// Power at the peak of the envelope over the stated power; none where the mode is not stated.
@@ -116,30 +150,19 @@ fn peak_over_stated(t: &Transmitter) -> Option<f64> {
 
 fn of<'r>(
     name: Option<&'r str>,
-    st: &'r Station,
+    part: Option<&Part>,
     b: &'r BandResult,
     antennas: Vec<Mast>,
     env: &Env,
 ) -> Radiator<'r> {
-    let source = b.nodes.first().map(|n| n.def);
-    let part = st.parts.iter().find(|p| Some(p.loc) == source);
     let transmitter = part
         .and_then(|p| p.tag.as_ref())
         .map_or_else(Box::default, |t| t.text.clone());
     let data = part.and_then(|p| p.data.transmitter());
-    // the mean that the chain states is over the share keyed; here it counts while keyed
-    let share = data.and_then(|t| t.keyed).unwrap_or(1.0);
-    let (mean_w, mean_assumed) = match (b.mean_w, b.antenna_w) {
-        (Some(m), _) => (Some(m / share), false),
-        (None, at_antenna) => (at_antenna, true),
-    };
     let broken = data.is_some_and(|t| t.broken_duty);
-    let mean_w = mean_w.filter(|_| !broken);
-    let eirp_w = b
-        .eirp_w
-        .zip(mean_w)
-        .zip(b.antenna_w)
-        .map(|((eirp, mean), stated)| eirp * mean / stated);
+    let (factor, mean_assumed) = data.map_or((1.0, true), mean_over_stated);
+    let mean_w = b.antenna_w.map(|w| w * factor).filter(|_| !broken);
+    let eirp_w = b.eirp_w.map(|e| e * factor).filter(|_| !broken);
     let named = env.band(&b.band).is_some();
     Radiator {
         station: name,
@@ -180,11 +203,14 @@ impl Radiator<'_> {
             .iter()
             .filter(|c| c.tier == tier)
             .filter(|c| covers(&c.on, &self.point, env))
+            // the set itself may have ended
+            .filter(|_| holds_on(st.newest.as_deref(), set, None, set.until.as_deref()))
             .filter(|c| {
                 holds_on(
                     st.newest.as_deref(),
                     set,
-                    c.since.as_deref(),
+                    // one that begins later counts already: the stricter holds
+                    None,
                     c.until.as_deref(),
                 )
             })
@@ -222,7 +248,13 @@ impl Radiator<'_> {
     /// Share of the time that counts: that keyed where its window fits the averaging time.
     fn share(&self, averaging_s: Option<f64>) -> f64 {
         match (self.keyed, averaging_s) {
-            (Some((share, window)), Some(averaging)) if window <= averaging * (1.0 + 1e-9) => share,
+            (Some((share, window)), Some(averaging)) if window <= averaging * (1.0 + 1e-9) => {
+                // the worst time begins with a keyed part: whole windows, and one that is cut
+                let whole = libm::floor(averaging / window + 1e-9);
+                let rest = (averaging - whole * window).max(0.0);
+                let keyed = whole * share * window + rest.min(share * window);
+                (keyed / averaging).min(1.0)
+            }
             _ => 1.0,
         }
     }
@@ -285,7 +317,11 @@ impl Radiator<'_> {
             Ok((d, antenna)) => {
                 let density = power_density(s.eirp_w, d, reflection);
                 s.density_w_m2 = Some(density);
-                s.fraction = s.limit_w_m2.map(|l| density / l);
+                s.fraction = s.limit_w_m2.map(|l| density / l).filter(|f| f.is_finite());
+                if s.fraction.is_none() {
+                    s.refused = Some(Refused::NoClause);
+                    return s;
+                }
                 if let Some(size) = antenna.size_m {
                     s.near = d < far_field_distance(size, self.hz);
                     s.cylinder_w_m2 = s
@@ -309,12 +345,16 @@ impl Radiator<'_> {
         if !s.eirp_w.is_finite() {
             return Err(Refused::NoEirp);
         }
-        if antenna.lossy {
+        // half the gain of a short dipole, the least directive antenna
+        if antenna.lossy || s.gain_dbi < -1.25 {
             return Err(Refused::LowEfficiency);
         }
         match antenna.size_m {
             Some(size) if d < size => return Err(Refused::WithinSize(size)),
-            None if d < WITHOUT_SIZE_M => return Err(Refused::NoSize),
+            // a half-wave antenna is as long as half a wavelength
+            None if d < WITHOUT_SIZE_M.max(reactive_distance(self.hz) * core::f64::consts::PI) => {
+                return Err(Refused::NoSize);
+            }
             _ => {}
         }
         let reactive = reactive_distance(self.hz);
