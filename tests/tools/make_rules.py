@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Writes the rule files of the built-in library from crates/catalogue/data/limits.csv.
+"""Writes the rule files of the built-in library from crates/catalogue/data/limits.csv and exposure.csv.
 
     make_rules.py           writes crates/catalogue/library/rules-*.downlead
     make_rules.py --check   compares instead; exit 1 when a file is not what it would write
@@ -18,6 +18,7 @@ import sys
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 OUT = ROOT / "crates/catalogue/library"
 ROWS = list(csv.DictReader(open(ROOT / "crates/catalogue/data/limits.csv", newline="", encoding="utf-8")))
+FIELDS = list(csv.DictReader(open(ROOT / "crates/catalogue/data/exposure.csv", newline="", encoding="utf-8")))
 READ = "2026-11-25"  # the day on which the sources were read
 
 KINDS = {
@@ -201,8 +202,56 @@ def clauses(name, rows):
     return out
 
 
+EXPOSURE = {  # jurisdiction: name, title
+    "US": ("us-exposure", "United States, limits for maximum permissible exposure, 47 CFR 1.1310(e) Table 1"),
+    "ICNIRP": ("icnirp-exposure", "ICNIRP 2020, reference levels for whole-body exposure, Table 5"),
+    "EU;DE": ("eu-exposure", "Council Recommendation 1999/519/EC, reference levels, Annex III Table 2"),
+    "CA": ("ca-exposure", "Canada, Health Canada Safety Code 6 (2015), reference levels"),
+}
+TIERS = {
+    "occupational/controlled": "occupational",
+    "general/uncontrolled": "public",
+    "occupational": "occupational",
+    "general public": "public",
+    "uncontrolled": "public",
+    "controlled": "occupational",
+}
+
+
+def field_law(row):
+    """`9000/f^2`, `3*f^0.5`, `f/30` or a number; f in MHz."""
+    text, unit = row["limit"], row["unit"]
+    by = re.fullmatch(r"f/([0-9.]+)", text)
+    if by:
+        return f"1 {unit} * (frequency / {number(by.group(1))} MHz)"
+    m = re.fullmatch(r"([0-9.]+)(?:([*/])f(?:\^([0-9.]+))?)?", text)
+    value, sign, power = m.groups()
+    if not sign:
+        return f"{number(value)} {unit}"
+    ratio = "frequency / 1 MHz" if sign == "*" else "1 MHz / frequency"
+    return f"{number(value)} {unit} * ({ratio})" + (f"^{number(power)}" if power else "")
+
+
+def exposure_sets():
+    """Limits of fields: one set a jurisdiction. A level that holds at each instant has no averaging time."""
+    out = []
+    for jurisdiction, (name, title) in EXPOSURE.items():
+        lines = [f"rules {name} \"{title}\" {{", f"    jurisdiction {name.split('-')[0]}", "    service exposure"]
+        lines.append(f"    edition \"as read on {READ} from the sources named at each clause\"")
+        lines.append(f"    dated {READ}")
+        for r in FIELDS:
+            if r["jurisdiction"] != jurisdiction:
+                continue
+            averaged = re.search(r"(?:avg|averaged) (\d+) min", r["conditions"])
+            time = f", averaging {averaged.group(1)} min" if averaged else ""
+            sure = f"\"{cite(r)}\", confidence {r['confidence']}"
+            lines += [comment(r), f"    limit {field_law(r)}{on(r)}, {TIERS[r['class']]}{time}, {sure}"]
+        out.append("\n".join(lines + ["}", ""]))
+    return out
+
+
 def files():
-    texts, left = {}, 0
+    texts, left = {"exposure": exposure_sets()}, 0
     for (jurisdiction, service), (file, name, title) in SETS.items():
         rows = [r for r in ROWS if (r["jurisdiction"], r["service"]) == (jurisdiction, service)]
         used = [r for r in rows if r["kind"] in KINDS or r["kind"] in DUTIES]

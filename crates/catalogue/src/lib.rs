@@ -35,6 +35,7 @@ library![
     "rules-ca.downlead",
     "rules-cept.downlead",
     "rules-de.downlead",
+    "rules-exposure.downlead",
     "rules-itu.downlead",
     "rules-uk.downlead",
     "rules-us.downlead",

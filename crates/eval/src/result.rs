@@ -104,7 +104,7 @@ impl NodeKind {
         use PartKind as P;
         matches!(
             self,
-            NodeKind::Part(P::Transmitter | P::Receiver | P::Antenna | P::Load)
+            NodeKind::Part(P::Transmitter | P::Transceiver | P::Receiver | P::Antenna | P::Load)
         )
     }
 }

@@ -417,6 +417,16 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "the scenario: the main run takes in water",
     ),
     (
+        "site/hill.downlead",
+        "exposure-cannot-judge",
+        "the scenario: the platform is within the length of the antenna",
+    ),
+    (
+        "site/hill.downlead",
+        "frequency-plan",
+        "the scenario: the tenant is one split above the transmitter",
+    ),
+    (
         "shack/shack.downlead",
         "one-loss-many-bands",
         "both protectors are guessed by one figure for all bands",

@@ -301,3 +301,233 @@ fn the_tier_must_be_said_and_the_fix_says_it() {
     assert_eq!(d.fixes.len(), 2, "{d:#?}");
     assert_eq!(d.fixes[0].edits[0].text, ", public");
 }
+
+/// SSB: mean over peak 20 % (FCC OET Bulletin 65, supplement B, table 2, from memory). A limit without
+/// an averaging time is one at each instant: the peak of the envelope counts.
+#[test]
+fn a_limit_without_an_averaging_time_counts_the_peak() {
+    let eirp = |averaging: &str| {
+        let text = format!(
+            "rules hf {{\n    limit 28 V/m on 10 MHz to 400 MHz, public{averaging}, \"E\", confidence high\n}}\nstation s {{\n    under hf\n    alone, \"QY4TRA 2026-07-04\"\n    spot garden 20 m from A1, public\n    transmitter T1 100 W pep, ssb\n    antenna A1 2.15 dBi ± 1 dB, height 8 m agl, size 0.5 m\n    chain c on 28.4 MHz {{\n        T1\n        A1\n    }}\n}}\n"
+        );
+        exposure(&text).spots[0].sources[0].eirp_w
+    };
+    let peak = 100.0 * libm_db(2.15);
+    near(eirp(""), peak, 0.01);
+    let mean = eirp(", averaging 6 min");
+    assert!(mean < 0.51 * peak && mean > 0.1 * peak, "{mean}");
+}
+
+fn libm_db(db: f64) -> f64 {
+    10f64.powf(db / 10.0)
+}
+
+/// The levels of the library at single frequencies, worked by hand from the published tables.
+#[test]
+fn the_library_has_the_published_levels() {
+    use downlead_station::model::{Field, Frequencies, Tier, Variable};
+    let level = |set: &str, tier: Tier, field: Field, mhz: f64| {
+        let hz = mhz * 1e6;
+        let set = downlead_station::library().rules(set).expect("a set");
+        let here =
+            |on: &Frequencies| matches!(on, Frequencies::Range(a, b) if *a <= hz && hz <= *b);
+        let c = set
+            .exposure
+            .iter()
+            .find(|c| c.tier == tier && c.field == field && here(&c.on))
+            .expect("a clause");
+        let at = |v: Variable| (v == Variable::Frequency).then_some((hz, hz));
+        c.law.between(&at).expect("a level").0
+    };
+    use Field::{Density, Electric, Magnetic};
+    use Tier::{Occupational, Public};
+    for (set, tier, field, mhz, want) in [
+        // 47 CFR 1.1310(e) Table 1
+        ("us-exposure", Public, Density, 146.94, 2.0),
+        ("us-exposure", Occupational, Density, 444.0, 14.8),
+        ("us-exposure", Public, Density, 444.0, 2.96),
+        ("us-exposure", Public, Electric, 7.1, 116.0563),
+        ("us-exposure", Occupational, Magnetic, 7.1, 0.688_732_4),
+        ("us-exposure", Occupational, Density, 3.75, 640.0),
+        ("us-exposure", Public, Density, 3.75, 128.0),
+        // ICNIRP 2020, Table 5
+        ("icnirp-exposure", Public, Magnetic, 7.1, 0.309_859_2),
+        ("icnirp-exposure", Public, Density, 439.0, 2.195),
+        // 1999/519/EC, Annex III, Table 2
+        ("eu-exposure", Public, Electric, 3.6, 45.853_03),
+        ("eu-exposure", Public, Electric, 145.0, 28.0),
+        ("eu-exposure", Public, Electric, 439.0, 28.809_45),
+        // Health Canada, Safety Code 6 (2015), Tables 3 to 6
+        ("ca-exposure", Public, Density, 146.94, 1.291),
+        ("ca-exposure", Public, Density, 446.0, 1.693_132),
+        ("ca-exposure", Public, Electric, 28.4, 25.154_88),
+    ] {
+        let found = level(set, tier, field, mhz);
+        assert!(
+            (found / want - 1.0).abs() < 1e-5,
+            "{set} {mhz}: {found}, not {want}"
+        );
+    }
+    // what holds at each instant has no averaging time
+    let ca = downlead_station::library()
+        .rules("ca-exposure")
+        .expect("a set");
+    assert_eq!(
+        ca.exposure
+            .iter()
+            .filter(|c| c.averaging_s.is_none())
+            .count(),
+        4
+    );
+}
+
+/// A neighbour of which nothing radiates, or that is not defined, leaves the sum open: never "met".
+#[test]
+fn a_neighbour_that_is_not_known_leaves_the_sum_open() {
+    let text = hill("beside harbour", GATE, "");
+    let chain = "    chain data on 147.5137 MHz {\n        H1\n        A9\n    }\n";
+    assert!(text.contains(chain));
+    let without = exposure(&text.replace(chain, ""));
+    assert_eq!(without.spots[0].verdict, ExposureVerdict::CannotJudge);
+    assert_eq!(without.spots[0].sum, None);
+    // `alone` without who has looked says nothing
+    let e = exposure(&hill("alone, \"QY4TRA 2026-07-04\"", GATE, ""));
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::Met);
+    let misspelt = load(&text.replace("beside harbour", "beside harbor"));
+    let spot = misspelt.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, _, r)| r.exposure.as_deref())
+        .flat_map(|e| e.spots.iter())
+        .next()
+        .expect("a spot")
+        .verdict;
+    assert_eq!(spot, ExposureVerdict::CannotJudge);
+}
+
+#[test]
+fn no_stated_distance_is_dropped() {
+    let found = |spot: &str| {
+        let all = load(&hill("beside harbour", spot, "")).diagnostics();
+        all.into_iter()
+            .filter(|d| d.code.id == "spot-without-distance")
+            .map(|d| d.message)
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(
+        found("spot pole 3 m out, 2 m agl, 5 m from A9 of harbour, public"),
+        ["`pole` is placed twice, from the mast and by its distance from an antenna."]
+    );
+    assert_eq!(
+        found("spot pole 12 m from A1, 9 m from A9 of harbour, 3 m from A7, public"),
+        ["No transmit chain of the site ends in `A7`; the distance is not used."]
+    );
+}
+
+#[test]
+fn rules_that_ended_judge_nothing() {
+    let text = hill("beside harbour", GATE, "").replace(
+        "    dated 2026-01-15\n",
+        "    dated 2020-01-15\n    until 2022-01-01\n",
+    );
+    let text = text.replace("station hill {", "station hill {\n    // 2026-07-04\n");
+    let text = text.replace(
+        "fm\n    transmitter TX2",
+        "fm, read 2026-07-04\n    transmitter TX2",
+    );
+    let e = exposure(&text);
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::CannotJudge);
+}
+
+/// A range that cannot be read does not become "everywhere".
+#[test]
+fn a_clause_whose_range_cannot_be_read_is_left_out() {
+    let text = hill("beside harbour", GATE, "")
+        .replace("on 30 MHz to 300 MHz, public", "on 30 to 300 MHz, public");
+    let s = load(&text);
+    let sets: usize = s.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, low, _)| match &low.meaning {
+            downlead_station::model::Meaning::Rules(r) => Some(r.exposure.len()),
+            _ => None,
+        })
+        .sum();
+    assert_eq!(sets, 3);
+}
+
+/// One transmitter and antenna under a limit of 2 W/m², with a spot.
+fn alone(transmitter: &str, antenna: &str, spot: &str) -> Exposure {
+    exposure(&format!(
+        "rules r {{\n    reflection 1\n    limit 2 W/m2 on 1 MHz to 300 MHz, public, averaging 30 min, \"7\", confidence high\n}}\nstation s {{\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot x {spot}, public\n    antenna A1 {antenna}\n    chain c on 145 MHz {{\n        transmitter {transmitter}\n        A1\n    }}\n}}\n"
+    ))
+}
+
+#[test]
+fn a_transmitter_in_the_chain_gets_no_credit_for_a_share_of_the_day() {
+    let eirp = |t: &str| {
+        alone(t, "0 dBi, height 20 m agl, size 1 m", "9 m out, 2 m agl").spots[0].sources[0].eirp_w
+    };
+    near(eirp("100 W carrier, fm, keyed 10 %"), 100.0, 1e-6);
+    near(eirp("100 W carrier, fm, keyed 10 % in 6 min"), 10.0, 1e-6);
+    // 30 min may hold two keyed parts of 10 min each
+    near(
+        eirp("100 W carrier, fm, keyed 50 % in 20 min"),
+        200.0 / 3.0,
+        1e-6,
+    );
+    // the kind of power is not stated: what radiates most counts
+    near(eirp("100 W, ssb"), 100.0, 1e-6);
+    near(eirp("100 W, am"), 150.0, 1e-6);
+}
+
+/// The antenna may be anywhere within the ± of its height: the nearest counts, above and below.
+#[test]
+fn an_uncertain_height_counts_at_its_nearest() {
+    let d = |agl: f64| {
+        let spot = format!("2 m out, {agl} m agl");
+        alone(
+            "1 W carrier, fm",
+            "0 dBi, height 14 m ± 2 m agl, size 1 m",
+            &spot,
+        )
+        .spots[0]
+            .sources[0]
+            .distance_m
+            .expect("m")
+    };
+    near(d(18.0), libm_hypot(2.0, 2.0), 1e-9);
+    near(d(2.0), libm_hypot(2.0, 9.0), 1e-9);
+    near(d(11.5), 2.0, 1e-9);
+}
+
+fn libm_hypot(a: f64, b: f64) -> f64 {
+    (a * a + b * b).sqrt()
+}
+
+#[test]
+fn what_cannot_be_sure_is_refused() {
+    let refused = |antenna: &str| {
+        alone("100 W carrier, fm", antenna, "30 m from A1").spots[0].sources[0]
+            .refused
+            .clone()
+    };
+    assert_eq!(refused("0 dBi, height 14 m agl, size 1 m"), None);
+    assert_eq!(
+        refused("-6 dBi, height 14 m agl, size 1 m"),
+        Some(Refused::LowEfficiency)
+    );
+    assert_eq!(
+        refused("{ gain 0 dBi; efficiency 51 % ± 20 %; height 14 m agl; size 1 m }"),
+        Some(Refused::LowEfficiency)
+    );
+}
+
+/// A station that says it is beside this one counts, though this one does not name it.
+#[test]
+fn a_neighbour_counts_both_ways() {
+    let text =
+        hill("", GATE, "").replace("station harbour {", "station harbour {\n    beside hill");
+    let gate = exposure(&text).spots[0].clone();
+    near(gate.sum.expect("a sum"), 0.0385, 5e-5);
+}

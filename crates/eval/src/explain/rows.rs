@@ -4,7 +4,7 @@ use downlead_physics::net::part::{End, Gain, Junction, Load, Part as Net, Stretc
 
 use crate::chain::{Computed, Ending, Stretch};
 use crate::element::Element;
-use crate::result::NodeResult;
+use crate::result::{NodeKind, NodeResult};
 
 /// A row of the result.
 pub(super) struct Row<'k> {
@@ -78,7 +78,7 @@ pub(super) fn rows<'k>(c: &'k Computed<'_>, nodes: &[NodeResult], receives: bool
         }
         return w.out;
     }
-    if first.is_some_and(|k| k.is(P::Transmitter)) {
+    if first.is_some_and(|k| matches!(k, NodeKind::Part(p) if p.sends())) {
         w.push(None, 0, 0, What::Source);
     }
     let prev = w.out.len().checked_sub(1);

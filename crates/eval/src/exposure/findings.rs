@@ -2,8 +2,9 @@
 
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{frequency, number};
-use downlead_station::model::{Confidence, RuleSet, Spot};
+use downlead_station::model::{Confidence, RuleSet, Spot, SpotAt};
 
+use super::sources::Radiator;
 use super::{ExposureVerdict, Refused, Source, SpotResult};
 
 /// What must be said before anyone goes near an antenna.
@@ -185,6 +186,57 @@ fn refused(spot: &Spot, set: &RuleSet, s: &Source, why: &Refused) -> Diagnostic 
         .help(help)
 }
 
+/// Neighbours of which nothing is known to radiate.
+pub(super) fn silent(spot: &Spot, names: &[&str], out: &mut Vec<Diagnostic>) {
+    for n in names {
+        out.push(
+            Diagnostic::new(
+                &codes::EXPOSURE_CANNOT_JUDGE,
+                spot.name.loc,
+                format!(
+                    "`{n}` stands on the same site, and nothing of it is known to radiate: there is no sum at `{}`.",
+                    spot.name.text
+                ),
+            )
+            .at("not judged")
+            .help(format!(
+                "Define the station with what is known of it, and a transmit chain that ends in its antenna; or remove `beside {n}`."
+            )),
+        );
+    }
+}
+
+/// Antennas that a spot names and that no transmit chain of the site ends in.
+pub(super) fn unknown_antennas(spot: &Spot, all: &[Radiator<'_>], out: &mut Vec<Diagnostic>) {
+    let SpotAt::From(named) = &spot.at else {
+        return;
+    };
+    for (_, antenna, station) in named {
+        let station = station.as_ref().map(|s| &*s.text);
+        let radiates = all
+            .iter()
+            .any(|r| r.station == station && r.antennas.iter().any(|a| *a.tag == *antenna.text));
+        if radiates {
+            continue;
+        }
+        let of = station.map_or_else(String::new, |s| format!(" of {s}"));
+        out.push(
+            Diagnostic::new(
+                &codes::SPOT_WITHOUT_DISTANCE,
+                antenna.loc,
+                format!(
+                    "No transmit chain of the site ends in `{}`{of}; the distance is not used.",
+                    antenna.text
+                ),
+            )
+            .at("radiates nothing")
+            .help(
+                "Name the antennas of the transmit chains; one of a neighbour as `A9 of harbour`.",
+            ),
+        );
+    }
+}
+
 /// A spot that no rules bear on.
 pub(super) fn without_rules(spot: &Spot, out: &mut Vec<Diagnostic>) {
     out.push(
@@ -197,6 +249,6 @@ pub(super) fn without_rules(spot: &Spot, out: &mut Vec<Diagnostic>) {
             ),
         )
         .at("not judged")
-        .help("Put it under some: `under NAME`; `downlead catalogue --kind rules` lists those of the library, and your own are a block `rules NAME { limit 2 W/m2 on 30 MHz to 300 MHz, public, … }`."),
+        .help("Put it under some: `under NAME`. The library has `us-exposure`, `icnirp-exposure`, `eu-exposure` and `ca-exposure`; your own are a block `rules NAME { limit 2 W/m2 on 30 MHz to 300 MHz, public, … }`."),
     );
 }

@@ -12,11 +12,11 @@ use super::sources::Mast;
 pub(super) fn distance(spot: &Spot, antenna: &Mast, station: Option<&str>) -> Result<f64, Refused> {
     match &spot.at {
         SpotAt::Beside(out, agl) => {
-            let tip = antenna.height_m.ok_or(Refused::NoHeight)?;
+            let (low, high) = antenna.height_m.ok_or(Refused::NoHeight)?;
             // without its length the nearest part is not known
             let size = antenna.size_m.ok_or(Refused::NoSize)?;
-            let foot = tip - size;
-            let gap = (foot - agl).max(agl - tip).max(0.0);
+            // anywhere within its uncertainty: the nearest counts
+            let gap = (low - size - agl).max(agl - high).max(0.0);
             Ok(libm::hypot(*out, gap))
         }
         SpotAt::From(all) => all

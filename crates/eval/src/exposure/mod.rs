@@ -258,19 +258,38 @@ pub(crate) fn station(
     }
     let mut all = radiators(None, st, chains, env);
     let neighbours = crate::site::neighbours(st, env, stage);
+    // a neighbour of which nothing is known to radiate leaves every sum open
+    let mut silent: Vec<&str> = st
+        .site
+        .beside
+        .iter()
+        .map(|b| &*b.station.text)
+        .filter(|n| env.station(n).is_none())
+        .collect();
     for n in &neighbours {
+        let before = all.len();
         all.extend(radiators(
             Some(&n.station.name.text),
             n.station,
             &n.chains,
             env,
         ));
+        if all.len() == before {
+            silent.push(&n.station.name.text);
+        }
     }
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
-            let found = at(st, spot, (under, set), &all, env);
+            let mut found = at(st, spot, (under, set), &all, env);
+            if !silent.is_empty() {
+                found.sum = None;
+                found.upper = None;
+                found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);
+            }
             findings::of(&found, spot, set, out);
+            findings::silent(spot, &silent, out);
+            findings::unknown_antennas(spot, &all, out);
             spots.push(found);
         }
         for tier in [Tier::Public, Tier::Occupational] {
@@ -319,7 +338,8 @@ fn at(
     let sum: Option<f64> = sources.iter().map(|(s, _)| s.fraction).sum();
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
-    let known_site = st.site.alone.is_some() || !st.site.beside.is_empty();
+    let alone = st.site.alone.as_ref().is_some_and(|a| a.by.is_some());
+    let known_site = alone || !st.site.beside.is_empty();
     let refused = |range: bool| {
         sources
             .iter()
@@ -412,7 +432,7 @@ fn clear(
     let own: Vec<&Radiator<'_>> = all.iter().filter(|r| r.station.is_none()).collect();
     for r in &own {
         for a in &r.antennas {
-            if out.iter().any(|k| k.antenna == a.loc) {
+            if a.lossy || out.iter().any(|k| k.antenna == a.loc) {
                 continue;
             }
             let mine = own
@@ -423,8 +443,7 @@ fn clear(
             for o in mine {
                 let Some((limit, eirp)) = o
                     .limit(st, set, tier, env)
-                    .zip(o.eirp_over(set, tier, st, env))
-                    .map(|((l, ..), e)| (l, e))
+                    .and_then(|l| Some((l.density, l.eirp_w?)))
                 else {
                     known = false;
                     break;

@@ -15,13 +15,26 @@ pub(crate) struct Neighbour<'m> {
     pub(crate) chains: Vec<ChainResult>,
 }
 
-/// The stations that a station is `beside`, as far as they are defined. What is wrong in them is
+/// The stations that a station is `beside`, or that say so of themselves, as far as they are defined. What is wrong in them is
 /// reported where they are written, so their findings are left out.
 pub(crate) fn neighbours<'m>(st: &Station, env: &'m Env, stage: Stage) -> Vec<Neighbour<'m>> {
-    st.site
+    let named = st
+        .site
         .beside
         .iter()
-        .filter_map(|b| env.station(&b.station.text))
+        .filter_map(|b| env.station(&b.station.text));
+    // one that says it is beside this station is on the site too
+    let mut others: Vec<&Station> = env
+        .stations
+        .keys()
+        .filter_map(|n| env.station(n))
+        .filter(|o| o.name.text != st.name.text)
+        .filter(|o| o.site.beside.iter().any(|b| b.station.text == st.name.text))
+        .filter(|o| !st.site.beside.iter().any(|b| b.station.text == o.name.text))
+        .collect();
+    others.sort_by(|a, b| a.name.text.cmp(&b.name.text));
+    named
+        .chain(others)
         .map(|station| Neighbour {
             station,
             chains: crate::snapshot::chains_of(station, env, stage, &mut Vec::<Diagnostic>::new()),

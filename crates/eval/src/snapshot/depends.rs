@@ -49,6 +49,16 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             names.extend(used.names.iter().map(|m| (m.kind, base.slice(m.loc.span))));
         }
     }
+    if let Meaning::Station(st) = &low.meaning
+        && !st.spots.is_empty()
+    {
+        // any station may say that it stands on the same site, now or later
+        names.insert((NameKind::Station, ""));
+        for n in env.stations.keys() {
+            names.insert((NameKind::Station, n));
+            names.extend(env.used_by_station(n).iter().map(|(k, n)| (*k, &**n)));
+        }
+    }
     let mut list: Vec<_> = names
         .into_iter()
         .filter(|(kind, _)| *kind != NameKind::Let)

@@ -23,6 +23,16 @@ pub(crate) fn mean_factor(f: &Feed<'_>) -> Option<f64> {
     convert(1.0, mode, kind(f.kind.unwrap_or(PowerKind::Pep)), P::Mean)
 }
 
+/// Mean power while keyed over a power of another kind.
+pub(crate) fn mean_over(of: PowerKind, mode: Mode) -> Option<f64> {
+    convert(1.0, physics_mode(mode), kind(of), P::Mean)
+}
+
+/// Peak envelope power over a power of another kind.
+pub(crate) fn peak_over(of: PowerKind, mode: Mode) -> Option<f64> {
+    convert(1.0, physics_mode(mode), kind(of), P::Pep)
+}
+
 /// Peak envelope power over the stated power.
 pub(crate) fn pep_factor(f: &Feed<'_>) -> Option<f64> {
     match (f.kind, f.data.mode) {

@@ -11,7 +11,7 @@ use downlead_eval::exposure::ExposureVerdict;
 /// Said on every output. Sources: FCC OET Bulletin 65 (1997) and its supplement B; common practice.
 pub const CAUTIONS: &[&str] = &[
     "An estimate from the data given, in the main beam; not a measurement and not a legal finding. The current text of the rules decides, and the licensee is responsible.",
-    "Nobody may touch or come near an antenna or an open feeder in transmission: radio-frequency burns occur far below these limits.",
+    "No one may touch or come near an antenna or an open feeder in transmission: radio-frequency burns occur far below these limits.",
     "Before anyone climbs: switch every transmitter on the mast off and lock it out. Averaging does not license standing in the beam.",
     "Others on the same mast add to the sum: it holds for the stations listed only. Wearers of implants need advice of their own.",
     "Compute it again on any change of power, antenna, height or mode. Towers near power lines, lightning and high voltage are outside these figures.",

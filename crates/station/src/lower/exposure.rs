@@ -63,6 +63,8 @@ pub(super) fn clause<'a>(
     }
     let on = match at(ClauseSlot::On) {
         Some((_, args)) => frequencies(cx, s, args)?,
+        // a range that cannot be read has its own finding; the clause does not hold everywhere
+        None if s.atoms().iter().any(|a| cx.text(a.span) == "on") => return None,
         None => Frequencies::All,
     };
     let Some(tier) = at(ClauseSlot::Tier).and_then(|(a, _)| Tier::from_word(cx.text(a.span)))
@@ -186,6 +188,20 @@ pub(super) fn spot<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, spots: &mut Vec<Spot>) {
     let from: Vec<_> = read.iter().filter(|r| r.0 == SpotSlot::From.id()).collect();
     let out = slot(&read, SpotSlot::Out.id()).map(|r| r.0);
     let agl = slot(&read, SpotSlot::Agl.id()).map(|r| r.0);
+    if let (Some(_), Some((_, head, _))) = (out.or(agl), from.first()) {
+        let d = Diagnostic::new(
+            &codes::SPOT_WITHOUT_DISTANCE,
+            cx.loc(head.span),
+            format!(
+                "`{}` is placed twice, from the mast and by its distance from an antenna.",
+                name.text
+            ),
+        )
+        .at("which of the two?")
+        .help("Keep `out` and `agl`, or the distances from all antennas of the site.");
+        cx.push(d);
+        return;
+    }
     let at = if let Some(out) = out {
         let Some(agl) = agl else {
             let c = Cur::new(s, s.atoms());

@@ -334,6 +334,8 @@ fn clause<'a>(
     };
     let on = match at(ClauseSlot::On) {
         Some((_, args)) => frequencies(cx, s, args)?,
+        // a range that cannot be read has its own finding; the clause does not hold everywhere
+        None if s.atoms().iter().any(|a| cx.text(a.span) == "on") => return None,
         None => Frequencies::All,
     };
     let head = at(ClauseSlot::Value).map(|(a, _)| a);
