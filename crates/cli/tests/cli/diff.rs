@@ -164,6 +164,36 @@ fn classes_and_what_is_to_be_done_again() {
     assert_eq!(of("IS1", "IS7").0, "clerical");
 }
 
+/// What the exposure of people rests on is never changed without a word.
+#[test]
+fn a_change_of_a_spot_or_of_the_site_speaks() {
+    let with = HILL.replace(
+        "    chain ",
+        "    alone, \"QY4TRA 2026-07-04\"\n    spot gate 5 m out, 2 m agl, public\n    chain ",
+    );
+    let said = |new: &str| {
+        let r = between(&with, new, &["--format", "json"]);
+        let d: Value = serde_json::from_str(&r.out).unwrap();
+        (
+            d["stations"][0]["class"].clone(),
+            d["stations"][0]["redo"].clone(),
+        )
+    };
+    for (a, b) in [
+        ("2 m agl, public", "2 m agl, occupational"),
+        ("    spot gate 5 m out, 2 m agl, public\n", ""),
+        ("    alone, \"QY4TRA 2026-07-04\"\n", ""),
+    ] {
+        let (class, redo) = said(&with.replacen(a, b, 1));
+        assert_eq!(class, "footprint-other", "{a}");
+        assert!(
+            redo.as_array()
+                .is_some_and(|r| r.contains(&"exposure".into())),
+            "{redo}"
+        );
+    }
+}
+
 /// The published revisions of the example: `worked` figures of an independent script.
 #[test]
 fn the_demo_station_from_revision_3_to_4() {

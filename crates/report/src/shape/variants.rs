@@ -13,7 +13,7 @@ use super::word::Word;
 pub const SCHEMA: &str = "downlead-compare/1";
 
 /// What a comparison leaves out and what it rests on.
-pub const ASSUMED: &str = "Readings and expectations of the station do not count for its variants. What is not changed is taken to be the same unit with the same error, and cancels in a difference; a figure that a variant replaces has an error of its own.";
+pub const ASSUMED: &str = "Readings and expectations of the station do not count for its variants. What is not changed is taken to be the same unit with the same error, and cancels in a difference; a figure that a variant replaces has an error of its own. The exposure of people and what a paper fixes are not compared: apply the variant to the text and run `check` and `report --exposure`.";
 
 /// Variants compared with their stations.
 #[derive(Clone, Debug, Serialize, JsonSchema)]

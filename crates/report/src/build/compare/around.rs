@@ -95,6 +95,17 @@ fn placed(a: &Station, b: &Station) -> Vec<String> {
     if changed(&a.ground_amsl, &b.ground_amsl) {
         out.push("ground".to_owned());
     }
+    // what the exposure of people rests on
+    if changed(&a.spots, &b.spots) {
+        out.push("spots".to_owned());
+    }
+    if changed(&a.site, &b.site) {
+        out.push("neighbours of the site".to_owned());
+    }
+    let reflection = |s: &Station| s.under.iter().map(|u| u.reflection).collect::<Vec<_>>();
+    if changed(&reflection(a), &reflection(b)) {
+        out.push("reflection".to_owned());
+    }
     for now in &b.parts {
         let Some(tag) = &now.tag else { continue };
         let then = a
@@ -107,9 +118,15 @@ fn placed(a: &Station, b: &Station) -> Vec<String> {
                 if changed(&height(x), &height(y)) {
                     out.push(format!("height of {}", tag.text));
                 }
+                if changed(&x.size, &y.size) {
+                    out.push(format!("size of {}", tag.text));
+                }
             }
             (Some(x), y) => {
-                let keyed = |d: &PartData| d.transmitter().map(|t| (t.keyed, t.mode, t.duty));
+                let keyed = |d: &PartData| {
+                    d.transmitter()
+                        .map(|t| (t.keyed, t.keyed_in_s, t.mode, t.duty))
+                };
                 if changed(&keyed(x), &keyed(y)) {
                     out.push(format!("time keyed of {}", tag.text));
                 }
