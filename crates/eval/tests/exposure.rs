@@ -140,7 +140,7 @@ fn the_distance_to_keep_counts_all_bands_and_never_ends_within_the_antenna() {
             .keep_clear
             .iter()
             .find(|k| k.tier == downlead_station::model::Tier::Public);
-        k.expect("a distance").clone()
+        k.expect("an antenna").distance.clone().expect("a distance")
     };
     let text = hill("beside harbour", GATE, "");
     let k = public(&text);
@@ -530,4 +530,109 @@ fn a_neighbour_counts_both_ways() {
         hill("", GATE, "").replace("station harbour {", "station harbour {\n    beside hill");
     let gate = exposure(&text).spots[0].clone();
     near(gate.sum.expect("a sum"), 0.0385, 5e-5);
+}
+
+/// A transmitter on two bands sends on one at a time: its larger share counts, once.
+#[test]
+fn a_transmitter_on_two_bands_counts_once() {
+    let text = |bands: &str| {
+        format!(
+            "rules r {{\n    reflection 1\n    limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7\", confidence high\n    limit 4 W/m2 on 300 MHz to 500 MHz, public, averaging 30 min, \"8\", confidence high\n}}\nstation s {{\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot x 20 m from A1, public\n    transmitter T1 100 W carrier, fm\n    antenna A1 0 dBi, height 30 m agl, size 1 m\n    chain c on {bands} {{\n        T1\n        A1\n    }}\n}}\n"
+        )
+    };
+    // 100 W over the sphere of 20 m
+    let share = 100.0 / (4.0 * std::f64::consts::PI * 400.0) / 2.0;
+    let sum = |bands: &str| exposure(&text(bands)).spots[0].sum.expect("a sum");
+    near(sum("145 MHz"), share, 1e-12);
+    near(sum("435 MHz"), share / 2.0, 1e-12);
+    near(sum("145 MHz, 435 MHz"), share, 1e-12);
+    let keep = |bands: &str| {
+        let k = exposure(&text(bands)).keep_clear[0].clone();
+        k.distance.expect("a distance").computed_m
+    };
+    near(keep("145 MHz, 435 MHz"), keep("145 MHz"), 1e-12);
+}
+
+/// A band that is a range counts once, by the strictest limit anywhere in it, and not at all where a
+/// part of it has no limit.
+#[test]
+fn a_band_that_is_a_range_is_judged_all_over() {
+    let text = |clauses: &str| {
+        format!(
+            "band b 144 MHz to 146 MHz\nrules r {{\n    reflection 1\n{clauses}}}\nstation s {{\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot x 20 m from A1, public\n    transmitter T1 100 W carrier, fm\n    antenna A1 0 dBi, height 30 m agl, size 1 m\n    chain c on b transmit {{\n        T1\n        A1\n    }}\n}}\n"
+        )
+    };
+    let line = |w: &str, on: &str| {
+        format!("    limit {w} on {on}, public, averaging 30 min, \"7\", confidence high\n")
+    };
+    let spot = |clauses: &str| exposure(&text(clauses)).spots[0].clone();
+    let share = 100.0 / (4.0 * std::f64::consts::PI * 400.0);
+    let wide = line("2 W/m2", "30 MHz to 300 MHz");
+    near(spot(&wide).sum.expect("a sum"), share / 2.0, 1e-9);
+    assert_eq!(spot(&wide).sources.len(), 1);
+    let inside = wide.clone() + &line("0.02 W/m2", "144.5 MHz to 144.7 MHz");
+    near(spot(&inside).sum.expect("a sum"), share / 0.02, 1e-6);
+    // a law has its least at an end of the band
+    let law = line("1 W/m2 * (frequency / 145 MHz)^2", "30 MHz to 300 MHz");
+    let least = (144.0_f64 / 145.0).powi(2);
+    near(spot(&law).sum.expect("a sum"), share / least, 1e-9);
+    let gap = line("2 W/m2", "30 MHz to 144.2 MHz") + &line("2 W/m2", "144.8 MHz to 300 MHz");
+    assert_eq!(spot(&gap).verdict, ExposureVerdict::CannotJudge);
+    let joined = line("2 W/m2", "30 MHz to 145 MHz") + &line("2 W/m2", "145 MHz to 300 MHz");
+    assert_eq!(spot(&joined).verdict, ExposureVerdict::Met);
+}
+
+/// A chain that may radiate and has no result leaves the sum open.
+#[test]
+fn a_chain_without_a_result_leaves_the_sum_open() {
+    let text = hill("beside harbour", GATE, "")
+        .replace("chain out-70cm on 70cm", "chain out-70cm on 71cm");
+    let s = load(&text);
+    let spot = s.scopes()[0]
+        .items()
+        .iter()
+        .filter_map(|(_, _, r)| r.exposure.as_deref())
+        .flat_map(|e| e.spots.iter())
+        .next()
+        .expect("a spot")
+        .clone();
+    assert_eq!(
+        (spot.sum, spot.verdict),
+        (None, ExposureVerdict::CannotJudge)
+    );
+}
+
+/// No distance is left out of the list: it says why there is none.
+#[test]
+fn an_antenna_without_a_distance_says_why() {
+    let distances = |antenna: &str| {
+        let e = alone("100 W carrier, fm", antenna, "40 m from A1");
+        e.keep_clear[0].distance.clone().map(|d| d.keep_m)
+    };
+    assert!(distances("0 dBi, height 14 m agl, size 1 m").is_ok());
+    assert_eq!(distances("0 dBi, height 14 m agl"), Err(Refused::NoSize));
+    assert_eq!(
+        distances("-6 dBi, height 14 m agl, size 1 m"),
+        Err(Refused::LowEfficiency)
+    );
+}
+
+/// One clause of low confidence does not turn what sure clauses show into a warning.
+#[test]
+fn low_confidence_warns_only_where_it_decides() {
+    let severity = |confidence: &str| {
+        let text = hill(
+            "beside harbour",
+            "spot pole 1.5 m from A1, 200 m from A9 of harbour, public",
+            "",
+        )
+        .replace("size 2.7 m", "size 1 m")
+        .replacen("confidence high", confidence, 1);
+        let all = load(&text).diagnostics();
+        let d = all.iter().find(|d| d.code.id == "exposure-exceeded");
+        d.expect("a finding").severity
+    };
+    use downlead_base::Severity::{Error, Warning};
+    assert_eq!(severity("confidence high"), Error);
+    assert_eq!(severity("confidence low"), Warning);
 }

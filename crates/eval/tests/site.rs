@@ -192,3 +192,18 @@ fn a_transceiver_is_a_carrier_and_a_channel() {
     assert_eq!(site.channels[0].width_hz, Some(11e3));
     assert!(find(text, "frequency-plan").is_empty());
 }
+
+/// A station that says it is beside this one contradicts `alone`, and its carriers are searched.
+#[test]
+fn a_neighbour_that_names_this_station_is_on_the_site() {
+    let other = station("harbour", "beside hill", "147.5");
+    let alone = station("hill", "alone, \"QY4TRA 2026-07-04\"", "145.3");
+    assert_eq!(find(&(alone.clone() + &other), "site-contradicts").len(), 1);
+    assert!(
+        find(
+            &(alone + &station("harbour", "", "147.5")),
+            "site-contradicts"
+        )
+        .is_empty()
+    );
+}

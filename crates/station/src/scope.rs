@@ -344,6 +344,8 @@ pub enum RestsOn {
     Name(NameKind),
     /// The contents of another file.
     File,
+    /// Which stations say that they are on the site of one, and what they say.
+    Beside,
 }
 
 /// The names of other definitions that a definition uses.
@@ -370,6 +372,8 @@ pub struct Env {
     pub rules: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
     /// Stations of the files.
     pub stations: FxHashMap<Box<str>, (ItemId, Arc<Lowered>)>,
+    /// The stations that say they are beside one, by its name, in the order of their names.
+    beside: FxHashMap<Box<str>, Vec<Box<str>>>,
     /// The items of these stations, for their variants.
     bases: FxHashMap<Box<str>, Arc<Item>>,
     /// Other files whose contents take part.
@@ -492,12 +496,19 @@ impl Env {
                         let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
                         env.station_uses.insert(text.clone(), used.collect());
                         env.bases.insert(text.clone(), Arc::clone(&p.item));
+                        if let Meaning::Station(st) = &low.meaning {
+                            for b in &st.site.beside {
+                                let naming = env.beside.entry(b.station.text.clone());
+                                naming.or_default().push(text.clone());
+                            }
+                        }
                         env.stations.insert(text, (id, low));
                     }
                     _ => drop(env.instruments.insert(text, (id, low))),
                 }
             }
         }
+        env.beside.values_mut().for_each(|names| names.sort());
         env
     }
 
@@ -588,6 +599,30 @@ impl Env {
         }
     }
 
+    /// The stations on the site of one, as far as they are defined: those it names, in the order of
+    /// its text, then those that name it.
+    #[must_use]
+    pub fn on_site_of(&self, st: &crate::model::Station) -> Vec<&crate::model::Station> {
+        let named = st.site.beside.iter().map(|b| &b.station.text);
+        let others = self.naming(&st.name.text).iter();
+        let mut seen: Vec<&str> = vec![&st.name.text];
+        named
+            .chain(others)
+            .filter(|n| {
+                let new = !seen.contains(&&***n);
+                seen.push(n);
+                new
+            })
+            .filter_map(|n| self.station(n))
+            .collect()
+    }
+
+    /// Names of the stations that say they are beside one.
+    #[must_use]
+    pub fn naming(&self, station: &str) -> &[Box<str>] {
+        self.beside.get(station).map_or(&[], |n| n)
+    }
+
     /// The other files whose contents a station of the files takes part of.
     #[must_use]
     pub fn station_files(&self, name: &str) -> &[Name] {
@@ -670,8 +705,14 @@ impl Env {
     /// name, when there are other names to propose instead.
     #[must_use]
     pub fn identity(&self, on: RestsOn, name: &str) -> u64 {
-        let RestsOn::Name(kind) = on else {
-            return self.attachments.stamp(name);
+        let kind = match on {
+            RestsOn::Name(kind) => kind,
+            RestsOn::File => return self.attachments.stamp(name),
+            RestsOn::Beside => {
+                let stamp = |n: &Box<str>| self.stations.get(n).map(|s| s.1.stamp);
+                let all = self.naming(name).iter();
+                return all.fold(0, |h, n| h ^ hash(&(&**n, stamp(n))));
+            }
         };
         if kind == NameKind::Family {
             let known = self.families().fold(0, |h, f| h ^ hash(&f));

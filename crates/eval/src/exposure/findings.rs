@@ -5,7 +5,7 @@ use downlead_quantity::{frequency, number};
 use downlead_station::model::{Confidence, RuleSet, Spot, SpotAt};
 
 use super::sources::Radiator;
-use super::{ExposureVerdict, Refused, Source, SpotResult};
+use super::{ExposureVerdict, Open, Refused, Source, SpotResult};
 
 /// What must be said before anyone goes near an antenna.
 const OFF_FIRST: &str =
@@ -77,8 +77,11 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
                     "All powers together may be {} of what they are, with the uncertainty allowed for; or keep people away from there.",
                     percent((1.0 / upper).min(1.0))
                 ));
-            let low = |s: &Source| s.cite.as_ref().is_some_and(|c| c.1 == Confidence::Low);
-            if over && r.sources.iter().any(low) {
+            // over by sure clauses alone it stays an error
+            let sure = |s: &&Source| s.cite.as_ref().is_some_and(|c| c.1 > Confidence::Low);
+            let counted = r.sources.iter().filter(|s| s.counts);
+            let by_sure: f64 = counted.filter(sure).filter_map(|s| s.fraction).sum();
+            if over && by_sure * sum / upper <= 1.0 {
                 d.severity = Severity::Warning;
                 d = d.help("The text of a clause is of low confidence: read the rule before relying on this.");
             }
@@ -186,22 +189,31 @@ fn refused(spot: &Spot, set: &RuleSet, s: &Source, why: &Refused) -> Diagnostic 
         .help(help)
 }
 
-/// Neighbours of which nothing is known to radiate.
-pub(super) fn silent(spot: &Spot, names: &[&str], out: &mut Vec<Diagnostic>) {
-    for n in names {
-        out.push(
-            Diagnostic::new(
-                &codes::EXPOSURE_CANNOT_JUDGE,
-                spot.name.loc,
+/// What may radiate on the site and is not known: said once for all spots, at the first.
+pub(super) fn open(spots: &[Spot], open: &[Open], out: &mut Vec<Diagnostic>) {
+    let Some(first) = spots.first() else { return };
+    let names: Vec<String> = spots.iter().map(|s| format!("`{}`", s.name.text)).collect();
+    let names = names.join(", ");
+    for o in open {
+        let (message, help) = match o {
+            Open::Station(n) => (
                 format!(
-                    "`{n}` stands on the same site, and nothing of it is known to radiate: there is no sum at `{}`.",
-                    spot.name.text
+                    "`{n}` stands on the same site, and nothing of it is known to radiate: there is no sum at {names}."
                 ),
-            )
-            .at("not judged")
-            .help(format!(
-                "Define the station with what is known of it, and a transmit chain that ends in its antenna; or remove `beside {n}`."
-            )),
+                format!(
+                    "Define the station with what is known of it, and a transmit chain that ends in its antenna; or remove `beside {n}`."
+                ),
+            ),
+            Open::Chain(c) => (
+                format!("The chain `{c}` has no result, so there is no sum at {names}."),
+                "Correct what the chain is reported for: its direction, its beginning, its band."
+                    .to_owned(),
+            ),
+        };
+        out.push(
+            Diagnostic::new(&codes::EXPOSURE_CANNOT_JUDGE, first.name.loc, message)
+                .at("not judged")
+                .help(help),
         );
     }
 }

@@ -96,7 +96,7 @@ impl Refused {
     }
 }
 
-/// One transmitter on one frequency at one spot.
+/// One transmitter on one band at one spot.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Source {
     /// Its station, where it is another one.
@@ -133,6 +133,8 @@ pub struct Source {
     pub cite: Option<(Box<str>, Confidence)>,
     /// Share of the limit.
     pub fraction: Option<f64>,
+    /// Whether it counts in the sum: of one transmitter, the band with the largest share does.
+    pub counts: bool,
     /// Why there is none.
     pub refused: Option<Refused>,
 }
@@ -164,7 +166,7 @@ pub struct SpotResult {
     pub assumed: Box<[ExposureAssumed]>,
 }
 
-/// How far to stay away from an antenna with all its bands on.
+/// How far to stay away from an antenna with all that feeds it on.
 #[derive(Clone, Debug, PartialEq)]
 pub struct KeepClear {
     /// Where the antenna stands.
@@ -175,6 +177,13 @@ pub struct KeepClear {
     pub tier: Tier,
     /// Name of the rules.
     pub set: Box<str>,
+    /// The distance, or why there is none.
+    pub distance: Result<KeepDistance, Refused>,
+}
+
+/// A distance to keep.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct KeepDistance {
     /// As computed, m.
     pub computed_m: f64,
     /// With the uncertainty of the EIRP, m.
@@ -194,8 +203,8 @@ pub enum ExposureAssumed {
     TotalReflection,
     /// No other transmitter stands on the site.
     Alone,
-    /// The stated power is the mean, as no mode is stated.
-    MeanIsStated,
+    /// The kind of power or the mode is not stated: what radiates most is taken.
+    MostRadiated,
     /// Antennas of neighbours are on the same vertical.
     SameVertical,
     /// The distances of the spot are exact.
@@ -217,8 +226,8 @@ impl ExposureAssumed {
             ExposureAssumed::Alone => {
                 "no other transmitter stands on the site: neither `beside` nor `alone` is stated"
             }
-            ExposureAssumed::MeanIsStated => {
-                "the stated power is the mean while keyed where no mode is stated"
+            ExposureAssumed::MostRadiated => {
+                "the largest mean that a power can have whose kind or mode is not stated"
             }
             ExposureAssumed::SameVertical => {
                 "antennas of neighbours stand on the same vertical as those of this station"
@@ -256,39 +265,39 @@ pub(crate) fn station(
     if st.spots.is_empty() && sets.is_empty() {
         return None;
     }
-    let mut all = radiators(None, st, chains, env);
     let neighbours = crate::site::neighbours(st, env, stage);
-    // a neighbour of which nothing is known to radiate leaves every sum open
-    let mut silent: Vec<&str> = st
-        .site
-        .beside
-        .iter()
-        .map(|b| &*b.station.text)
-        .filter(|n| env.station(n).is_none())
-        .collect();
+    let (mut all, chains) = radiators(None, st, chains);
+    // what may radiate and is not known leaves every sum open
+    let mut open: Vec<Open> = chains.into_iter().map(|c| Open::Chain(c.into())).collect();
+    let undefined = st.site.beside.iter().map(|b| &b.station.text);
+    open.extend(
+        undefined
+            .filter(|n| env.station(n).is_none())
+            .map(|n| Open::Station(n.clone())),
+    );
     for n in &neighbours {
-        let before = all.len();
-        all.extend(radiators(
-            Some(&n.station.name.text),
-            n.station,
-            &n.chains,
-            env,
-        ));
-        if all.len() == before {
-            silent.push(&n.station.name.text);
+        let name = &n.station.name.text;
+        let (theirs, chains) = radiators(Some(name), n.station, &n.chains);
+        if theirs.is_empty() && chains.is_empty() {
+            open.push(Open::Station(name.clone()));
         }
+        let of = |c: &str| Open::Chain(format!("{c}` of `{name}").into());
+        open.extend(chains.into_iter().map(of));
+        all.extend(theirs);
+    }
+    if !sets.is_empty() {
+        findings::open(&st.spots, &open, out);
     }
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
             let mut found = at(st, spot, (under, set), &all, env);
-            if !silent.is_empty() {
+            if !open.is_empty() {
                 found.sum = None;
                 found.upper = None;
                 found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);
             }
             findings::of(&found, spot, set, out);
-            findings::silent(spot, &silent, out);
             findings::unknown_antennas(spot, &all, out);
             spots.push(found);
         }
@@ -308,6 +317,14 @@ pub(crate) fn station(
         keep_clear: keep_clear.into(),
         without_rules: without_rules.into(),
     })
+}
+
+/// Something that may radiate on the site, of which nothing is known.
+enum Open {
+    /// A station that is not defined, or of which nothing sends.
+    Station(Box<str>),
+    /// A chain without a result.
+    Chain(Box<str>),
 }
 
 /// The factor on the field by reflection, and whether it is stated.
@@ -335,7 +352,16 @@ fn at(
         let share = |s: &Source| s.fraction.unwrap_or(f64::INFINITY);
         share(&b.0).total_cmp(&share(&a.0))
     });
-    let sum: Option<f64> = sources.iter().map(|(s, _)| s.fraction).sum();
+    // a transmitter is on one band at a time: the largest share of each counts
+    let mut on: Vec<Option<Loc>> = Vec::new();
+    for (s, r) in &mut sources {
+        s.counts = r.source.is_none() || !on.contains(&r.source);
+        on.push(r.source);
+    }
+    let sum: Option<f64> = sources
+        .iter()
+        .map(|(s, _)| s.fraction.map(|f| if s.counts { f } else { 0.0 }))
+        .sum();
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
     let alone = st.site.alone.as_ref().is_some_and(|a| a.by.is_some());
@@ -369,7 +395,7 @@ fn at(
         assumed.push(ExposureAssumed::Alone);
     }
     if all.iter().any(|r| r.mean_assumed) {
-        assumed.push(ExposureAssumed::MeanIsStated);
+        assumed.push(ExposureAssumed::MostRadiated);
     }
     if all.iter().any(|r| r.station.is_some()) {
         assumed.push(ExposureAssumed::SameVertical);
@@ -397,7 +423,7 @@ fn uncertainty(sources: &[(Source, &Radiator<'_>)], sum: f64) -> f64 {
     }
     let mut causes: Vec<(&crate::result::BudgetItem, f64)> = Vec::new();
     let mut rest = 0.0;
-    for (s, r) in sources {
+    for (s, r) in sources.iter().filter(|(s, _)| s.counts) {
         let weight = s.fraction.unwrap_or(0.0) / sum;
         let mut of_budget = 0.0;
         for item in r.budget {
@@ -419,7 +445,7 @@ fn uncertainty(sources: &[(Source, &Radiator<'_>)], sum: f64) -> f64 {
     2.0 * libm::sqrt(squares + rest)
 }
 
-/// Distances from the antennas of the station itself, all bands on.
+/// Distances from the antennas of the station itself, all that feeds each of them on.
 fn clear(
     st: &Station,
     (under, set): (&Under, &RuleSet),
@@ -427,48 +453,72 @@ fn clear(
     all: &[Radiator<'_>],
     env: &Env,
 ) -> Vec<KeepClear> {
+    if set.exposure.iter().all(|c| c.tier != tier) {
+        return Vec::new();
+    }
     let (reflection, _) = reflection(under, set);
+    let own = || all.iter().filter(|r| r.station.is_none());
     let mut out: Vec<KeepClear> = Vec::new();
-    let own: Vec<&Radiator<'_>> = all.iter().filter(|r| r.station.is_none()).collect();
-    for r in &own {
-        for a in &r.antennas {
-            if a.lossy || out.iter().any(|k| k.antenna == a.loc) {
-                continue;
-            }
-            let mine = own
-                .iter()
-                .filter(|o| o.antennas.iter().any(|x| x.loc == a.loc));
-            let (mut plain, mut upper, mut reactive) = (0.0, 0.0, 0.0f64);
-            let mut known = true;
-            for o in mine {
-                let Some((limit, eirp)) = o
-                    .limit(st, set, tier, env)
-                    .and_then(|l| Some((l.density, l.eirp_w?)))
-                else {
-                    known = false;
-                    break;
-                };
-                let d = distance_for_density(eirp, limit, reflection);
-                plain += d * d;
-                upper += d * d * from_db(o.uncertainty_db);
-                reactive = reactive.max(downlead_physics::exposure::reactive_distance(o.hz));
-            }
-            // without the antenna's length the safe side is not known
-            let Some(size) = a.size_m.filter(|_| known) else {
-                continue;
-            };
-            let (computed_m, upper_m) = (libm::sqrt(plain), libm::sqrt(upper));
-            let keep = upper_m.max(size).max(reactive);
-            out.push(KeepClear {
-                antenna: a.loc,
-                tag: a.tag.clone(),
-                tier,
-                set: set.name.text.clone(),
-                computed_m,
-                upper_m,
-                keep_m: libm::ceil(keep * 10.0 - 1e-9) / 10.0,
-            });
+    for a in own().flat_map(|r| &r.antennas) {
+        if out.iter().any(|k| k.antenna == a.loc) {
+            continue;
         }
+        let fed: Vec<&Radiator<'_>> = own()
+            .filter(|o| o.antennas.iter().any(|x| x.loc == a.loc))
+            .collect();
+        let limit = |r: &Radiator<'_>| -> Result<(f64, f64), Refused> {
+            let l = r.limit(st, set, tier, env).ok_or(Refused::NoClause)?;
+            Ok((l.density, l.eirp_w.ok_or(Refused::NoEirp)?))
+        };
+        out.push(KeepClear {
+            antenna: a.loc,
+            tag: a.tag.clone(),
+            tier,
+            set: set.name.text.clone(),
+            // without the antenna's length the safe side is not known
+            distance: a
+                .size_m
+                .ok_or(Refused::NoSize)
+                .and_then(|size| keep(&fed, size, reflection, &limit)),
+        });
     }
     out
+}
+
+/// The distance to keep from an antenna of a length, m; `limit` gives the limit, W/m², and EIRP, W.
+fn keep(
+    fed: &[&Radiator<'_>],
+    size_m: f64,
+    reflection: f64,
+    limit: &dyn Fn(&Radiator<'_>) -> Result<(f64, f64), Refused>,
+) -> Result<KeepDistance, Refused> {
+    // squares add up as shares do; of one transmitter the band with the largest counts
+    let mut squares: Vec<(Option<Loc>, f64, f64)> = Vec::new();
+    let mut least = size_m;
+    for r in fed {
+        if r.understated() {
+            return Err(Refused::LowEfficiency);
+        }
+        let (density, eirp) = limit(r)?;
+        let d = distance_for_density(eirp, density, reflection);
+        let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db));
+        least = least.max(r.reactive_m());
+        match squares
+            .iter_mut()
+            .find(|s| s.0.is_some() && s.0 == r.source)
+        {
+            Some(s) => (s.1, s.2) = (s.1.max(plain), s.2.max(upper)),
+            None => squares.push((r.source, plain, upper)),
+        }
+    }
+    let computed_m = libm::sqrt(squares.iter().map(|s| s.1).sum());
+    let upper_m = libm::sqrt(squares.iter().map(|s| s.2).sum());
+    if !upper_m.is_finite() {
+        return Err(Refused::NoClause);
+    }
+    Ok(KeepDistance {
+        computed_m,
+        upper_m,
+        keep_m: libm::ceil(upper_m.max(least) * 10.0 - 1e-9) / 10.0,
+    })
 }

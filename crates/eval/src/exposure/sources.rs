@@ -1,4 +1,4 @@
-//! What radiates: each transmit chain on each of its frequencies.
+//! What radiates: each transmit chain on each of its bands.
 
 use downlead_base::Loc;
 use downlead_physics::exposure::{
@@ -13,8 +13,7 @@ use downlead_station::model::{
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
 use super::{Refused, Source};
-use crate::licence::{covers, ends, holds_on};
-use crate::point::Point;
+use crate::licence::{ends, holds_until, spans};
 use crate::result::{BandResult, BudgetItem, ChainResult};
 use crate::walk::Stop;
 
@@ -30,14 +29,19 @@ pub(super) struct Mast {
     pub(super) lossy: bool,
 }
 
-/// One transmit chain on one frequency.
+/// One transmit chain on one band.
 pub(super) struct Radiator<'r> {
     /// Its station, where it is a neighbour.
     pub(super) station: Option<&'r str>,
+    /// The transmitter, which is on one frequency at a time.
+    pub(super) source: Option<Loc>,
     transmitter: Box<str>,
     pub(super) antennas: Vec<Mast>,
-    point: Point,
-    pub(super) hz: f64,
+    band: Box<str>,
+    /// Lowest and highest frequency of the band, Hz.
+    pub(super) range: (f64, f64),
+    /// Where in the band it radiates most, Hz.
+    hz: f64,
     /// Mean power into the antenna while keyed, W.
     mean_w: Option<f64>,
     gain_dbi: Option<f64>,
@@ -53,7 +57,23 @@ pub(super) struct Radiator<'r> {
     pub(super) mean_assumed: bool,
 }
 
-/// A limit for one transmitter on one frequency.
+/// Relative width of the edge of a range.
+const EDGE: f64 = 1e-12;
+
+/// Whether ranges cover another one without a gap, Hz.
+fn covered(mut ranges: Vec<(f64, f64)>, whole: (f64, f64)) -> bool {
+    ranges.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut reached = whole.0 * (1.0 - EDGE);
+    for (from, to) in ranges {
+        if from > reached * (1.0 + 2.0 * EDGE) {
+            return false;
+        }
+        reached = reached.max(to);
+    }
+    reached >= whole.1 * (1.0 - EDGE)
+}
+
+/// A limit for one transmitter on one band.
 pub(super) struct Limit<'s> {
     /// As a power density, W/m².
     pub(super) density: f64,
@@ -64,29 +84,31 @@ pub(super) struct Limit<'s> {
     pub(super) eirp_w: Option<f64>,
 }
 
-/// The radiators of a station.
+/// The radiators of a station, and the chains that may radiate and have no result.
 pub(super) fn radiators<'r>(
     name: Option<&'r str>,
     st: &'r Station,
     chains: &'r [ChainResult],
-    env: &Env,
-) -> Vec<Radiator<'r>> {
-    let mut out = Vec::new();
+) -> (Vec<Radiator<'r>>, Vec<&'r str>) {
+    let (mut out, mut open) = (Vec::new(), Vec::new());
     for (model, chain) in st.chains.iter().zip(chains) {
-        if chain.direction != Direction::Transmit {
-            continue;
-        }
         let stops = crate::walk::walk(&model.steps, Some(st), &mut Vec::new());
         let antennas = crate::licence::antennas_at(&stops, st);
-        if antennas.is_empty() {
-            // it ends in a load, which radiates nothing
-            continue;
-        }
         // it may stand in the station or in the chain itself
-        let source = stops.iter().find_map(|x| match x {
+        let first = stops.iter().find_map(|x| match x {
             Stop::Part { part, .. } => Some(*part),
             _ => None,
         });
+        let sends = first.is_some_and(|p| p.kind.sends());
+        let transmit = chain.direction == Direction::Transmit;
+        if antennas.is_empty() || !(sends || transmit) {
+            // a load radiates nothing, and neither does what is received
+            continue;
+        }
+        if !(sends && transmit) || chain.bands.is_empty() {
+            open.push(&*model.name.text);
+            continue;
+        }
         let antennas: Vec<Mast> = antennas
             .into_iter()
             .map(|(loc, tag, a)| Mast {
@@ -97,15 +119,15 @@ pub(super) fn radiators<'r>(
                 lossy: a.efficiency.is_some_and(|e| ends(&e).0 < 0.5),
             })
             .collect();
-        for b in &chain.bands {
-            // a point that only judges clauses between bands is no frequency of its own
-            if matches!(b.point, Some("edge" | "gap")) {
-                continue;
-            }
-            out.push(of(name, source, b, antennas.clone(), env));
+        // the points of a band follow each other
+        for points in chain
+            .bands
+            .chunk_by(|a, b| a.band == b.band && a.point.is_some() && b.point.is_some())
+        {
+            out.extend(of(name, first, points, antennas.clone()));
         }
     }
-    out
+    (out, open)
 }
 
 /// Mean power while keyed over the stated power, and whether the kind of power or the mode was not
@@ -148,50 +170,49 @@ fn peak_over_stated(t: &Transmitter) -> Option<f64> {
     }
 }
 
+/// A chain on one band, from its points; that with the largest EIRP counts, and one without decides.
 fn of<'r>(
     name: Option<&'r str>,
     part: Option<&Part>,
-    b: &'r BandResult,
+    points: &'r [BandResult],
     antennas: Vec<Mast>,
-    env: &Env,
-) -> Radiator<'r> {
+) -> Option<Radiator<'r>> {
+    let most = |b: &&BandResult| b.eirp_w.unwrap_or(f64::INFINITY);
+    let b = points.iter().max_by(|x, y| most(x).total_cmp(&most(y)))?;
+    let (low, high) = (points.first()?.hz, points.last()?.hz);
     let transmitter = part
         .and_then(|p| p.tag.as_ref())
         .map_or_else(Box::default, |t| t.text.clone());
     let data = part.and_then(|p| p.data.transmitter());
     let broken = data.is_some_and(|t| t.broken_duty);
     let (factor, mean_assumed) = data.map_or((1.0, true), mean_over_stated);
-    let mean_w = b.antenna_w.map(|w| w * factor).filter(|_| !broken);
-    let eirp_w = b.eirp_w.map(|e| e * factor).filter(|_| !broken);
-    let named = env.band(&b.band).is_some();
-    Radiator {
+    let positive = |e: &f64| e.is_finite() && *e > 0.0;
+    let peak = data.and_then(peak_over_stated);
+    Some(Radiator {
         station: name,
+        source: part.map(|p| p.loc),
         transmitter,
         antennas,
-        point: Point {
-            band: b.band.clone(),
-            part: b.point,
-            hz: b.hz,
-            named,
-        },
+        band: b.band.clone(),
+        range: (low.min(high), low.max(high)),
         hz: b.hz,
-        mean_w,
+        mean_w: b.antenna_w.map(|w| w * factor).filter(|_| !broken),
         gain_dbi: b.gain_dbi,
-        eirp_w: eirp_w.filter(|e| e.is_finite() && *e > 0.0),
-        peak_w: b
+        eirp_w: b
             .eirp_w
-            .zip(data.and_then(peak_over_stated))
-            .map(|(eirp, peak)| eirp * peak)
-            .filter(|e| e.is_finite() && *e > 0.0),
+            .map(|e| e * factor)
+            .filter(|e| !broken && positive(e)),
+        peak_w: b.eirp_w.zip(peak).map(|(e, p)| e * p).filter(positive),
         uncertainty_db: b.uncertainty_db.unwrap_or(0.0),
         budget: &b.budget,
         keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
         mean_assumed: mean_assumed && b.antenna_w.is_some(),
-    }
+    })
 }
 
 impl Radiator<'_> {
-    /// The limit for a tier of which it takes the largest share.
+    /// The limit for a tier of which it takes the largest share anywhere in its band; none where a
+    /// part of the band has none.
     pub(super) fn limit<'s>(
         &self,
         st: &Station,
@@ -199,41 +220,53 @@ impl Radiator<'_> {
         tier: Tier,
         env: &Env,
     ) -> Option<Limit<'s>> {
-        set.exposure
-            .iter()
-            .filter(|c| c.tier == tier)
-            .filter(|c| covers(&c.on, &self.point, env))
-            // the set itself may have ended
-            .filter(|_| holds_on(st.newest.as_deref(), set, None, set.until.as_deref()))
-            .filter(|c| {
-                holds_on(
-                    st.newest.as_deref(),
-                    set,
-                    // one that begins later counts already: the stricter holds
-                    None,
-                    c.until.as_deref(),
-                )
-            })
-            .filter_map(|c| {
-                let hz = |v: Variable| (v == Variable::Frequency).then_some((self.hz, self.hz));
-                let value = c.law.between(&hz).ok()?.0;
-                let density = match c.field {
-                    Field::Density => value,
-                    Field::Electric => density_of_electric(value),
-                    Field::Magnetic => density_of_magnetic(value),
-                };
-                Some(Limit {
-                    density,
-                    clause: c,
-                    value,
-                    eirp_w: self.eirp_over(c.averaging_s),
-                })
-            })
-            .min_by(|a, b| {
-                // one whose power is not known decides
-                let room = |l: &Limit<'_>| l.eirp_w.map_or(0.0, |e| l.density / e);
-                room(a).total_cmp(&room(b))
-            })
+        let newest = st.newest.as_deref();
+        if !holds_until(newest, set, set.until.as_deref()) {
+            return None;
+        }
+        let mut all: Vec<(f64, f64, Limit<'s>)> = Vec::new();
+        // a clause that begins later counts already: the stricter holds
+        let mine =
+            |c: &&ExposureClause| c.tier == tier && holds_until(newest, set, c.until.as_deref());
+        for clause in set.exposure.iter().filter(mine) {
+            for (from, to) in spans(&clause.on, env) {
+                // a carrier at the edge of a range is in it
+                let from = from.max(self.range.0 * (1.0 - EDGE));
+                let to = to.min(self.range.1 * (1.0 + EDGE));
+                if from <= to {
+                    all.push((from, to, self.limit_between(clause, from, to)?));
+                }
+            }
+        }
+        if !covered(all.iter().map(|x| (x.0, x.1)).collect(), self.range) {
+            return None;
+        }
+        all.into_iter().map(|x| x.2).min_by(|a, b| {
+            // one whose power is not known decides
+            let room = |l: &Limit<'_>| l.eirp_w.map_or(0.0, |e| l.density / e);
+            room(a).total_cmp(&room(b))
+        })
+    }
+
+    /// A clause between two frequencies, Hz: a law of the frequency has its least at one of them.
+    fn limit_between<'s>(
+        &self,
+        clause: &'s ExposureClause,
+        from: f64,
+        to: f64,
+    ) -> Option<Limit<'s>> {
+        let hz = |v: Variable| (v == Variable::Frequency).then_some((from, to));
+        let value = clause.law.between(&hz).ok()?.0;
+        Some(Limit {
+            density: match clause.field {
+                Field::Density => value,
+                Field::Electric => density_of_electric(value),
+                Field::Magnetic => density_of_magnetic(value),
+            },
+            clause,
+            value,
+            eirp_w: self.eirp_over(clause.averaging_s),
+        })
     }
 
     /// The EIRP that counts over an averaging time, W: the mean while keyed, less a share keyed
@@ -291,7 +324,7 @@ impl Radiator<'_> {
             antenna: nearest
                 .as_ref()
                 .map_or_else(Box::default, |n| n.0.tag.clone()),
-            band: self.point.band.clone(),
+            band: self.band.clone(),
             hz: self.hz,
             mean_w,
             gain_dbi: self.gain_dbi.unwrap_or(f64::NAN),
@@ -310,6 +343,7 @@ impl Radiator<'_> {
                 (cite.into(), sure)
             }),
             fraction: None,
+            counts: false,
             refused: None,
         };
         match self.refused(&s, nearest.map(|n| (n.0.clone(), n.1)), limit.is_some()) {
@@ -323,7 +357,7 @@ impl Radiator<'_> {
                     return s;
                 }
                 if let Some(size) = antenna.size_m {
-                    s.near = d < far_field_distance(size, self.hz);
+                    s.near = d < far_field_distance(size, self.range.1);
                     s.cylinder_w_m2 = s
                         .near
                         .then(|| cylinder_density(s.mean_w, d, size) * reflection * reflection);
@@ -331,6 +365,18 @@ impl Radiator<'_> {
             }
         }
         s
+    }
+
+    /// λ/(2π) at the lowest frequency of its band, m.
+    pub(super) fn reactive_m(&self) -> f64 {
+        reactive_distance(self.range.0)
+    }
+
+    /// Whether the formulas understate its fields: an antenna that radiates less than half of its
+    /// power, as it says or by less than half the gain of a short dipole, the least directive one.
+    pub(super) fn understated(&self) -> bool {
+        const LEAST_DBI: f64 = -1.25;
+        self.antennas.iter().any(|a| a.lossy) || self.gain_dbi.is_some_and(|g| g < LEAST_DBI)
     }
 
     /// Distance and antenna, or why nothing is computed.
@@ -345,19 +391,18 @@ impl Radiator<'_> {
         if !s.eirp_w.is_finite() {
             return Err(Refused::NoEirp);
         }
-        // half the gain of a short dipole, the least directive antenna
-        if antenna.lossy || s.gain_dbi < -1.25 {
+        if self.understated() {
             return Err(Refused::LowEfficiency);
         }
         match antenna.size_m {
             Some(size) if d < size => return Err(Refused::WithinSize(size)),
             // a half-wave antenna is as long as half a wavelength
-            None if d < WITHOUT_SIZE_M.max(reactive_distance(self.hz) * core::f64::consts::PI) => {
+            None if d < WITHOUT_SIZE_M.max(self.reactive_m() * core::f64::consts::PI) => {
                 return Err(Refused::NoSize);
             }
             _ => {}
         }
-        let reactive = reactive_distance(self.hz);
+        let reactive = self.reactive_m();
         if d < reactive {
             return Err(Refused::Reactive(reactive));
         }

@@ -5,9 +5,9 @@
 //! stretch that no clause of a set covers, or that is not known to be allocated.
 
 use downlead_station::Env;
-use downlead_station::model::{BandKind, Clause, Direction, Frequencies, RuleSet, Station, Under};
+use downlead_station::model::{Clause, Direction, RuleSet, Station, Under};
 
-use super::matching::{covers, in_range};
+use super::matching::{covers, in_range, spans};
 use crate::point::Point;
 
 /// Part of a range where a clause has an edge.
@@ -74,7 +74,10 @@ fn inside(under: &Under, set: &RuleSet, low: &Point, high: f64, env: &Env) -> Ve
         ..low.clone()
     };
     let on = clauses.iter().map(|c| &c.on).chain(&under.allocated);
-    let mut edges: Vec<f64> = on.flat_map(|on| edges(on, env)).collect();
+    let mut edges: Vec<f64> = on
+        .flat_map(|on| spans(on, env))
+        .flat_map(|(from, to)| [from, to])
+        .collect();
     edges.retain(|e| *e > low.hz * (1.0 + SAME) && *e < high * (1.0 - SAME));
     edges.sort_by(f64::total_cmp);
     edges.dedup_by(|a, b| (*a / *b - 1.0).abs() < SAME);
@@ -91,23 +94,4 @@ fn inside(under: &Under, set: &RuleSet, low: &Point, high: f64, env: &Env) -> Ve
         }
     }
     out
-}
-
-/// Where a clause begins to hold or ceases to, Hz.
-fn edges(on: &Frequencies, env: &Env) -> Vec<f64> {
-    match on {
-        Frequencies::All => Vec::new(),
-        Frequencies::Range(low, high) => vec![*low, *high],
-        Frequencies::Bands(names) => names
-            .iter()
-            .filter_map(|n| env.band(&n.text))
-            .flat_map(|b| match b.kind {
-                BandKind::Single(f) => vec![f],
-                BandKind::Range(low, high) => vec![low, high],
-                BandKind::Pair { transmit, receive } => {
-                    transmit.into_iter().chain(receive).collect()
-                }
-            })
-            .collect(),
-    }
 }

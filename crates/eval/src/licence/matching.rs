@@ -4,7 +4,8 @@ use downlead_base::Loc;
 use downlead_quantity::Measure;
 use downlead_station::Env;
 use downlead_station::model::{
-    Antenna, Clause, Frequencies, Name, PartData, PartKind, RuleSet, Station, Step, Under, Variable,
+    Antenna, BandKind, Clause, Frequencies, Name, PartData, PartKind, RuleSet, Station, Step,
+    Under, Variable,
 };
 
 use crate::point::{Point, band_matches};
@@ -129,15 +130,30 @@ pub(super) fn past(now: &str, until: &str) -> bool {
     now.get(..n) > until.get(..n)
 }
 
-/// Whether a clause of these dates holds by the newest date that is known.
-pub(crate) fn holds_on(
-    newest: Option<&str>,
-    set: &RuleSet,
-    since: Option<&str>,
-    until: Option<&str>,
-) -> bool {
-    let now = now(newest, set);
-    !until.is_some_and(|u| past(now, u)) && !since.is_some_and(|s| !now.is_empty() && s > now)
+/// Whether what holds until a day still does by the newest date that is known.
+pub(crate) fn holds_until(newest: Option<&str>, set: &RuleSet, until: Option<&str>) -> bool {
+    !until.is_some_and(|u| past(now(newest, set), u))
+}
+
+/// The ranges that are said of frequencies, Hz, both ends included.
+pub(crate) fn spans(on: &Frequencies, env: &Env) -> Vec<(f64, f64)> {
+    match on {
+        Frequencies::All => vec![(0.0, f64::INFINITY)],
+        Frequencies::Range(low, high) => vec![(*low, *high)],
+        Frequencies::Bands(names) => names
+            .iter()
+            .filter_map(|n| env.band(&n.text))
+            .flat_map(|b| match b.kind {
+                BandKind::Single(f) => vec![(f, f)],
+                BandKind::Range(low, high) => vec![(low, high)],
+                BandKind::Pair { transmit, receive } => transmit
+                    .into_iter()
+                    .chain(receive)
+                    .map(|f| (f, f))
+                    .collect(),
+            })
+            .collect(),
+    }
 }
 
 /// The newest date that is known: of the station's text and of the set.
@@ -151,7 +167,7 @@ pub(super) fn in_range(c: &Clause, point: &Point, env: &Env) -> bool {
 }
 
 /// Whether a frequency lies in what is said of frequencies.
-pub(crate) fn covers(on: &Frequencies, point: &Point, env: &Env) -> bool {
+pub(super) fn covers(on: &Frequencies, point: &Point, env: &Env) -> bool {
     match on {
         Frequencies::All => true,
         // a carrier at the edge of a range is in it

@@ -18,7 +18,7 @@ use crate::result::LimitResult;
 pub(crate) use band::judge;
 pub(crate) use edges::with_edges;
 pub(crate) use examples::examples;
-pub(crate) use matching::{antennas_at, covers, ends, holds_on};
+pub(crate) use matching::{antennas_at, ends, holds_until, spans};
 pub(crate) use site::station;
 
 /// What a clause says of a transmitter, the worst first.

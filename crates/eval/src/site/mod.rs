@@ -1,11 +1,13 @@
 //! What the carriers of a site do to the receivers of a station.
 
+mod alone;
 mod carriers;
 mod neighbours;
 mod plan;
 
 use downlead_base::Loc;
 
+pub(crate) use alone::alone;
 pub(crate) use neighbours::neighbours;
 pub(crate) use plan::plan;
 

@@ -18,23 +18,8 @@ pub(crate) struct Neighbour<'m> {
 /// The stations that a station is `beside`, or that say so of themselves, as far as they are defined. What is wrong in them is
 /// reported where they are written, so their findings are left out.
 pub(crate) fn neighbours<'m>(st: &Station, env: &'m Env, stage: Stage) -> Vec<Neighbour<'m>> {
-    let named = st
-        .site
-        .beside
-        .iter()
-        .filter_map(|b| env.station(&b.station.text));
-    // one that says it is beside this station is on the site too
-    let mut others: Vec<&Station> = env
-        .stations
-        .keys()
-        .filter_map(|n| env.station(n))
-        .filter(|o| o.name.text != st.name.text)
-        .filter(|o| o.site.beside.iter().any(|b| b.station.text == st.name.text))
-        .filter(|o| !st.site.beside.iter().any(|b| b.station.text == o.name.text))
-        .collect();
-    others.sort_by(|a, b| a.name.text.cmp(&b.name.text));
-    named
-        .chain(others)
+    env.on_site_of(st)
+        .into_iter()
         .map(|station| Neighbour {
             station,
             chains: crate::snapshot::chains_of(station, env, stage, &mut Vec::<Diagnostic>::new()),

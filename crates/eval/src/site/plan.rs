@@ -26,23 +26,25 @@ pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option
     if all.channels.is_empty() {
         return None;
     }
+    let others = env.on_site_of(st);
+    for other in &others {
+        all.station(other, true, env);
+    }
     for b in &st.site.beside {
-        match env.station(&b.station.text) {
-            Some(other) => all.station(other, true, env),
-            None => all
-                .left_out
-                .push((b.station.text.clone(), LeftOut::NotDefined)),
+        if env.station(&b.station.text).is_none() {
+            let name = b.station.text.clone();
+            all.left_out.push((name, LeftOut::NotDefined));
         }
     }
     if all.carriers.is_empty() {
         return None;
     }
-    let beside: Box<[_]> = st
-        .site
-        .beside
+    let named = st.site.beside.iter().map(|b| &b.station.text);
+    let naming = others
         .iter()
-        .map(|b| b.station.text.clone())
-        .collect();
+        .map(|o| &o.name.text)
+        .filter(|n| st.site.beside.iter().all(|b| b.station.text != **n));
+    let beside: Box<[_]> = named.chain(naming).cloned().collect();
     let neighbours = match &st.site.alone {
         _ if !beside.is_empty() => Neighbours::Beside(beside),
         Some(a) => Neighbours::Alone(a.by.clone()),

@@ -49,12 +49,9 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             names.extend(used.names.iter().map(|m| (m.kind, base.slice(m.loc.span))));
         }
     }
-    if let Meaning::Station(st) = &low.meaning
-        && !st.spots.is_empty()
-    {
-        // any station may say that it stands on the same site, now or later
-        names.insert((NameKind::Station, ""));
-        for n in env.stations.keys() {
+    if let Meaning::Station(st) = &low.meaning {
+        // what stations radiate that say they are on this site
+        for n in env.naming(&st.name.text) {
             names.insert((NameKind::Station, n));
             names.extend(env.used_by_station(n).iter().map(|(k, n)| (*k, &**n)));
         }
@@ -67,6 +64,14 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             (on, Box::from(n), env.identity(on, n))
         })
         .collect();
+    if let Meaning::Station(st) = &low.meaning {
+        let own = &st.name.text;
+        list.push((
+            RestsOn::Beside,
+            own.clone(),
+            env.identity(RestsOn::Beside, own),
+        ));
+    }
     list.sort();
     r.depends = list;
 }

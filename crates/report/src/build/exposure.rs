@@ -1,7 +1,7 @@
 //! From the exposure at spots to its shape.
 
 use downlead_eval::Places;
-use downlead_eval::exposure::{Exposure, Source, SpotResult};
+use downlead_eval::exposure::{Exposure, KeepClear, Source, SpotResult};
 use downlead_quantity::number;
 use downlead_station::model::{SpotAt, Station};
 
@@ -14,18 +14,20 @@ pub(super) fn exposure(places: &Places<'_>, st: &Station, e: &Exposure) -> Expos
     ExposureReport {
         cautions: CAUTIONS,
         spots: e.spots.iter().map(|s| spot(places, st, s)).collect(),
-        keep_clear: e
-            .keep_clear
-            .iter()
-            .map(|k| KeepClearReport {
-                antenna: k.tag.to_string(),
-                tier: k.tier.word(),
-                set: k.set.to_string(),
-                computed_m: k.computed_m,
-                with_uncertainty_m: k.upper_m,
-                keep_m: k.keep_m,
-            })
-            .collect(),
+        keep_clear: e.keep_clear.iter().map(keep_clear).collect(),
+    }
+}
+
+fn keep_clear(k: &KeepClear) -> KeepClearReport {
+    let d = k.distance.as_ref().ok();
+    KeepClearReport {
+        antenna: k.tag.to_string(),
+        tier: k.tier.word(),
+        set: k.set.to_string(),
+        computed_m: d.map(|d| d.computed_m),
+        with_uncertainty_m: d.map(|d| d.upper_m),
+        keep_m: d.map(|d| d.keep_m),
+        missing: k.distance.as_ref().err().map(refused),
     }
 }
 
@@ -44,7 +46,7 @@ fn spot(places: &Places<'_>, st: &Station, s: &SpotResult) -> SpotReport {
         sum_with_uncertainty: s.upper,
         above_five_percent: sources
             .iter()
-            .filter(|s| s.share.is_some_and(|f| f > 0.05))
+            .filter(|s| s.counts && s.share.is_some_and(|f| f > 0.05))
             .map(who)
             .collect(),
         sources,
@@ -95,6 +97,7 @@ fn source(s: &Source) -> SourceReport {
         cite: s.cite.as_ref().map(|c| c.0.to_string()),
         confidence: s.cite.as_ref().map(|c| c.1.word()),
         share: s.fraction,
+        counts: s.counts,
         refused: s.refused.as_ref().map(refused),
     }
 }

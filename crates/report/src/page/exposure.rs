@@ -40,7 +40,8 @@ fn columns<'a>() -> [Column<Row<'a>>; 11] {
             r.1.limit.clone().unwrap_or_default().into()
         }),
         Column::right("of limit", |r: &Row<'a>| match (r.1.share, r.1.refused) {
-            (Some(x), _) => words::share(x).into(),
+            (Some(x), _) if r.1.counts => words::share(x).into(),
+            (Some(x), _) => format!("({})", words::share(x)).into(),
             (None, Some(why)) => why.into(),
             (None, None) => Text::default(),
         }),
@@ -63,15 +64,20 @@ fn clear_columns<'a>() -> [Column<&'a KeepClearReport>; 6] {
     [
         Column::left("antenna", |k: &&KeepClearReport| k.antenna.as_str().into()),
         Column::left("for", |k: &&KeepClearReport| k.tier.into()),
-        Column::right("keep clear", |k: &&KeepClearReport| {
-            metres(k.keep_m, 1).into()
+        Column::right("keep clear", |k: &&KeepClearReport| match k.missing {
+            Some(why) => why.into(),
+            None => k.keep_m.map(|m| metres(m, 1)).unwrap_or_default().into(),
         }),
         Column::right("computed", |k: &&KeepClearReport| {
-            metres(k.computed_m, 2).into()
+            k.computed_m
+                .map(|m| metres(m, 2))
+                .unwrap_or_default()
+                .into()
         })
         .drop(1),
         Column::right("with the uncertainty", |k: &&KeepClearReport| {
-            metres(k.with_uncertainty_m, 2).into()
+            let m = k.with_uncertainty_m;
+            m.map(|m| metres(m, 2)).unwrap_or_default().into()
         })
         .drop(2),
         Column::left("rules", |k: &&KeepClearReport| k.set.as_str().into()).drop(3),
@@ -126,6 +132,12 @@ fn spots(doc: &mut Document, e: &ExposureReport) {
                 false => s.above_five_percent.join(", ").into(),
             },
         ));
+        if s.sources.iter().any(|x| !x.counts && x.share.is_some()) {
+            facts.push((
+                "in brackets",
+                "a transmitter is on one band at a time: its largest share counts".into(),
+            ));
+        }
         facts.extend(s.assumptions.iter().map(|a| ("assumed", (*a).into())));
         doc.facts(facts);
     }
@@ -133,10 +145,14 @@ fn spots(doc: &mut Document, e: &ExposureReport) {
     if !rows.is_empty() {
         doc.heading(
             3,
-            "Distances to keep, all bands of an antenna on".to_owned(),
+            "Distances to keep, all that feeds an antenna on".to_owned(),
             None,
         );
         doc.table(Table::of(&clear_columns(), &rows, |_| None));
+        note(
+            doc,
+            "Each of them counts its own antenna alone: where others are on, the sums at the spots decide.",
+        );
     }
 }
 

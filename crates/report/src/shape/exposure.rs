@@ -13,7 +13,7 @@ pub struct ExposureReport {
     pub cautions: &'static [&'static str],
     /// Each spot under each set of rules with limits of exposure.
     pub spots: Vec<SpotReport>,
-    /// Distances to keep from each antenna, all its bands on.
+    /// Distances to keep from each antenna, all that feeds it on; what other antennas of the site add is not in them.
     pub keep_clear: Vec<KeepClearReport>,
 }
 
@@ -54,7 +54,7 @@ pub struct SpotReport {
     pub line: u32,
 }
 
-/// One transmitter on one frequency at a spot.
+/// One transmitter on one band at a spot.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
 pub struct SourceReport {
     /// Tag of the transmitter.
@@ -106,6 +106,8 @@ pub struct SourceReport {
     /// Share of the limit.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub share: Option<f64>,
+    /// Whether it counts in the sum: a transmitter is on one band at a time, and that with its largest share counts.
+    pub counts: bool,
     /// Why there is none.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub refused: Option<&'static str>,
@@ -121,9 +123,15 @@ pub struct KeepClearReport {
     /// Name of the rules.
     pub set: String,
     /// Distance at which the limits are reached, m.
-    pub computed_m: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub computed_m: Option<f64>,
     /// The same with the uncertainty of the EIRP, m.
-    pub with_uncertainty_m: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub with_uncertainty_m: Option<f64>,
     /// Distance to keep, m: rounded up, never within the antenna's own length.
-    pub keep_m: f64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub keep_m: Option<f64>,
+    /// Why there is none.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub missing: Option<&'static str>,
 }

@@ -42,6 +42,7 @@ fn fields<'a>() -> Vec<Field<Row<'a>>> {
         ("limit_w_m2", |r| r.2.limit_w_m2.into()),
         ("cite", |r| r.2.cite.as_deref().into()),
         ("share", |r| r.2.share.into()),
+        ("counts", |r| r.2.counts.into()),
         ("refused", |r| r.2.refused.into()),
         ("sum", |r| r.1.sum.into()),
         ("sum_with_uncertainty", |r| r.1.sum_with_uncertainty.into()),
