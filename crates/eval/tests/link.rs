@@ -287,8 +287,10 @@ fn without_a_profile_the_horizon_and_the_distance_decide() {
     let s = plain("    distance 38.4 km ± 0.2 km");
     let h = hop(&s);
     assert_eq!(h.model, Model::FreeSpace);
-    // no ground is stated for the car: the horizon is not known, and free space is taken
-    assert_eq!((h.horizon_m, h.verdict), (None, LinkVerdict::Met));
+    // no ground is stated for the car: the horizon is not known, and free space is the least loss
+    assert_eq!((h.horizon_m, h.verdict), (None, LinkVerdict::CannotTell));
+    assert_eq!(h.missing, [Missing::Terrain]);
+    assert!(h.judged.as_ref().expect("judged").left_db > 0.0);
     let far = load(&[
         (
             "    profile from \"thrennock-harbour.csv\"",
@@ -358,4 +360,38 @@ fn the_words_of_a_link_stay_names() {
         .filter(|c| c.contains("keyword") || c.contains("unknown"))
         .collect();
     assert!(errors.is_empty(), "{errors:?}");
+}
+
+/// Bullington and the cascade of edges are 0.8 dB apart on the way to the quay (27.6 and 28.4 dB): where
+/// that turns the verdict, it cannot be told.
+#[test]
+fn a_verdict_that_another_model_turns_is_not_given() {
+    let verdict = |spread: &str| {
+        let spread: &'static str = Box::leak(format!("spread {spread} dB").into_boxed_str());
+        let s = load(&[CENTRE, ("spread 8 dB", spread)]);
+        let h = hop(&s);
+        let left = h.judged.as_ref().expect("judged").left_db;
+        let u = h.judged.as_ref().expect("judged").u_db;
+        (h.verdict, left - u, h.missing.clone())
+    };
+    let (sure, room, _) = verdict("8");
+    assert_eq!(sure, LinkVerdict::Met);
+    assert!(room > 0.8, "{room}");
+    // 90 % of the places take 1.2816 times the spread: 0.4 dB of room are left
+    let spread = 8.0 + (room - 0.4) / 1.281_55;
+    let (open, room, missing) = verdict(&format!("{spread:.4}"));
+    close(room, 0.4, 0.01);
+    assert_eq!(
+        (open, missing),
+        (LinkVerdict::CannotTell, vec![Missing::OneTerrain])
+    );
+}
+
+/// An antenna with a length radiates from its middle.
+#[test]
+fn an_antenna_radiates_from_its_middle() {
+    let tip = load(&[("height 26 m agl", "height 26 m agl; size 2.7 m")]);
+    let middle = load(&[CENTRE]);
+    let ends = |s: &Snapshot| hop(s).terrain.as_ref().expect("a profile").ends_m;
+    assert_eq!(ends(&tip), ends(&middle));
 }

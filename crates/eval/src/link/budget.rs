@@ -169,8 +169,16 @@ impl<'m> Found<'m> {
         self.parts().find_map(|p| Some((p, p.data.receiver()?)))
     }
 
+    /// Height above ground that the antenna radiates from, m: its middle, where its length is stated.
     fn agl(&self) -> Option<f64> {
-        Some(self.antenna()?.height_agl?.value)
+        let a = self.antenna()?;
+        Some(a.height_agl?.value - a.size.map_or(0.0, |s| 0.5 * s.value))
+    }
+
+    /// Whether its height is taken for what it radiates from.
+    fn at_its_tip(&self) -> bool {
+        let of = |a: &downlead_station::model::Antenna| a.height_agl.is_some() && a.size.is_none();
+        self.antenna().is_some_and(of)
     }
 }
 
@@ -319,7 +327,7 @@ impl One<'_, '_> {
             h.missing.push(Missing::Profile);
         }
         let slope = self.path(&mut h, (&ground, turned, r.k), out);
-        if self.from.agl().is_some() || self.to.agl().is_some() {
+        if self.from.at_its_tip() || self.to.at_its_tip() {
             r.assumed.push(LinkAssumed::HighestPoint);
         }
         self.arrives(&mut h, heard, gain.map_or(0.0, |g| g.u), (sent, slope), out);
@@ -587,12 +595,7 @@ impl One<'_, '_> {
             + distance.powi(2)
             + 2.0 * common(sent, heard);
         let u_db = 2.0 * square.sqrt();
-        h.verdict = match left {
-            _ if left.abs() < 0.02 && u_db < 0.02 => LinkVerdict::AtLimit,
-            l if l > u_db => LinkVerdict::Met,
-            l if l < -u_db => LinkVerdict::NotMet,
-            _ => LinkVerdict::CannotTell,
-        };
+        h.verdict = surely(h, left, u_db);
         h.judged = Some(Judged {
             criterion: text.into(),
             receiver_dbm: own.level.value,
@@ -657,6 +660,37 @@ impl One<'_, '_> {
             .help(format!("Add a line from its data sheet or from the bench, `sensitivity -111 dBm for {text}`; one criterion does not follow from another.")),
         );
     }
+}
+
+/// The verdict on what is left of a margin, dB, where what is not known of the path cannot turn it.
+fn surely(h: &mut HopResult, left_db: f64, u_db: f64) -> LinkVerdict {
+    let of = |left: f64| match left {
+        l if l.abs() < 0.02 && u_db < 0.02 => LinkVerdict::AtLimit,
+        l if l > u_db => LinkVerdict::Met,
+        l if l < -u_db => LinkVerdict::NotMet,
+        _ => LinkVerdict::CannotTell,
+    };
+    let verdict = of(left_db);
+    let Some(own) = h.loss_db() else {
+        return verdict;
+    };
+    // free space is the least loss that there can be
+    if verdict == LinkVerdict::Met && h.model == Model::FreeSpace && h.terrain.is_none() {
+        h.missing.push(Missing::Terrain);
+        return LinkVerdict::CannotTell;
+    }
+    let terrain = [Model::Bullington, Model::Cascade];
+    let turned = h
+        .models
+        .iter()
+        .filter(|m| terrain.contains(&m.model))
+        .filter_map(|m| m.loss_db.as_ref().ok())
+        .any(|loss| of(left_db - (loss - own)) != verdict);
+    if turned && matches!(verdict, LinkVerdict::Met | LinkVerdict::NotMet) {
+        h.missing.push(Missing::OneTerrain);
+        return LinkVerdict::CannotTell;
+    }
+    verdict
 }
 
 /// Covariance of what is radiated and what the receiving chain loses, in dB²: a cause that both have, such as the

@@ -52,7 +52,9 @@ impl LinkAssumed {
                 "nothing stands on the ground: the profile says nothing of it"
             }
             LinkAssumed::NoSiteNoise => "no noise from outside: no `site-noise` is stated",
-            LinkAssumed::HighestPoint => "an antenna radiates from its stated height above ground",
+            LinkAssumed::HighestPoint => {
+                "an antenna without a `size` radiates from its stated height above ground"
+            }
             LinkAssumed::Datum => "the ground at the ends is that of the profile",
         }
     }
@@ -122,6 +124,8 @@ pub enum Missing {
     Profile,
     Sight,
     Model,
+    Terrain,
+    OneTerrain,
 }
 
 impl Missing {
@@ -149,6 +153,12 @@ impl Missing {
                 "the stations are not in sight over a smooth earth, where free space says nothing: give a `profile`"
             }
             Missing::Model => "the model does not hold here",
+            Missing::Terrain => {
+                "the ground between is not known, and free space is the least loss that there can be: give a `profile`"
+            }
+            Missing::OneTerrain => {
+                "another model of the same terrain turns the verdict: measure, or take a profile with more points"
+            }
         }
     }
 }

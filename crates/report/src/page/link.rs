@@ -59,9 +59,13 @@ fn verdict(h: &HopReport) -> String {
     let word = h.verdict.words();
     match &h.judged {
         Some(j) => format!(
-            "{word}, {} left ± {}",
+            "{word}, {} left ± {}{}",
             tenth(j.left_db),
-            db(j.uncertainty_db)
+            db(j.uncertainty_db),
+            h.missing
+                .iter()
+                .map(|m| format!("; {m}"))
+                .collect::<String>()
         ),
         None if h.missing.is_empty() => word,
         None => format!("{word}: {}", h.missing.join("; ")),
