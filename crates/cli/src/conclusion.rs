@@ -6,6 +6,7 @@ use std::fmt::Write as _;
 use downlead_base::Severity;
 use downlead_eval::exposure::ExposureVerdict;
 use downlead_eval::licence::RuleVerdict;
+use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::Verdict;
 use downlead_report::shape::bench::VerdictCounts;
 use downlead_report::words::figure::counted;
@@ -36,6 +37,8 @@ struct Sum {
     no_rule: usize,
     /// Spots by what is said of the exposure there: met, not met, cannot tell, not judged.
     spots: [usize; 4],
+    /// Hops by what is said of them: met, not met, cannot tell, not judged.
+    hops: [usize; 4],
     readings: VerdictCounts,
     errors: usize,
     warnings: usize,
@@ -66,6 +69,9 @@ impl Conclusion {
                 let stated = !matches!(lowered.meaning, Meaning::Nothing | Meaning::Use(_));
                 sum.definitions += usize::from(stated);
                 sum.sessions += usize::from(result.session.is_some());
+                if let Some(l) = &result.link {
+                    sum.hops(l.hops.iter().map(|h| h.verdict));
+                }
                 if let Some(e) = &result.exposure {
                     sum.spots(e.spots.iter().map(|s| s.verdict));
                     sum.spots[3] += e.without_rules.len();
@@ -178,6 +184,18 @@ impl Sum {
         }
     }
 
+    fn hops(&mut self, verdicts: impl Iterator<Item = LinkVerdict>) {
+        for v in verdicts {
+            let at = match v {
+                LinkVerdict::Met => 0,
+                LinkVerdict::NotMet => 1,
+                LinkVerdict::CannotTell | LinkVerdict::AtLimit => 2,
+                LinkVerdict::CannotJudge | LinkVerdict::NoNeed => 3,
+            };
+            self.hops[at] += 1;
+        }
+    }
+
     fn spots(&mut self, verdicts: impl Iterator<Item = ExposureVerdict>) {
         for v in verdicts {
             let at = match v {
@@ -213,6 +231,9 @@ impl Sum {
         for (own, more) in self.spots.iter_mut().zip(other.spots) {
             *own += more;
         }
+        for (own, more) in self.hops.iter_mut().zip(other.hops) {
+            *own += more;
+        }
         self.readings.agrees += other.readings.agrees;
         self.readings.differs += other.readings.differs;
         self.readings.cannot_tell += other.readings.cannot_tell;
@@ -228,7 +249,8 @@ impl Sum {
             + self.not_judged
             + self.no_rule
             + self.if_allocated
-            + self.spots[1..].iter().sum::<usize>();
+            + self.spots[1..].iter().sum::<usize>()
+            + self.hops[1..].iter().sum::<usize>();
         (self.errors, self.warnings, open)
     }
 
@@ -247,17 +269,18 @@ impl Sum {
         if self.no_rule > 0 {
             parts.push(format!("{} under no rule", counted(self.no_rule, "chain")));
         }
-        let spots = [
+        let kinds = [
             (1, "not met"),
             (2, "cannot tell"),
             (3, "not judged"),
             (0, "met"),
         ];
-        for (at, words) in spots.into_iter().filter(|(at, _)| self.spots[*at] > 0) {
-            parts.push(format!(
-                "exposure at {} {words}",
-                counted(self.spots[at], "spot")
-            ));
+        for (at, words) in kinds.into_iter().filter(|(at, _)| self.spots[*at] > 0) {
+            let n = counted(self.spots[at], "spot");
+            parts.push(format!("exposure at {n} {words}"));
+        }
+        for (at, words) in kinds.into_iter().filter(|(at, _)| self.hops[*at] > 0) {
+            parts.push(format!("{} {words}", counted(self.hops[at], "hop")));
         }
         if self.readings.all() > 0 {
             let listed = self.readings.listed();

@@ -134,3 +134,31 @@ fn a_file_without_variants_and_an_unknown_name_are_trouble() {
     assert_eq!(r.code, Some(2));
     assert!(r.err.contains("half-inch, new-antenna"), "{}", r.err);
 }
+
+/// A variant that exceeds a limit of exposure is over a limit, as its edited copy is.
+#[test]
+fn the_exposure_of_a_variant_is_judged() {
+    let text = |watts: &str| {
+        let station = HILL.replace(
+            "    chain out",
+            "    under fields\n    alone, \"QY4TRA 2026-07-04\"\n    spot gate 12 m from A1, public\n    chain out",
+        );
+        let station = station.replace("30 W erp", "3000 W erp");
+        format!(
+            "rules fields {{\n    reflection 1\n    limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7\", confidence high\n}}\n{station}variant loud of hill {{ TX1 {watts} ± 5 % carrier }}\n"
+        )
+    };
+    let of = |watts: &str| {
+        let dir = folder(&[("a.downlead", &text(watts))]);
+        run(dir.path(), &["compare", "a.downlead", "--format", "json"])
+    };
+    let quiet = of("30 W");
+    assert_eq!(quiet.code, Some(0), "{}{}", quiet.out, quiet.err);
+    let loud = of("2500 W");
+    assert_eq!(loud.code, Some(1), "{}{}", loud.out, loud.err);
+    let v: Value = serde_json::from_str(&loud.out).expect("JSON");
+    let spot = &v["variants"][0]["spots"][0];
+    assert_eq!(spot["verdict"], serde_json::json!(["met", "not-met"]));
+    let [a, b] = [0, 1].map(|i| spot["sum"][i].as_f64().expect("a sum"));
+    assert!((b / a - 100.0).abs() < 1e-6, "{spot}");
+}

@@ -194,6 +194,40 @@ fn a_change_of_a_spot_or_of_the_site_speaks() {
     }
 }
 
+/// A limit of exposure that is raised, or a power that is, is said at each spot, then and now.
+#[test]
+fn the_exposure_at_a_spot_is_compared() {
+    let with = HILL
+        .replace(
+            "    chain ",
+            "    under fields\n    alone, \"QY4TRA 2026-07-04\"\n    spot gate 12 m from A1, public\n    chain ",
+        )
+        .replacen(
+            "station ",
+            "rules fields {\n    reflection 1\n    limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7\", confidence high\n}\n\nstation ",
+            1,
+        );
+    let said = |a: &str, b: &str| {
+        let r = between(&with, &with.replacen(a, b, 1), &["--format", "json"]);
+        let d: Value = serde_json::from_str(&r.out).unwrap_or_default();
+        (
+            r.code,
+            d["stations"][0]["spots"].clone(),
+            d["stations"][0]["class"].clone(),
+        )
+    };
+    let (code, spots, class) = said("limit 2 W/m2", "limit 20 W/m2");
+    assert_eq!((code, &class), (Some(0), &"paper".into()));
+    let [then, now] = [0, 1].map(|i| spots[0]["sum"][i].as_f64().expect("a sum"));
+    assert!((then / now - 10.0).abs() < 1e-9, "{spots}");
+    let (code, spots, _) = said("limit 2 W/m2", "limit 0.002 W/m2");
+    assert_eq!(code, Some(1));
+    assert_eq!(spots[0]["verdict"], serde_json::json!(["met", "not-met"]));
+    // layout says nothing
+    let (code, spots, _) = said("12 m from A1", "12.0 m from A1");
+    assert_eq!((code, spots), (Some(0), Value::Null));
+}
+
 /// The published revisions of the example: `worked` figures of an independent script.
 #[test]
 fn the_demo_station_from_revision_3_to_4() {

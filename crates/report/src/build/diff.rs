@@ -110,18 +110,25 @@ fn station(file: &str, name: &str, c: &Comparison) -> Option<StationDiff> {
         .iter()
         .filter(|x| x.name.starts_with(&own))
         .map(|x| x.how);
+    let spots = facts.map_or_else(Vec::new, |s| s.spots.clone());
     let class = class(&list, &placed, &parts, reordered, around.max(), state)
+        // limits of exposure or what a neighbour radiates
+        .or((!spots.is_empty()).then_some(Class::Paper))
         .or((!renamed.is_empty()).then_some(Class::Clerical))?;
-    let speaks = state != State::Changed || !placed.is_empty() || list.iter().any(|x| x.speaks);
+    let speaks = state != State::Changed
+        || !placed.is_empty()
+        || !spots.is_empty()
+        || list.iter().any(|x| x.speaks);
     Some(StationDiff {
         file: file.to_owned(),
         name: name.to_owned(),
         state,
         class,
         speaks,
-        worse: list.iter().any(|x| x.worse),
+        worse: list.iter().any(|x| x.worse) || spots.iter().any(|s| s.worse),
         redo: redo(&list, &placed, &parts, class, facts),
         placed,
+        spots,
         parts,
         renamed,
         chains: list,
@@ -184,7 +191,8 @@ fn redo(
         return out;
     }
     let radiated = |c: &ChainDiff| c.radiated.is_some_and(|s| s.change_db.abs() >= SAME_DB);
-    if chains.iter().any(radiated) || placed.iter().any(|p| p != "frequency") {
+    let spots = facts.is_some_and(|s| !s.spots.is_empty());
+    if spots || chains.iter().any(radiated) || placed.iter().any(|p| p != "frequency") {
         out.push(Redo::Exposure);
     }
     if class == Class::FootprintLarger || !placed.is_empty() {

@@ -1,11 +1,11 @@
 //! From the exposure at spots to its shape.
 
-use downlead_eval::Places;
-use downlead_eval::exposure::{Exposure, KeepClear, Source, SpotResult};
+use downlead_eval::exposure::{Exposure, ExposureVerdict, KeepClear, Source, SpotResult};
+use downlead_eval::{Places, Scope};
 use downlead_quantity::number;
-use downlead_station::model::{SpotAt, Station};
+use downlead_station::model::{Meaning, SpotAt, Station};
 
-use crate::shape::exposure::{ExposureReport, KeepClearReport, SourceReport, SpotReport};
+use crate::shape::exposure::{ExposureReport, KeepClearReport, SourceReport, SpotReport, SpotStep};
 use crate::shape::word::Word;
 use crate::words::exposure::{CAUTIONS, refused, who};
 
@@ -100,4 +100,43 @@ fn source(s: &Source) -> SourceReport {
         counts: s.counts,
         refused: s.refused.as_ref().map(refused),
     }
+}
+
+/// The exposure of a station of a scope, by its name.
+pub(super) fn of_station<'s>(scope: &'s Scope, name: &str) -> Option<&'s Exposure> {
+    let found = scope.items().iter().find(|i| match &i.1.meaning {
+        Meaning::Station(st) => *st.name.text == *name,
+        _ => false,
+    });
+    found?.2.exposure.as_deref()
+}
+
+/// All spots of two states of a station.
+pub(super) fn steps(old: Option<&Exposure>, new: Option<&Exposure>) -> Vec<SpotStep> {
+    let list = |e: Option<&'_ Exposure>| e.map_or_else(Vec::new, |e| e.spots.to_vec());
+    let (was, is) = (list(old), list(new));
+    let same = |a: &SpotResult, b: &SpotResult| a.name == b.name && a.set == b.set;
+    let step = |a: Option<&SpotResult>, b: Option<&SpotResult>| {
+        let one = a.or(b)?;
+        let verdict = [a.map(|s| s.verdict), b.map(|s| s.verdict)];
+        Some(SpotStep {
+            name: one.name.to_string(),
+            set: one.set.to_string(),
+            sum: [a.and_then(|s| s.sum), b.and_then(|s| s.sum)],
+            // the worst comes first; one that is gone or new is no worse than one of which nothing was known
+            worse: match verdict {
+                [Some(a), Some(b)] => b < a,
+                [None, Some(b)] => b == ExposureVerdict::NotMet,
+                _ => false,
+            },
+            verdict: verdict.map(|v| v.map(Word)),
+        })
+    };
+    let kept = is
+        .iter()
+        .map(|b| step(was.iter().find(|a| same(a, b)), Some(b)));
+    let gone = was.iter().filter(|a| is.iter().all(|b| !same(a, b)));
+    kept.chain(gone.map(|a| step(Some(a), None)))
+        .flatten()
+        .collect()
 }

@@ -7,6 +7,7 @@ use downlead_quantity::{db, decibel_signed, power};
 use super::diff::FileChange;
 use crate::shape::diff::{ChainDiff, Diff, Remark, State, StationDiff, Weight};
 use crate::words::chain::under_or_over;
+use crate::words::exposure;
 
 /// The rules of the remarks, each with what it says.
 pub const RULES: &[(&str, &str)] = &[
@@ -31,6 +32,10 @@ pub const RULES: &[(&str, &str)] = &[
         "chain-changed",
         "A chain came, went, or is computed at another frequency",
     ),
+    (
+        "exposure-moved",
+        "The exposure of people at a spot moved, or a spot came or went",
+    ),
     ("not-computed", "A chain that was computed can no longer be"),
     ("station-changed", "A station came, went, or was moved"),
     ("new-error", "The text has a new error"),
@@ -48,7 +53,11 @@ pub(super) fn remarks(d: &Diff, files: &[FileChange]) -> Vec<Remark> {
 }
 
 /// Codes of findings that the verdicts themselves carry.
-const VERDICTS: &[&Code] = &[&codes::LIMIT_NOT_MET, &codes::READING_CONTRADICTS];
+const VERDICTS: &[&Code] = &[
+    &codes::LIMIT_NOT_MET,
+    &codes::READING_CONTRADICTS,
+    &codes::EXPOSURE_EXCEEDED,
+];
 
 /// Errors of a code of which there are more than before. A number within a message may be another.
 fn new_errors(f: &FileChange, out: &mut Vec<Remark>) {
@@ -101,6 +110,15 @@ fn station(s: &StationDiff, out: &mut Vec<Remark>) {
     for what in &s.placed {
         let message = format!("{}: the {what} was changed.", called(s));
         add("station-changed", Weight::Warning, message, &[what]);
+    }
+    for spot in &s.spots {
+        let (rule, weight) = match (spot.worse, spot.over()) {
+            (true, true) => ("verdict-fell", Weight::Error),
+            (true, false) => ("verdict-fell", Weight::Warning),
+            (false, _) => ("exposure-moved", Weight::Warning),
+        };
+        let message = format!("{}: exposure at {}.", called(s), exposure::step(spot));
+        add(rule, weight, message, &[&spot.name, &spot.set]);
     }
     for c in s.chains.iter().filter(|c| c.speaks) {
         for (rule, weight, message, key) in chain(s, c) {

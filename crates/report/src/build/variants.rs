@@ -9,6 +9,7 @@ use downlead_station::model::{Meaning, Node, Variant};
 use super::compare::compare;
 use crate::shape::compare::{BandChange, Comparison, SAME_DB};
 use crate::shape::diff::StepDiff;
+use crate::shape::exposure::SpotStep;
 use crate::shape::variants::{
     ASSUMED, ClauseState, SCHEMA, StateReport, VariantChain, VariantReport, Variants,
 };
@@ -27,6 +28,7 @@ pub fn variants(s: &Snapshot, file: usize, shown: &str, names: &[String]) -> Var
     list.extend(unread(s, file, names, &places));
     list.sort_by_key(|v| v.line);
     let chains = || list.iter().flat_map(|v: &VariantReport| &v.chains);
+    let spots = || list.iter().flat_map(|v: &VariantReport| &v.spots);
     let not_met = |c: &VariantChain| {
         c.variant.as_ref().is_some_and(|x| {
             !x.complete || x.limits.iter().any(|l| l.verdict.0 == RuleVerdict::NotMet)
@@ -36,8 +38,12 @@ pub fn variants(s: &Snapshot, file: usize, shown: &str, names: &[String]) -> Var
         schema: SCHEMA,
         file: shown.to_owned(),
         assumed: ASSUMED,
-        not_met: chains().any(not_met) || list.iter().any(|v| v.refused.is_some()),
-        worse: chains().any(|c| c.worse) || list.iter().any(|v| v.refused.is_some()),
+        not_met: chains().any(not_met)
+            || spots().any(SpotStep::over)
+            || list.iter().any(|v| v.refused.is_some()),
+        worse: chains().any(|c| c.worse)
+            || spots().any(|s| s.worse)
+            || list.iter().any(|v| v.refused.is_some()),
         variants: list,
     }
 }
@@ -62,6 +68,7 @@ fn unread(s: &Snapshot, file: usize, names: &[String], places: &Places<'_>) -> V
                 line: places.line(downlead_base::Loc::new(item.id, stmt.head_span())),
                 refused: Some("it cannot be read; `downlead check` says why".to_owned()),
                 chains: Vec::new(),
+                spots: Vec::new(),
             })
         })
         .collect()
@@ -80,6 +87,7 @@ fn one(
         line: places.line(v.name.loc),
         refused: None,
         chains: Vec::new(),
+        spots: Vec::new(),
     };
     let scope = s.scopes().iter().find(|x| x.file() == file);
     let evaluated = scope.and_then(|x| x.items().iter().find(|i| i.0.id == item.id));
@@ -102,6 +110,11 @@ fn one(
         out.refused = Some(format!("there is no station `{}`", v.of.text));
         return out;
     };
+    let exposure = |s: &Snapshot| {
+        let scope = s.scopes().first();
+        scope.and_then(|x| super::exposure::of_station(x, &v.of.text).cloned())
+    };
+    out.spots = super::exposure::steps(exposure(&t.base).as_ref(), exposure(&t.variant).as_ref());
     let c: Comparison = compare((&t.base, 0), (&t.variant, 0));
     let (p, q) = (Places::new(&t.base), Places::new(&t.variant));
     for chain in c.chains.iter().filter(|x| *x.station == *v.of.text) {

@@ -9,6 +9,7 @@ use crate::shape::diff::{
     StationDiff, StepDiff,
 };
 use crate::words::chain::under_or_over;
+use crate::words::exposure;
 use crate::words::figure::counted;
 
 /// A result: chain, band, what, then, now, change, limit.
@@ -124,6 +125,13 @@ fn station(s: &StationDiff, said: Said, doc: &mut Document) {
         for l in c.limits.iter().filter(|l| l.worse) {
             let words = format!("{} on {}: {}.", c.name, c.band, limit(l));
             doc.push(Block::Note(Level::Warning, words.into()));
+        }
+    }
+    for spot in &s.spots {
+        let words = format!("Exposure at {}.", exposure::step(spot));
+        match spot.worse {
+            true => doc.push(Block::Note(Level::Warning, words.into())),
+            false => note(doc, words),
         }
     }
     if !s.placed.is_empty() {

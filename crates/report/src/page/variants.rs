@@ -5,7 +5,9 @@ use downlead_quantity::{db, decibel_signed, power};
 
 use super::{caution, note};
 use crate::document::{Block, Column, Document, Level, Place, Table, Text};
+use crate::shape::exposure::SpotStep;
 use crate::shape::variants::{ClauseState, StateReport, VariantChain, VariantReport, Variants};
+use crate::words::exposure;
 use crate::words::figure::counted;
 use crate::words::verdict::Judged as _;
 
@@ -124,6 +126,15 @@ pub fn page(v: &Variants) -> Document {
             doc.push(Block::List(titles));
         }
         chains(&of, v, &mut doc);
+        let spots: Vec<Text> = of
+            .iter()
+            .flat_map(|x| x.spots.iter().map(|s| (&x.name, s)))
+            .map(|(name, s)| format!("{name}: {}", exposure::step(s)).into())
+            .collect();
+        if !spots.is_empty() {
+            doc.heading(3, "Exposure of people", None);
+            doc.push(Block::List(spots));
+        }
     }
     note(&mut doc, v.assumed);
     caution(&mut doc);
@@ -143,7 +154,7 @@ fn conclusion(v: &Variants, doc: &mut Document) {
         .filter(|x| {
             let states = x.chains.iter().filter_map(|c| c.variant.as_ref());
             let mut all = states.flat_map(|s| &s.limits);
-            all.any(|l| l.verdict.0 == RuleVerdict::NotMet)
+            all.any(|l| l.verdict.0 == RuleVerdict::NotMet) || x.spots.iter().any(SpotStep::over)
         })
         .map(|x| x.name.as_str())
         .collect();

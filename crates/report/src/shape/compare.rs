@@ -176,7 +176,7 @@ pub struct ReadingChange {
 }
 
 /// A station in both states.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct StationChange {
     /// Its tag.
     pub name: String,
@@ -188,6 +188,8 @@ pub struct StationChange {
     pub line: u32,
     /// What of its place and use was changed: `position`, `height of A1`, `time keyed of TX1`.
     pub placed: Vec<String>,
+    /// Spots whose exposure moved, came or went.
+    pub spots: Vec<super::exposure::SpotStep>,
 }
 
 /// A definition in both states.

@@ -92,6 +92,8 @@ pub struct StationDiff {
     pub worse: bool,
     /// What of place and use was changed: `position`, `height of A1`, `time keyed of TX1`.
     pub placed: Vec<String>,
+    /// Spots whose exposure moved, came or went.
+    pub spots: Vec<super::exposure::SpotStep>,
     /// Parts that differ, each once.
     pub parts: Vec<PartDiff>,
     /// Parts with another name that are otherwise the same: then, now.

@@ -135,3 +135,37 @@ pub struct KeepClearReport {
     #[serde(skip_serializing_if = "Option::is_none")]
     pub missing: Option<&'static str>,
 }
+
+/// A spot in two states: pairs are then and now, null where there was or is none.
+#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
+pub struct SpotStep {
+    /// Its name.
+    pub name: String,
+    /// Name of the rules.
+    pub set: String,
+    /// Sum of the shares of the limits.
+    pub sum: [Option<f64>; 2],
+    /// What is said of it.
+    pub verdict: [Option<Word<ExposureVerdict>>; 2],
+    /// True if the verdict is worse now.
+    pub worse: bool,
+}
+
+impl SpotStep {
+    /// Whether it is to be pointed out: another verdict, or the sum moved by more than the last printed digit.
+    #[must_use]
+    pub fn speaks(&self) -> bool {
+        let moved =
+            |[a, b]: [f64; 2]| (downlead_quantity::to_db(b / a)).abs() >= super::compare::SAME_DB;
+        match self.sum {
+            [Some(a), Some(b)] if a > 0.0 => self.verdict[0] != self.verdict[1] || moved([a, b]),
+            [a, b] => self.verdict[0] != self.verdict[1] || a != b,
+        }
+    }
+
+    /// Whether a limit is exceeded now.
+    #[must_use]
+    pub fn over(&self) -> bool {
+        self.verdict[1].is_some_and(|v| v == ExposureVerdict::NotMet)
+    }
+}

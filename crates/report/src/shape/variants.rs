@@ -13,7 +13,7 @@ use super::word::Word;
 pub const SCHEMA: &str = "downlead-compare/1";
 
 /// What a comparison leaves out and what it rests on.
-pub const ASSUMED: &str = "Readings and expectations of the station do not count for its variants. What is not changed is taken to be the same unit with the same error, and cancels in a difference; a figure that a variant replaces has an error of its own. The exposure of people and what a paper fixes are not compared: apply the variant to the text and run `check` and `report --exposure`.";
+pub const ASSUMED: &str = "Readings and expectations of the station do not count for its variants. What is not changed is taken to be the same unit with the same error, and cancels in a difference; a figure that a variant replaces has an error of its own. What a paper fixes is not compared: apply the variant to the text and run `check`.";
 
 /// Variants compared with their stations.
 #[derive(Clone, Debug, Serialize, JsonSchema)]
@@ -49,6 +49,8 @@ pub struct VariantReport {
     pub refused: Option<String>,
     /// Chains on their bands.
     pub chains: Vec<VariantChain>,
+    /// Exposure at each spot: the station as it is, and the variant.
+    pub spots: Vec<super::exposure::SpotStep>,
 }
 
 /// A chain on a band, with the station as it is and with the variant.

@@ -5,7 +5,7 @@ use downlead_quantity::number;
 
 use super::verdict::Judged;
 use crate::document::Sign;
-use crate::shape::exposure::{SourceReport, SpotReport};
+use crate::shape::exposure::{SourceReport, SpotReport, SpotStep};
 use downlead_eval::exposure::ExposureVerdict;
 
 /// Said on every output. Sources: FCC OET Bulletin 65 (1997) and its supplement B; common practice.
@@ -51,6 +51,17 @@ pub fn share(x: f64) -> String {
     let percent = 100.0 * x;
     let decimals = if percent < 10.0 { 2 } else { 1 };
     format!("{} %", number(percent, decimals))
+}
+
+/// A spot then and now: `gate (tso-exposure): 3.85 % met, now 12.1 % cannot tell`.
+#[must_use]
+pub fn step(s: &SpotStep) -> String {
+    let side = |i: usize| match (s.sum[i], s.verdict[i]) {
+        (_, None) => "not there".to_owned(),
+        (Some(sum), Some(v)) => format!("{} {}", share(sum), ExposureVerdict::words(v.0)),
+        (None, Some(v)) => format!("no sum, {}", ExposureVerdict::words(v.0)),
+    };
+    format!("{} ({}): {}, now {}", s.name, s.set, side(0), side(1))
 }
 
 /// The sum and what is said of it.

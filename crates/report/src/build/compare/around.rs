@@ -10,7 +10,9 @@ use downlead_station::Lowered;
 use downlead_station::model::{Antenna, Meaning, PartData, Station};
 
 use super::State;
+use crate::build::exposure;
 use crate::shape::compare::{DefinitionChange, FindingChange, StationChange};
+use crate::shape::exposure::SpotStep;
 
 /// The files a file sees, itself last.
 fn visible(s: State<'_>) -> Vec<usize> {
@@ -68,6 +70,7 @@ pub(super) fn stations(old: State<'_>, new: State<'_>) -> Vec<StationChange> {
             is: true,
             line: new.places.line(now.name.loc),
             placed: then.map_or_else(Vec::new, |t| placed(t, now)),
+            spots: then.map_or_else(Vec::new, |t| spots(old, new, &t.name.text)),
         });
     }
     for then in was
@@ -80,9 +83,18 @@ pub(super) fn stations(old: State<'_>, new: State<'_>) -> Vec<StationChange> {
             is: false,
             line: 0,
             placed: Vec::new(),
+            spots: Vec::new(),
         });
     }
     out
+}
+
+/// Spots of a station whose exposure is to be pointed out.
+fn spots(old: State<'_>, new: State<'_>, name: &str) -> Vec<SpotStep> {
+    let of = |s: State<'_>| exposure::of_station(s.scope()?, name).cloned();
+    let mut all = exposure::steps(of(old).as_ref(), of(new).as_ref());
+    all.retain(SpotStep::speaks);
+    all
 }
 
 /// What a coordinator or licence fixes beside powers: place, heights, key-down shares.
