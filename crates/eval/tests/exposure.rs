@@ -226,6 +226,10 @@ fn the_strictest_of_field_and_density_counts() {
     near(limits(e), 2.0, 1e-12);
     let e = "    limit 20 V/m on 10 MHz to 400 MHz, public, \"E\", confidence high\n";
     near(limits(e), 400.0 / 376.730_313, 1e-6);
+    // E = √(S Z0) of the same plane wave
+    let s = exposure(&hill("beside harbour", GATE, "")).spots[0].sources[0].clone();
+    let (e, density) = (s.electric_v_m.expect("V/m"), s.density_w_m2.expect("W/m2"));
+    near(e, (density * 376.730_313).sqrt(), 1e-8);
     // another tier does not count
     let e = "    limit 20 V/m on 10 MHz to 400 MHz, occupational, \"E\", confidence high\n";
     near(limits(e), 2.0, 1e-12);

@@ -7,10 +7,7 @@
 
 use core::f64::consts::PI;
 
-use crate::C0;
-
-/// Impedance of free space, ohm (µ0 c, CODATA 2018).
-pub const FREE_SPACE_OHM: f64 = 376.730_313_668;
+use crate::{C0, ETA0};
 
 /// Plane-wave power density, W/m², at `distance_m` in the main beam of an EIRP in W.
 #[must_use]
@@ -27,13 +24,13 @@ pub fn distance_for_density(eirp_w: f64, limit_w_m2: f64, field_factor: f64) -> 
 /// Plane-wave power density, W/m², of an electric field strength in V/m rms.
 #[must_use]
 pub fn density_of_electric(v_per_m: f64) -> f64 {
-    v_per_m * v_per_m / FREE_SPACE_OHM
+    v_per_m * v_per_m / ETA0
 }
 
 /// Plane-wave power density, W/m², of a magnetic field strength in A/m rms.
 #[must_use]
 pub fn density_of_magnetic(a_per_m: f64) -> f64 {
-    a_per_m * a_per_m * FREE_SPACE_OHM
+    a_per_m * a_per_m * ETA0
 }
 
 /// λ/(2π), m: nearer than this, electric and magnetic field are not tied by the impedance of free
@@ -55,20 +52,6 @@ pub fn far_field_distance(size_m: f64, hz: f64) -> f64 {
 #[must_use]
 pub fn cylinder_density(radiated_w: f64, distance_m: f64, size_m: f64) -> f64 {
     radiated_w / (2.0 * PI * distance_m * size_m)
-}
-
-/// End of the near field of an aperture antenna of diameter `size_m`, m: `D²/(4 λ)`.
-/// Source: FCC OET Bulletin 65 (1997), eq. (12).
-#[must_use]
-pub fn aperture_near_field(size_m: f64, hz: f64) -> f64 {
-    size_m * size_m * hz / (4.0 * C0)
-}
-
-/// Highest power density, W/m², in the near field of an aperture antenna: `16 η P/(π D²)`.
-/// Source: FCC OET Bulletin 65 (1997), eq. (13).
-#[must_use]
-pub fn aperture_density(radiated_w: f64, size_m: f64, efficiency: f64) -> f64 {
-    16.0 * efficiency * radiated_w / (PI * size_m * size_m)
 }
 
 #[cfg(test)]
@@ -149,12 +132,9 @@ mod tests {
         near(at(1.291, 1.0), 2.998_59, 1e-3);
     }
 
-    /// OET Bulletin 65, eqs. (12) and (13), for a dish of 3 m at 10 GHz; 2 D²/λ of a collinear of
-    /// 5.5 m at 146.94 MHz by definition.
+    /// 2 D²/λ of a collinear of 5.5 m at 146.94 MHz by definition.
     #[test]
-    fn zones_of_an_aperture() {
-        near(aperture_near_field(3.0, 10e9), 75.0519, 1e-3);
-        near(aperture_density(100.0, 3.0, 0.55), 31.1236, 1e-3);
+    fn the_far_field_by_definition() {
         near(far_field_distance(5.5, 146.94e6), 29.6534, 1e-3);
     }
 

@@ -125,6 +125,8 @@ pub struct Source {
     pub cylinder_w_m2: Option<f64>,
     /// Power density with reflection, W/m².
     pub density_w_m2: Option<f64>,
+    /// Electric field strength with reflection, V/m.
+    pub electric_v_m: Option<f64>,
     /// The limit as a power density, W/m².
     pub limit_w_m2: Option<f64>,
     /// The limit in its own unit.

@@ -5,6 +5,7 @@ use downlead_physics::exposure::{
     cylinder_density, density_of_electric, density_of_magnetic, far_field_distance, power_density,
     reactive_distance,
 };
+use downlead_physics::radiated::field_strength_exact;
 use downlead_station::Env;
 use downlead_station::model::{
     Confidence, Direction, ExposureClause, Field, Part, PowerKind, RuleSet, Spot, Station, Tier,
@@ -334,6 +335,7 @@ impl Radiator<'_> {
             near: false,
             cylinder_w_m2: None,
             density_w_m2: None,
+            electric_v_m: None,
             limit_w_m2: limit.as_ref().map(|l| l.density),
             limit: limit.as_ref().map(|l| (l.value, l.clause.field)),
             cite: limit.as_ref().map(|l| {
@@ -351,6 +353,7 @@ impl Radiator<'_> {
             Ok((d, antenna)) => {
                 let density = power_density(s.eirp_w, d, reflection);
                 s.density_w_m2 = Some(density);
+                s.electric_v_m = Some(reflection * field_strength_exact(s.eirp_w, d));
                 s.fraction = s.limit_w_m2.map(|l| density / l).filter(|f| f.is_finite());
                 if s.fraction.is_none() {
                     s.refused = Some(Refused::NoClause);

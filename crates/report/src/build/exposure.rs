@@ -89,6 +89,7 @@ fn source(s: &Source) -> SourceReport {
         distance_m: s.distance_m,
         zone: s.fraction.map(|_| if s.near { "near" } else { "far" }),
         density_w_m2: s.density_w_m2,
+        electric_v_m: s.electric_v_m,
         cylinder_w_m2: s.cylinder_w_m2,
         limit_w_m2: s.limit_w_m2,
         limit: s

@@ -88,6 +88,9 @@ pub struct SourceReport {
     /// Power density with reflection, W/m².
     #[serde(skip_serializing_if = "Option::is_none")]
     pub density_w_m2: Option<f64>,
+    /// Electric field strength with reflection, V/m.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub electric_v_m: Option<f64>,
     /// Power density averaged over a cylinder around the antenna, with reflection, W/m²; in the near zone.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub cylinder_w_m2: Option<f64>,

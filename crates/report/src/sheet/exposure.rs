@@ -39,6 +39,7 @@ fn fields<'a>() -> Vec<Field<Row<'a>>> {
         ("distance_m", |r| r.2.distance_m.into()),
         ("zone", |r| r.2.zone.into()),
         ("density_w_m2", |r| r.2.density_w_m2.into()),
+        ("electric_v_m", |r| r.2.electric_v_m.into()),
         ("limit_w_m2", |r| r.2.limit_w_m2.into()),
         ("cite", |r| r.2.cite.as_deref().into()),
         ("share", |r| r.2.share.into()),

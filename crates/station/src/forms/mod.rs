@@ -270,6 +270,10 @@ const _: () = {
             "a kind of part that no station takes"
         );
         assert!(has(CHAIN_LINES, word), "a kind of part that no chain takes");
+        assert!(
+            has(variant::LINES, word),
+            "a kind of part that no variant takes"
+        );
         i += 1;
     }
 };
