@@ -640,3 +640,31 @@ fn low_confidence_warns_only_where_it_decides() {
     assert_eq!(severity("confidence high"), Error);
     assert_eq!(severity("confidence low"), Warning);
 }
+
+/// Units of fields as tables print them get a way to write them.
+#[test]
+fn another_spelling_of_a_unit_says_how_it_is_written() {
+    let with = |unit: &str| {
+        let text = hill("beside harbour", GATE, "").replacen(
+            "limit 2 W/m2 on",
+            &format!("limit 2 {unit} on"),
+            1,
+        );
+        let all = load(&text).diagnostics();
+        let fix = all
+            .iter()
+            .filter(|d| d.code.id == "invalid-character")
+            .find_map(|d| Some(d.fixes.first()?.edits[0].text.to_string()));
+        let help: Vec<String> = all
+            .iter()
+            .flat_map(|d| d.help.iter().map(ToString::to_string))
+            .collect();
+        (fix, help.join(" "))
+    };
+    assert_eq!(with("W/m²").0.as_deref(), Some("2"));
+    assert!(
+        with("W/m^2").1.contains("`2 W/m2 * (frequency / 300 MHz)`"),
+        "{}",
+        with("W/m^2").1
+    );
+}

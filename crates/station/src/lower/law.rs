@@ -19,6 +19,7 @@ enum Term {
 
 /// How a law is written, for messages.
 const WRITTEN: &str = "50 W * (7 m / haat)^2";
+const OF_FIELD: &str = "2 W/m2 * (frequency / 300 MHz)";
 
 /// The law of a power that a value of a clause is; says what is wrong otherwise.
 pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<Law> {
@@ -137,7 +138,7 @@ fn wrong(cx: &mut Cx<'_>, loc: Loc, message: &str) {
         Diagnostic::new(&codes::RULE_LAW, loc, message)
             .at("not a law")
             .help(format!(
-                "A law is a power times ratios to a power, with a variable on one side of each ratio: `{WRITTEN}`."
+                "A law is a power or a field times ratios to a power, with a variable on one side of each ratio: `{WRITTEN}`, `{OF_FIELD}`; a field is written in W/m2, mW/cm2, V/m or A/m."
             )),
     );
 }

@@ -58,6 +58,8 @@ fn replacement(c: char) -> Option<&'static str> {
         '；' => ";",
         '#' => "//",
         ':' => "",
+        // an area: `W/m2`
+        '²' => "2",
         _ => return None,
     })
 }
