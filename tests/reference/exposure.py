@@ -52,6 +52,9 @@ clear = {
     f: math.hypot(*(distance(s[0] * lin(s[1]), s[4], f) for s in list(SOURCES.values())[:2]))
     for f in (1.6, 2.0)
 }
+# 2 m at 3 m in free space: main beam, and the cylinder P/(2 pi R h)
+near_by = (density(12.223 * lin(5.2), 3.0, 1.0), 12.223 / (2 * math.pi * 3.0 * 2.7))
+print("at 3 m", [round(x, 3) for x in near_by])
 print("gate", {k: round(100 * v, 3) for k, v in gate.items()}, "sum", round(100 * sum(gate.values()), 3))
 print("roof", round(100 * sum(roof.values()), 3))
 print("keep clear", {k: round(v, 3) for k, v in clear.items()})
@@ -59,6 +62,8 @@ if "--check" in sys.argv:
     for got, want, within in [
         (sum(gate.values()), 0.0385, 5e-5),
         (sum(roof.values()), 0.0583, 5e-5),
+        (near_by[0], 0.358, 5e-4),
+        (near_by[1], 0.240, 5e-4),
         (clear[1.6], 2.43, 5e-3),
         (clear[2.0], 3.04, 5e-3),
         (20**2 / 376.730313668, 400 / 376.730313, 1e-6),

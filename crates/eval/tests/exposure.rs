@@ -668,3 +668,21 @@ fn another_spelling_of_a_unit_says_how_it_is_written() {
         with("W/m^2").1
     );
 }
+
+/// The cylinder and the main beam meet at G h/2 (4.5 m for 5.2 dBi and 2.7 m): further out the cylinder
+/// says nothing. At 3 m in free space 0.240 against 0.358 W/m² (tests/reference/exposure.py).
+#[test]
+fn the_cylinder_stands_only_where_it_is_the_lower() {
+    let at = |metres: f64| {
+        let spots = format!("spot pole {metres} m from A1, 200 m from A9 of harbour, public");
+        let text = hill("beside harbour", &spots, "").replace("reflection 1.6", "reflection 1");
+        let e = exposure(&text);
+        let s = e.spots[0].sources.iter().find(|s| &*s.transmitter == "TX1");
+        let s = s.expect("a source").clone();
+        (s.density_w_m2.expect("W/m2"), s.cylinder_w_m2)
+    };
+    let (far, cylinder) = at(3.0);
+    near(far, 0.358, 5e-4);
+    near(cylinder.expect("near"), 0.240, 5e-4);
+    assert_eq!(at(6.0).1, None);
+}

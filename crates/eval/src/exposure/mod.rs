@@ -121,7 +121,8 @@ pub struct Source {
     pub distance_m: Option<f64>,
     /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
     pub near: bool,
-    /// Power density averaged over a cylinder around the antenna, W/m², where it is near.
+    /// Power density averaged over a cylinder around the antenna, W/m², where it is near and the power
+    /// has not spread beyond the cylinder.
     pub cylinder_w_m2: Option<f64>,
     /// Power density with reflection, W/m².
     pub density_w_m2: Option<f64>,

@@ -361,9 +361,9 @@ impl Radiator<'_> {
                 }
                 if let Some(size) = antenna.size_m {
                     s.near = d < far_field_distance(size, self.range.1);
-                    s.cylinder_w_m2 = s
-                        .near
-                        .then(|| cylinder_density(s.mean_w, d, size) * reflection * reflection);
+                    // further out than where the two meet the power has spread beyond the cylinder
+                    let cylinder = cylinder_density(s.mean_w, d, size) * reflection * reflection;
+                    s.cylinder_w_m2 = Some(cylinder).filter(|c| s.near && *c < density);
                 }
             }
         }
