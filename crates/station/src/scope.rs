@@ -709,7 +709,7 @@ impl Env {
             RestsOn::Name(kind) => kind,
             RestsOn::File => return self.attachments.stamp(name),
             RestsOn::Beside => {
-                let stamp = |n: &Box<str>| self.stations.get(n).map(|s| s.1.stamp);
+                let stamp = |n: &str| self.stations.get(n).map(|s| s.1.stamp);
                 let all = self.naming(name).iter();
                 return all.fold(0, |h, n| h ^ hash(&(&**n, stamp(n))));
             }

@@ -17,7 +17,7 @@ use downlead_station::model::{Confidence, Field, RuleSet, Spot, Station, Tier, U
 
 use crate::result::ChainResult;
 use crate::stage::Stage;
-use sources::{Radiator, radiators};
+use sources::{Limit, Radiator, radiators};
 
 /// What is said of a spot, the worst first.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -466,13 +466,10 @@ fn clear(
         if out.iter().any(|k| k.antenna == a.loc) {
             continue;
         }
-        let fed: Vec<&Radiator<'_>> = own()
+        let fed: Vec<Fed<'_, '_>> = own()
             .filter(|o| o.antennas.iter().any(|x| x.loc == a.loc))
+            .map(|o| (o, o.limit(st, set, tier, env)))
             .collect();
-        let limit = |r: &Radiator<'_>| -> Result<(f64, f64), Refused> {
-            let l = r.limit(st, set, tier, env).ok_or(Refused::NoClause)?;
-            Ok((l.density, l.eirp_w.ok_or(Refused::NoEirp)?))
-        };
         out.push(KeepClear {
             antenna: a.loc,
             tag: a.tag.clone(),
@@ -482,28 +479,27 @@ fn clear(
             distance: a
                 .size_m
                 .ok_or(Refused::NoSize)
-                .and_then(|size| keep(&fed, size, reflection, &limit)),
+                .and_then(|size| keep(&fed, size, reflection)),
         });
     }
     out
 }
 
-/// The distance to keep from an antenna of a length, m; `limit` gives the limit, W/m², and EIRP, W.
-fn keep(
-    fed: &[&Radiator<'_>],
-    size_m: f64,
-    reflection: f64,
-    limit: &dyn Fn(&Radiator<'_>) -> Result<(f64, f64), Refused>,
-) -> Result<KeepDistance, Refused> {
+/// What feeds an antenna, with its limit.
+type Fed<'r, 's> = (&'r Radiator<'r>, Option<Limit<'s>>);
+
+/// The distance to keep from an antenna of a length, m.
+fn keep(fed: &[Fed<'_, '_>], size_m: f64, reflection: f64) -> Result<KeepDistance, Refused> {
     // squares add up as shares do; of one transmitter the band with the largest counts
     let mut squares: Vec<(Option<Loc>, f64, f64)> = Vec::new();
     let mut least = size_m;
-    for r in fed {
+    for (r, limit) in fed {
         if r.understated() {
             return Err(Refused::LowEfficiency);
         }
-        let (density, eirp) = limit(r)?;
-        let d = distance_for_density(eirp, density, reflection);
+        let limit = limit.as_ref().ok_or(Refused::NoClause)?;
+        let eirp = limit.eirp_w.ok_or(Refused::NoEirp)?;
+        let d = distance_for_density(eirp, limit.density, reflection);
         let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db));
         least = least.max(r.reactive_m());
         match squares
