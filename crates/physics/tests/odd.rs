@@ -175,3 +175,14 @@ fn a_slip_makes_the_figure_that_fits() {
     assert_eq!(of(12.0, 13.0, 0.001), None);
     assert_eq!(of(50.0, 20.0, 0.001), None);
 }
+
+/// A transmitter that is known to be constant cannot have drifted: nothing is left to explain.
+#[test]
+fn a_drift_of_zero_explains_nothing() {
+    for drift in [1e-6, 1e-9, 1e-12] {
+        let e = odd_one_out(&off_by(2, 0.25), drift, 0.01).expect("one is off");
+        assert_eq!(e.candidates[0].0, Odd::Reading(2), "{e:?}");
+        let near = |c: &(Odd, f64)| c.1.is_finite() && c.1 > -1e-6;
+        assert!(e.chi2.is_finite() && e.candidates.iter().all(near), "{e:?}");
+    }
+}
