@@ -230,17 +230,23 @@ fn an_swr_that_is_read_has_the_reflection_of_its_whole_uncertainty() {
 
 #[test]
 fn a_reflected_power_has_the_reflection_of_half_of_its_uncertainty_in_decibels() {
-    // SWR 1.5 sends back 0.04 of 50 W; 3 W read is |Γ| 0.245 and not 0.2. ± 40 % of it is ± 1.46 dB or
-    // ± 0.045 of |Γ| (rectangular: U 0.052), ± 15 % is ± 0.018 (U 0.020)
-    let verdict = |read: &str| {
+    // SWR 1.5 sends back 0.04 of 50 W; |Γ| is the root of the share, and changes by half of its dB
+    let read = |pm: f64| {
         let text = format!(
-            "chain c on 145 MHz {{\n    transmitter 50 W carrier, fm\n    read {read} reflected, 2026-01-01 by QY2TEC\n    antenna {{ gain 2 dBi; swr 1.5 ± 0.001 }}\n}}\n"
+            "chain c on 145 MHz {{\n    transmitter 50 W carrier, fm\n    read 6 W ± {pm} % reflected, 2026-01-01 by QY2TEC\n    antenna {{ gain 2 dBi; swr 1.5 ± 0.001 }}\n}}\n"
         );
         let b = band(&load(&text));
         assert_eq!(b.readings.len(), 1, "{:?}", load(&text).diagnostics());
-        b.readings[0].verdict.word()
+        let r = b.readings[0].clone();
+        near(r.difference_db, 10.0 * (2.0_f64 / 6.0).log10(), 1e-9);
+        // what may be added to |Γ| = 0.2
+        (
+            0.2 * (10f64.powf(r.uncertainty_db / 20.0) - 1.0),
+            r.verdict.word(),
+        )
     };
-    assert_eq!(verdict("2 W ± 10 %"), "agrees");
-    assert_eq!(verdict("3 W ± 15 %"), "differs");
-    assert_ne!(verdict("3 W ± 40 %"), "differs");
+    let ((small, differs), (large, agrees)) = (read(15.0), read(60.0));
+    let half = |pm: f64| (6.0_f64 / 50.0).sqrt() * 10f64.powf(4.342_945 * pm / 20.0);
+    near(large - small, half(0.6) - half(0.15), 1e-6);
+    assert_eq!((differs, agrees), ("differs", "agrees"));
 }
