@@ -3,6 +3,7 @@
 
 use downlead_eval::bench::result::SessionResult;
 use downlead_eval::{Derivation, Scope, Snapshot};
+use downlead_physics::measure::Verdict;
 use downlead_testkit::Files;
 
 const W1: &str = "instrument W1 {\n    accuracy 5 % of reading\n    linearity 1 %\n    repeatability 0.6 % k 1\n}\n";
@@ -246,4 +247,43 @@ fn a_piece_that_is_far_off_on_one_band_only_is_pointed_out() {
     // up on one band and down on another, each by more than twice its uncertainty: the mean over all is
     // right, and the piece is accused all the same
     assert_eq!(found([1.0, 1.0, 1.15, 0.916]), 1);
+}
+
+#[test]
+fn a_piece_is_as_much_longer_as_a_meter_of_full_scale_needs_to_tell() {
+    // 5 m of a cable are not told from a wet one by a class of full scale; the session says how much
+    // longer a piece must be, and one as long, read as it promises, is told
+    let cable = "cable k {\n    impedance 50 ohm\n    velocity 0.8\n    loss 0.5 dB/100 m/sqrt(MHz) + 0.002 dB/100 m/MHz\n    accuracy 4 % k 2\n    source \"x\"\n}\n";
+    let rate = (0.5 * 145_f64.sqrt() + 0.002 * 145.0) / 100.0;
+    let session_of = |metres: f64| {
+        let meter = "instrument W1 {\n    accuracy 1 % of full scale\n    scale 60 W\n    repeatability 0.2 % k 1\n}\n";
+        let w = 50.0 * 10f64.powf(-rate * metres / 10.0);
+        let rows = format!(
+            "    readings on 145 MHz {{\n        baseline 50 W at 0 min\n        through A {w:.5} W at 1 min\n        baseline 50 W at 2 min\n    }}\n"
+        );
+        let (s, _) = load(
+            &format!("{meter}{cable}"),
+            &format!("    piece A {metres:.4} m of k\n"),
+            &rows,
+        );
+        let r = session(&s);
+        (
+            r.cells[0].comparison.expect("compared").verdict,
+            r.cells[0].length_factor,
+        )
+    };
+    let (verdict, factor) = session_of(1.5);
+    assert_eq!(verdict, Verdict::CannotTell);
+    let factor = factor.expect("a longer one tells");
+    assert!(factor > 1.1, "{factor}");
+    assert_eq!(
+        session_of(1.5 * factor * 0.97).0,
+        Verdict::CannotTell,
+        "{factor}"
+    );
+    assert_eq!(
+        session_of(1.5 * factor * 1.03).0,
+        Verdict::Agrees,
+        "{factor}"
+    );
 }
