@@ -194,11 +194,11 @@ pub(crate) struct ReportArgs {
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
     /// Print the links between stations: what arrives of what is sent, and whether it suffices.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "site", "exposure"])]
     pub(crate) link: bool,
     /// Print the sites only: receive channels, the carriers, harmonics and products that fall into
     /// them, and what was searched. JSON has them always.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "exposure"])]
     pub(crate) site: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.

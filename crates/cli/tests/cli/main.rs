@@ -17,6 +17,7 @@ mod licence;
 mod link;
 mod misc;
 mod overview;
+mod radiated;
 mod recipes;
 mod report;
 mod root;
