@@ -17,6 +17,7 @@ mod licence;
 mod link;
 mod misc;
 mod overview;
+mod papers;
 mod recipes;
 mod report;
 mod root;
