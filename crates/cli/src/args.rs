@@ -208,6 +208,8 @@ pub(crate) struct ReportArgs {
     /// the distances to keep.
     #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
     pub(crate) exposure: bool,
+    #[command(flatten)]
+    pub(crate) papers: crate::report::args::PaperArgs,
     /// Random draws of each chain on each band.
     #[arg(long, requires = "verify", value_name = "N", default_value_t = 1_000_000, value_parser = clap::value_parser!(u32).range(1_000..=100_000_000))]
     pub(crate) draws: u32,

@@ -14,9 +14,11 @@ mod log;
 mod manual;
 mod new;
 mod overview;
+mod papers;
 mod printed;
 mod report;
 mod solve;
+mod varied;
 mod watch;
 
 use std::io;

@@ -18,6 +18,7 @@ mod link;
 mod misc;
 mod overview;
 mod radiated;
+mod papers;
 mod recipes;
 mod report;
 mod root;

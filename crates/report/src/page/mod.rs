@@ -9,6 +9,7 @@ pub mod exposure;
 pub mod fit;
 pub mod link;
 pub mod overview;
+pub mod paper;
 mod rules;
 pub mod site;
 pub mod variants;

@@ -10,6 +10,7 @@ pub mod fit;
 pub mod link;
 pub mod loss_law;
 pub mod overview;
+pub mod paper;
 pub mod rules;
 pub mod site;
 pub mod variants;
