@@ -5,11 +5,12 @@ mod variant;
 
 use std::collections::BTreeSet;
 
-use downlead_base::{Severity, Span};
+use downlead_base::{CODES, Severity, Span};
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, units_of};
 use downlead_station::forms::signature;
 use downlead_station::keywords::Context;
+use downlead_station::model::acceptable;
 use downlead_station::{Env, is_network, library, lower};
 use downlead_syntax::{Item, SyntaxKind};
 
@@ -375,6 +376,14 @@ impl<'a> List<'a> {
                 };
                 self.add(rank, as_kind, stmt.text(*a), detail).documentation = Some(source);
             }
+        }
+    }
+
+    /// Codes of findings that can be accepted.
+    fn codes(&mut self, rank: u8) {
+        for code in CODES.iter().filter(|c| acceptable(c)) {
+            let title = Some(code.title.to_owned());
+            self.add(rank, CompletionKind::Qualifier, code.id, title);
         }
     }
 
