@@ -30,7 +30,7 @@ pub use dump::{inner, json, reference, word_list};
 pub use offer::{Offer, offers, open_slot};
 pub use reader::name_of;
 pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
-pub use text::{mean, meant_statement, meant_word, signature};
+pub use text::{begun, mean, meant_statement, meant_word, signature};
 pub use types::{
     BLOCK, Begins, Block, Context, Exclusive, FileKind, Form, Many, NameKind, Need, Quantity, Set,
     Slot, Stands, Subject, Takes, Word,
