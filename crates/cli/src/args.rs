@@ -157,6 +157,9 @@ pub(crate) struct CheckArgs {
     /// With --fix: show the changes and make none; exit with 1 if there are any.
     #[arg(long, requires = "fix")]
     pub(crate) dry_run: bool,
+    /// Day as of which an acceptance has ended; without it the newest date in its file.
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) as_of: Option<String>,
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
@@ -165,6 +168,14 @@ pub(crate) struct CheckArgs {
     pub(crate) all: bool,
     #[command(flatten)]
     pub(crate) within: Within,
+}
+
+/// A day as the language writes it.
+fn day(text: &str) -> Result<String, String> {
+    match text.len() == 10 && downlead_eval::dates::days_of(text).is_some() {
+        true => Ok(text.to_owned()),
+        false => Err("a day is written like 2026-07-04".to_owned()),
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]

@@ -1,5 +1,6 @@
 //! The program from the outside: every command, its output and its exit code.
 
+mod accept;
 mod bad_input;
 mod bench;
 mod card;
