@@ -2,6 +2,7 @@
 
 mod bad_input;
 mod bench;
+mod bench_run;
 mod card;
 mod catalogue;
 mod check;

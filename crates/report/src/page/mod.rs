@@ -10,6 +10,7 @@ pub mod fit;
 pub mod link;
 pub mod overview;
 mod rules;
+mod run;
 pub mod site;
 pub mod variants;
 pub mod verify;

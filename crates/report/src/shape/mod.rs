@@ -11,6 +11,7 @@ pub mod link;
 pub mod loss_law;
 pub mod overview;
 pub mod rules;
+pub mod run;
 pub mod site;
 pub mod variants;
 pub mod verify;
