@@ -282,6 +282,15 @@ pub(crate) struct BenchArgs {
     /// Write plots as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Which piece is the best for a run of this length, such as "30 m", by each piece's own fit.
+    #[arg(long, value_name = "LENGTH", requires = "at")]
+    pub(crate) length: Option<String>,
+    /// At these frequencies, such as "145.3,433.5"; a bare number is MHz, the name of a band works too.
+    #[arg(long, value_name = "FREQ", value_delimiter = ',', requires = "length")]
+    pub(crate) at: Vec<String>,
+    /// Power at the near end of the run; 100 W without.
+    #[arg(long, value_name = "POWER", requires = "length")]
+    pub(crate) power: Option<String>,
     #[command(flatten)]
     pub(crate) inputs: Inputs,
 }
@@ -302,6 +311,8 @@ pub(crate) enum BenchTable {
     Swr,
     /// One row a piece and day, of pieces measured on several days.
     Trends,
+    /// One row a piece and frequency of --at.
+    Runs,
 }
 
 #[derive(Debug, clap::Args)]
@@ -455,6 +466,7 @@ impl From<BenchTable> for downlead_report::sheet::BenchTable {
             BenchTable::Ranking => Self::Ranking,
             BenchTable::Budget => Self::Budget,
             BenchTable::Swr => Self::Swr,
+            BenchTable::Runs => Self::Runs,
             BenchTable::Trends => Self::Trends,
         }
     }

@@ -2,7 +2,7 @@
 
 mod bench;
 mod card;
-mod catalogue;
+pub(crate) mod catalogue;
 mod check;
 mod compare;
 mod diff;

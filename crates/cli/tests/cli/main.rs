@@ -3,6 +3,7 @@
 mod accept;
 mod bad_input;
 mod bench;
+mod bench_run;
 mod card;
 mod catalogue;
 mod check;
