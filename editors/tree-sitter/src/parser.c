@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 386
+#define SYMBOL_COUNT 387
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 364
+#define TOKEN_COUNT 365
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -35,372 +35,373 @@ enum ts_symbol_identifiers {
   anon_sym_rules = 17,
   anon_sym_link = 18,
   anon_sym_variant = 19,
-  anon_sym_transmit = 20,
-  anon_sym_receive = 21,
-  anon_sym_impedance = 22,
-  anon_sym_velocity = 23,
-  anon_sym_loss = 24,
-  anon_sym_construction = 25,
-  anon_sym_wires = 26,
-  anon_sym_valid = 27,
-  anon_sym_accuracy = 28,
-  anon_sym_rating = 29,
-  anon_sym_voltage = 30,
-  anon_sym_size = 31,
-  anon_sym_conductor = 32,
-  anon_sym_source = 33,
-  anon_sym_joins = 34,
-  anon_sym_limit = 35,
-  anon_sym_family = 36,
-  anon_sym_bump = 37,
-  anon_sym_return_DASHloss = 38,
-  anon_sym_swr = 39,
-  anon_sym_kind = 40,
-  anon_sym_high = 41,
-  anon_sym_low = 42,
-  anon_sym_port = 43,
-  anon_sym_from = 44,
-  anon_sym_isolation = 45,
-  anon_sym_ratio = 46,
-  anon_sym_split = 47,
-  anon_sym_tee = 48,
-  anon_sym_reversed = 49,
-  anon_sym_passes = 50,
-  anon_sym_gain = 51,
-  anon_sym_noise = 52,
-  anon_sym_excess = 53,
-  anon_sym_ways = 54,
-  anon_sym_coupled = 55,
-  anon_sym_calibrated = 56,
-  anon_sym_scale = 57,
-  anon_sym_resolution = 58,
-  anon_sym_due = 59,
-  anon_sym_linearity = 60,
-  anon_sym_repeatability = 61,
-  anon_sym_directivity = 62,
-  anon_sym_load = 63,
-  anon_sym_read = 64,
-  anon_sym_temperature = 65,
-  anon_sym_generator = 66,
-  anon_sym_drift = 67,
-  anon_sym_piece = 68,
-  anon_sym_readings = 69,
-  anon_sym_resonance = 70,
-  anon_sym_delay = 71,
-  anon_sym_phase = 72,
-  anon_sym_adapter = 73,
-  anon_sym_position = 74,
-  anon_sym_ground = 75,
-  anon_sym_place = 76,
-  anon_sym_under = 77,
-  anon_sym_beside = 78,
-  anon_sym_spot = 79,
-  anon_sym_alone = 80,
-  anon_sym_transmitter = 81,
-  anon_sym_receiver = 82,
-  anon_sym_transceiver = 83,
-  anon_sym_run = 84,
-  anon_sym_jumper = 85,
-  anon_sym_tail = 86,
-  anon_sym_pad = 87,
-  anon_sym_filter = 88,
-  anon_sym_isolator = 89,
-  anon_sym_circulator = 90,
-  anon_sym_protector = 91,
-  anon_sym_switch = 92,
-  anon_sym_coupler = 93,
-  anon_sym_meter = 94,
-  anon_sym_balun = 95,
-  anon_sym_tuner = 96,
-  anon_sym_duplexer = 97,
-  anon_sym_diplexer = 98,
-  anon_sym_combiner = 99,
-  anon_sym_divider = 100,
-  anon_sym_amplifier = 101,
-  anon_sym_preamplifier = 102,
-  anon_sym_antenna = 103,
-  anon_sym_branches = 104,
-  anon_sym_expect = 105,
-  anon_sym_authority = 106,
-  anon_sym_jurisdiction = 107,
-  anon_sym_service = 108,
-  anon_sym_edition = 109,
-  anon_sym_dated = 110,
-  anon_sym_until = 111,
-  anon_sym_holder = 112,
-  anon_sym_class = 113,
-  anon_sym_ask = 114,
-  anon_sym_threshold = 115,
-  anon_sym_fixed = 116,
-  anon_sym_condition = 117,
-  anon_sym_reflection = 118,
-  anon_sym_field = 119,
-  anon_sym_hop = 120,
-  anon_sym_profile = 121,
-  anon_sym_distance = 122,
-  anon_sym_k_DASHfactor = 123,
-  anon_sym_site_DASHnoise = 124,
-  anon_sym_need = 125,
-  anon_sym_model = 126,
-  anon_sym_coverage = 127,
-  anon_sym_take = 128,
-  anon_sym_put = 129,
-  anon_sym_branch = 130,
-  anon_sym_inner = 131,
-  anon_sym_outer = 132,
-  anon_sym_permittivity = 133,
-  anon_sym_loss_DASHtangent = 134,
-  anon_sym_strand = 135,
-  anon_sym_strand_DASHdiameter = 136,
-  anon_sym_braid = 137,
-  anon_sym_resistivity = 138,
-  anon_sym_inner_DASHresistivity = 139,
-  anon_sym_outer_DASHresistivity = 140,
-  anon_sym_diameter = 141,
-  anon_sym_spacing = 142,
-  anon_sym_baseline = 143,
-  anon_sym_through = 144,
-  anon_sym_open = 145,
-  anon_sym_short = 146,
-  anon_sym_equalise = 147,
-  anon_sym_power = 148,
-  anon_sym_mode = 149,
-  anon_sym_duty = 150,
-  anon_sym_keyed = 151,
-  anon_sym_foldback = 152,
-  anon_sym_bandwidth = 153,
-  anon_sym_sensitivity = 154,
-  anon_sym_efficiency = 155,
-  anon_sym_height = 156,
-  anon_sym_haat = 157,
-  anon_sym_radius = 158,
-  anon_sym_fails = 159,
-  anon_sym_GHz = 160,
-  anon_sym_Hz = 161,
-  anon_sym_MHz = 162,
-  anon_sym_above = 163,
-  anon_sym_added = 164,
-  anon_sym_after = 165,
-  anon_sym_against = 166,
-  anon_sym_agl = 167,
-  anon_sym_allocated = 168,
-  anon_sym_am = 169,
-  anon_sym_ambient = 170,
-  anon_sym_amsl = 171,
-  anon_sym_apart = 172,
-  anon_sym_at = 173,
-  anon_sym_averaging = 174,
-  anon_sym_below = 175,
-  anon_sym_blank = 176,
-  anon_sym_bow = 177,
-  anon_sym_bullington = 178,
-  anon_sym_by = 179,
-  anon_sym_carrier = 180,
-  anon_sym_cascade = 181,
-  anon_sym_city = 182,
-  anon_sym_clad = 183,
-  anon_sym_confidence = 184,
-  anon_sym_corrected = 185,
-  anon_sym_cw = 186,
-  anon_sym_dB = 187,
-  anon_sym_dBW = 188,
-  anon_sym_dBd = 189,
-  anon_sym_dBi = 190,
-  anon_sym_dBm = 191,
-  anon_sym_data = 192,
-  anon_sym_date = 193,
-  anon_sym_datum = 194,
-  anon_sym_dc_DASHinput = 195,
-  anon_sym_degrees = 196,
-  anon_sym_delivered = 197,
-  anon_sym_displayed = 198,
-  anon_sym_dms = 199,
-  anon_sym_down = 200,
-  anon_sym_eirp = 201,
-  anon_sym_ends = 202,
-  anon_sym_erp = 203,
-  anon_sym_etrs89 = 204,
-  anon_sym_figure = 205,
-  anon_sym_fm = 206,
-  anon_sym_for = 207,
-  anon_sym_forward = 208,
-  anon_sym_free_DASHspace = 209,
-  anon_sym_frequency = 210,
-  anon_sym_ft = 211,
-  anon_sym_full = 212,
-  anon_sym_guess = 213,
-  anon_sym_hata_DASHopen = 214,
-  anon_sym_hata_DASHsuburban = 215,
-  anon_sym_hata_DASHurban = 216,
-  anon_sym_height_DASHamsl = 217,
-  anon_sym_if = 218,
-  anon_sym_in = 219,
-  anon_sym_input = 220,
-  anon_sym_instead = 221,
-  anon_sym_k = 222,
-  anon_sym_kHz = 223,
-  anon_sym_kW = 224,
-  anon_sym_km = 225,
-  anon_sym_latitude = 226,
-  anon_sym_longitude = 227,
-  anon_sym_m = 228,
-  anon_sym_mW = 229,
-  anon_sym_maximum = 230,
-  anon_sym_mean = 231,
-  anon_sym_medium = 232,
-  anon_sym_nad27 = 233,
-  anon_sym_nad83 = 234,
-  anon_sym_net = 235,
-  anon_sym_no = 236,
-  anon_sym_nominal = 237,
-  anon_sym_occupational = 238,
-  anon_sym_of = 239,
-  anon_sym_offset = 240,
-  anon_sym_on = 241,
-  anon_sym_one_DASHedge = 242,
-  anon_sym_out = 243,
-  anon_sym_output = 244,
-  anon_sym_over = 245,
-  anon_sym_pep = 246,
-  anon_sym_per = 247,
-  anon_sym_places = 248,
-  anon_sym_public = 249,
-  anon_sym_quiet_DASHrural = 250,
-  anon_sym_quieting = 251,
-  anon_sym_rated = 252,
-  anon_sym_reactance = 253,
-  anon_sym_reading = 254,
-  anon_sym_realized = 255,
-  anon_sym_receive_DASHfrequency = 256,
-  anon_sym_receive_DASHloss = 257,
-  anon_sym_reference = 258,
-  anon_sym_reflected = 259,
-  anon_sym_rejects = 260,
-  anon_sym_residential = 261,
-  anon_sym_rural = 262,
-  anon_sym_series = 263,
-  anon_sym_shared = 264,
-  anon_sym_sheet = 265,
-  anon_sym_shunt = 266,
-  anon_sym_sinad = 267,
-  anon_sym_since = 268,
-  anon_sym_snr = 269,
-  anon_sym_spread = 270,
-  anon_sym_ssb = 271,
-  anon_sym_ssb_DASHprocessed = 272,
-  anon_sym_then = 273,
-  anon_sym_title = 274,
-  anon_sym_to = 275,
-  anon_sym_total = 276,
-  anon_sym_transmit_DASHfrequency = 277,
-  anon_sym_two_DASHray = 278,
-  anon_sym_typical = 279,
-  anon_sym_up = 280,
-  anon_sym_way = 281,
-  anon_sym_wet = 282,
-  anon_sym_wgs84 = 283,
-  anon_sym_with = 284,
-  anon_sym_within = 285,
-  anon_sym_yes = 286,
-  anon_sym_COMMA = 287,
-  anon_sym_EQ = 288,
-  anon_sym_u00b1 = 289,
-  anon_sym_PLUS_SLASH_DASH = 290,
-  anon_sym_LPAREN = 291,
-  anon_sym_RPAREN = 292,
-  anon_sym_DASH = 293,
-  anon_sym_u2212 = 294,
-  anon_sym_u2013 = 295,
-  anon_sym_PLUS = 296,
-  anon_sym_STAR = 297,
-  anon_sym_SLASH = 298,
-  anon_sym_CARET = 299,
-  sym__glued = 300,
-  sym_date = 301,
-  sym_dms = 302,
-  sym_number = 303,
-  aux_sym_unit_token1 = 304,
-  aux_sym_unit_token2 = 305,
-  aux_sym_unit_token3 = 306,
-  aux_sym_unit_token4 = 307,
-  aux_sym_unit_token5 = 308,
-  aux_sym_unit_token6 = 309,
-  anon_sym_wavelengths = 310,
-  anon_sym_wavelength = 311,
-  aux_sym_unit_token7 = 312,
-  aux_sym_unit_token8 = 313,
-  aux_sym_unit_token9 = 314,
-  aux_sym_unit_token10 = 315,
-  aux_sym_unit_token11 = 316,
-  anon_sym_ohm_DASHm = 317,
-  aux_sym_unit_token12 = 318,
-  aux_sym_unit_token13 = 319,
-  aux_sym_unit_token14 = 320,
-  anon_sym_degC = 321,
-  anon_sym_degF = 322,
-  anon_sym_ohms = 323,
-  aux_sym_unit_token15 = 324,
-  aux_sym_unit_token16 = 325,
-  aux_sym_unit_token17 = 326,
-  anon_sym_deg = 327,
-  anon_sym_min = 328,
-  anon_sym_ohm = 329,
-  anon_sym_cm = 330,
-  anon_sym_kV = 331,
-  anon_sym_mi = 332,
-  anon_sym_mm = 333,
-  anon_sym_ms = 334,
-  anon_sym_ns = 335,
-  anon_sym_uV = 336,
-  anon_sym_uW = 337,
-  anon_sym_us = 338,
-  anon_sym_yd = 339,
-  anon_sym_u00b0C = 340,
-  anon_sym_u00b0F = 341,
-  anon_sym_u00b5V = 342,
-  anon_sym_u00b5W = 343,
-  anon_sym_u00b5s = 344,
-  anon_sym_u03a9m = 345,
-  anon_sym_u03bcV = 346,
-  anon_sym_u03bcW = 347,
-  anon_sym_u03bcs = 348,
-  anon_sym_u2126m = 349,
-  anon_sym_PERCENT = 350,
-  anon_sym_A = 351,
-  anon_sym_V = 352,
-  anon_sym_W = 353,
-  anon_sym_h = 354,
-  anon_sym_s = 355,
-  anon_sym_u00b0 = 356,
-  anon_sym_u03a9 = 357,
-  anon_sym_u03bb = 358,
-  anon_sym_u2126 = 359,
-  sym_root = 360,
-  sym_digit_name = 361,
-  sym_string = 362,
-  sym_comment = 363,
-  sym_source_file = 364,
-  sym__line = 365,
-  sym__end = 366,
-  sym_statement = 367,
-  sym_block_statement = 368,
-  sym_block = 369,
-  sym__head = 370,
-  sym_keyword = 371,
-  sym_only_word = 372,
-  sym_word = 373,
-  sym__value = 374,
-  sym_range = 375,
-  sym_tolerance = 376,
-  sym_coverage = 377,
-  sym__expression = 378,
-  sym_parenthesized_expression = 379,
-  sym_negation = 380,
-  sym_binary_expression = 381,
-  sym_quantity = 382,
-  sym_unit = 383,
-  aux_sym_source_file_repeat1 = 384,
-  aux_sym__head_repeat1 = 385,
+  anon_sym_accept = 20,
+  anon_sym_transmit = 21,
+  anon_sym_receive = 22,
+  anon_sym_impedance = 23,
+  anon_sym_velocity = 24,
+  anon_sym_loss = 25,
+  anon_sym_construction = 26,
+  anon_sym_wires = 27,
+  anon_sym_valid = 28,
+  anon_sym_accuracy = 29,
+  anon_sym_rating = 30,
+  anon_sym_voltage = 31,
+  anon_sym_size = 32,
+  anon_sym_conductor = 33,
+  anon_sym_source = 34,
+  anon_sym_joins = 35,
+  anon_sym_limit = 36,
+  anon_sym_family = 37,
+  anon_sym_bump = 38,
+  anon_sym_return_DASHloss = 39,
+  anon_sym_swr = 40,
+  anon_sym_kind = 41,
+  anon_sym_high = 42,
+  anon_sym_low = 43,
+  anon_sym_port = 44,
+  anon_sym_from = 45,
+  anon_sym_isolation = 46,
+  anon_sym_ratio = 47,
+  anon_sym_split = 48,
+  anon_sym_tee = 49,
+  anon_sym_reversed = 50,
+  anon_sym_passes = 51,
+  anon_sym_gain = 52,
+  anon_sym_noise = 53,
+  anon_sym_excess = 54,
+  anon_sym_ways = 55,
+  anon_sym_coupled = 56,
+  anon_sym_calibrated = 57,
+  anon_sym_scale = 58,
+  anon_sym_resolution = 59,
+  anon_sym_due = 60,
+  anon_sym_linearity = 61,
+  anon_sym_repeatability = 62,
+  anon_sym_directivity = 63,
+  anon_sym_load = 64,
+  anon_sym_read = 65,
+  anon_sym_temperature = 66,
+  anon_sym_generator = 67,
+  anon_sym_drift = 68,
+  anon_sym_piece = 69,
+  anon_sym_readings = 70,
+  anon_sym_resonance = 71,
+  anon_sym_delay = 72,
+  anon_sym_phase = 73,
+  anon_sym_adapter = 74,
+  anon_sym_position = 75,
+  anon_sym_ground = 76,
+  anon_sym_place = 77,
+  anon_sym_under = 78,
+  anon_sym_beside = 79,
+  anon_sym_spot = 80,
+  anon_sym_alone = 81,
+  anon_sym_transmitter = 82,
+  anon_sym_receiver = 83,
+  anon_sym_transceiver = 84,
+  anon_sym_run = 85,
+  anon_sym_jumper = 86,
+  anon_sym_tail = 87,
+  anon_sym_pad = 88,
+  anon_sym_filter = 89,
+  anon_sym_isolator = 90,
+  anon_sym_circulator = 91,
+  anon_sym_protector = 92,
+  anon_sym_switch = 93,
+  anon_sym_coupler = 94,
+  anon_sym_meter = 95,
+  anon_sym_balun = 96,
+  anon_sym_tuner = 97,
+  anon_sym_duplexer = 98,
+  anon_sym_diplexer = 99,
+  anon_sym_combiner = 100,
+  anon_sym_divider = 101,
+  anon_sym_amplifier = 102,
+  anon_sym_preamplifier = 103,
+  anon_sym_antenna = 104,
+  anon_sym_branches = 105,
+  anon_sym_expect = 106,
+  anon_sym_authority = 107,
+  anon_sym_jurisdiction = 108,
+  anon_sym_service = 109,
+  anon_sym_edition = 110,
+  anon_sym_dated = 111,
+  anon_sym_until = 112,
+  anon_sym_holder = 113,
+  anon_sym_class = 114,
+  anon_sym_ask = 115,
+  anon_sym_threshold = 116,
+  anon_sym_fixed = 117,
+  anon_sym_condition = 118,
+  anon_sym_reflection = 119,
+  anon_sym_field = 120,
+  anon_sym_hop = 121,
+  anon_sym_profile = 122,
+  anon_sym_distance = 123,
+  anon_sym_k_DASHfactor = 124,
+  anon_sym_site_DASHnoise = 125,
+  anon_sym_need = 126,
+  anon_sym_model = 127,
+  anon_sym_coverage = 128,
+  anon_sym_take = 129,
+  anon_sym_put = 130,
+  anon_sym_branch = 131,
+  anon_sym_inner = 132,
+  anon_sym_outer = 133,
+  anon_sym_permittivity = 134,
+  anon_sym_loss_DASHtangent = 135,
+  anon_sym_strand = 136,
+  anon_sym_strand_DASHdiameter = 137,
+  anon_sym_braid = 138,
+  anon_sym_resistivity = 139,
+  anon_sym_inner_DASHresistivity = 140,
+  anon_sym_outer_DASHresistivity = 141,
+  anon_sym_diameter = 142,
+  anon_sym_spacing = 143,
+  anon_sym_baseline = 144,
+  anon_sym_through = 145,
+  anon_sym_open = 146,
+  anon_sym_short = 147,
+  anon_sym_equalise = 148,
+  anon_sym_power = 149,
+  anon_sym_mode = 150,
+  anon_sym_duty = 151,
+  anon_sym_keyed = 152,
+  anon_sym_foldback = 153,
+  anon_sym_bandwidth = 154,
+  anon_sym_sensitivity = 155,
+  anon_sym_efficiency = 156,
+  anon_sym_height = 157,
+  anon_sym_haat = 158,
+  anon_sym_radius = 159,
+  anon_sym_fails = 160,
+  anon_sym_GHz = 161,
+  anon_sym_Hz = 162,
+  anon_sym_MHz = 163,
+  anon_sym_above = 164,
+  anon_sym_added = 165,
+  anon_sym_after = 166,
+  anon_sym_against = 167,
+  anon_sym_agl = 168,
+  anon_sym_allocated = 169,
+  anon_sym_am = 170,
+  anon_sym_ambient = 171,
+  anon_sym_amsl = 172,
+  anon_sym_apart = 173,
+  anon_sym_at = 174,
+  anon_sym_averaging = 175,
+  anon_sym_below = 176,
+  anon_sym_blank = 177,
+  anon_sym_bow = 178,
+  anon_sym_bullington = 179,
+  anon_sym_by = 180,
+  anon_sym_carrier = 181,
+  anon_sym_cascade = 182,
+  anon_sym_city = 183,
+  anon_sym_clad = 184,
+  anon_sym_confidence = 185,
+  anon_sym_corrected = 186,
+  anon_sym_cw = 187,
+  anon_sym_dB = 188,
+  anon_sym_dBW = 189,
+  anon_sym_dBd = 190,
+  anon_sym_dBi = 191,
+  anon_sym_dBm = 192,
+  anon_sym_data = 193,
+  anon_sym_date = 194,
+  anon_sym_datum = 195,
+  anon_sym_dc_DASHinput = 196,
+  anon_sym_degrees = 197,
+  anon_sym_delivered = 198,
+  anon_sym_displayed = 199,
+  anon_sym_dms = 200,
+  anon_sym_down = 201,
+  anon_sym_eirp = 202,
+  anon_sym_ends = 203,
+  anon_sym_erp = 204,
+  anon_sym_etrs89 = 205,
+  anon_sym_figure = 206,
+  anon_sym_fm = 207,
+  anon_sym_for = 208,
+  anon_sym_forward = 209,
+  anon_sym_free_DASHspace = 210,
+  anon_sym_frequency = 211,
+  anon_sym_ft = 212,
+  anon_sym_full = 213,
+  anon_sym_guess = 214,
+  anon_sym_hata_DASHopen = 215,
+  anon_sym_hata_DASHsuburban = 216,
+  anon_sym_hata_DASHurban = 217,
+  anon_sym_height_DASHamsl = 218,
+  anon_sym_if = 219,
+  anon_sym_in = 220,
+  anon_sym_input = 221,
+  anon_sym_instead = 222,
+  anon_sym_k = 223,
+  anon_sym_kHz = 224,
+  anon_sym_kW = 225,
+  anon_sym_km = 226,
+  anon_sym_latitude = 227,
+  anon_sym_longitude = 228,
+  anon_sym_m = 229,
+  anon_sym_mW = 230,
+  anon_sym_maximum = 231,
+  anon_sym_mean = 232,
+  anon_sym_medium = 233,
+  anon_sym_nad27 = 234,
+  anon_sym_nad83 = 235,
+  anon_sym_net = 236,
+  anon_sym_no = 237,
+  anon_sym_nominal = 238,
+  anon_sym_occupational = 239,
+  anon_sym_of = 240,
+  anon_sym_offset = 241,
+  anon_sym_on = 242,
+  anon_sym_one_DASHedge = 243,
+  anon_sym_out = 244,
+  anon_sym_output = 245,
+  anon_sym_over = 246,
+  anon_sym_pep = 247,
+  anon_sym_per = 248,
+  anon_sym_places = 249,
+  anon_sym_public = 250,
+  anon_sym_quiet_DASHrural = 251,
+  anon_sym_quieting = 252,
+  anon_sym_rated = 253,
+  anon_sym_reactance = 254,
+  anon_sym_reading = 255,
+  anon_sym_realized = 256,
+  anon_sym_receive_DASHfrequency = 257,
+  anon_sym_receive_DASHloss = 258,
+  anon_sym_reference = 259,
+  anon_sym_reflected = 260,
+  anon_sym_rejects = 261,
+  anon_sym_residential = 262,
+  anon_sym_rural = 263,
+  anon_sym_series = 264,
+  anon_sym_shared = 265,
+  anon_sym_sheet = 266,
+  anon_sym_shunt = 267,
+  anon_sym_sinad = 268,
+  anon_sym_since = 269,
+  anon_sym_snr = 270,
+  anon_sym_spread = 271,
+  anon_sym_ssb = 272,
+  anon_sym_ssb_DASHprocessed = 273,
+  anon_sym_then = 274,
+  anon_sym_title = 275,
+  anon_sym_to = 276,
+  anon_sym_total = 277,
+  anon_sym_transmit_DASHfrequency = 278,
+  anon_sym_two_DASHray = 279,
+  anon_sym_typical = 280,
+  anon_sym_up = 281,
+  anon_sym_way = 282,
+  anon_sym_wet = 283,
+  anon_sym_wgs84 = 284,
+  anon_sym_with = 285,
+  anon_sym_within = 286,
+  anon_sym_yes = 287,
+  anon_sym_COMMA = 288,
+  anon_sym_EQ = 289,
+  anon_sym_u00b1 = 290,
+  anon_sym_PLUS_SLASH_DASH = 291,
+  anon_sym_LPAREN = 292,
+  anon_sym_RPAREN = 293,
+  anon_sym_DASH = 294,
+  anon_sym_u2212 = 295,
+  anon_sym_u2013 = 296,
+  anon_sym_PLUS = 297,
+  anon_sym_STAR = 298,
+  anon_sym_SLASH = 299,
+  anon_sym_CARET = 300,
+  sym__glued = 301,
+  sym_date = 302,
+  sym_dms = 303,
+  sym_number = 304,
+  aux_sym_unit_token1 = 305,
+  aux_sym_unit_token2 = 306,
+  aux_sym_unit_token3 = 307,
+  aux_sym_unit_token4 = 308,
+  aux_sym_unit_token5 = 309,
+  aux_sym_unit_token6 = 310,
+  anon_sym_wavelengths = 311,
+  anon_sym_wavelength = 312,
+  aux_sym_unit_token7 = 313,
+  aux_sym_unit_token8 = 314,
+  aux_sym_unit_token9 = 315,
+  aux_sym_unit_token10 = 316,
+  aux_sym_unit_token11 = 317,
+  anon_sym_ohm_DASHm = 318,
+  aux_sym_unit_token12 = 319,
+  aux_sym_unit_token13 = 320,
+  aux_sym_unit_token14 = 321,
+  anon_sym_degC = 322,
+  anon_sym_degF = 323,
+  anon_sym_ohms = 324,
+  aux_sym_unit_token15 = 325,
+  aux_sym_unit_token16 = 326,
+  aux_sym_unit_token17 = 327,
+  anon_sym_deg = 328,
+  anon_sym_min = 329,
+  anon_sym_ohm = 330,
+  anon_sym_cm = 331,
+  anon_sym_kV = 332,
+  anon_sym_mi = 333,
+  anon_sym_mm = 334,
+  anon_sym_ms = 335,
+  anon_sym_ns = 336,
+  anon_sym_uV = 337,
+  anon_sym_uW = 338,
+  anon_sym_us = 339,
+  anon_sym_yd = 340,
+  anon_sym_u00b0C = 341,
+  anon_sym_u00b0F = 342,
+  anon_sym_u00b5V = 343,
+  anon_sym_u00b5W = 344,
+  anon_sym_u00b5s = 345,
+  anon_sym_u03a9m = 346,
+  anon_sym_u03bcV = 347,
+  anon_sym_u03bcW = 348,
+  anon_sym_u03bcs = 349,
+  anon_sym_u2126m = 350,
+  anon_sym_PERCENT = 351,
+  anon_sym_A = 352,
+  anon_sym_V = 353,
+  anon_sym_W = 354,
+  anon_sym_h = 355,
+  anon_sym_s = 356,
+  anon_sym_u00b0 = 357,
+  anon_sym_u03a9 = 358,
+  anon_sym_u03bb = 359,
+  anon_sym_u2126 = 360,
+  sym_root = 361,
+  sym_digit_name = 362,
+  sym_string = 363,
+  sym_comment = 364,
+  sym_source_file = 365,
+  sym__line = 366,
+  sym__end = 367,
+  sym_statement = 368,
+  sym_block_statement = 369,
+  sym_block = 370,
+  sym__head = 371,
+  sym_keyword = 372,
+  sym_only_word = 373,
+  sym_word = 374,
+  sym__value = 375,
+  sym_range = 376,
+  sym_tolerance = 377,
+  sym_coverage = 378,
+  sym__expression = 379,
+  sym_parenthesized_expression = 380,
+  sym_negation = 381,
+  sym_binary_expression = 382,
+  sym_quantity = 383,
+  sym_unit = 384,
+  aux_sym_source_file_repeat1 = 385,
+  aux_sym__head_repeat1 = 386,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -424,6 +425,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_rules] = "rules",
   [anon_sym_link] = "link",
   [anon_sym_variant] = "variant",
+  [anon_sym_accept] = "accept",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -813,6 +815,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_rules] = anon_sym_rules,
   [anon_sym_link] = anon_sym_link,
   [anon_sym_variant] = anon_sym_variant,
+  [anon_sym_accept] = anon_sym_accept,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -1259,6 +1262,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_variant] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_accept] = {
     .visible = true,
     .named = false,
   },
@@ -5688,126 +5695,127 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(376);
       END_STATE();
     case 172:
-      if (lookahead == 'u') ADVANCE(377);
+      if (lookahead == 'e') ADVANCE(377);
+      if (lookahead == 'u') ADVANCE(378);
       END_STATE();
     case 173:
-      if (lookahead == 'p') ADVANCE(378);
+      if (lookahead == 'p') ADVANCE(379);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(379);
-      END_STATE();
-    case 175:
       if (lookahead == 'e') ADVANCE(380);
       END_STATE();
+    case 175:
+      if (lookahead == 'e') ADVANCE(381);
+      END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'i') ADVANCE(382);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(382);
+      if (lookahead == 'o') ADVANCE(383);
       END_STATE();
     case 179:
-      if (lookahead == 'n') ADVANCE(383);
+      if (lookahead == 'n') ADVANCE(384);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(385);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(385);
-      END_STATE();
-    case 182:
       if (lookahead == 'l') ADVANCE(386);
       END_STATE();
+    case 182:
+      if (lookahead == 'l') ADVANCE(387);
+      END_STATE();
     case 183:
-      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(388);
       END_STATE();
     case 184:
-      if (lookahead == 'r') ADVANCE(388);
+      if (lookahead == 'r') ADVANCE(389);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 186:
-      if (lookahead == 'h') ADVANCE(389);
+      if (lookahead == 'h') ADVANCE(390);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(390);
+      if (lookahead == 'r') ADVANCE(391);
       END_STATE();
     case 188:
-      if (lookahead == 'u') ADVANCE(391);
+      if (lookahead == 'u') ADVANCE(392);
       END_STATE();
     case 189:
-      if (lookahead == 'd') ADVANCE(392);
+      if (lookahead == 'd') ADVANCE(393);
       END_STATE();
     case 190:
-      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'e') ADVANCE(394);
       END_STATE();
     case 191:
-      if (lookahead == 'o') ADVANCE(394);
+      if (lookahead == 'o') ADVANCE(395);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(395);
+      if (lookahead == 'i') ADVANCE(396);
       END_STATE();
     case 193:
-      if (lookahead == 'n') ADVANCE(396);
+      if (lookahead == 'n') ADVANCE(397);
       END_STATE();
     case 194:
       ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(397);
-      if (lookahead == 'n') ADVANCE(398);
+      if (lookahead == 'i') ADVANCE(398);
+      if (lookahead == 'n') ADVANCE(399);
       END_STATE();
     case 196:
-      if (lookahead == 'l') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(400);
       END_STATE();
     case 197:
-      if (lookahead == 'p') ADVANCE(400);
+      if (lookahead == 'p') ADVANCE(401);
       END_STATE();
     case 198:
-      if (lookahead == 'l') ADVANCE(401);
+      if (lookahead == 'l') ADVANCE(402);
       END_STATE();
     case 199:
-      if (lookahead == 'i') ADVANCE(402);
+      if (lookahead == 'i') ADVANCE(403);
       END_STATE();
     case 200:
-      if (lookahead == 'r') ADVANCE(403);
+      if (lookahead == 'r') ADVANCE(404);
       END_STATE();
     case 201:
-      if (lookahead == 'c') ADVANCE(404);
+      if (lookahead == 'c') ADVANCE(405);
       END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'i') ADVANCE(406);
       END_STATE();
     case 203:
-      if (lookahead == 'c') ADVANCE(406);
+      if (lookahead == 'c') ADVANCE(407);
       END_STATE();
     case 204:
-      if (lookahead == 'y') ADVANCE(407);
+      if (lookahead == 'y') ADVANCE(408);
       END_STATE();
     case 205:
-      if (lookahead == 'd') ADVANCE(408);
-      if (lookahead == 's') ADVANCE(409);
+      if (lookahead == 'd') ADVANCE(409);
+      if (lookahead == 's') ADVANCE(410);
       END_STATE();
     case 206:
-      if (lookahead == 'b') ADVANCE(410);
+      if (lookahead == 'b') ADVANCE(411);
       END_STATE();
     case 207:
-      if (lookahead == 'd') ADVANCE(411);
-      if (lookahead == 'f') ADVANCE(412);
-      if (lookahead == 'n') ADVANCE(413);
-      if (lookahead == 's') ADVANCE(414);
+      if (lookahead == 'd') ADVANCE(412);
+      if (lookahead == 'f') ADVANCE(413);
+      if (lookahead == 'n') ADVANCE(414);
+      if (lookahead == 's') ADVANCE(415);
       END_STATE();
     case 208:
-      if (lookahead == 'r') ADVANCE(415);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 209:
-      if (lookahead == 'p') ADVANCE(416);
+      if (lookahead == 'p') ADVANCE(417);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(417);
+      if (lookahead == 'e') ADVANCE(418);
       END_STATE();
     case 211:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -5822,3145 +5830,3154 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 215:
-      if (lookahead == 'a') ADVANCE(418);
-      if (lookahead == 'e') ADVANCE(419);
-      if (lookahead == 'u') ADVANCE(420);
+      if (lookahead == 'a') ADVANCE(419);
+      if (lookahead == 'e') ADVANCE(420);
+      if (lookahead == 'u') ADVANCE(421);
       END_STATE();
     case 216:
-      if (lookahead == 'i') ADVANCE(421);
+      if (lookahead == 'i') ADVANCE(422);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(422);
-      if (lookahead == 'F') ADVANCE(423);
-      if (lookahead == 'r') ADVANCE(424);
+      if (lookahead == 'C') ADVANCE(423);
+      if (lookahead == 'F') ADVANCE(424);
+      if (lookahead == 'r') ADVANCE(425);
       END_STATE();
     case 218:
-      if (lookahead == 'a') ADVANCE(425);
-      if (lookahead == 'i') ADVANCE(426);
-      END_STATE();
-    case 219:
+      if (lookahead == 'a') ADVANCE(426);
       if (lookahead == 'i') ADVANCE(427);
       END_STATE();
+    case 219:
+      if (lookahead == 'i') ADVANCE(428);
+      END_STATE();
     case 220:
-      if (lookahead == 'm') ADVANCE(428);
+      if (lookahead == 'm') ADVANCE(429);
       END_STATE();
     case 221:
-      if (lookahead == 'l') ADVANCE(429);
+      if (lookahead == 'l') ADVANCE(430);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(430);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 223:
-      if (lookahead == 'p') ADVANCE(431);
-      if (lookahead == 't') ADVANCE(432);
+      if (lookahead == 'p') ADVANCE(432);
+      if (lookahead == 't') ADVANCE(433);
       END_STATE();
     case 224:
-      if (lookahead == 'i') ADVANCE(433);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
     case 225:
       ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 226:
-      if (lookahead == 'n') ADVANCE(434);
+      if (lookahead == 'n') ADVANCE(435);
       END_STATE();
     case 227:
-      if (lookahead == 'f') ADVANCE(435);
+      if (lookahead == 'f') ADVANCE(436);
       END_STATE();
     case 228:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 229:
-      if (lookahead == 'l') ADVANCE(436);
+      if (lookahead == 'l') ADVANCE(437);
       END_STATE();
     case 230:
-      if (lookahead == 'y') ADVANCE(437);
+      if (lookahead == 'y') ADVANCE(438);
       END_STATE();
     case 231:
-      if (lookahead == 't') ADVANCE(438);
+      if (lookahead == 't') ADVANCE(439);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 233:
-      if (lookahead == 'p') ADVANCE(440);
+      if (lookahead == 'p') ADVANCE(441);
       END_STATE();
     case 234:
-      if (lookahead == 's') ADVANCE(441);
+      if (lookahead == 's') ADVANCE(442);
       END_STATE();
     case 235:
-      if (lookahead == 'a') ADVANCE(442);
+      if (lookahead == 'a') ADVANCE(443);
       END_STATE();
     case 236:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(443);
+      if (lookahead == 's') ADVANCE(444);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(444);
-      END_STATE();
-    case 239:
       if (lookahead == 'e') ADVANCE(445);
       END_STATE();
+    case 239:
+      if (lookahead == 'e') ADVANCE(446);
+      END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(447);
       END_STATE();
     case 241:
-      if (lookahead == 'i') ADVANCE(447);
+      if (lookahead == 'i') ADVANCE(448);
       END_STATE();
     case 242:
-      if (lookahead == 'l') ADVANCE(448);
+      if (lookahead == 'l') ADVANCE(449);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(449);
+      if (lookahead == 'u') ADVANCE(450);
       END_STATE();
     case 244:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(451);
       END_STATE();
     case 245:
-      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(452);
       END_STATE();
     case 246:
-      if (lookahead == 'd') ADVANCE(452);
+      if (lookahead == 'd') ADVANCE(453);
       END_STATE();
     case 247:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(453);
+      if (lookahead == 'w') ADVANCE(454);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(454);
-      if (lookahead == 'q') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(455);
+      if (lookahead == 'q') ADVANCE(456);
       END_STATE();
     case 249:
-      if (lookahead == 'm') ADVANCE(456);
+      if (lookahead == 'm') ADVANCE(457);
       END_STATE();
     case 250:
-      if (lookahead == 'l') ADVANCE(457);
+      if (lookahead == 'l') ADVANCE(458);
       END_STATE();
     case 251:
-      if (lookahead == 'n') ADVANCE(458);
+      if (lookahead == 'n') ADVANCE(459);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(460);
+      if (lookahead == 'u') ADVANCE(461);
       END_STATE();
     case 254:
-      if (lookahead == 's') ADVANCE(461);
+      if (lookahead == 's') ADVANCE(462);
       END_STATE();
     case 255:
-      if (lookahead == 't') ADVANCE(462);
+      if (lookahead == 't') ADVANCE(463);
       END_STATE();
     case 256:
-      if (lookahead == 'a') ADVANCE(463);
+      if (lookahead == 'a') ADVANCE(464);
       END_STATE();
     case 257:
-      if (lookahead == 'g') ADVANCE(464);
+      if (lookahead == 'g') ADVANCE(465);
       END_STATE();
     case 258:
-      if (lookahead == 'h') ADVANCE(465);
+      if (lookahead == 'h') ADVANCE(466);
       END_STATE();
     case 259:
-      if (lookahead == 'd') ADVANCE(466);
+      if (lookahead == 'd') ADVANCE(467);
       END_STATE();
     case 260:
       ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(467);
-      END_STATE();
-    case 262:
       if (lookahead == 'e') ADVANCE(468);
       END_STATE();
+    case 262:
+      if (lookahead == 'e') ADVANCE(469);
+      END_STATE();
     case 263:
-      if (lookahead == 'u') ADVANCE(469);
+      if (lookahead == 'u') ADVANCE(470);
       END_STATE();
     case 264:
-      if (lookahead == 't') ADVANCE(470);
+      if (lookahead == 't') ADVANCE(471);
       END_STATE();
     case 265:
-      if (lookahead == 'l') ADVANCE(471);
+      if (lookahead == 'l') ADVANCE(472);
       END_STATE();
     case 266:
-      if (lookahead == 'n') ADVANCE(472);
+      if (lookahead == 'n') ADVANCE(473);
       END_STATE();
     case 267:
-      if (lookahead == 'p') ADVANCE(473);
+      if (lookahead == 'p') ADVANCE(474);
       END_STATE();
     case 268:
-      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'i') ADVANCE(475);
       END_STATE();
     case 269:
-      if (lookahead == 'a') ADVANCE(475);
+      if (lookahead == 'a') ADVANCE(476);
       END_STATE();
     case 270:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 271:
-      if (lookahead == 'e') ADVANCE(476);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 272:
-      if (lookahead == 'd') ADVANCE(477);
+      if (lookahead == 'd') ADVANCE(478);
       END_STATE();
     case 273:
-      if (lookahead == 'i') ADVANCE(478);
+      if (lookahead == 'i') ADVANCE(479);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(479);
+      if (lookahead == 'e') ADVANCE(480);
       END_STATE();
     case 276:
-      if (lookahead == 'i') ADVANCE(480);
+      if (lookahead == 'i') ADVANCE(481);
       END_STATE();
     case 277:
-      if (lookahead == 'e') ADVANCE(481);
-      if (lookahead == 'k') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(482);
+      if (lookahead == 'k') ADVANCE(483);
       END_STATE();
     case 278:
-      if (lookahead == 'd') ADVANCE(483);
+      if (lookahead == 'd') ADVANCE(484);
       END_STATE();
     case 279:
-      if (lookahead == 'g') ADVANCE(484);
+      if (lookahead == 'g') ADVANCE(485);
       END_STATE();
     case 280:
-      if (lookahead == 's') ADVANCE(485);
+      if (lookahead == 's') ADVANCE(486);
       END_STATE();
     case 281:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(486);
+      if (lookahead == 'i') ADVANCE(487);
       END_STATE();
     case 283:
-      if (lookahead == 'n') ADVANCE(487);
+      if (lookahead == 'n') ADVANCE(488);
       END_STATE();
     case 284:
-      if (lookahead == 'i') ADVANCE(488);
+      if (lookahead == 'i') ADVANCE(489);
       END_STATE();
     case 285:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 286:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 287:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'e') ADVANCE(491);
       END_STATE();
     case 288:
-      if (lookahead == '2') ADVANCE(491);
-      if (lookahead == '8') ADVANCE(492);
+      if (lookahead == '2') ADVANCE(492);
+      if (lookahead == '8') ADVANCE(493);
       END_STATE();
     case 289:
-      if (lookahead == 'd') ADVANCE(493);
+      if (lookahead == 'd') ADVANCE(494);
       END_STATE();
     case 290:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(494);
+      if (lookahead == 's') ADVANCE(495);
       END_STATE();
     case 292:
-      if (lookahead == 'i') ADVANCE(495);
+      if (lookahead == 'i') ADVANCE(496);
       END_STATE();
     case 293:
-      if (lookahead == 'u') ADVANCE(496);
+      if (lookahead == 'u') ADVANCE(497);
       END_STATE();
     case 294:
-      if (lookahead == 's') ADVANCE(497);
+      if (lookahead == 's') ADVANCE(498);
       END_STATE();
     case 295:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(498);
-      if (lookahead == 's') ADVANCE(499);
+      if (lookahead == '-') ADVANCE(499);
+      if (lookahead == 's') ADVANCE(500);
       END_STATE();
     case 296:
-      if (lookahead == '-') ADVANCE(500);
+      if (lookahead == '-') ADVANCE(501);
       END_STATE();
     case 297:
-      if (lookahead == 'n') ADVANCE(501);
+      if (lookahead == 'n') ADVANCE(502);
       END_STATE();
     case 298:
       ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(502);
-      if (lookahead == 'p') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'p') ADVANCE(504);
       END_STATE();
     case 299:
-      if (lookahead == 'r') ADVANCE(504);
+      if (lookahead == 'r') ADVANCE(505);
       END_STATE();
     case 300:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 301:
-      if (lookahead == 's') ADVANCE(505);
+      if (lookahead == 's') ADVANCE(506);
       END_STATE();
     case 302:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 303:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(506);
+      if (lookahead == 'm') ADVANCE(507);
       END_STATE();
     case 304:
-      if (lookahead == 's') ADVANCE(507);
+      if (lookahead == 's') ADVANCE(508);
       END_STATE();
     case 305:
-      if (lookahead == 'c') ADVANCE(508);
-      END_STATE();
-    case 306:
       if (lookahead == 'c') ADVANCE(509);
       END_STATE();
+    case 306:
+      if (lookahead == 'c') ADVANCE(510);
+      END_STATE();
     case 307:
-      if (lookahead == 't') ADVANCE(510);
+      if (lookahead == 't') ADVANCE(511);
       END_STATE();
     case 308:
-      if (lookahead == 'i') ADVANCE(511);
+      if (lookahead == 'i') ADVANCE(512);
       END_STATE();
     case 309:
-      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'e') ADVANCE(513);
       END_STATE();
     case 310:
-      if (lookahead == 'a') ADVANCE(513);
+      if (lookahead == 'a') ADVANCE(514);
       END_STATE();
     case 311:
-      if (lookahead == 'f') ADVANCE(514);
-      if (lookahead == 't') ADVANCE(515);
+      if (lookahead == 'f') ADVANCE(515);
+      if (lookahead == 't') ADVANCE(516);
       END_STATE();
     case 312:
-      if (lookahead == 'l') ADVANCE(516);
+      if (lookahead == 'l') ADVANCE(517);
       END_STATE();
     case 313:
       ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 314:
-      if (lookahead == 'e') ADVANCE(517);
+      if (lookahead == 'e') ADVANCE(518);
       END_STATE();
     case 315:
-      if (lookahead == 'i') ADVANCE(518);
+      if (lookahead == 'i') ADVANCE(519);
       END_STATE();
     case 316:
-      if (lookahead == 'e') ADVANCE(519);
-      if (lookahead == 'i') ADVANCE(520);
+      if (lookahead == 'e') ADVANCE(520);
+      if (lookahead == 'i') ADVANCE(521);
       END_STATE();
     case 317:
-      if (lookahead == 'c') ADVANCE(521);
-      if (lookahead == 'd') ADVANCE(522);
-      if (lookahead == 'l') ADVANCE(523);
+      if (lookahead == 'c') ADVANCE(522);
+      if (lookahead == 'd') ADVANCE(523);
+      if (lookahead == 'l') ADVANCE(524);
       END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(525);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(525);
-      if (lookahead == 'l') ADVANCE(526);
+      if (lookahead == 'e') ADVANCE(526);
+      if (lookahead == 'l') ADVANCE(527);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(527);
-      END_STATE();
-    case 321:
       if (lookahead == 'e') ADVANCE(528);
       END_STATE();
+    case 321:
+      if (lookahead == 'e') ADVANCE(529);
+      END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(529);
-      if (lookahead == 'o') ADVANCE(530);
+      if (lookahead == 'i') ADVANCE(530);
+      if (lookahead == 'o') ADVANCE(531);
       END_STATE();
     case 323:
-      if (lookahead == 'u') ADVANCE(531);
+      if (lookahead == 'u') ADVANCE(532);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(533);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 326:
       ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 327:
-      if (lookahead == 'a') ADVANCE(534);
+      if (lookahead == 'a') ADVANCE(535);
       END_STATE();
     case 328:
-      if (lookahead == 'l') ADVANCE(535);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
     case 329:
-      if (lookahead == 's') ADVANCE(536);
+      if (lookahead == 's') ADVANCE(537);
       END_STATE();
     case 330:
-      if (lookahead == 'i') ADVANCE(537);
-      if (lookahead == 'v') ADVANCE(538);
+      if (lookahead == 'i') ADVANCE(538);
+      if (lookahead == 'v') ADVANCE(539);
       END_STATE();
     case 331:
-      if (lookahead == 's') ADVANCE(539);
+      if (lookahead == 's') ADVANCE(540);
       END_STATE();
     case 332:
-      if (lookahead == 'r') ADVANCE(540);
+      if (lookahead == 'r') ADVANCE(541);
       END_STATE();
     case 333:
-      if (lookahead == 'e') ADVANCE(541);
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
     case 334:
-      if (lookahead == 'r') ADVANCE(542);
+      if (lookahead == 'r') ADVANCE(543);
       END_STATE();
     case 335:
-      if (lookahead == 'n') ADVANCE(543);
+      if (lookahead == 'n') ADVANCE(544);
       END_STATE();
     case 336:
-      if (lookahead == 'a') ADVANCE(544);
-      if (lookahead == 'c') ADVANCE(545);
+      if (lookahead == 'a') ADVANCE(545);
+      if (lookahead == 'c') ADVANCE(546);
       END_STATE();
     case 337:
-      if (lookahead == 'e') ADVANCE(546);
+      if (lookahead == 'e') ADVANCE(547);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(547);
+      if (lookahead == 'e') ADVANCE(548);
       END_STATE();
     case 339:
       ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(548);
+      if (lookahead == 'r') ADVANCE(549);
       END_STATE();
     case 341:
-      if (lookahead == 'c') ADVANCE(549);
+      if (lookahead == 'c') ADVANCE(550);
       END_STATE();
     case 342:
-      if (lookahead == 'i') ADVANCE(550);
+      if (lookahead == 'i') ADVANCE(551);
       END_STATE();
     case 343:
-      if (lookahead == 't') ADVANCE(551);
+      if (lookahead == 't') ADVANCE(552);
       END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(552);
+      if (lookahead == 'e') ADVANCE(553);
       END_STATE();
     case 345:
       ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(553);
+      if (lookahead == '-') ADVANCE(554);
       END_STATE();
     case 346:
-      if (lookahead == 't') ADVANCE(554);
+      if (lookahead == 't') ADVANCE(555);
       END_STATE();
     case 347:
-      if (lookahead == 'a') ADVANCE(555);
+      if (lookahead == 'a') ADVANCE(556);
       END_STATE();
     case 348:
-      if (lookahead == 't') ADVANCE(556);
+      if (lookahead == 't') ADVANCE(557);
       END_STATE();
     case 349:
       ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 350:
-      if (lookahead == 'l') ADVANCE(557);
+      if (lookahead == 'l') ADVANCE(558);
       END_STATE();
     case 351:
-      if (lookahead == 'e') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(559);
       END_STATE();
     case 352:
       ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 353:
-      if (lookahead == 'p') ADVANCE(559);
+      if (lookahead == 'p') ADVANCE(560);
       END_STATE();
     case 354:
-      if (lookahead == 'n') ADVANCE(560);
+      if (lookahead == 'n') ADVANCE(561);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(561);
-      if (lookahead == 'o') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(562);
+      if (lookahead == 'o') ADVANCE(563);
       END_STATE();
     case 356:
-      if (lookahead == 'l') ADVANCE(563);
+      if (lookahead == 'l') ADVANCE(564);
       END_STATE();
     case 357:
-      if (lookahead == 'a') ADVANCE(564);
+      if (lookahead == 'a') ADVANCE(565);
       END_STATE();
     case 358:
-      if (lookahead == 'n') ADVANCE(565);
+      if (lookahead == 'n') ADVANCE(566);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(566);
+      if (lookahead == 'e') ADVANCE(567);
       END_STATE();
     case 360:
-      if (lookahead == '-') ADVANCE(567);
+      if (lookahead == '-') ADVANCE(568);
       END_STATE();
     case 361:
-      if (lookahead == 'i') ADVANCE(568);
+      if (lookahead == 'i') ADVANCE(569);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(569);
+      if (lookahead == 'e') ADVANCE(570);
       END_STATE();
     case 363:
-      if (lookahead == 'i') ADVANCE(570);
+      if (lookahead == 'i') ADVANCE(571);
       END_STATE();
     case 364:
       ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 365:
-      if (lookahead == 'i') ADVANCE(571);
-      END_STATE();
-    case 366:
       if (lookahead == 'i') ADVANCE(572);
       END_STATE();
+    case 366:
+      if (lookahead == 'i') ADVANCE(573);
+      END_STATE();
     case 367:
-      if (lookahead == 'o') ADVANCE(573);
+      if (lookahead == 'o') ADVANCE(574);
       END_STATE();
     case 368:
-      if (lookahead == 't') ADVANCE(574);
+      if (lookahead == 't') ADVANCE(575);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(575);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 370:
       ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(576);
+      if (lookahead == 's') ADVANCE(577);
       END_STATE();
     case 371:
       ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 372:
-      if (lookahead == '8') ADVANCE(577);
+      if (lookahead == '8') ADVANCE(578);
       END_STATE();
     case 373:
-      if (lookahead == 'e') ADVANCE(578);
+      if (lookahead == 'e') ADVANCE(579);
       END_STATE();
     case 374:
-      if (lookahead == 'h') ADVANCE(579);
+      if (lookahead == 'h') ADVANCE(580);
       END_STATE();
     case 375:
       ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'e') ADVANCE(581);
       END_STATE();
     case 377:
-      if (lookahead == 'r') ADVANCE(581);
+      if (lookahead == 'p') ADVANCE(582);
       END_STATE();
     case 378:
-      if (lookahead == 't') ADVANCE(582);
+      if (lookahead == 'r') ADVANCE(583);
       END_STATE();
     case 379:
-      if (lookahead == 'd') ADVANCE(583);
+      if (lookahead == 't') ADVANCE(584);
       END_STATE();
     case 380:
-      if (lookahead == 'r') ADVANCE(584);
+      if (lookahead == 'd') ADVANCE(585);
       END_STATE();
     case 381:
-      if (lookahead == 'n') ADVANCE(585);
+      if (lookahead == 'r') ADVANCE(586);
       END_STATE();
     case 382:
-      if (lookahead == 'c') ADVANCE(586);
+      if (lookahead == 'n') ADVANCE(587);
       END_STATE();
     case 383:
-      if (lookahead == 'e') ADVANCE(587);
+      if (lookahead == 'c') ADVANCE(588);
       END_STATE();
     case 384:
-      if (lookahead == 'e') ADVANCE(588);
+      if (lookahead == 'e') ADVANCE(589);
       END_STATE();
     case 385:
-      if (lookahead == 'i') ADVANCE(589);
+      if (lookahead == 'e') ADVANCE(590);
       END_STATE();
     case 386:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
     case 387:
-      if (lookahead == 'n') ADVANCE(590);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 388:
-      if (lookahead == 't') ADVANCE(591);
+      if (lookahead == 'n') ADVANCE(592);
       END_STATE();
     case 389:
-      if (lookahead == 'o') ADVANCE(592);
+      if (lookahead == 't') ADVANCE(593);
       END_STATE();
     case 390:
-      if (lookahead == 'a') ADVANCE(593);
+      if (lookahead == 'o') ADVANCE(594);
       END_STATE();
     case 391:
-      if (lookahead == 'n') ADVANCE(594);
+      if (lookahead == 'a') ADVANCE(595);
       END_STATE();
     case 392:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(595);
+      if (lookahead == 'n') ADVANCE(596);
       END_STATE();
     case 393:
-      if (lookahead == 'l') ADVANCE(596);
-      END_STATE();
-    case 394:
+      ACCEPT_TOKEN(anon_sym_band);
       if (lookahead == 'w') ADVANCE(597);
       END_STATE();
+    case 394:
+      if (lookahead == 'l') ADVANCE(598);
+      END_STATE();
     case 395:
-      if (lookahead == 'd') ADVANCE(598);
+      if (lookahead == 'w') ADVANCE(599);
       END_STATE();
     case 396:
-      if (lookahead == 'k') ADVANCE(599);
-      END_STATE();
-    case 397:
       if (lookahead == 'd') ADVANCE(600);
       END_STATE();
+    case 397:
+      if (lookahead == 'k') ADVANCE(601);
+      END_STATE();
     case 398:
-      if (lookahead == 'c') ADVANCE(601);
+      if (lookahead == 'd') ADVANCE(602);
       END_STATE();
     case 399:
-      if (lookahead == 'i') ADVANCE(602);
+      if (lookahead == 'c') ADVANCE(603);
       END_STATE();
     case 400:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'i') ADVANCE(604);
       END_STATE();
     case 401:
-      if (lookahead == 'e') ADVANCE(603);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 402:
-      if (lookahead == 'b') ADVANCE(604);
+      if (lookahead == 'e') ADVANCE(605);
       END_STATE();
     case 403:
-      if (lookahead == 'i') ADVANCE(605);
+      if (lookahead == 'b') ADVANCE(606);
       END_STATE();
     case 404:
-      if (lookahead == 'a') ADVANCE(606);
+      if (lookahead == 'i') ADVANCE(607);
       END_STATE();
     case 405:
-      if (lookahead == 'n') ADVANCE(607);
+      if (lookahead == 'a') ADVANCE(608);
       END_STATE();
     case 406:
-      if (lookahead == 'u') ADVANCE(608);
+      if (lookahead == 'n') ADVANCE(609);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'u') ADVANCE(610);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_clad);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 409:
-      if (lookahead == 's') ADVANCE(609);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 410:
-      if (lookahead == 'i') ADVANCE(610);
+      if (lookahead == 's') ADVANCE(611);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(611);
-      if (lookahead == 'u') ADVANCE(612);
+      if (lookahead == 'i') ADVANCE(612);
       END_STATE();
     case 412:
       if (lookahead == 'i') ADVANCE(613);
+      if (lookahead == 'u') ADVANCE(614);
       END_STATE();
     case 413:
-      if (lookahead == 'e') ADVANCE(614);
+      if (lookahead == 'i') ADVANCE(615);
       END_STATE();
     case 414:
-      if (lookahead == 't') ADVANCE(615);
-      END_STATE();
-    case 415:
       if (lookahead == 'e') ADVANCE(616);
       END_STATE();
+    case 415:
+      if (lookahead == 't') ADVANCE(617);
+      END_STATE();
     case 416:
-      if (lookahead == 'l') ADVANCE(617);
+      if (lookahead == 'e') ADVANCE(618);
       END_STATE();
     case 417:
-      if (lookahead == 'r') ADVANCE(618);
+      if (lookahead == 'l') ADVANCE(619);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'r') ADVANCE(620);
       END_STATE();
     case 419:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 420:
-      if (lookahead == 'm') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(621);
       END_STATE();
     case 421:
-      if (lookahead == 'n') ADVANCE(621);
+      if (lookahead == 'm') ADVANCE(622);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'n') ADVANCE(623);
       END_STATE();
     case 423:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 424:
-      if (lookahead == 'e') ADVANCE(622);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 425:
-      if (lookahead == 'y') ADVANCE(623);
+      if (lookahead == 'e') ADVANCE(624);
       END_STATE();
     case 426:
-      if (lookahead == 'v') ADVANCE(624);
+      if (lookahead == 'y') ADVANCE(625);
       END_STATE();
     case 427:
-      if (lookahead == 'c') ADVANCE(625);
+      if (lookahead == 'v') ADVANCE(626);
       END_STATE();
     case 428:
-      if (lookahead == 'e') ADVANCE(626);
+      if (lookahead == 'c') ADVANCE(627);
       END_STATE();
     case 429:
-      if (lookahead == 'e') ADVANCE(627);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 430:
-      if (lookahead == 'c') ADVANCE(628);
+      if (lookahead == 'e') ADVANCE(629);
       END_STATE();
     case 431:
-      if (lookahead == 'l') ADVANCE(629);
+      if (lookahead == 'c') ADVANCE(630);
       END_STATE();
     case 432:
-      if (lookahead == 'a') ADVANCE(630);
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
     case 433:
-      if (lookahead == 'd') ADVANCE(631);
+      if (lookahead == 'a') ADVANCE(632);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_down);
+      if (lookahead == 'd') ADVANCE(633);
       END_STATE();
     case 435:
-      if (lookahead == 't') ADVANCE(632);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 436:
-      if (lookahead == 'e') ADVANCE(633);
+      if (lookahead == 't') ADVANCE(634);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(635);
       END_STATE();
     case 438:
-      if (lookahead == 'i') ADVANCE(634);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 439:
-      if (lookahead == 'c') ADVANCE(635);
+      if (lookahead == 'i') ADVANCE(636);
       END_STATE();
     case 440:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'c') ADVANCE(637);
       END_STATE();
     case 441:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 442:
-      if (lookahead == 'l') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 443:
-      if (lookahead == '8') ADVANCE(637);
+      if (lookahead == 'l') ADVANCE(638);
       END_STATE();
     case 444:
-      if (lookahead == 's') ADVANCE(638);
+      if (lookahead == '8') ADVANCE(639);
       END_STATE();
     case 445:
-      if (lookahead == 'c') ADVANCE(639);
-      END_STATE();
-    case 446:
       if (lookahead == 's') ADVANCE(640);
       END_STATE();
+    case 446:
+      if (lookahead == 'c') ADVANCE(641);
+      END_STATE();
     case 447:
-      if (lookahead == 'l') ADVANCE(641);
+      if (lookahead == 's') ADVANCE(642);
       END_STATE();
     case 448:
-      if (lookahead == 'd') ADVANCE(642);
+      if (lookahead == 'l') ADVANCE(643);
       END_STATE();
     case 449:
-      if (lookahead == 'r') ADVANCE(643);
+      if (lookahead == 'd') ADVANCE(644);
       END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(644);
+      if (lookahead == 'r') ADVANCE(645);
       END_STATE();
     case 451:
-      if (lookahead == 'd') ADVANCE(645);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 452:
-      if (lookahead == 'b') ADVANCE(646);
+      if (lookahead == 'd') ADVANCE(647);
       END_STATE();
     case 453:
-      if (lookahead == 'a') ADVANCE(647);
+      if (lookahead == 'b') ADVANCE(648);
       END_STATE();
     case 454:
-      if (lookahead == '-') ADVANCE(648);
+      if (lookahead == 'a') ADVANCE(649);
       END_STATE();
     case 455:
-      if (lookahead == 'u') ADVANCE(649);
+      if (lookahead == '-') ADVANCE(650);
       END_STATE();
     case 456:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'u') ADVANCE(651);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_full);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 458:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 459:
-      if (lookahead == 'r') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 460:
-      if (lookahead == 'n') ADVANCE(651);
+      if (lookahead == 'r') ADVANCE(652);
       END_STATE();
     case 461:
-      if (lookahead == 's') ADVANCE(652);
+      if (lookahead == 'n') ADVANCE(653);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 's') ADVANCE(654);
       END_STATE();
     case 463:
-      if (lookahead == '-') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 464:
-      if (lookahead == 'h') ADVANCE(654);
+      if (lookahead == '-') ADVANCE(655);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'h') ADVANCE(656);
       END_STATE();
     case 466:
-      if (lookahead == 'e') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 467:
-      if (lookahead == 'd') ADVANCE(656);
+      if (lookahead == 'e') ADVANCE(657);
       END_STATE();
     case 468:
-      if (lookahead == 'r') ADVANCE(657);
+      if (lookahead == 'd') ADVANCE(658);
       END_STATE();
     case 469:
-      if (lookahead == 't') ADVANCE(658);
+      if (lookahead == 'r') ADVANCE(659);
       END_STATE();
     case 470:
-      if (lookahead == 'e') ADVANCE(659);
-      if (lookahead == 'r') ADVANCE(660);
+      if (lookahead == 't') ADVANCE(660);
       END_STATE();
     case 471:
-      if (lookahead == 'a') ADVANCE(661);
+      if (lookahead == 'e') ADVANCE(661);
+      if (lookahead == 'r') ADVANCE(662);
       END_STATE();
     case 472:
-      if (lookahead == 's') ADVANCE(662);
+      if (lookahead == 'a') ADVANCE(663);
       END_STATE();
     case 473:
-      if (lookahead == 'e') ADVANCE(663);
-      END_STATE();
-    case 474:
       if (lookahead == 's') ADVANCE(664);
       END_STATE();
+    case 474:
+      if (lookahead == 'e') ADVANCE(665);
+      END_STATE();
     case 475:
-      if (lookahead == 'c') ADVANCE(665);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 476:
-      if (lookahead == 'd') ADVANCE(666);
+      if (lookahead == 'c') ADVANCE(667);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 478:
-      if (lookahead == 't') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 479:
-      if (lookahead == 'n') ADVANCE(668);
-      END_STATE();
-    case 480:
       if (lookahead == 't') ADVANCE(669);
       END_STATE();
+    case 480:
+      if (lookahead == 'n') ADVANCE(670);
+      END_STATE();
     case 481:
-      if (lookahead == 'a') ADVANCE(670);
+      if (lookahead == 't') ADVANCE(671);
       END_STATE();
     case 482:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'a') ADVANCE(672);
       END_STATE();
     case 483:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 484:
-      if (lookahead == 'i') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 485:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(672);
+      if (lookahead == 'i') ADVANCE(673);
       END_STATE();
     case 486:
-      if (lookahead == 'm') ADVANCE(673);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(674);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'm') ADVANCE(675);
       END_STATE();
     case 488:
-      if (lookahead == 'u') ADVANCE(674);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(675);
+      if (lookahead == 'u') ADVANCE(676);
       END_STATE();
     case 490:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(676);
+      if (lookahead == 'r') ADVANCE(677);
       END_STATE();
     case 491:
-      if (lookahead == '7') ADVANCE(677);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(678);
       END_STATE();
     case 492:
-      if (lookahead == '3') ADVANCE(678);
+      if (lookahead == '7') ADVANCE(679);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == '3') ADVANCE(680);
       END_STATE();
     case 494:
-      if (lookahead == 'e') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 495:
-      if (lookahead == 'n') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
     case 496:
-      if (lookahead == 'p') ADVANCE(681);
+      if (lookahead == 'n') ADVANCE(682);
       END_STATE();
     case 497:
-      if (lookahead == 'e') ADVANCE(682);
+      if (lookahead == 'p') ADVANCE(683);
       END_STATE();
     case 498:
-      if (lookahead == 'm') ADVANCE(683);
-      END_STATE();
-    case 499:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 500:
       if (lookahead == 'e') ADVANCE(684);
       END_STATE();
+    case 499:
+      if (lookahead == 'm') ADVANCE(685);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(686);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(685);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 503:
-      if (lookahead == 'u') ADVANCE(686);
+      if (lookahead == 'r') ADVANCE(687);
       END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'u') ADVANCE(688);
       END_STATE();
     case 505:
-      if (lookahead == 'e') ADVANCE(687);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 506:
-      if (lookahead == 'i') ADVANCE(688);
-      END_STATE();
-    case 507:
       if (lookahead == 'e') ADVANCE(689);
       END_STATE();
-    case 508:
-      if (lookahead == 'e') ADVANCE(690);
+    case 507:
+      if (lookahead == 'i') ADVANCE(690);
       END_STATE();
-    case 509:
+    case 508:
       if (lookahead == 'e') ADVANCE(691);
       END_STATE();
+    case 509:
+      if (lookahead == 'e') ADVANCE(692);
+      END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(693);
       END_STATE();
     case 511:
-      if (lookahead == 't') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 512:
-      if (lookahead == 'r') ADVANCE(693);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 513:
-      if (lookahead == 'm') ADVANCE(694);
+      if (lookahead == 'r') ADVANCE(695);
       END_STATE();
     case 514:
-      if (lookahead == 'i') ADVANCE(695);
+      if (lookahead == 'm') ADVANCE(696);
       END_STATE();
     case 515:
-      if (lookahead == 'e') ADVANCE(696);
-      END_STATE();
-    case 516:
       if (lookahead == 'i') ADVANCE(697);
       END_STATE();
+    case 516:
+      if (lookahead == 'e') ADVANCE(698);
+      END_STATE();
     case 517:
-      if (lookahead == 't') ADVANCE(698);
+      if (lookahead == 'i') ADVANCE(699);
       END_STATE();
     case 518:
-      if (lookahead == 'u') ADVANCE(699);
+      if (lookahead == 't') ADVANCE(700);
       END_STATE();
     case 519:
-      if (lookahead == 'd') ADVANCE(700);
+      if (lookahead == 'u') ADVANCE(701);
       END_STATE();
     case 520:
-      if (lookahead == 'n') ADVANCE(701);
-      if (lookahead == 'o') ADVANCE(702);
+      if (lookahead == 'd') ADVANCE(702);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(703);
+      if (lookahead == 'n') ADVANCE(703);
+      if (lookahead == 'o') ADVANCE(704);
       END_STATE();
     case 522:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(704);
+      if (lookahead == 't') ADVANCE(705);
       END_STATE();
     case 523:
-      if (lookahead == 'i') ADVANCE(705);
-      END_STATE();
-    case 524:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(706);
       END_STATE();
+    case 524:
+      if (lookahead == 'i') ADVANCE(707);
+      END_STATE();
     case 525:
-      if (lookahead == 'r') ADVANCE(707);
+      if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 526:
-      if (lookahead == 'e') ADVANCE(708);
+      if (lookahead == 'r') ADVANCE(709);
       END_STATE();
     case 527:
-      if (lookahead == 'c') ADVANCE(709);
+      if (lookahead == 'e') ADVANCE(710);
       END_STATE();
     case 528:
-      if (lookahead == 'a') ADVANCE(710);
+      if (lookahead == 'c') ADVANCE(711);
       END_STATE();
     case 529:
-      if (lookahead == 'd') ADVANCE(711);
-      if (lookahead == 's') ADVANCE(712);
+      if (lookahead == 'a') ADVANCE(712);
       END_STATE();
     case 530:
-      if (lookahead == 'l') ADVANCE(713);
-      if (lookahead == 'n') ADVANCE(714);
+      if (lookahead == 'd') ADVANCE(713);
+      if (lookahead == 's') ADVANCE(714);
       END_STATE();
     case 531:
-      if (lookahead == 'r') ADVANCE(715);
+      if (lookahead == 'l') ADVANCE(715);
+      if (lookahead == 'n') ADVANCE(716);
       END_STATE();
     case 532:
-      if (lookahead == 'r') ADVANCE(716);
+      if (lookahead == 'r') ADVANCE(717);
       END_STATE();
     case 533:
-      if (lookahead == 's') ADVANCE(717);
+      if (lookahead == 'r') ADVANCE(718);
       END_STATE();
     case 534:
-      if (lookahead == 'l') ADVANCE(718);
+      if (lookahead == 's') ADVANCE(719);
       END_STATE();
     case 535:
-      if (lookahead == 'e') ADVANCE(719);
+      if (lookahead == 'l') ADVANCE(720);
       END_STATE();
     case 536:
-      if (lookahead == 'i') ADVANCE(720);
-      END_STATE();
-    case 537:
       if (lookahead == 'e') ADVANCE(721);
       END_STATE();
-    case 538:
+    case 537:
       if (lookahead == 'i') ADVANCE(722);
       END_STATE();
+    case 538:
+      if (lookahead == 'e') ADVANCE(723);
+      END_STATE();
     case 539:
-      if (lookahead == 'i') ADVANCE(723);
+      if (lookahead == 'i') ADVANCE(724);
       END_STATE();
     case 540:
-      if (lookahead == 'e') ADVANCE(724);
+      if (lookahead == 'i') ADVANCE(725);
       END_STATE();
     case 541:
-      if (lookahead == 't') ADVANCE(725);
+      if (lookahead == 'e') ADVANCE(726);
       END_STATE();
     case 542:
-      if (lookahead == 't') ADVANCE(726);
-      END_STATE();
-    case 543:
       if (lookahead == 't') ADVANCE(727);
       END_STATE();
+    case 543:
+      if (lookahead == 't') ADVANCE(728);
+      END_STATE();
     case 544:
-      if (lookahead == 'd') ADVANCE(728);
+      if (lookahead == 't') ADVANCE(729);
       END_STATE();
     case 545:
-      if (lookahead == 'e') ADVANCE(729);
+      if (lookahead == 'd') ADVANCE(730);
       END_STATE();
     case 546:
-      if (lookahead == '-') ADVANCE(730);
+      if (lookahead == 'e') ADVANCE(731);
       END_STATE();
     case 547:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == '-') ADVANCE(732);
       END_STATE();
     case 548:
-      if (lookahead == 'c') ADVANCE(731);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 549:
-      if (lookahead == 'i') ADVANCE(732);
+      if (lookahead == 'c') ADVANCE(733);
       END_STATE();
     case 550:
-      if (lookahead == 't') ADVANCE(733);
+      if (lookahead == 'i') ADVANCE(734);
       END_STATE();
     case 551:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 't') ADVANCE(735);
       END_STATE();
     case 552:
-      if (lookahead == 'a') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 553:
-      if (lookahead == 'p') ADVANCE(735);
+      if (lookahead == 'a') ADVANCE(736);
       END_STATE();
     case 554:
-      if (lookahead == 'i') ADVANCE(736);
+      if (lookahead == 'p') ADVANCE(737);
       END_STATE();
     case 555:
-      if (lookahead == 'n') ADVANCE(737);
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
     case 556:
-      if (lookahead == 'c') ADVANCE(738);
+      if (lookahead == 'n') ADVANCE(739);
       END_STATE();
     case 557:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(740);
       END_STATE();
     case 558:
-      ACCEPT_TOKEN(anon_sym_take);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 559:
-      if (lookahead == 'e') ADVANCE(739);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'e') ADVANCE(741);
       END_STATE();
     case 561:
-      if (lookahead == 's') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 562:
-      if (lookahead == 'u') ADVANCE(741);
+      if (lookahead == 's') ADVANCE(742);
       END_STATE();
     case 563:
-      if (lookahead == 'e') ADVANCE(742);
+      if (lookahead == 'u') ADVANCE(743);
       END_STATE();
     case 564:
-      if (lookahead == 'l') ADVANCE(743);
+      if (lookahead == 'e') ADVANCE(744);
       END_STATE();
     case 565:
-      if (lookahead == 's') ADVANCE(744);
+      if (lookahead == 'l') ADVANCE(745);
       END_STATE();
     case 566:
-      if (lookahead == 'r') ADVANCE(745);
+      if (lookahead == 's') ADVANCE(746);
       END_STATE();
     case 567:
-      if (lookahead == 'r') ADVANCE(746);
+      if (lookahead == 'r') ADVANCE(747);
       END_STATE();
     case 568:
-      if (lookahead == 'c') ADVANCE(747);
-      END_STATE();
-    case 569:
       if (lookahead == 'r') ADVANCE(748);
       END_STATE();
+    case 569:
+      if (lookahead == 'c') ADVANCE(749);
+      END_STATE();
     case 570:
-      if (lookahead == 'l') ADVANCE(749);
+      if (lookahead == 'r') ADVANCE(750);
       END_STATE();
     case 571:
-      if (lookahead == 'd') ADVANCE(750);
+      if (lookahead == 'l') ADVANCE(751);
       END_STATE();
     case 572:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'd') ADVANCE(752);
       END_STATE();
     case 573:
-      if (lookahead == 'c') ADVANCE(752);
-      END_STATE();
-    case 574:
       if (lookahead == 'a') ADVANCE(753);
       END_STATE();
+    case 574:
+      if (lookahead == 'c') ADVANCE(754);
+      END_STATE();
     case 575:
-      if (lookahead == 'l') ADVANCE(754);
+      if (lookahead == 'a') ADVANCE(755);
       END_STATE();
     case 576:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'l') ADVANCE(756);
       END_STATE();
     case 577:
-      if (lookahead == '4') ADVANCE(755);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 578:
-      if (lookahead == 's') ADVANCE(756);
+      if (lookahead == '4') ADVANCE(757);
       END_STATE();
     case 579:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(757);
+      if (lookahead == 's') ADVANCE(758);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_above);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(759);
       END_STATE();
     case 581:
-      if (lookahead == 'a') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 582:
-      if (lookahead == 'e') ADVANCE(759);
+      if (lookahead == 't') ADVANCE(760);
       END_STATE();
     case 583:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 584:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 585:
-      if (lookahead == 's') ADVANCE(760);
-      END_STATE();
-    case 586:
       if (lookahead == 'a') ADVANCE(761);
       END_STATE();
+    case 584:
+      if (lookahead == 'e') ADVANCE(762);
+      END_STATE();
+    case 585:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 586:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 's') ADVANCE(763);
       END_STATE();
     case 588:
-      if (lookahead == 'n') ADVANCE(762);
+      if (lookahead == 'a') ADVANCE(764);
       END_STATE();
     case 589:
-      if (lookahead == 'f') ADVANCE(763);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 590:
-      if (lookahead == 'n') ADVANCE(764);
+      if (lookahead == 'n') ADVANCE(765);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(766);
       END_STATE();
     case 592:
-      if (lookahead == 'r') ADVANCE(765);
+      if (lookahead == 'n') ADVANCE(767);
       END_STATE();
     case 593:
-      if (lookahead == 'g') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'r') ADVANCE(768);
       END_STATE();
     case 595:
-      if (lookahead == 'i') ADVANCE(767);
+      if (lookahead == 'g') ADVANCE(769);
       END_STATE();
     case 596:
-      if (lookahead == 'i') ADVANCE(768);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'i') ADVANCE(770);
       END_STATE();
     case 598:
-      if (lookahead == 'e') ADVANCE(769);
+      if (lookahead == 'i') ADVANCE(771);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_blank);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'e') ADVANCE(772);
       END_STATE();
     case 601:
-      if (lookahead == 'h') ADVANCE(770);
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'h') ADVANCE(773);
       END_STATE();
     case 604:
-      if (lookahead == 'r') ADVANCE(772);
+      if (lookahead == 'n') ADVANCE(774);
       END_STATE();
     case 605:
-      if (lookahead == 'e') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 606:
-      if (lookahead == 'd') ADVANCE(774);
+      if (lookahead == 'r') ADVANCE(775);
       END_STATE();
     case 607:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'e') ADVANCE(776);
       END_STATE();
     case 608:
-      if (lookahead == 'l') ADVANCE(775);
+      if (lookahead == 'd') ADVANCE(777);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 610:
-      if (lookahead == 'n') ADVANCE(776);
+      if (lookahead == 'l') ADVANCE(778);
       END_STATE();
     case 611:
-      if (lookahead == 't') ADVANCE(777);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 612:
-      if (lookahead == 'c') ADVANCE(778);
+      if (lookahead == 'n') ADVANCE(779);
       END_STATE();
     case 613:
-      if (lookahead == 'd') ADVANCE(779);
+      if (lookahead == 't') ADVANCE(780);
       END_STATE();
     case 614:
-      if (lookahead == 'c') ADVANCE(780);
+      if (lookahead == 'c') ADVANCE(781);
       END_STATE();
     case 615:
-      if (lookahead == 'r') ADVANCE(781);
+      if (lookahead == 'd') ADVANCE(782);
       END_STATE();
     case 616:
-      if (lookahead == 'c') ADVANCE(782);
+      if (lookahead == 'c') ADVANCE(783);
       END_STATE();
     case 617:
-      if (lookahead == 'e') ADVANCE(783);
+      if (lookahead == 'r') ADVANCE(784);
       END_STATE();
     case 618:
-      if (lookahead == 'a') ADVANCE(784);
+      if (lookahead == 'c') ADVANCE(785);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_datum);
-      END_STATE();
-    case 621:
-      if (lookahead == 'p') ADVANCE(785);
-      END_STATE();
-    case 622:
       if (lookahead == 'e') ADVANCE(786);
       END_STATE();
+    case 620:
+      if (lookahead == 'a') ADVANCE(787);
+      END_STATE();
+    case 621:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 622:
+      ACCEPT_TOKEN(anon_sym_datum);
+      END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'p') ADVANCE(788);
       END_STATE();
     case 624:
-      if (lookahead == 'e') ADVANCE(787);
+      if (lookahead == 'e') ADVANCE(789);
       END_STATE();
     case 625:
-      if (lookahead == 'e') ADVANCE(788);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 626:
-      if (lookahead == 't') ADVANCE(789);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 627:
-      if (lookahead == 'x') ADVANCE(790);
+      if (lookahead == 'e') ADVANCE(791);
       END_STATE();
     case 628:
-      if (lookahead == 't') ADVANCE(791);
+      if (lookahead == 't') ADVANCE(792);
       END_STATE();
     case 629:
-      if (lookahead == 'a') ADVANCE(792);
+      if (lookahead == 'x') ADVANCE(793);
       END_STATE();
     case 630:
-      if (lookahead == 'n') ADVANCE(793);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
     case 631:
-      if (lookahead == 'e') ADVANCE(794);
+      if (lookahead == 'a') ADVANCE(795);
       END_STATE();
     case 632:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'n') ADVANCE(796);
       END_STATE();
     case 633:
-      if (lookahead == 'x') ADVANCE(795);
+      if (lookahead == 'e') ADVANCE(797);
       END_STATE();
     case 634:
-      if (lookahead == 'o') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 635:
-      if (lookahead == 'i') ADVANCE(797);
+      if (lookahead == 'x') ADVANCE(798);
       END_STATE();
     case 636:
-      if (lookahead == 'i') ADVANCE(798);
+      if (lookahead == 'o') ADVANCE(799);
       END_STATE();
     case 637:
-      if (lookahead == '9') ADVANCE(799);
+      if (lookahead == 'i') ADVANCE(800);
       END_STATE();
     case 638:
-      if (lookahead == 's') ADVANCE(800);
+      if (lookahead == 'i') ADVANCE(801);
       END_STATE();
     case 639:
-      if (lookahead == 't') ADVANCE(801);
+      if (lookahead == '9') ADVANCE(802);
       END_STATE();
     case 640:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 's') ADVANCE(803);
       END_STATE();
     case 641:
-      if (lookahead == 'y') ADVANCE(802);
+      if (lookahead == 't') ADVANCE(804);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_field);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 643:
-      if (lookahead == 'e') ADVANCE(803);
+      if (lookahead == 'y') ADVANCE(805);
       END_STATE();
     case 644:
-      if (lookahead == 'r') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'e') ADVANCE(806);
       END_STATE();
     case 646:
-      if (lookahead == 'a') ADVANCE(805);
+      if (lookahead == 'r') ADVANCE(807);
       END_STATE();
     case 647:
-      if (lookahead == 'r') ADVANCE(806);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 648:
-      if (lookahead == 's') ADVANCE(807);
+      if (lookahead == 'a') ADVANCE(808);
       END_STATE();
     case 649:
-      if (lookahead == 'e') ADVANCE(808);
+      if (lookahead == 'r') ADVANCE(809);
       END_STATE();
     case 650:
-      if (lookahead == 'a') ADVANCE(809);
+      if (lookahead == 's') ADVANCE(810);
       END_STATE();
     case 651:
-      if (lookahead == 'd') ADVANCE(810);
+      if (lookahead == 'e') ADVANCE(811);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(812);
       END_STATE();
     case 653:
-      if (lookahead == 'o') ADVANCE(811);
-      if (lookahead == 's') ADVANCE(812);
-      if (lookahead == 'u') ADVANCE(813);
+      if (lookahead == 'd') ADVANCE(813);
       END_STATE();
     case 654:
-      if (lookahead == 't') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 655:
-      if (lookahead == 'r') ADVANCE(815);
+      if (lookahead == 'o') ADVANCE(814);
+      if (lookahead == 's') ADVANCE(815);
+      if (lookahead == 'u') ADVANCE(816);
       END_STATE();
     case 656:
-      if (lookahead == 'a') ADVANCE(816);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(817);
+      if (lookahead == 'r') ADVANCE(818);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(819);
       END_STATE();
     case 659:
-      if (lookahead == 'a') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(820);
       END_STATE();
     case 660:
-      if (lookahead == 'u') ADVANCE(819);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 661:
-      if (lookahead == 't') ADVANCE(820);
+      if (lookahead == 'a') ADVANCE(821);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(822);
       END_STATE();
     case 663:
-      if (lookahead == 'r') ADVANCE(821);
-      END_STATE();
-    case 664:
-      if (lookahead == 'd') ADVANCE(822);
-      END_STATE();
-    case 665:
       if (lookahead == 't') ADVANCE(823);
       END_STATE();
+    case 664:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 665:
+      if (lookahead == 'r') ADVANCE(824);
+      END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'd') ADVANCE(825);
       END_STATE();
     case 667:
-      if (lookahead == 'u') ADVANCE(824);
+      if (lookahead == 't') ADVANCE(826);
       END_STATE();
     case 668:
-      if (lookahead == 'c') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 669:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'u') ADVANCE(827);
       END_STATE();
     case 670:
-      if (lookahead == 'r') ADVANCE(826);
+      if (lookahead == 'c') ADVANCE(828);
       END_STATE();
     case 671:
-      if (lookahead == 't') ADVANCE(827);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 672:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 'r') ADVANCE(829);
       END_STATE();
     case 673:
-      if (lookahead == 'u') ADVANCE(829);
+      if (lookahead == 't') ADVANCE(830);
       END_STATE();
     case 674:
-      if (lookahead == 'm') ADVANCE(830);
+      if (lookahead == 't') ADVANCE(831);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'u') ADVANCE(832);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'm') ADVANCE(833);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 680:
-      if (lookahead == 'a') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 681:
-      if (lookahead == 'a') ADVANCE(832);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(833);
+      if (lookahead == 'a') ADVANCE(834);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'a') ADVANCE(835);
       END_STATE();
     case 684:
-      if (lookahead == 'd') ADVANCE(834);
-      END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(835);
-      END_STATE();
-    case 686:
       if (lookahead == 't') ADVANCE(836);
       END_STATE();
+    case 685:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 686:
+      if (lookahead == 'd') ADVANCE(837);
+      END_STATE();
     case 687:
-      if (lookahead == 's') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(838);
       END_STATE();
     case 688:
-      if (lookahead == 't') ADVANCE(838);
+      if (lookahead == 't') ADVANCE(839);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(840);
       END_STATE();
     case 690:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(841);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 692:
-      if (lookahead == 'i') ADVANCE(840);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(842);
       END_STATE();
     case 694:
-      if (lookahead == 'p') ADVANCE(841);
+      if (lookahead == 'i') ADVANCE(843);
       END_STATE();
     case 695:
-      if (lookahead == 'l') ADVANCE(842);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 696:
-      if (lookahead == 'c') ADVANCE(843);
+      if (lookahead == 'p') ADVANCE(844);
       END_STATE();
     case 697:
-      if (lookahead == 'c') ADVANCE(844);
+      if (lookahead == 'l') ADVANCE(845);
       END_STATE();
     case 698:
-      if (lookahead == '-') ADVANCE(845);
-      if (lookahead == 'i') ADVANCE(846);
+      if (lookahead == 'c') ADVANCE(846);
       END_STATE();
     case 699:
-      if (lookahead == 's') ADVANCE(847);
+      if (lookahead == 'c') ADVANCE(847);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == '-') ADVANCE(848);
+      if (lookahead == 'i') ADVANCE(849);
       END_STATE();
     case 701:
-      if (lookahead == 'g') ADVANCE(848);
+      if (lookahead == 's') ADVANCE(850);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 703:
-      if (lookahead == 'a') ADVANCE(849);
+      if (lookahead == 'g') ADVANCE(851);
       END_STATE();
     case 704:
-      if (lookahead == 'n') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 705:
-      if (lookahead == 'z') ADVANCE(851);
+      if (lookahead == 'a') ADVANCE(852);
       END_STATE();
     case 706:
-      if (lookahead == 'v') ADVANCE(852);
+      if (lookahead == 'n') ADVANCE(853);
       END_STATE();
     case 707:
-      if (lookahead == 'e') ADVANCE(853);
+      if (lookahead == 'z') ADVANCE(854);
       END_STATE();
     case 708:
-      if (lookahead == 'c') ADVANCE(854);
+      if (lookahead == 'v') ADVANCE(855);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(855);
+      if (lookahead == 'e') ADVANCE(856);
       END_STATE();
     case 710:
-      if (lookahead == 't') ADVANCE(856);
+      if (lookahead == 'c') ADVANCE(857);
       END_STATE();
     case 711:
-      if (lookahead == 'e') ADVANCE(857);
-      END_STATE();
-    case 712:
       if (lookahead == 't') ADVANCE(858);
       END_STATE();
+    case 712:
+      if (lookahead == 't') ADVANCE(859);
+      END_STATE();
     case 713:
-      if (lookahead == 'u') ADVANCE(859);
+      if (lookahead == 'e') ADVANCE(860);
       END_STATE();
     case 714:
-      if (lookahead == 'a') ADVANCE(860);
+      if (lookahead == 't') ADVANCE(861);
       END_STATE();
     case 715:
-      if (lookahead == 'n') ADVANCE(861);
+      if (lookahead == 'u') ADVANCE(862);
       END_STATE();
     case 716:
-      if (lookahead == 's') ADVANCE(862);
+      if (lookahead == 'a') ADVANCE(863);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'n') ADVANCE(864);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 's') ADVANCE(865);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_scale);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 720:
-      if (lookahead == 't') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 721:
-      if (lookahead == 's') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 722:
-      if (lookahead == 'c') ADVANCE(865);
+      if (lookahead == 't') ADVANCE(866);
       END_STATE();
     case 723:
-      if (lookahead == 'o') ADVANCE(866);
+      if (lookahead == 's') ADVANCE(867);
       END_STATE();
     case 724:
-      if (lookahead == 'd') ADVANCE(867);
+      if (lookahead == 'c') ADVANCE(868);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'o') ADVANCE(869);
       END_STATE();
     case 726:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'd') ADVANCE(870);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 730:
-      if (lookahead == 'n') ADVANCE(868);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 731:
-      if (lookahead == 'e') ADVANCE(869);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 732:
-      if (lookahead == 'n') ADVANCE(870);
+      if (lookahead == 'n') ADVANCE(871);
       END_STATE();
     case 733:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'e') ADVANCE(872);
       END_STATE();
     case 734:
-      if (lookahead == 'd') ADVANCE(871);
+      if (lookahead == 'n') ADVANCE(873);
       END_STATE();
     case 735:
-      if (lookahead == 'r') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 736:
-      if (lookahead == 'o') ADVANCE(873);
-      END_STATE();
-    case 737:
       if (lookahead == 'd') ADVANCE(874);
       END_STATE();
+    case 737:
+      if (lookahead == 'r') ADVANCE(875);
+      END_STATE();
     case 738:
-      if (lookahead == 'h') ADVANCE(875);
+      if (lookahead == 'o') ADVANCE(876);
       END_STATE();
     case 739:
-      if (lookahead == 'r') ADVANCE(876);
+      if (lookahead == 'd') ADVANCE(877);
       END_STATE();
     case 740:
-      if (lookahead == 'h') ADVANCE(877);
+      if (lookahead == 'h') ADVANCE(878);
       END_STATE();
     case 741:
-      if (lookahead == 'g') ADVANCE(878);
+      if (lookahead == 'r') ADVANCE(879);
       END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_title);
+      if (lookahead == 'h') ADVANCE(880);
       END_STATE();
     case 743:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'g') ADVANCE(881);
       END_STATE();
     case 744:
-      if (lookahead == 'c') ADVANCE(879);
-      if (lookahead == 'm') ADVANCE(880);
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 746:
-      if (lookahead == 'a') ADVANCE(881);
+      if (lookahead == 'c') ADVANCE(882);
+      if (lookahead == 'm') ADVANCE(883);
       END_STATE();
     case 747:
-      if (lookahead == 'a') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'a') ADVANCE(884);
       END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'a') ADVANCE(885);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 751:
-      if (lookahead == 'n') ADVANCE(883);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 752:
-      if (lookahead == 'i') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 753:
-      if (lookahead == 'g') ADVANCE(885);
+      if (lookahead == 'n') ADVANCE(886);
       END_STATE();
     case 754:
-      if (lookahead == 'e') ADVANCE(886);
+      if (lookahead == 'i') ADVANCE(887);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'g') ADVANCE(888);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'e') ADVANCE(889);
       END_STATE();
     case 757:
-      if (lookahead == 'n') ADVANCE(887);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 758:
-      if (lookahead == 'c') ADVANCE(888);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 759:
-      if (lookahead == 'r') ADVANCE(889);
+      if (lookahead == 'n') ADVANCE(890);
       END_STATE();
     case 760:
-      if (lookahead == 't') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 761:
-      if (lookahead == 't') ADVANCE(891);
+      if (lookahead == 'c') ADVANCE(891);
       END_STATE();
     case 762:
-      if (lookahead == 't') ADVANCE(892);
+      if (lookahead == 'r') ADVANCE(892);
       END_STATE();
     case 763:
-      if (lookahead == 'i') ADVANCE(893);
+      if (lookahead == 't') ADVANCE(893);
       END_STATE();
     case 764:
-      if (lookahead == 'a') ADVANCE(894);
+      if (lookahead == 't') ADVANCE(894);
       END_STATE();
     case 765:
-      if (lookahead == 'i') ADVANCE(895);
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
     case 766:
       if (lookahead == 'i') ADVANCE(896);
       END_STATE();
     case 767:
-      if (lookahead == 'd') ADVANCE(897);
+      if (lookahead == 'a') ADVANCE(897);
       END_STATE();
     case 768:
-      if (lookahead == 'n') ADVANCE(898);
+      if (lookahead == 'i') ADVANCE(898);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'i') ADVANCE(899);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(899);
+      if (lookahead == 'd') ADVANCE(900);
       END_STATE();
     case 771:
-      if (lookahead == 'g') ADVANCE(900);
+      if (lookahead == 'n') ADVANCE(901);
       END_STATE();
     case 772:
-      if (lookahead == 'a') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 773:
-      if (lookahead == 'r') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(902);
       END_STATE();
     case 774:
-      if (lookahead == 'e') ADVANCE(903);
+      if (lookahead == 'g') ADVANCE(903);
       END_STATE();
     case 775:
       if (lookahead == 'a') ADVANCE(904);
       END_STATE();
     case 776:
-      if (lookahead == 'e') ADVANCE(905);
+      if (lookahead == 'r') ADVANCE(905);
       END_STATE();
     case 777:
-      if (lookahead == 'i') ADVANCE(906);
+      if (lookahead == 'e') ADVANCE(906);
       END_STATE();
     case 778:
-      if (lookahead == 't') ADVANCE(907);
+      if (lookahead == 'a') ADVANCE(907);
       END_STATE();
     case 779:
       if (lookahead == 'e') ADVANCE(908);
       END_STATE();
     case 780:
-      if (lookahead == 't') ADVANCE(909);
+      if (lookahead == 'i') ADVANCE(909);
       END_STATE();
     case 781:
-      if (lookahead == 'u') ADVANCE(910);
+      if (lookahead == 't') ADVANCE(910);
       END_STATE();
     case 782:
-      if (lookahead == 't') ADVANCE(911);
+      if (lookahead == 'e') ADVANCE(911);
       END_STATE();
     case 783:
-      if (lookahead == 'd') ADVANCE(912);
-      if (lookahead == 'r') ADVANCE(913);
+      if (lookahead == 't') ADVANCE(912);
       END_STATE();
     case 784:
-      if (lookahead == 'g') ADVANCE(914);
+      if (lookahead == 'u') ADVANCE(913);
       END_STATE();
     case 785:
-      if (lookahead == 'u') ADVANCE(915);
+      if (lookahead == 't') ADVANCE(914);
       END_STATE();
     case 786:
-      if (lookahead == 's') ADVANCE(916);
+      if (lookahead == 'd') ADVANCE(915);
+      if (lookahead == 'r') ADVANCE(916);
       END_STATE();
     case 787:
-      if (lookahead == 'r') ADVANCE(917);
+      if (lookahead == 'g') ADVANCE(917);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'u') ADVANCE(918);
       END_STATE();
     case 789:
-      if (lookahead == 'e') ADVANCE(918);
+      if (lookahead == 's') ADVANCE(919);
       END_STATE();
     case 790:
-      if (lookahead == 'e') ADVANCE(919);
+      if (lookahead == 'r') ADVANCE(920);
       END_STATE();
     case 791:
-      if (lookahead == 'i') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 792:
-      if (lookahead == 'y') ADVANCE(921);
+      if (lookahead == 'e') ADVANCE(921);
       END_STATE();
     case 793:
-      if (lookahead == 'c') ADVANCE(922);
+      if (lookahead == 'e') ADVANCE(922);
       END_STATE();
     case 794:
-      if (lookahead == 'r') ADVANCE(923);
+      if (lookahead == 'i') ADVANCE(923);
       END_STATE();
     case 795:
-      if (lookahead == 'e') ADVANCE(924);
+      if (lookahead == 'y') ADVANCE(924);
       END_STATE();
     case 796:
-      if (lookahead == 'n') ADVANCE(925);
+      if (lookahead == 'c') ADVANCE(925);
       END_STATE();
     case 797:
-      if (lookahead == 'e') ADVANCE(926);
+      if (lookahead == 'r') ADVANCE(926);
       END_STATE();
     case 798:
-      if (lookahead == 's') ADVANCE(927);
+      if (lookahead == 'e') ADVANCE(927);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'n') ADVANCE(928);
       END_STATE();
     case 800:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(929);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 's') ADVANCE(930);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 803:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 804:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 805:
-      if (lookahead == 'c') ADVANCE(928);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 806:
-      if (lookahead == 'd') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 807:
-      if (lookahead == 'p') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 808:
-      if (lookahead == 'n') ADVANCE(931);
+      if (lookahead == 'c') ADVANCE(931);
       END_STATE();
     case 809:
-      if (lookahead == 't') ADVANCE(932);
+      if (lookahead == 'd') ADVANCE(932);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 811:
       if (lookahead == 'p') ADVANCE(933);
       END_STATE();
+    case 811:
+      if (lookahead == 'n') ADVANCE(934);
+      END_STATE();
     case 812:
-      if (lookahead == 'u') ADVANCE(934);
+      if (lookahead == 't') ADVANCE(935);
       END_STATE();
     case 813:
-      if (lookahead == 'r') ADVANCE(935);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 814:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(936);
+      if (lookahead == 'p') ADVANCE(936);
       END_STATE();
     case 815:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'u') ADVANCE(937);
       END_STATE();
     case 816:
-      if (lookahead == 'n') ADVANCE(937);
-      END_STATE();
-    case 817:
       if (lookahead == 'r') ADVANCE(938);
       END_STATE();
+    case 817:
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(939);
+      END_STATE();
     case 818:
-      if (lookahead == 'd') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 819:
-      if (lookahead == 'm') ADVANCE(940);
+      if (lookahead == 'n') ADVANCE(940);
       END_STATE();
     case 820:
-      if (lookahead == 'i') ADVANCE(941);
-      if (lookahead == 'o') ADVANCE(942);
+      if (lookahead == 'r') ADVANCE(941);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'd') ADVANCE(942);
       END_STATE();
     case 822:
-      if (lookahead == 'i') ADVANCE(943);
+      if (lookahead == 'm') ADVANCE(943);
       END_STATE();
     case 823:
-      if (lookahead == 'o') ADVANCE(944);
+      if (lookahead == 'i') ADVANCE(944);
+      if (lookahead == 'o') ADVANCE(945);
       END_STATE();
     case 824:
-      if (lookahead == 'd') ADVANCE(945);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 825:
-      if (lookahead == 'e') ADVANCE(946);
+      if (lookahead == 'i') ADVANCE(946);
       END_STATE();
     case 826:
-      if (lookahead == 'i') ADVANCE(947);
+      if (lookahead == 'o') ADVANCE(947);
       END_STATE();
     case 827:
-      if (lookahead == 'u') ADVANCE(948);
+      if (lookahead == 'd') ADVANCE(948);
       END_STATE();
     case 828:
-      if (lookahead == 'a') ADVANCE(949);
+      if (lookahead == 'e') ADVANCE(949);
       END_STATE();
     case 829:
-      if (lookahead == 'm') ADVANCE(950);
+      if (lookahead == 'i') ADVANCE(950);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'u') ADVANCE(951);
       END_STATE();
     case 831:
-      if (lookahead == 'l') ADVANCE(951);
+      if (lookahead == 'a') ADVANCE(952);
       END_STATE();
     case 832:
-      if (lookahead == 't') ADVANCE(952);
+      if (lookahead == 'm') ADVANCE(953);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_offset);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 834:
-      if (lookahead == 'g') ADVANCE(953);
+      if (lookahead == 'l') ADVANCE(954);
       END_STATE();
     case 835:
-      if (lookahead == 'r') ADVANCE(954);
-      END_STATE();
-    case 836:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 838:
       if (lookahead == 't') ADVANCE(955);
       END_STATE();
+    case 836:
+      ACCEPT_TOKEN(anon_sym_offset);
+      END_STATE();
+    case 837:
+      if (lookahead == 'g') ADVANCE(956);
+      END_STATE();
+    case 838:
+      if (lookahead == 'r') ADVANCE(957);
+      END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_places);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 840:
-      if (lookahead == 'o') ADVANCE(956);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 841:
-      if (lookahead == 'l') ADVANCE(957);
+      if (lookahead == 't') ADVANCE(958);
       END_STATE();
     case 842:
-      if (lookahead == 'e') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 843:
-      if (lookahead == 't') ADVANCE(959);
+      if (lookahead == 'o') ADVANCE(959);
       END_STATE();
     case 844:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'l') ADVANCE(960);
       END_STATE();
     case 845:
-      if (lookahead == 'r') ADVANCE(960);
+      if (lookahead == 'e') ADVANCE(961);
       END_STATE();
     case 846:
-      if (lookahead == 'n') ADVANCE(961);
+      if (lookahead == 't') ADVANCE(962);
       END_STATE();
     case 847:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 848:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'r') ADVANCE(963);
       END_STATE();
     case 849:
-      if (lookahead == 'n') ADVANCE(962);
+      if (lookahead == 'n') ADVANCE(964);
       END_STATE();
     case 850:
-      if (lookahead == 'g') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 851:
-      if (lookahead == 'e') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 852:
-      if (lookahead == 'e') ADVANCE(965);
+      if (lookahead == 'n') ADVANCE(965);
       END_STATE();
     case 853:
-      if (lookahead == 'n') ADVANCE(966);
+      if (lookahead == 'g') ADVANCE(966);
       END_STATE();
     case 854:
-      if (lookahead == 't') ADVANCE(967);
+      if (lookahead == 'e') ADVANCE(967);
       END_STATE();
     case 855:
-      if (lookahead == 's') ADVANCE(968);
+      if (lookahead == 'e') ADVANCE(968);
       END_STATE();
     case 856:
-      if (lookahead == 'a') ADVANCE(969);
+      if (lookahead == 'n') ADVANCE(969);
       END_STATE();
     case 857:
-      if (lookahead == 'n') ADVANCE(970);
+      if (lookahead == 't') ADVANCE(970);
       END_STATE();
     case 858:
-      if (lookahead == 'i') ADVANCE(971);
+      if (lookahead == 's') ADVANCE(971);
       END_STATE();
     case 859:
-      if (lookahead == 't') ADVANCE(972);
+      if (lookahead == 'a') ADVANCE(972);
       END_STATE();
     case 860:
       if (lookahead == 'n') ADVANCE(973);
       END_STATE();
     case 861:
-      if (lookahead == '-') ADVANCE(974);
+      if (lookahead == 'i') ADVANCE(974);
       END_STATE();
     case 862:
-      if (lookahead == 'e') ADVANCE(975);
+      if (lookahead == 't') ADVANCE(975);
       END_STATE();
     case 863:
-      if (lookahead == 'i') ADVANCE(976);
+      if (lookahead == 'n') ADVANCE(976);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == '-') ADVANCE(977);
       END_STATE();
     case 865:
-      if (lookahead == 'e') ADVANCE(977);
+      if (lookahead == 'e') ADVANCE(978);
       END_STATE();
     case 866:
-      if (lookahead == 'n') ADVANCE(978);
+      if (lookahead == 'i') ADVANCE(979);
       END_STATE();
     case 867:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 868:
-      if (lookahead == 'o') ADVANCE(979);
+      if (lookahead == 'e') ADVANCE(980);
       END_STATE();
     case 869:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(981);
       END_STATE();
     case 870:
-      if (lookahead == 'g') ADVANCE(980);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 871:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'o') ADVANCE(982);
       END_STATE();
     case 872:
-      if (lookahead == 'o') ADVANCE(981);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 873:
-      if (lookahead == 'n') ADVANCE(982);
+      if (lookahead == 'g') ADVANCE(983);
       END_STATE();
     case 874:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(983);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'o') ADVANCE(984);
       END_STATE();
     case 876:
-      if (lookahead == 'a') ADVANCE(984);
+      if (lookahead == 'n') ADVANCE(985);
       END_STATE();
     case 877:
-      if (lookahead == 'o') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(986);
       END_STATE();
     case 878:
-      if (lookahead == 'h') ADVANCE(986);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 879:
-      if (lookahead == 'e') ADVANCE(987);
+      if (lookahead == 'a') ADVANCE(987);
       END_STATE();
     case 880:
-      if (lookahead == 'i') ADVANCE(988);
+      if (lookahead == 'o') ADVANCE(988);
       END_STATE();
     case 881:
-      if (lookahead == 'y') ADVANCE(989);
+      if (lookahead == 'h') ADVANCE(989);
       END_STATE();
     case 882:
-      if (lookahead == 'l') ADVANCE(990);
+      if (lookahead == 'e') ADVANCE(990);
       END_STATE();
     case 883:
-      if (lookahead == 't') ADVANCE(991);
+      if (lookahead == 'i') ADVANCE(991);
       END_STATE();
     case 884:
-      if (lookahead == 't') ADVANCE(992);
+      if (lookahead == 'y') ADVANCE(992);
       END_STATE();
     case 885:
-      if (lookahead == 'e') ADVANCE(993);
+      if (lookahead == 'l') ADVANCE(993);
       END_STATE();
     case 886:
-      if (lookahead == 'n') ADVANCE(994);
+      if (lookahead == 't') ADVANCE(994);
       END_STATE();
     case 887:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 't') ADVANCE(995);
       END_STATE();
     case 888:
-      if (lookahead == 'y') ADVANCE(995);
-      END_STATE();
-    case 889:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 890:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 891:
       if (lookahead == 'e') ADVANCE(996);
       END_STATE();
+    case 889:
+      if (lookahead == 'n') ADVANCE(997);
+      END_STATE();
+    case 890:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 891:
+      if (lookahead == 'y') ADVANCE(998);
+      END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 893:
-      if (lookahead == 'e') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 894:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(999);
       END_STATE();
     case 895:
-      if (lookahead == 't') ADVANCE(998);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 896:
-      if (lookahead == 'n') ADVANCE(999);
+      if (lookahead == 'e') ADVANCE(1000);
       END_STATE();
     case 897:
-      if (lookahead == 't') ADVANCE(1000);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 898:
-      if (lookahead == 'e') ADVANCE(1001);
+      if (lookahead == 't') ADVANCE(1001);
       END_STATE();
     case 899:
-      if (lookahead == 's') ADVANCE(1002);
+      if (lookahead == 'n') ADVANCE(1002);
       END_STATE();
     case 900:
       if (lookahead == 't') ADVANCE(1003);
       END_STATE();
     case 901:
-      if (lookahead == 't') ADVANCE(1004);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 's') ADVANCE(1005);
       END_STATE();
     case 903:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(1006);
       END_STATE();
     case 904:
-      if (lookahead == 't') ADVANCE(1005);
+      if (lookahead == 't') ADVANCE(1007);
       END_STATE();
     case 905:
-      if (lookahead == 'r') ADVANCE(1006);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 906:
-      if (lookahead == 'o') ADVANCE(1007);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 907:
-      if (lookahead == 'o') ADVANCE(1008);
+      if (lookahead == 't') ADVANCE(1008);
       END_STATE();
     case 908:
-      if (lookahead == 'n') ADVANCE(1009);
+      if (lookahead == 'r') ADVANCE(1009);
       END_STATE();
     case 909:
       if (lookahead == 'o') ADVANCE(1010);
       END_STATE();
     case 910:
-      if (lookahead == 'c') ADVANCE(1011);
+      if (lookahead == 'o') ADVANCE(1011);
       END_STATE();
     case 911:
-      if (lookahead == 'e') ADVANCE(1012);
+      if (lookahead == 'n') ADVANCE(1012);
       END_STATE();
     case 912:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(1013);
       END_STATE();
     case 913:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'c') ADVANCE(1014);
       END_STATE();
     case 914:
-      if (lookahead == 'e') ADVANCE(1013);
-      END_STATE();
-    case 915:
-      if (lookahead == 't') ADVANCE(1014);
-      END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_degrees);
-      END_STATE();
-    case 917:
       if (lookahead == 'e') ADVANCE(1015);
       END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 916:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 917:
+      if (lookahead == 'e') ADVANCE(1016);
+      END_STATE();
     case 918:
-      if (lookahead == 'r') ADVANCE(1016);
+      if (lookahead == 't') ADVANCE(1017);
       END_STATE();
     case 919:
-      if (lookahead == 'r') ADVANCE(1017);
+      ACCEPT_TOKEN(anon_sym_degrees);
       END_STATE();
     case 920:
-      if (lookahead == 'v') ADVANCE(1018);
+      if (lookahead == 'e') ADVANCE(1018);
       END_STATE();
     case 921:
-      if (lookahead == 'e') ADVANCE(1019);
+      if (lookahead == 'r') ADVANCE(1019);
       END_STATE();
     case 922:
-      if (lookahead == 'e') ADVANCE(1020);
+      if (lookahead == 'r') ADVANCE(1020);
       END_STATE();
     case 923:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'v') ADVANCE(1021);
       END_STATE();
     case 924:
-      if (lookahead == 'r') ADVANCE(1021);
+      if (lookahead == 'e') ADVANCE(1022);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 926:
-      if (lookahead == 'n') ADVANCE(1022);
-      END_STATE();
-    case 927:
       if (lookahead == 'e') ADVANCE(1023);
       END_STATE();
+    case 926:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 927:
+      if (lookahead == 'r') ADVANCE(1024);
+      END_STATE();
     case 928:
-      if (lookahead == 'k') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'n') ADVANCE(1025);
       END_STATE();
     case 930:
-      if (lookahead == 'a') ADVANCE(1025);
+      if (lookahead == 'e') ADVANCE(1026);
       END_STATE();
     case 931:
-      if (lookahead == 'c') ADVANCE(1026);
+      if (lookahead == 'k') ADVANCE(1027);
       END_STATE();
     case 932:
-      if (lookahead == 'o') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 933:
-      if (lookahead == 'e') ADVANCE(1028);
+      if (lookahead == 'a') ADVANCE(1028);
       END_STATE();
     case 934:
-      if (lookahead == 'b') ADVANCE(1029);
+      if (lookahead == 'c') ADVANCE(1029);
       END_STATE();
     case 935:
-      if (lookahead == 'b') ADVANCE(1030);
+      if (lookahead == 'o') ADVANCE(1030);
       END_STATE();
     case 936:
-      if (lookahead == 'a') ADVANCE(1031);
+      if (lookahead == 'e') ADVANCE(1031);
       END_STATE();
     case 937:
-      if (lookahead == 'c') ADVANCE(1032);
+      if (lookahead == 'b') ADVANCE(1032);
       END_STATE();
     case 938:
-      if (lookahead == 'e') ADVANCE(1033);
+      if (lookahead == 'b') ADVANCE(1033);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'a') ADVANCE(1034);
       END_STATE();
     case 940:
-      if (lookahead == 'e') ADVANCE(1034);
+      if (lookahead == 'c') ADVANCE(1035);
       END_STATE();
     case 941:
-      if (lookahead == 'o') ADVANCE(1035);
+      if (lookahead == 'e') ADVANCE(1036);
       END_STATE();
     case 942:
-      if (lookahead == 'r') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 943:
-      if (lookahead == 'c') ADVANCE(1037);
+      if (lookahead == 'e') ADVANCE(1037);
       END_STATE();
     case 944:
-      if (lookahead == 'r') ADVANCE(1038);
+      if (lookahead == 'o') ADVANCE(1038);
       END_STATE();
     case 945:
-      if (lookahead == 'e') ADVANCE(1039);
+      if (lookahead == 'r') ADVANCE(1039);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'c') ADVANCE(1040);
       END_STATE();
     case 947:
-      if (lookahead == 't') ADVANCE(1040);
+      if (lookahead == 'r') ADVANCE(1041);
       END_STATE();
     case 948:
-      if (lookahead == 'd') ADVANCE(1041);
+      if (lookahead == 'e') ADVANCE(1042);
       END_STATE();
     case 949:
-      if (lookahead == 'n') ADVANCE(1042);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 't') ADVANCE(1043);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'd') ADVANCE(1044);
       END_STATE();
     case 952:
-      if (lookahead == 'i') ADVANCE(1043);
+      if (lookahead == 'n') ADVANCE(1045);
       END_STATE();
     case 953:
-      if (lookahead == 'e') ADVANCE(1044);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 954:
-      if (lookahead == 'e') ADVANCE(1045);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 955:
       if (lookahead == 'i') ADVANCE(1046);
       END_STATE();
     case 956:
-      if (lookahead == 'n') ADVANCE(1047);
+      if (lookahead == 'e') ADVANCE(1047);
       END_STATE();
     case 957:
-      if (lookahead == 'i') ADVANCE(1048);
+      if (lookahead == 'e') ADVANCE(1048);
       END_STATE();
     case 958:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'i') ADVANCE(1049);
       END_STATE();
     case 959:
-      if (lookahead == 'o') ADVANCE(1049);
+      if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
     case 960:
-      if (lookahead == 'u') ADVANCE(1050);
+      if (lookahead == 'i') ADVANCE(1051);
       END_STATE();
     case 961:
-      if (lookahead == 'g') ADVANCE(1051);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 962:
-      if (lookahead == 'c') ADVANCE(1052);
+      if (lookahead == 'o') ADVANCE(1052);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1053);
+      if (lookahead == 'u') ADVANCE(1053);
       END_STATE();
     case 964:
-      if (lookahead == 'd') ADVANCE(1054);
+      if (lookahead == 'g') ADVANCE(1054);
       END_STATE();
     case 965:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1055);
-      if (lookahead == 'r') ADVANCE(1056);
+      if (lookahead == 'c') ADVANCE(1055);
       END_STATE();
     case 966:
-      if (lookahead == 'c') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1056);
       END_STATE();
     case 967:
-      if (lookahead == 'e') ADVANCE(1058);
-      if (lookahead == 'i') ADVANCE(1059);
+      if (lookahead == 'd') ADVANCE(1057);
       END_STATE();
     case 968:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1058);
+      if (lookahead == 'r') ADVANCE(1059);
       END_STATE();
     case 969:
-      if (lookahead == 'b') ADVANCE(1060);
+      if (lookahead == 'c') ADVANCE(1060);
       END_STATE();
     case 970:
-      if (lookahead == 't') ADVANCE(1061);
+      if (lookahead == 'e') ADVANCE(1061);
+      if (lookahead == 'i') ADVANCE(1062);
       END_STATE();
     case 971:
-      if (lookahead == 'v') ADVANCE(1062);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 972:
-      if (lookahead == 'i') ADVANCE(1063);
+      if (lookahead == 'b') ADVANCE(1063);
       END_STATE();
     case 973:
-      if (lookahead == 'c') ADVANCE(1064);
+      if (lookahead == 't') ADVANCE(1064);
       END_STATE();
     case 974:
-      if (lookahead == 'l') ADVANCE(1065);
+      if (lookahead == 'v') ADVANCE(1065);
       END_STATE();
     case 975:
-      if (lookahead == 'd') ADVANCE(1066);
+      if (lookahead == 'i') ADVANCE(1066);
       END_STATE();
     case 976:
-      if (lookahead == 'v') ADVANCE(1067);
+      if (lookahead == 'c') ADVANCE(1067);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'l') ADVANCE(1068);
       END_STATE();
     case 978:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'd') ADVANCE(1069);
       END_STATE();
     case 979:
-      if (lookahead == 'i') ADVANCE(1068);
+      if (lookahead == 'v') ADVANCE(1070);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 981:
-      if (lookahead == 'c') ADVANCE(1069);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'i') ADVANCE(1071);
       END_STATE();
     case 983:
-      if (lookahead == 'd') ADVANCE(1070);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 984:
-      if (lookahead == 't') ADVANCE(1071);
+      if (lookahead == 'c') ADVANCE(1072);
       END_STATE();
     case 985:
-      if (lookahead == 'l') ADVANCE(1072);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'd') ADVANCE(1073);
       END_STATE();
     case 987:
-      if (lookahead == 'i') ADVANCE(1073);
-      END_STATE();
-    case 988:
       if (lookahead == 't') ADVANCE(1074);
       END_STATE();
+    case 988:
+      if (lookahead == 'l') ADVANCE(1075);
+      END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 990:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(1076);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 't') ADVANCE(1077);
       END_STATE();
     case 992:
-      if (lookahead == 'y') ADVANCE(1075);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 994:
-      if (lookahead == 'g') ADVANCE(1076);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 995:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'y') ADVANCE(1078);
       END_STATE();
     case 996:
-      if (lookahead == 'd') ADVANCE(1077);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 997:
-      if (lookahead == 'r') ADVANCE(1078);
+      if (lookahead == 'g') ADVANCE(1079);
       END_STATE();
     case 998:
-      if (lookahead == 'y') ADVANCE(1079);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 999:
-      if (lookahead == 'g') ADVANCE(1080);
+      if (lookahead == 'd') ADVANCE(1080);
       END_STATE();
     case 1000:
-      if (lookahead == 'h') ADVANCE(1081);
+      if (lookahead == 'r') ADVANCE(1081);
       END_STATE();
     case 1001:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(1082);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'g') ADVANCE(1083);
       END_STATE();
     case 1003:
-      if (lookahead == 'o') ADVANCE(1082);
+      if (lookahead == 'h') ADVANCE(1084);
       END_STATE();
     case 1004:
-      if (lookahead == 'e') ADVANCE(1083);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 1005:
-      if (lookahead == 'o') ADVANCE(1084);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'o') ADVANCE(1085);
       END_STATE();
     case 1007:
-      if (lookahead == 'n') ADVANCE(1085);
+      if (lookahead == 'e') ADVANCE(1086);
       END_STATE();
     case 1008:
-      if (lookahead == 'r') ADVANCE(1086);
+      if (lookahead == 'o') ADVANCE(1087);
       END_STATE();
     case 1009:
-      if (lookahead == 'c') ADVANCE(1087);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1010:
-      if (lookahead == 'r') ADVANCE(1088);
+      if (lookahead == 'n') ADVANCE(1088);
       END_STATE();
     case 1011:
-      if (lookahead == 't') ADVANCE(1089);
+      if (lookahead == 'r') ADVANCE(1089);
       END_STATE();
     case 1012:
-      if (lookahead == 'd') ADVANCE(1090);
+      if (lookahead == 'c') ADVANCE(1090);
       END_STATE();
     case 1013:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'r') ADVANCE(1091);
       END_STATE();
     case 1014:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 't') ADVANCE(1092);
       END_STATE();
     case 1015:
-      if (lookahead == 'd') ADVANCE(1091);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 1018:
-      if (lookahead == 'i') ADVANCE(1092);
-      END_STATE();
-    case 1019:
       if (lookahead == 'd') ADVANCE(1093);
       END_STATE();
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'd') ADVANCE(1094);
+      END_STATE();
+    case 1019:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
     case 1020:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1021:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'i') ADVANCE(1095);
       END_STATE();
     case 1022:
-      if (lookahead == 'c') ADVANCE(1094);
+      if (lookahead == 'd') ADVANCE(1096);
       END_STATE();
     case 1023:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1024:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1025:
-      if (lookahead == 'c') ADVANCE(1095);
+      if (lookahead == 'c') ADVANCE(1097);
       END_STATE();
     case 1026:
-      if (lookahead == 'y') ADVANCE(1096);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1027:
-      if (lookahead == 'r') ADVANCE(1097);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1028:
-      if (lookahead == 'n') ADVANCE(1098);
+      if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
     case 1029:
-      if (lookahead == 'u') ADVANCE(1099);
+      if (lookahead == 'y') ADVANCE(1099);
       END_STATE();
     case 1030:
-      if (lookahead == 'a') ADVANCE(1100);
+      if (lookahead == 'r') ADVANCE(1100);
       END_STATE();
     case 1031:
-      if (lookahead == 'm') ADVANCE(1101);
+      if (lookahead == 'n') ADVANCE(1101);
       END_STATE();
     case 1032:
-      if (lookahead == 'e') ADVANCE(1102);
+      if (lookahead == 'u') ADVANCE(1102);
       END_STATE();
     case 1033:
-      if (lookahead == 's') ADVANCE(1103);
+      if (lookahead == 'a') ADVANCE(1103);
       END_STATE();
     case 1034:
-      if (lookahead == 'n') ADVANCE(1104);
+      if (lookahead == 'm') ADVANCE(1104);
       END_STATE();
     case 1035:
-      if (lookahead == 'n') ADVANCE(1105);
+      if (lookahead == 'e') ADVANCE(1105);
       END_STATE();
     case 1036:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 's') ADVANCE(1106);
       END_STATE();
     case 1037:
-      if (lookahead == 't') ADVANCE(1106);
+      if (lookahead == 'n') ADVANCE(1107);
       END_STATE();
     case 1038:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'n') ADVANCE(1108);
       END_STATE();
     case 1039:
-      ACCEPT_TOKEN(anon_sym_latitude);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 1040:
-      if (lookahead == 'y') ADVANCE(1107);
+      if (lookahead == 't') ADVANCE(1109);
       END_STATE();
     case 1041:
-      if (lookahead == 'e') ADVANCE(1108);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 1042:
-      if (lookahead == 'g') ADVANCE(1109);
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
     case 1043:
-      if (lookahead == 'o') ADVANCE(1110);
+      if (lookahead == 'y') ADVANCE(1110);
       END_STATE();
     case 1044:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'e') ADVANCE(1111);
       END_STATE();
     case 1045:
-      if (lookahead == 's') ADVANCE(1111);
+      if (lookahead == 'g') ADVANCE(1112);
       END_STATE();
     case 1046:
-      if (lookahead == 'v') ADVANCE(1112);
+      if (lookahead == 'o') ADVANCE(1113);
       END_STATE();
     case 1047:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1048:
-      if (lookahead == 'f') ADVANCE(1113);
+      if (lookahead == 's') ADVANCE(1114);
       END_STATE();
     case 1049:
-      if (lookahead == 'r') ADVANCE(1114);
+      if (lookahead == 'v') ADVANCE(1115);
       END_STATE();
     case 1050:
-      if (lookahead == 'r') ADVANCE(1115);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1051:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'f') ADVANCE(1116);
       END_STATE();
     case 1052:
-      if (lookahead == 'e') ADVANCE(1116);
+      if (lookahead == 'r') ADVANCE(1117);
       END_STATE();
     case 1053:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'r') ADVANCE(1118);
       END_STATE();
     case 1054:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1055:
-      if (lookahead == 'f') ADVANCE(1117);
-      if (lookahead == 'l') ADVANCE(1118);
-      END_STATE();
-    case 1056:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1057:
       if (lookahead == 'e') ADVANCE(1119);
       END_STATE();
+    case 1056:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
     case 1058:
-      if (lookahead == 'd') ADVANCE(1120);
+      if (lookahead == 'f') ADVANCE(1120);
+      if (lookahead == 'l') ADVANCE(1121);
       END_STATE();
     case 1059:
-      if (lookahead == 'o') ADVANCE(1121);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1060:
-      if (lookahead == 'i') ADVANCE(1122);
+      if (lookahead == 'e') ADVANCE(1122);
       END_STATE();
     case 1061:
-      if (lookahead == 'i') ADVANCE(1123);
+      if (lookahead == 'd') ADVANCE(1123);
       END_STATE();
     case 1062:
-      if (lookahead == 'i') ADVANCE(1124);
+      if (lookahead == 'o') ADVANCE(1124);
       END_STATE();
     case 1063:
-      if (lookahead == 'o') ADVANCE(1125);
+      if (lookahead == 'i') ADVANCE(1125);
       END_STATE();
     case 1064:
-      if (lookahead == 'e') ADVANCE(1126);
+      if (lookahead == 'i') ADVANCE(1126);
       END_STATE();
     case 1065:
-      if (lookahead == 'o') ADVANCE(1127);
+      if (lookahead == 'i') ADVANCE(1127);
       END_STATE();
     case 1066:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'o') ADVANCE(1128);
       END_STATE();
     case 1067:
-      if (lookahead == 'i') ADVANCE(1128);
+      if (lookahead == 'e') ADVANCE(1129);
       END_STATE();
     case 1068:
-      if (lookahead == 's') ADVANCE(1129);
+      if (lookahead == 'o') ADVANCE(1130);
       END_STATE();
     case 1069:
-      if (lookahead == 'e') ADVANCE(1130);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1070:
       if (lookahead == 'i') ADVANCE(1131);
       END_STATE();
     case 1071:
-      if (lookahead == 'u') ADVANCE(1132);
+      if (lookahead == 's') ADVANCE(1132);
       END_STATE();
     case 1072:
-      if (lookahead == 'd') ADVANCE(1133);
+      if (lookahead == 'e') ADVANCE(1133);
       END_STATE();
     case 1073:
-      if (lookahead == 'v') ADVANCE(1134);
+      if (lookahead == 'i') ADVANCE(1134);
       END_STATE();
     case 1074:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1135);
-      if (lookahead == 't') ADVANCE(1136);
+      if (lookahead == 'u') ADVANCE(1135);
       END_STATE();
     case 1075:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'd') ADVANCE(1136);
       END_STATE();
     case 1076:
-      if (lookahead == 't') ADVANCE(1137);
+      if (lookahead == 'v') ADVANCE(1137);
       END_STATE();
     case 1077:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1138);
+      if (lookahead == 't') ADVANCE(1139);
       END_STATE();
     case 1078:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1079:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 't') ADVANCE(1140);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1081:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1082:
-      if (lookahead == 'n') ADVANCE(1138);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1083:
-      if (lookahead == 'd') ADVANCE(1139);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1084:
-      if (lookahead == 'r') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_condition);
+      if (lookahead == 'n') ADVANCE(1141);
       END_STATE();
     case 1086:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'd') ADVANCE(1142);
       END_STATE();
     case 1087:
-      if (lookahead == 'e') ADVANCE(1141);
+      if (lookahead == 'r') ADVANCE(1143);
       END_STATE();
     case 1088:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1089:
-      if (lookahead == 'i') ADVANCE(1142);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1090:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'e') ADVANCE(1144);
       END_STATE();
     case 1091:
-      ACCEPT_TOKEN(anon_sym_delivered);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1092:
-      if (lookahead == 't') ADVANCE(1143);
+      if (lookahead == 'i') ADVANCE(1145);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1094:
-      if (lookahead == 'y') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
     case 1095:
-      if (lookahead == 'e') ADVANCE(1145);
+      if (lookahead == 't') ADVANCE(1146);
       END_STATE();
     case 1096:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1097:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'y') ADVANCE(1147);
       END_STATE();
     case 1098:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      if (lookahead == 'e') ADVANCE(1148);
       END_STATE();
     case 1099:
-      if (lookahead == 'r') ADVANCE(1146);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1100:
-      if (lookahead == 'n') ADVANCE(1147);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1101:
-      if (lookahead == 's') ADVANCE(1148);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1102:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 'r') ADVANCE(1149);
       END_STATE();
     case 1103:
-      if (lookahead == 'i') ADVANCE(1149);
+      if (lookahead == 'n') ADVANCE(1150);
       END_STATE();
     case 1104:
-      if (lookahead == 't') ADVANCE(1150);
+      if (lookahead == 's') ADVANCE(1151);
       END_STATE();
     case 1105:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 1106:
-      if (lookahead == 'i') ADVANCE(1151);
+      if (lookahead == 'i') ADVANCE(1152);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 't') ADVANCE(1153);
       END_STATE();
     case 1108:
-      ACCEPT_TOKEN(anon_sym_longitude);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 1109:
-      if (lookahead == 'e') ADVANCE(1152);
-      END_STATE();
-    case 1110:
-      if (lookahead == 'n') ADVANCE(1153);
-      END_STATE();
-    case 1111:
       if (lookahead == 'i') ADVANCE(1154);
       END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1111:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
     case 1112:
-      if (lookahead == 'i') ADVANCE(1155);
+      if (lookahead == 'e') ADVANCE(1155);
       END_STATE();
     case 1113:
-      if (lookahead == 'i') ADVANCE(1156);
+      if (lookahead == 'n') ADVANCE(1156);
       END_STATE();
     case 1114:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(1157);
       END_STATE();
     case 1115:
-      if (lookahead == 'a') ADVANCE(1157);
+      if (lookahead == 'i') ADVANCE(1158);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'i') ADVANCE(1159);
       END_STATE();
     case 1117:
-      if (lookahead == 'r') ADVANCE(1158);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1118:
-      if (lookahead == 'o') ADVANCE(1159);
+      if (lookahead == 'a') ADVANCE(1160);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1120:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'r') ADVANCE(1161);
       END_STATE();
     case 1121:
-      if (lookahead == 'n') ADVANCE(1160);
+      if (lookahead == 'o') ADVANCE(1162);
       END_STATE();
     case 1122:
-      if (lookahead == 'l') ADVANCE(1161);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1123:
-      if (lookahead == 'a') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1124:
-      if (lookahead == 't') ADVANCE(1163);
+      if (lookahead == 'n') ADVANCE(1163);
       END_STATE();
     case 1125:
-      if (lookahead == 'n') ADVANCE(1164);
+      if (lookahead == 'l') ADVANCE(1164);
       END_STATE();
     case 1126:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'a') ADVANCE(1165);
       END_STATE();
     case 1127:
-      if (lookahead == 's') ADVANCE(1165);
-      END_STATE();
-    case 1128:
       if (lookahead == 't') ADVANCE(1166);
       END_STATE();
+    case 1128:
+      if (lookahead == 'n') ADVANCE(1167);
+      END_STATE();
     case 1129:
-      if (lookahead == 'e') ADVANCE(1167);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1130:
       if (lookahead == 's') ADVANCE(1168);
       END_STATE();
     case 1131:
-      if (lookahead == 'a') ADVANCE(1169);
+      if (lookahead == 't') ADVANCE(1169);
       END_STATE();
     case 1132:
-      if (lookahead == 'r') ADVANCE(1170);
+      if (lookahead == 'e') ADVANCE(1170);
       END_STATE();
     case 1133:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 's') ADVANCE(1171);
       END_STATE();
     case 1134:
-      if (lookahead == 'e') ADVANCE(1171);
+      if (lookahead == 'a') ADVANCE(1172);
       END_STATE();
     case 1135:
-      if (lookahead == 'f') ADVANCE(1172);
+      if (lookahead == 'r') ADVANCE(1173);
       END_STATE();
     case 1136:
-      if (lookahead == 'e') ADVANCE(1173);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1137:
-      if (lookahead == 'h') ADVANCE(1174);
+      if (lookahead == 'e') ADVANCE(1174);
       END_STATE();
     case 1138:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'f') ADVANCE(1175);
       END_STATE();
     case 1139:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
     case 1140:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'h') ADVANCE(1177);
       END_STATE();
     case 1141:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1142:
-      if (lookahead == 'o') ADVANCE(1175);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1143:
-      if (lookahead == 'y') ADVANCE(1176);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1144:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1145:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      if (lookahead == 'o') ADVANCE(1178);
       END_STATE();
     case 1146:
-      if (lookahead == 'b') ADVANCE(1177);
+      if (lookahead == 'y') ADVANCE(1179);
       END_STATE();
     case 1147:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1148:
-      if (lookahead == 'l') ADVANCE(1178);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1149:
-      if (lookahead == 's') ADVANCE(1179);
+      if (lookahead == 'b') ADVANCE(1180);
       END_STATE();
     case 1150:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1151:
-      if (lookahead == 'o') ADVANCE(1180);
+      if (lookahead == 'l') ADVANCE(1181);
       END_STATE();
     case 1152:
-      if (lookahead == 'n') ADVANCE(1181);
+      if (lookahead == 's') ADVANCE(1182);
       END_STATE();
     case 1153:
-      if (lookahead == 'a') ADVANCE(1182);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1154:
-      if (lookahead == 's') ADVANCE(1183);
+      if (lookahead == 'o') ADVANCE(1183);
       END_STATE();
     case 1155:
-      if (lookahead == 't') ADVANCE(1184);
+      if (lookahead == 'n') ADVANCE(1184);
       END_STATE();
     case 1156:
-      if (lookahead == 'e') ADVANCE(1185);
+      if (lookahead == 'a') ADVANCE(1185);
       END_STATE();
     case 1157:
-      if (lookahead == 'l') ADVANCE(1186);
+      if (lookahead == 's') ADVANCE(1186);
       END_STATE();
     case 1158:
-      if (lookahead == 'e') ADVANCE(1187);
+      if (lookahead == 't') ADVANCE(1187);
       END_STATE();
     case 1159:
-      if (lookahead == 's') ADVANCE(1188);
+      if (lookahead == 'e') ADVANCE(1188);
       END_STATE();
     case 1160:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'l') ADVANCE(1189);
       END_STATE();
     case 1161:
-      if (lookahead == 'i') ADVANCE(1189);
+      if (lookahead == 'e') ADVANCE(1190);
       END_STATE();
     case 1162:
-      if (lookahead == 'l') ADVANCE(1190);
+      if (lookahead == 's') ADVANCE(1191);
       END_STATE();
     case 1163:
-      if (lookahead == 'y') ADVANCE(1191);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1164:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'i') ADVANCE(1192);
       END_STATE();
     case 1165:
-      if (lookahead == 's') ADVANCE(1192);
+      if (lookahead == 'l') ADVANCE(1193);
       END_STATE();
     case 1166:
-      if (lookahead == 'y') ADVANCE(1193);
+      if (lookahead == 'y') ADVANCE(1194);
       END_STATE();
     case 1167:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1168:
-      if (lookahead == 's') ADVANCE(1194);
+      if (lookahead == 's') ADVANCE(1195);
       END_STATE();
     case 1169:
-      if (lookahead == 'm') ADVANCE(1195);
+      if (lookahead == 'y') ADVANCE(1196);
       END_STATE();
     case 1170:
-      if (lookahead == 'e') ADVANCE(1196);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1171:
-      if (lookahead == 'r') ADVANCE(1197);
+      if (lookahead == 's') ADVANCE(1197);
       END_STATE();
     case 1172:
-      if (lookahead == 'r') ADVANCE(1198);
+      if (lookahead == 'm') ADVANCE(1198);
       END_STATE();
     case 1173:
-      if (lookahead == 'r') ADVANCE(1199);
+      if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
     case 1174:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1200);
+      if (lookahead == 'r') ADVANCE(1200);
       END_STATE();
     case 1175:
-      if (lookahead == 'n') ADVANCE(1201);
+      if (lookahead == 'r') ADVANCE(1201);
       END_STATE();
     case 1176:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'r') ADVANCE(1202);
       END_STATE();
     case 1177:
-      if (lookahead == 'a') ADVANCE(1202);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1203);
       END_STATE();
     case 1178:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
-      END_STATE();
-    case 1179:
-      if (lookahead == 't') ADVANCE(1203);
-      END_STATE();
-    case 1180:
       if (lookahead == 'n') ADVANCE(1204);
       END_STATE();
+    case 1179:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1180:
+      if (lookahead == 'a') ADVANCE(1205);
+      END_STATE();
     case 1181:
-      if (lookahead == 't') ADVANCE(1205);
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
     case 1182:
-      if (lookahead == 'l') ADVANCE(1206);
+      if (lookahead == 't') ADVANCE(1206);
       END_STATE();
     case 1183:
-      if (lookahead == 't') ADVANCE(1207);
+      if (lookahead == 'n') ADVANCE(1207);
       END_STATE();
     case 1184:
-      if (lookahead == 'y') ADVANCE(1208);
+      if (lookahead == 't') ADVANCE(1208);
       END_STATE();
     case 1185:
-      if (lookahead == 'r') ADVANCE(1209);
+      if (lookahead == 'l') ADVANCE(1209);
       END_STATE();
     case 1186:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 't') ADVANCE(1210);
       END_STATE();
     case 1187:
-      if (lookahead == 'q') ADVANCE(1210);
+      if (lookahead == 'y') ADVANCE(1211);
       END_STATE();
     case 1188:
-      if (lookahead == 's') ADVANCE(1211);
+      if (lookahead == 'r') ADVANCE(1212);
       END_STATE();
     case 1189:
-      if (lookahead == 't') ADVANCE(1212);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1190:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 'q') ADVANCE(1213);
       END_STATE();
     case 1191:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 's') ADVANCE(1214);
       END_STATE();
     case 1192:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1215);
       END_STATE();
     case 1193:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
     case 1194:
-      if (lookahead == 'e') ADVANCE(1213);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1195:
-      if (lookahead == 'e') ADVANCE(1214);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1196:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1197:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'e') ADVANCE(1216);
       END_STATE();
     case 1198:
-      if (lookahead == 'e') ADVANCE(1215);
+      if (lookahead == 'e') ADVANCE(1217);
       END_STATE();
     case 1199:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1200:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
     case 1201:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 'e') ADVANCE(1218);
       END_STATE();
     case 1202:
-      if (lookahead == 'n') ADVANCE(1216);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 1203:
-      if (lookahead == 'i') ADVANCE(1217);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1204:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1205:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'n') ADVANCE(1219);
       END_STATE();
     case 1206:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      if (lookahead == 'i') ADVANCE(1220);
       END_STATE();
     case 1207:
-      if (lookahead == 'i') ADVANCE(1218);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1208:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1209:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1210:
-      if (lookahead == 'u') ADVANCE(1219);
+      if (lookahead == 'i') ADVANCE(1221);
       END_STATE();
     case 1211:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1212:
-      if (lookahead == 'y') ADVANCE(1220);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1213:
-      if (lookahead == 'd') ADVANCE(1221);
+      if (lookahead == 'u') ADVANCE(1222);
       END_STATE();
     case 1214:
-      if (lookahead == 't') ADVANCE(1222);
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
       END_STATE();
     case 1215:
-      if (lookahead == 'q') ADVANCE(1223);
+      if (lookahead == 'y') ADVANCE(1223);
       END_STATE();
     case 1216:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'd') ADVANCE(1224);
       END_STATE();
     case 1217:
-      if (lookahead == 'v') ADVANCE(1224);
+      if (lookahead == 't') ADVANCE(1225);
       END_STATE();
     case 1218:
-      if (lookahead == 'v') ADVANCE(1225);
+      if (lookahead == 'q') ADVANCE(1226);
       END_STATE();
     case 1219:
-      if (lookahead == 'e') ADVANCE(1226);
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
       END_STATE();
     case 1220:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'v') ADVANCE(1227);
       END_STATE();
     case 1221:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'v') ADVANCE(1228);
       END_STATE();
     case 1222:
-      if (lookahead == 'e') ADVANCE(1227);
+      if (lookahead == 'e') ADVANCE(1229);
       END_STATE();
     case 1223:
-      if (lookahead == 'u') ADVANCE(1228);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1224:
-      if (lookahead == 'i') ADVANCE(1229);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1225:
-      if (lookahead == 'i') ADVANCE(1230);
+      if (lookahead == 'e') ADVANCE(1230);
       END_STATE();
     case 1226:
-      if (lookahead == 'n') ADVANCE(1231);
+      if (lookahead == 'u') ADVANCE(1231);
       END_STATE();
     case 1227:
-      if (lookahead == 'r') ADVANCE(1232);
+      if (lookahead == 'i') ADVANCE(1232);
       END_STATE();
     case 1228:
-      if (lookahead == 'e') ADVANCE(1233);
+      if (lookahead == 'i') ADVANCE(1233);
       END_STATE();
     case 1229:
-      if (lookahead == 't') ADVANCE(1234);
+      if (lookahead == 'n') ADVANCE(1234);
       END_STATE();
     case 1230:
-      if (lookahead == 't') ADVANCE(1235);
+      if (lookahead == 'r') ADVANCE(1235);
       END_STATE();
     case 1231:
-      if (lookahead == 'c') ADVANCE(1236);
+      if (lookahead == 'e') ADVANCE(1236);
       END_STATE();
     case 1232:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 't') ADVANCE(1237);
       END_STATE();
     case 1233:
-      if (lookahead == 'n') ADVANCE(1237);
+      if (lookahead == 't') ADVANCE(1238);
       END_STATE();
     case 1234:
-      if (lookahead == 'y') ADVANCE(1238);
+      if (lookahead == 'c') ADVANCE(1239);
       END_STATE();
     case 1235:
-      if (lookahead == 'y') ADVANCE(1239);
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
       END_STATE();
     case 1236:
-      if (lookahead == 'y') ADVANCE(1240);
+      if (lookahead == 'n') ADVANCE(1240);
       END_STATE();
     case 1237:
-      if (lookahead == 'c') ADVANCE(1241);
+      if (lookahead == 'y') ADVANCE(1241);
       END_STATE();
     case 1238:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
-      END_STATE();
-    case 1239:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
-      END_STATE();
-    case 1240:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
-      END_STATE();
-    case 1241:
       if (lookahead == 'y') ADVANCE(1242);
       END_STATE();
+    case 1239:
+      if (lookahead == 'y') ADVANCE(1243);
+      END_STATE();
+    case 1240:
+      if (lookahead == 'c') ADVANCE(1244);
+      END_STATE();
+    case 1241:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
     case 1242:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1243:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1245);
+      END_STATE();
+    case 1245:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -9074,6 +9091,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(1),
     [anon_sym_link] = ACTIONS(1),
     [anon_sym_variant] = ACTIONS(1),
+    [anon_sym_accept] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -9454,6 +9472,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9752,6 +9771,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -10117,6 +10137,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -10489,6 +10510,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10801,6 +10823,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -11113,6 +11136,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(58),
     [anon_sym_link] = ACTIONS(58),
     [anon_sym_variant] = ACTIONS(58),
+    [anon_sym_accept] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -11430,6 +11454,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(87),
     [anon_sym_link] = ACTIONS(87),
     [anon_sym_variant] = ACTIONS(87),
+    [anon_sym_accept] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -11741,6 +11766,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -12052,6 +12078,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -12363,6 +12390,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -12661,6 +12689,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(117),
     [anon_sym_link] = ACTIONS(117),
     [anon_sym_variant] = ACTIONS(117),
+    [anon_sym_accept] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -12969,6 +12998,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -13277,6 +13307,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -13585,6 +13616,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -13893,6 +13925,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -14201,6 +14234,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -14509,6 +14543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -14817,6 +14852,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -15125,6 +15161,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -15433,6 +15470,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -15742,6 +15780,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(165),
     [anon_sym_link] = ACTIONS(165),
     [anon_sym_variant] = ACTIONS(165),
+    [anon_sym_accept] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -16048,6 +16087,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(173),
     [anon_sym_link] = ACTIONS(173),
     [anon_sym_variant] = ACTIONS(173),
+    [anon_sym_accept] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -16354,6 +16394,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -16660,6 +16701,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -16966,6 +17008,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -17272,6 +17315,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -17578,6 +17622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -17884,6 +17929,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -18190,6 +18236,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -18496,6 +18543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -18802,6 +18850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -19108,6 +19157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(179),
     [anon_sym_link] = ACTIONS(179),
     [anon_sym_variant] = ACTIONS(179),
+    [anon_sym_accept] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -19410,6 +19460,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(183),
     [anon_sym_link] = ACTIONS(183),
     [anon_sym_variant] = ACTIONS(183),
+    [anon_sym_accept] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -19712,6 +19763,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(187),
     [anon_sym_link] = ACTIONS(187),
     [anon_sym_variant] = ACTIONS(187),
+    [anon_sym_accept] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -20014,6 +20066,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(191),
     [anon_sym_link] = ACTIONS(191),
     [anon_sym_variant] = ACTIONS(191),
+    [anon_sym_accept] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -20316,6 +20369,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(195),
     [anon_sym_link] = ACTIONS(195),
     [anon_sym_variant] = ACTIONS(195),
+    [anon_sym_accept] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -20618,6 +20672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(199),
     [anon_sym_link] = ACTIONS(199),
     [anon_sym_variant] = ACTIONS(199),
+    [anon_sym_accept] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -20919,6 +20974,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(203),
     [anon_sym_link] = ACTIONS(203),
     [anon_sym_variant] = ACTIONS(203),
+    [anon_sym_accept] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -21215,6 +21271,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(207),
     [anon_sym_link] = ACTIONS(207),
     [anon_sym_variant] = ACTIONS(207),
+    [anon_sym_accept] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -21511,6 +21568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(211),
     [anon_sym_link] = ACTIONS(211),
     [anon_sym_variant] = ACTIONS(211),
+    [anon_sym_accept] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -21807,6 +21865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(215),
     [anon_sym_link] = ACTIONS(215),
     [anon_sym_variant] = ACTIONS(215),
+    [anon_sym_accept] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -22103,6 +22162,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(219),
     [anon_sym_link] = ACTIONS(219),
     [anon_sym_variant] = ACTIONS(219),
+    [anon_sym_accept] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),

@@ -1,7 +1,9 @@
 //! The program from the outside: every command, its output and its exit code.
 
+mod accept;
 mod bad_input;
 mod bench;
+mod bench_run;
 mod card;
 mod catalogue;
 mod check;
@@ -18,6 +20,7 @@ mod link;
 mod misc;
 mod overview;
 mod papers;
+mod radiated;
 mod recipes;
 mod report;
 mod root;

@@ -16,6 +16,7 @@ pub mod variants;
 pub mod verify;
 
 mod rules;
+pub mod run;
 mod site;
 
 /// A probability nearer to 0 or 1 than this is 0 or 1.

@@ -11,6 +11,7 @@ pub mod link;
 pub mod overview;
 pub mod paper;
 mod rules;
+mod run;
 pub mod site;
 pub mod variants;
 pub mod verify;

@@ -12,6 +12,7 @@ pub mod loss_law;
 pub mod overview;
 pub mod paper;
 pub mod rules;
+pub mod run;
 pub mod site;
 pub mod variants;
 pub mod verify;

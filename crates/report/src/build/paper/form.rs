@@ -61,10 +61,16 @@ pub fn forms(s: &Snapshot, name: &str, from: From<'_>) -> FormFile {
             };
             let blocks = filled(set, st, &result.chains, scope.env());
             let blocks: Vec<FormBlock> = blocks.iter().map(|b| block(&places, set, b)).collect();
+            let mut origin = super::origin(s, scope, Some(st), from);
+            // the form's own file, where it is none of the station's; one of the library goes with the version
+            let form = (!set.built_in).then(|| (from.files)(&places.at(set.name.loc).0));
+            if let Some(form) = form.filter(|f| !origin.files.contains(f)) {
+                origin.files.push(form);
+            }
             file.stations.push(FormStation {
                 station: st.name.text.to_string(),
                 title: text(&st.title),
-                origin: super::origin(s, scope, Some(st), from),
+                origin,
                 missing: missing(&blocks),
                 blocks,
             });
