@@ -197,6 +197,8 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        FORM_UNIT Error "form-unit" "A field of a form has a unit or a step that does not fit";
+        FORM_LACKS Warning "form-lacks" "A form wants something that the text does not say";
         // variants
         VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
         VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";

@@ -17,6 +17,6 @@ pub use chain::{ChainTable, chain};
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
-pub use paper::{materials, site_sheet};
+pub use paper::{form, materials, site_sheet};
 pub use variants::variants;
 pub use verify::verify;

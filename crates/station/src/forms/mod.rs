@@ -11,6 +11,7 @@ mod chain;
 mod dump;
 mod ends;
 pub(crate) mod exposure;
+pub(crate) mod form;
 mod instrument;
 mod link;
 mod offer;

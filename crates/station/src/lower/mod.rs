@@ -13,6 +13,7 @@ mod digits;
 mod drift;
 mod ends;
 mod exposure;
+mod form;
 mod head;
 mod instrument;
 mod kinds;

@@ -10,6 +10,7 @@ mod definition;
 mod ends;
 mod exposure;
 mod figure;
+mod form;
 mod kind;
 mod link;
 mod list;
@@ -28,6 +29,7 @@ pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceC
 pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier, UnreadSpot};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
+pub use form::{FieldKind, FieldWhat, FormField, Rounding};
 pub use kind::{PartKind, Role};
 pub use link::{
     Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise, UnreadHop,
