@@ -122,7 +122,7 @@ pub mod codes {
         PROFILE_NOT_READ Error "profile-not-read" "The profile of a link cannot be read";
         PROFILE_IN_FEET Error "profile-in-feet" "A column of a profile does not say its unit";
         PROFILE_BACKWARDS Error "profile-backwards" "The distance of a profile does not rise";
-        PROFILE_DIFFERS Error "profile-differs" "The profile of a link ends at another height than its station";
+        PROFILE_DIFFERS Error "profile-differs" "The profile of a link does not fit its stations";
         NO_CRITERION Error "no-criterion" "A receiver states no sensitivity for what a link needs";
         NOISE_BEYOND_RANGE Error "noise-beyond-range" "Noise of a place is not given at this frequency";
         MODEL_REFUSED Error "model-refused" "A model of the path does not hold for this link";

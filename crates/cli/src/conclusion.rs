@@ -73,10 +73,11 @@ impl Conclusion {
                 sum.sessions += usize::from(result.session.is_some());
                 if let Some(l) = &result.link {
                     sum.hops(l.hops.iter().map(|h| h.verdict));
+                    sum.hops[3] += l.not_judged.len();
                 }
                 if let Some(e) = &result.exposure {
                     sum.spots(e.spots.iter().map(|s| s.verdict));
-                    sum.spots[3] += e.without_rules.len();
+                    sum.spots[3] += e.not_judged.len();
                 }
                 for chain in &result.chains {
                     sum.chains += 1;

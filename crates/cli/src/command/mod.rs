@@ -2,7 +2,7 @@
 
 mod bench;
 mod card;
-mod catalogue;
+pub(crate) mod catalogue;
 mod check;
 mod compare;
 mod diff;
@@ -14,9 +14,11 @@ mod log;
 mod manual;
 mod new;
 mod overview;
+mod papers;
 mod printed;
 mod report;
 mod solve;
+mod varied;
 mod watch;
 
 use std::io;

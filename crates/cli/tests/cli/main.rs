@@ -3,6 +3,7 @@
 mod accept;
 mod bad_input;
 mod bench;
+mod bench_run;
 mod card;
 mod catalogue;
 mod check;
@@ -18,6 +19,8 @@ mod licence;
 mod link;
 mod misc;
 mod overview;
+mod papers;
+mod radiated;
 mod recipes;
 mod report;
 mod root;

@@ -111,10 +111,27 @@ macro_rules! figure_line {
 }
 figure_line! {
     DUTY_LINE "duty" SHARE "this line" "`duty` is followed by a percentage" "Mean over peak power while keyed." "35 %";
-    KEYED_LINE "keyed" SHARE "this line" "`keyed` is followed by a percentage" "Share of the time it is keyed." "50 %";
     BANDWIDTH_LINE "bandwidth" FREQUENCY "this line" "a bandwidth follows" "Width of what it sends, or of its receive channel." "12.6 kHz";
     EFFICIENCY_LINE "efficiency" SHARE "an efficiency" "a share follows" "Radiated over accepted power." "90 %";
 }
+
+static KEYED_LINE: Form = Form {
+    word: "keyed",
+    noun: "this line",
+    doc: "Share of the time it is keyed; of each such window where one is stated.",
+    examples: &["keyed 50 %", "keyed 50 % in 6 min"],
+    slots: &[
+        &[Slot::value(0, &q::SHARE)
+            .first()
+            .then(&[Then("in", &Value(&q::TIME))])
+            .says("share of the time it is keyed", "50 % in 6 min")],
+        ABOUT_ALWAYS,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(1, "`keyed` is followed by a percentage")],
+    once: true,
+    ..Form::EMPTY
+};
 
 static FOLDBACK_LINE: Form = Form {
     word: "foldback",
