@@ -298,6 +298,7 @@ fn log_row(r: &LogRow) -> LogRowReport {
         uncertainty_db: r.uncertainty_db.and_then(finite),
         verdict: r.verdict.map(Into::into),
         instrument: r.instrument.as_ref().map(ToString::to_string),
+        older_than: r.older_than.as_ref().map(ToString::to_string),
     }
 }
 
