@@ -6,6 +6,7 @@ pub mod bench;
 pub mod chain;
 pub mod exposure;
 pub mod figure;
+pub mod link;
 pub mod rules;
 pub mod site;
 pub mod verdict;
