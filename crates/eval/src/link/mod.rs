@@ -9,7 +9,7 @@ mod models;
 mod profile;
 
 use downlead_base::Loc;
-use downlead_physics::path::{Clearance, Edge, Outside};
+use downlead_physics::path::{Cascade, Clearance, Edge, Outside, Surroundings};
 use downlead_station::model::Model;
 
 pub(crate) use budget::link;
@@ -236,6 +236,19 @@ pub struct TerrainResult {
     pub ends_m: (f64, f64),
     /// Whether the profile runs from the receiving end in the table.
     pub turned: bool,
+    /// The cascade of edges, where there is one.
+    pub(crate) cascade: Option<Cascade>,
+}
+
+/// Heights of the antennas at the two ends.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct Ends {
+    /// Above ground, m: of the sending and of the receiving antenna.
+    pub(crate) agl_m: Option<(f64, f64)>,
+    /// Above sea level, m.
+    pub(crate) amsl_m: Option<(f64, f64)>,
+    /// Of the higher antenna above the land at the other end, m.
+    pub(crate) base_m: Option<f64>,
 }
 
 /// Noise from outside at the receiving antenna.
@@ -243,6 +256,10 @@ pub struct TerrainResult {
 pub struct NoiseUsed {
     /// Median noise figure of a lossless antenna there, dB above kT0b, where it follows from the surroundings.
     pub external_db: Option<f64>,
+    /// What it follows from: the surroundings and the noise figure of the receiver at its antenna, dB.
+    pub(crate) by: Option<(Surroundings, f64)>,
+    /// Its line.
+    pub(crate) loc: Loc,
     /// By how much it raises what the receiver needs, dB.
     pub degradation_db: f64,
     /// Standard uncertainty of that, dB.
@@ -258,6 +275,12 @@ pub struct Judged {
     pub receiver_dbm: f64,
     /// Level it needs with that noise, dBm.
     pub needed_dbm: f64,
+    /// Level at the terminals of the receiving antenna, dBm.
+    pub(crate) at_antenna_dbm: f64,
+    /// What the receiving chain adds to what is needed there, dB.
+    pub(crate) chain_db: f64,
+    /// Lines of the receiver and of what is needed.
+    pub(crate) from: (Loc, Loc),
     /// Margin at half of the places, dB.
     pub margin_db: f64,
     /// Share of the places, 0 to 1.
@@ -299,6 +322,10 @@ pub struct HopResult {
     pub models: Vec<Modelled>,
     /// What the terrain does.
     pub terrain: Option<TerrainResult>,
+    /// Heights of the antennas.
+    pub(crate) ends: Ends,
+    /// Names of the two chains, and the place of the receiving antenna.
+    pub(crate) places: (Loc, Loc, Option<Loc>),
     /// Gain of the receiving antenna, dBi.
     pub gain_dbi: Option<f64>,
     /// Loss of the receiving chain, dB.

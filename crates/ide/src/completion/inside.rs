@@ -13,6 +13,9 @@ impl List<'_> {
     /// After the first word of a statement.
     pub(super) fn inside(&mut self) {
         let Some(last) = self.at.last() else { return };
+        if self.radiated() {
+            return;
+        }
         let kinds = self.at.kinds();
         match last.kind {
             SyntaxKind::Number => return self.after_number(),
@@ -145,6 +148,9 @@ impl List<'_> {
             NameKind::Station => self.names(1, NameKind::Station, CompletionKind::File),
             NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
                 self.tags()
+            }
+            NameKind::Tag if self.at.cx == Context::Station && self.at.word() == "spot" => {
+                self.antennas();
             }
             NameKind::Tag if self.at.cx == Context::Variant => {
                 if let Some(b) = self.base {

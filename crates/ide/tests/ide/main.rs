@@ -16,6 +16,7 @@ mod hints;
 mod hover;
 mod inline;
 mod names;
+mod radiated;
 mod robust;
 mod sessions;
 mod slips;

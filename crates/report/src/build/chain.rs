@@ -60,6 +60,7 @@ pub fn report(s: &Snapshot) -> Report {
     Report {
         schema: SCHEMA,
         stations,
+        links: super::link::links(s).links,
         diagnostics,
     }
 }

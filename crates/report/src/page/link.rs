@@ -84,7 +84,8 @@ fn not_judged(h: &HopNotJudged) -> String {
     format!("not judged: {}", h.why)
 }
 
-fn link(doc: &mut Document, l: &LinkReport) {
+/// The section of one link.
+pub fn link(doc: &mut Document, l: &LinkReport) {
     let at = Place::new(&l.file, l.line);
     let title = l.title.as_ref().map_or(String::new(), |t| format!(", {t}"));
     doc.heading(2, format!("{}{title}", l.name), Some(at));
