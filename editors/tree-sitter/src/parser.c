@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 369
+#define SYMBOL_COUNT 375
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 347
+#define TOKEN_COUNT 353
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -96,49 +96,49 @@ enum ts_symbol_identifiers {
   anon_sym_beside = 78,
   anon_sym_spot = 79,
   anon_sym_alone = 80,
-  anon_sym_transmitter = 81,
-  anon_sym_receiver = 82,
-  anon_sym_transceiver = 83,
-  anon_sym_run = 84,
-  anon_sym_jumper = 85,
-  anon_sym_tail = 86,
-  anon_sym_pad = 87,
-  anon_sym_filter = 88,
-  anon_sym_isolator = 89,
-  anon_sym_circulator = 90,
-  anon_sym_protector = 91,
-  anon_sym_switch = 92,
-  anon_sym_coupler = 93,
-  anon_sym_meter = 94,
-  anon_sym_balun = 95,
-  anon_sym_tuner = 96,
-  anon_sym_duplexer = 97,
-  anon_sym_diplexer = 98,
-  anon_sym_combiner = 99,
-  anon_sym_divider = 100,
-  anon_sym_amplifier = 101,
-  anon_sym_preamplifier = 102,
-  anon_sym_antenna = 103,
-  anon_sym_branches = 104,
-  anon_sym_expect = 105,
-  anon_sym_authority = 106,
-  anon_sym_jurisdiction = 107,
-  anon_sym_service = 108,
-  anon_sym_edition = 109,
-  anon_sym_dated = 110,
-  anon_sym_until = 111,
-  anon_sym_holder = 112,
-  anon_sym_class = 113,
-  anon_sym_ask = 114,
-  anon_sym_threshold = 115,
-  anon_sym_fixed = 116,
-  anon_sym_condition = 117,
-  anon_sym_reflection = 118,
-  anon_sym_hop = 119,
-  anon_sym_profile = 120,
-  anon_sym_distance = 121,
-  anon_sym_k_DASHfactor = 122,
-  anon_sym_site_DASHnoise = 123,
+  anon_sym_site_DASHnoise = 81,
+  anon_sym_transmitter = 82,
+  anon_sym_receiver = 83,
+  anon_sym_transceiver = 84,
+  anon_sym_run = 85,
+  anon_sym_jumper = 86,
+  anon_sym_tail = 87,
+  anon_sym_pad = 88,
+  anon_sym_filter = 89,
+  anon_sym_isolator = 90,
+  anon_sym_circulator = 91,
+  anon_sym_protector = 92,
+  anon_sym_switch = 93,
+  anon_sym_coupler = 94,
+  anon_sym_meter = 95,
+  anon_sym_balun = 96,
+  anon_sym_tuner = 97,
+  anon_sym_duplexer = 98,
+  anon_sym_diplexer = 99,
+  anon_sym_combiner = 100,
+  anon_sym_divider = 101,
+  anon_sym_amplifier = 102,
+  anon_sym_preamplifier = 103,
+  anon_sym_antenna = 104,
+  anon_sym_branches = 105,
+  anon_sym_expect = 106,
+  anon_sym_authority = 107,
+  anon_sym_jurisdiction = 108,
+  anon_sym_service = 109,
+  anon_sym_edition = 110,
+  anon_sym_dated = 111,
+  anon_sym_until = 112,
+  anon_sym_holder = 113,
+  anon_sym_class = 114,
+  anon_sym_ask = 115,
+  anon_sym_threshold = 116,
+  anon_sym_fixed = 117,
+  anon_sym_condition = 118,
+  anon_sym_reflection = 119,
+  anon_sym_hop = 120,
+  anon_sym_profile = 121,
+  anon_sym_distance = 122,
+  anon_sym_k_DASHfactor = 123,
   anon_sym_need = 124,
   anon_sym_model = 125,
   anon_sym_coverage = 126,
@@ -169,221 +169,227 @@ enum ts_symbol_identifiers {
   anon_sym_foldback = 151,
   anon_sym_bandwidth = 152,
   anon_sym_sensitivity = 153,
-  anon_sym_efficiency = 154,
-  anon_sym_height = 155,
-  anon_sym_haat = 156,
-  anon_sym_radius = 157,
-  anon_sym_fails = 158,
-  anon_sym_above = 159,
-  anon_sym_added = 160,
-  anon_sym_after = 161,
-  anon_sym_against = 162,
-  anon_sym_agl = 163,
-  anon_sym_allocated = 164,
-  anon_sym_am = 165,
-  anon_sym_ambient = 166,
-  anon_sym_amsl = 167,
-  anon_sym_apart = 168,
-  anon_sym_at = 169,
-  anon_sym_averaging = 170,
-  anon_sym_below = 171,
-  anon_sym_bow = 172,
-  anon_sym_bullington = 173,
-  anon_sym_by = 174,
-  anon_sym_carrier = 175,
-  anon_sym_cascade = 176,
-  anon_sym_city = 177,
-  anon_sym_clad = 178,
-  anon_sym_confidence = 179,
-  anon_sym_corrected = 180,
-  anon_sym_cw = 181,
-  anon_sym_data = 182,
-  anon_sym_dc_DASHinput = 183,
-  anon_sym_displayed = 184,
-  anon_sym_eirp = 185,
-  anon_sym_ends = 186,
-  anon_sym_erp = 187,
-  anon_sym_etrs89 = 188,
-  anon_sym_figure = 189,
-  anon_sym_fm = 190,
-  anon_sym_for = 191,
-  anon_sym_forward = 192,
-  anon_sym_free_DASHspace = 193,
-  anon_sym_frequency = 194,
-  anon_sym_full = 195,
-  anon_sym_guess = 196,
-  anon_sym_hata_DASHopen = 197,
-  anon_sym_hata_DASHsuburban = 198,
-  anon_sym_hata_DASHurban = 199,
-  anon_sym_if = 200,
-  anon_sym_in = 201,
-  anon_sym_input = 202,
-  anon_sym_instead = 203,
-  anon_sym_k = 204,
-  anon_sym_maximum = 205,
-  anon_sym_mean = 206,
-  anon_sym_medium = 207,
-  anon_sym_nad27 = 208,
-  anon_sym_nad83 = 209,
-  anon_sym_net = 210,
-  anon_sym_no = 211,
-  anon_sym_nominal = 212,
-  anon_sym_occupational = 213,
-  anon_sym_of = 214,
-  anon_sym_on = 215,
-  anon_sym_one_DASHedge = 216,
-  anon_sym_out = 217,
-  anon_sym_output = 218,
-  anon_sym_over = 219,
-  anon_sym_pep = 220,
-  anon_sym_per = 221,
-  anon_sym_places = 222,
-  anon_sym_public = 223,
-  anon_sym_quiet_DASHrural = 224,
-  anon_sym_quieting = 225,
-  anon_sym_rated = 226,
-  anon_sym_reactance = 227,
-  anon_sym_reading = 228,
-  anon_sym_realized = 229,
-  anon_sym_reference = 230,
-  anon_sym_reflected = 231,
-  anon_sym_rejects = 232,
-  anon_sym_residential = 233,
-  anon_sym_rural = 234,
-  anon_sym_series = 235,
-  anon_sym_shared = 236,
-  anon_sym_sheet = 237,
-  anon_sym_shunt = 238,
-  anon_sym_sinad = 239,
-  anon_sym_since = 240,
-  anon_sym_snr = 241,
-  anon_sym_spread = 242,
-  anon_sym_ssb = 243,
-  anon_sym_ssb_DASHprocessed = 244,
-  anon_sym_then = 245,
-  anon_sym_to = 246,
-  anon_sym_total = 247,
-  anon_sym_two_DASHray = 248,
-  anon_sym_typical = 249,
-  anon_sym_way = 250,
-  anon_sym_wet = 251,
-  anon_sym_wgs84 = 252,
-  anon_sym_with = 253,
-  anon_sym_within = 254,
-  anon_sym_yes = 255,
-  anon_sym_COMMA = 256,
-  anon_sym_EQ = 257,
-  anon_sym_u00b1 = 258,
-  anon_sym_PLUS_SLASH_DASH = 259,
-  anon_sym_LPAREN = 260,
-  anon_sym_RPAREN = 261,
-  anon_sym_DASH = 262,
-  anon_sym_u2212 = 263,
-  anon_sym_u2013 = 264,
-  anon_sym_PLUS = 265,
-  anon_sym_STAR = 266,
-  anon_sym_SLASH = 267,
-  anon_sym_CARET = 268,
-  sym__glued = 269,
-  sym_date = 270,
-  sym_dms = 271,
-  sym_number = 272,
-  aux_sym_unit_token1 = 273,
-  aux_sym_unit_token2 = 274,
-  aux_sym_unit_token3 = 275,
-  aux_sym_unit_token4 = 276,
-  aux_sym_unit_token5 = 277,
-  aux_sym_unit_token6 = 278,
-  anon_sym_wavelengths = 279,
-  anon_sym_wavelength = 280,
-  aux_sym_unit_token7 = 281,
-  aux_sym_unit_token8 = 282,
-  aux_sym_unit_token9 = 283,
-  aux_sym_unit_token10 = 284,
-  aux_sym_unit_token11 = 285,
-  anon_sym_ohm_DASHm = 286,
-  aux_sym_unit_token12 = 287,
-  aux_sym_unit_token13 = 288,
-  aux_sym_unit_token14 = 289,
-  anon_sym_degC = 290,
-  anon_sym_degF = 291,
-  anon_sym_ohms = 292,
-  aux_sym_unit_token15 = 293,
-  aux_sym_unit_token16 = 294,
-  anon_sym_GHz = 295,
-  anon_sym_MHz = 296,
-  aux_sym_unit_token17 = 297,
-  anon_sym_dBW = 298,
-  anon_sym_dBd = 299,
-  anon_sym_dBi = 300,
-  anon_sym_dBm = 301,
-  anon_sym_deg = 302,
-  anon_sym_kHz = 303,
-  anon_sym_min = 304,
-  anon_sym_ohm = 305,
-  anon_sym_Hz = 306,
-  anon_sym_cm = 307,
-  anon_sym_dB = 308,
-  anon_sym_ft = 309,
-  anon_sym_kV = 310,
-  anon_sym_kW = 311,
-  anon_sym_km = 312,
-  anon_sym_mW = 313,
-  anon_sym_mi = 314,
-  anon_sym_mm = 315,
-  anon_sym_ms = 316,
-  anon_sym_ns = 317,
-  anon_sym_uV = 318,
-  anon_sym_uW = 319,
-  anon_sym_us = 320,
-  anon_sym_yd = 321,
-  anon_sym_u00b0C = 322,
-  anon_sym_u00b0F = 323,
-  anon_sym_u00b5V = 324,
-  anon_sym_u00b5W = 325,
-  anon_sym_u00b5s = 326,
-  anon_sym_u03a9m = 327,
-  anon_sym_u03bcV = 328,
-  anon_sym_u03bcW = 329,
-  anon_sym_u03bcs = 330,
-  anon_sym_u2126m = 331,
-  anon_sym_PERCENT = 332,
-  anon_sym_A = 333,
-  anon_sym_V = 334,
-  anon_sym_W = 335,
-  anon_sym_h = 336,
-  anon_sym_m = 337,
-  anon_sym_s = 338,
-  anon_sym_u00b0 = 339,
-  anon_sym_u03a9 = 340,
-  anon_sym_u03bb = 341,
-  anon_sym_u2126 = 342,
-  sym_root = 343,
-  sym_digit_name = 344,
-  sym_string = 345,
-  sym_comment = 346,
-  sym_source_file = 347,
-  sym__line = 348,
-  sym__end = 349,
-  sym_statement = 350,
-  sym_block_statement = 351,
-  sym_block = 352,
-  sym__head = 353,
-  sym_keyword = 354,
-  sym_only_word = 355,
-  sym_word = 356,
-  sym__value = 357,
-  sym_range = 358,
-  sym_tolerance = 359,
-  sym_coverage = 360,
-  sym__expression = 361,
-  sym_parenthesized_expression = 362,
-  sym_negation = 363,
-  sym_binary_expression = 364,
-  sym_quantity = 365,
-  sym_unit = 366,
-  aux_sym_source_file_repeat1 = 367,
-  aux_sym__head_repeat1 = 368,
+  anon_sym_blocking = 154,
+  anon_sym_efficiency = 155,
+  anon_sym_height = 156,
+  anon_sym_haat = 157,
+  anon_sym_radius = 158,
+  anon_sym_fails = 159,
+  anon_sym_above = 160,
+  anon_sym_added = 161,
+  anon_sym_after = 162,
+  anon_sym_against = 163,
+  anon_sym_agl = 164,
+  anon_sym_allocated = 165,
+  anon_sym_am = 166,
+  anon_sym_ambient = 167,
+  anon_sym_amsl = 168,
+  anon_sym_apart = 169,
+  anon_sym_at = 170,
+  anon_sym_averaging = 171,
+  anon_sym_below = 172,
+  anon_sym_beyond = 173,
+  anon_sym_bow = 174,
+  anon_sym_bullington = 175,
+  anon_sym_by = 176,
+  anon_sym_carrier = 177,
+  anon_sym_cascade = 178,
+  anon_sym_city = 179,
+  anon_sym_clad = 180,
+  anon_sym_confidence = 181,
+  anon_sym_corrected = 182,
+  anon_sym_cw = 183,
+  anon_sym_data = 184,
+  anon_sym_dc_DASHinput = 185,
+  anon_sym_desense = 186,
+  anon_sym_displayed = 187,
+  anon_sym_eirp = 188,
+  anon_sym_ends = 189,
+  anon_sym_erp = 190,
+  anon_sym_etrs89 = 191,
+  anon_sym_figure = 192,
+  anon_sym_fm = 193,
+  anon_sym_for = 194,
+  anon_sym_forward = 195,
+  anon_sym_free_DASHspace = 196,
+  anon_sym_frequency = 197,
+  anon_sym_full = 198,
+  anon_sym_guess = 199,
+  anon_sym_hata_DASHopen = 200,
+  anon_sym_hata_DASHsuburban = 201,
+  anon_sym_hata_DASHurban = 202,
+  anon_sym_horizontal = 203,
+  anon_sym_if = 204,
+  anon_sym_in = 205,
+  anon_sym_input = 206,
+  anon_sym_instead = 207,
+  anon_sym_k = 208,
+  anon_sym_maximum = 209,
+  anon_sym_mean = 210,
+  anon_sym_medium = 211,
+  anon_sym_nad27 = 212,
+  anon_sym_nad83 = 213,
+  anon_sym_net = 214,
+  anon_sym_no = 215,
+  anon_sym_nominal = 216,
+  anon_sym_occupational = 217,
+  anon_sym_of = 218,
+  anon_sym_on = 219,
+  anon_sym_one_DASHedge = 220,
+  anon_sym_out = 221,
+  anon_sym_output = 222,
+  anon_sym_over = 223,
+  anon_sym_pep = 224,
+  anon_sym_per = 225,
+  anon_sym_places = 226,
+  anon_sym_public = 227,
+  anon_sym_quiet_DASHrural = 228,
+  anon_sym_quieting = 229,
+  anon_sym_rated = 230,
+  anon_sym_reactance = 231,
+  anon_sym_reading = 232,
+  anon_sym_realized = 233,
+  anon_sym_reference = 234,
+  anon_sym_reflected = 235,
+  anon_sym_rejects = 236,
+  anon_sym_residential = 237,
+  anon_sym_rural = 238,
+  anon_sym_series = 239,
+  anon_sym_shared = 240,
+  anon_sym_sheet = 241,
+  anon_sym_shunt = 242,
+  anon_sym_sinad = 243,
+  anon_sym_since = 244,
+  anon_sym_snr = 245,
+  anon_sym_spread = 246,
+  anon_sym_ssb = 247,
+  anon_sym_ssb_DASHprocessed = 248,
+  anon_sym_then = 249,
+  anon_sym_to = 250,
+  anon_sym_total = 251,
+  anon_sym_two_DASHray = 252,
+  anon_sym_typical = 253,
+  anon_sym_vertical = 254,
+  anon_sym_way = 255,
+  anon_sym_wet = 256,
+  anon_sym_wgs84 = 257,
+  anon_sym_with = 258,
+  anon_sym_within = 259,
+  anon_sym_yes = 260,
+  anon_sym_COMMA = 261,
+  anon_sym_EQ = 262,
+  anon_sym_u00b1 = 263,
+  anon_sym_PLUS_SLASH_DASH = 264,
+  anon_sym_LPAREN = 265,
+  anon_sym_RPAREN = 266,
+  anon_sym_DASH = 267,
+  anon_sym_u2212 = 268,
+  anon_sym_u2013 = 269,
+  anon_sym_PLUS = 270,
+  anon_sym_STAR = 271,
+  anon_sym_SLASH = 272,
+  anon_sym_CARET = 273,
+  sym__glued = 274,
+  sym_date = 275,
+  sym_dms = 276,
+  sym_number = 277,
+  aux_sym_unit_token1 = 278,
+  aux_sym_unit_token2 = 279,
+  aux_sym_unit_token3 = 280,
+  aux_sym_unit_token4 = 281,
+  aux_sym_unit_token5 = 282,
+  aux_sym_unit_token6 = 283,
+  anon_sym_wavelengths = 284,
+  anon_sym_wavelength = 285,
+  aux_sym_unit_token7 = 286,
+  aux_sym_unit_token8 = 287,
+  aux_sym_unit_token9 = 288,
+  aux_sym_unit_token10 = 289,
+  aux_sym_unit_token11 = 290,
+  aux_sym_unit_token12 = 291,
+  anon_sym_ohm_DASHm = 292,
+  aux_sym_unit_token13 = 293,
+  aux_sym_unit_token14 = 294,
+  aux_sym_unit_token15 = 295,
+  anon_sym_degC = 296,
+  anon_sym_degF = 297,
+  anon_sym_ohms = 298,
+  aux_sym_unit_token16 = 299,
+  aux_sym_unit_token17 = 300,
+  anon_sym_GHz = 301,
+  anon_sym_MHz = 302,
+  aux_sym_unit_token18 = 303,
+  anon_sym_dBW = 304,
+  anon_sym_dBd = 305,
+  anon_sym_dBi = 306,
+  anon_sym_dBm = 307,
+  anon_sym_deg = 308,
+  anon_sym_kHz = 309,
+  anon_sym_min = 310,
+  anon_sym_ohm = 311,
+  anon_sym_Hz = 312,
+  anon_sym_cm = 313,
+  anon_sym_dB = 314,
+  anon_sym_ft = 315,
+  anon_sym_kV = 316,
+  anon_sym_kW = 317,
+  anon_sym_km = 318,
+  anon_sym_mW = 319,
+  anon_sym_mi = 320,
+  anon_sym_mm = 321,
+  anon_sym_ms = 322,
+  anon_sym_ns = 323,
+  anon_sym_uV = 324,
+  anon_sym_uW = 325,
+  anon_sym_us = 326,
+  anon_sym_yd = 327,
+  anon_sym_u00b0C = 328,
+  anon_sym_u00b0F = 329,
+  anon_sym_u00b5V = 330,
+  anon_sym_u00b5W = 331,
+  anon_sym_u00b5s = 332,
+  anon_sym_u03a9m = 333,
+  anon_sym_u03bcV = 334,
+  anon_sym_u03bcW = 335,
+  anon_sym_u03bcs = 336,
+  anon_sym_u2126m = 337,
+  anon_sym_PERCENT = 338,
+  anon_sym_A = 339,
+  anon_sym_V = 340,
+  anon_sym_W = 341,
+  anon_sym_h = 342,
+  anon_sym_m = 343,
+  anon_sym_s = 344,
+  anon_sym_u00b0 = 345,
+  anon_sym_u03a9 = 346,
+  anon_sym_u03bb = 347,
+  anon_sym_u2126 = 348,
+  sym_root = 349,
+  sym_digit_name = 350,
+  sym_string = 351,
+  sym_comment = 352,
+  sym_source_file = 353,
+  sym__line = 354,
+  sym__end = 355,
+  sym_statement = 356,
+  sym_block_statement = 357,
+  sym_block = 358,
+  sym__head = 359,
+  sym_keyword = 360,
+  sym_only_word = 361,
+  sym_word = 362,
+  sym__value = 363,
+  sym_range = 364,
+  sym_tolerance = 365,
+  sym_coverage = 366,
+  sym__expression = 367,
+  sym_parenthesized_expression = 368,
+  sym_negation = 369,
+  sym_binary_expression = 370,
+  sym_quantity = 371,
+  sym_unit = 372,
+  aux_sym_source_file_repeat1 = 373,
+  aux_sym__head_repeat1 = 374,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -468,6 +474,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_beside] = "beside",
   [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
+  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_transceiver] = "transceiver",
@@ -510,7 +517,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
   [anon_sym_k_DASHfactor] = "k-factor",
-  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
@@ -541,6 +547,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_foldback] = "foldback",
   [anon_sym_bandwidth] = "bandwidth",
   [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
@@ -559,6 +566,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
+  [anon_sym_beyond] = "beyond",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
@@ -571,6 +579,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_cw] = "cw",
   [anon_sym_data] = "data",
   [anon_sym_dc_DASHinput] = "dc-input",
+  [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
@@ -587,6 +596,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_hata_DASHopen] = "hata-open",
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
+  [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
@@ -637,6 +647,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_total] = "total",
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
+  [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
@@ -673,18 +684,19 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
   [aux_sym_unit_token11] = "unit_token11",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token13] = "unit_token13",
   [aux_sym_unit_token14] = "unit_token14",
+  [aux_sym_unit_token15] = "unit_token15",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token15] = "unit_token15",
   [aux_sym_unit_token16] = "unit_token16",
+  [aux_sym_unit_token17] = "unit_token17",
   [anon_sym_GHz] = "GHz",
   [anon_sym_MHz] = "MHz",
-  [aux_sym_unit_token17] = "unit_token17",
+  [aux_sym_unit_token18] = "unit_token18",
   [anon_sym_dBW] = "dBW",
   [anon_sym_dBd] = "dBd",
   [anon_sym_dBi] = "dBi",
@@ -840,6 +852,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_beside] = anon_sym_beside,
   [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_transceiver] = anon_sym_transceiver,
@@ -882,7 +895,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
   [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
-  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
@@ -913,6 +925,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_foldback] = anon_sym_foldback,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
   [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
@@ -931,6 +944,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_beyond] = anon_sym_beyond,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
@@ -943,6 +957,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_cw] = anon_sym_cw,
   [anon_sym_data] = anon_sym_data,
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
+  [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
@@ -959,6 +974,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
+  [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
@@ -1009,6 +1025,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_total] = anon_sym_total,
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
@@ -1045,18 +1062,19 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token13] = aux_sym_unit_token13,
   [aux_sym_unit_token14] = aux_sym_unit_token14,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
+  [aux_sym_unit_token17] = aux_sym_unit_token17,
   [anon_sym_GHz] = anon_sym_GHz,
   [anon_sym_MHz] = anon_sym_MHz,
-  [aux_sym_unit_token17] = aux_sym_unit_token17,
+  [aux_sym_unit_token18] = aux_sym_unit_token18,
   [anon_sym_dBW] = anon_sym_dBW,
   [anon_sym_dBd] = anon_sym_dBd,
   [anon_sym_dBi] = anon_sym_dBi,
@@ -1455,6 +1473,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1623,10 +1645,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_site_DASHnoise] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_need] = {
     .visible = true,
     .named = false,
@@ -1747,6 +1765,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blocking] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_efficiency] = {
     .visible = true,
     .named = false,
@@ -1819,6 +1841,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beyond] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1864,6 +1890,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_dc_DASHinput] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_desense] = {
     .visible = true,
     .named = false,
   },
@@ -1928,6 +1958,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_hata_DASHurban] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_horizontal] = {
     .visible = true,
     .named = false,
   },
@@ -2131,6 +2165,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_vertical] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_way] = {
     .visible = true,
     .named = false,
@@ -2275,12 +2313,12 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token12] = {
     .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token13] = {
@@ -2288,6 +2326,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [aux_sym_unit_token14] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token15] = {
     .visible = false,
     .named = false,
   },
@@ -2303,11 +2345,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token15] = {
+  [aux_sym_unit_token16] = {
     .visible = false,
     .named = false,
   },
-  [aux_sym_unit_token16] = {
+  [aux_sym_unit_token17] = {
     .visible = false,
     .named = false,
   },
@@ -2319,7 +2361,7 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token17] = {
+  [aux_sym_unit_token18] = {
     .visible = false,
     .named = false,
   },
@@ -2736,216 +2778,216 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(151);
+      if (eof) ADVANCE(156);
       ADVANCE_MAP(
-        '\n', 152,
+        '\n', 157,
         '\r', 1,
         '"', 3,
-        '%', 244,
-        '(', 160,
-        ')', 161,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb1, 158,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
+        '%', 250,
+        '(', 165,
+        ')', 166,
+        '*', 176,
+        '+', 174,
+        ',', 161,
+        '-', 168,
+        '/', 177,
+        ';', 158,
+        '=', 162,
+        'A', 251,
+        'V', 252,
+        'W', 253,
+        '^', 178,
+        'd', 293,
+        'm', 254,
+        'p', 294,
+        '{', 159,
+        '}', 160,
+        0xb0, 255,
+        0xb1, 163,
+        0xb5, 68,
+        0x3a9, 256,
+        0x3bb, 257,
+        0x3bc, 69,
+        0x2013, 172,
+        0x2126, 258,
+        0x2212, 170,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(152);
+      if (lookahead == '\n') ADVANCE(157);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(130);
+      if (lookahead == ' ') ADVANCE(135);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(288);
+      if (lookahead == '"') ADVANCE(296);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 244,
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 166,
-        0x2126, 252,
-        0x2212, 164,
+        '%', 250,
+        ')', 166,
+        '*', 176,
+        '+', 173,
+        '-', 167,
+        '/', 177,
+        'A', 251,
+        'V', 252,
+        'W', 253,
+        '^', 178,
+        'd', 293,
+        'm', 254,
+        'p', 294,
+        0xb0, 255,
+        0xb5, 68,
+        0x3a9, 256,
+        0x3bb, 257,
+        0x3bc, 69,
+        0x2013, 171,
+        0x2126, 258,
+        0x2212, 169,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(144);
+      if (lookahead == '(') ADVANCE(149);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(61);
+      if (lookahead == '(') ADVANCE(65);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(62);
+      if (lookahead == '(') ADVANCE(66);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(63);
+      if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
       ADVANCE_MAP(
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        '^', 173,
-        0x2013, 166,
-        0x2212, 164,
+        ')', 166,
+        '*', 176,
+        '+', 173,
+        '-', 167,
+        '/', 177,
+        '^', 178,
+        0x2013, 171,
+        0x2212, 169,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(9);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(174);
+      if (lookahead == ')') ADVANCE(179);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(216);
+      if (lookahead == ')') ADVANCE(221);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(215);
+      if (lookahead == ')') ADVANCE(220);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(253);
+      if (lookahead == ')') ADVANCE(259);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
     case 14:
-      if (lookahead == '-') ADVANCE(159);
+      if (lookahead == '-') ADVANCE(164);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(134);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(139);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(135);
-      if (lookahead == 0x2032) ADVANCE(198);
+      if (lookahead == '.') ADVANCE(140);
+      if (lookahead == 0x2032) ADVANCE(203);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(137);
-      if (lookahead == 0x2033) ADVANCE(197);
+      if (lookahead == '.') ADVANCE(142);
+      if (lookahead == 0x2033) ADVANCE(202);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(289);
+      if (lookahead == '/') ADVANCE(297);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(84);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '/') ADVANCE(41);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '/') ADVANCE(71);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(51);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(95);
-      if (lookahead == 0x221a) ADVANCE(143);
+      if (lookahead == '/') ADVANCE(61);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(24);
+          lookahead == ' ') ADVANCE(24);
+      END_STATE();
+    case 25:
+      if (lookahead == '/') ADVANCE(18);
+      if (lookahead == 's') ADVANCE(99);
+      if (lookahead == 0x221a) ADVANCE(148);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(25);
       if (lookahead == '+' ||
           lookahead == '-' ||
           lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(139);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      END_STATE();
-    case 25:
-      if (lookahead == '/') ADVANCE(85);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
+          lookahead == 0x2212) ADVANCE(144);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(26);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '/') ADVANCE(76);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '/') ADVANCE(49);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
@@ -2955,1782 +2997,1837 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(87);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '/') ADVANCE(94);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '0') ADVANCE(281);
-      if (lookahead == '1') ADVANCE(280);
+      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 35:
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 36:
+      if (lookahead == '0') ADVANCE(288);
+      if (lookahead == '1') ADVANCE(287);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 35:
-      if (lookahead == '0') ADVANCE(36);
-      END_STATE();
-    case 36:
-      if (lookahead == '0') ADVANCE(74);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 37:
-      if (lookahead == '0') ADVANCE(75);
+      if (lookahead == '0') ADVANCE(38);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(37);
+      if (lookahead == '0') ADVANCE(78);
       END_STATE();
     case 39:
-      if (lookahead == '1') ADVANCE(35);
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'k') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(228);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(39);
+      if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '1') ADVANCE(38);
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'k') ADVANCE(82);
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(40);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 41:
-      if (lookahead == '2') ADVANCE(174);
+      if (lookahead == '1') ADVANCE(37);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(92);
+      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(41);
       END_STATE();
     case 42:
-      if (lookahead == '2') ADVANCE(227);
+      if (lookahead == '1') ADVANCE(40);
+      if (lookahead == 'f') ADVANCE(107);
+      if (lookahead == 'k') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(179);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(223);
+      if (lookahead == '2') ADVANCE(179);
       END_STATE();
     case 44:
-      if (lookahead == 'B') ADVANCE(178);
-      if (lookahead == 'e') ADVANCE(76);
+      if (lookahead == '2') ADVANCE(233);
       END_STATE();
     case 45:
-      if (lookahead == 'F') ADVANCE(27);
+      if (lookahead == '2') ADVANCE(229);
       END_STATE();
     case 46:
-      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == 'B') ADVANCE(183);
+      if (lookahead == 'e') ADVANCE(80);
       END_STATE();
     case 47:
-      if (lookahead == 'H') ADVANCE(114);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'F') ADVANCE(28);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(115);
-      END_STATE();
-    case 49:
-      if (lookahead == 'H') ADVANCE(116);
-      END_STATE();
-    case 50:
-      if (lookahead == 'H') ADVANCE(117);
-      END_STATE();
-    case 51:
       if (lookahead == 'H') ADVANCE(118);
       END_STATE();
-    case 52:
-      if (lookahead == 'H') ADVANCE(119);
+    case 49:
+      if (lookahead == 'H') ADVANCE(118);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(49);
       END_STATE();
-    case 53:
+    case 50:
+      if (lookahead == 'H') ADVANCE(118);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(179);
+      END_STATE();
+    case 51:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(51);
+      END_STATE();
+    case 52:
       if (lookahead == 'H') ADVANCE(120);
       END_STATE();
-    case 54:
+    case 53:
       if (lookahead == 'H') ADVANCE(121);
       END_STATE();
+    case 54:
+      if (lookahead == 'H') ADVANCE(122);
+      END_STATE();
     case 55:
-      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(123);
       END_STATE();
     case 56:
-      if (lookahead == 'M') ADVANCE(46);
-      if (lookahead == 's') ADVANCE(97);
-      if (lookahead == 0x221a) ADVANCE(55);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(56);
+      if (lookahead == 'H') ADVANCE(124);
       END_STATE();
     case 57:
-      if (lookahead == 'M') ADVANCE(48);
-      if (lookahead == 's') ADVANCE(94);
-      if (lookahead == 0x221a) ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(57);
+      if (lookahead == 'H') ADVANCE(125);
       END_STATE();
     case 58:
-      if (lookahead == 'M') ADVANCE(49);
-      if (lookahead == 's') ADVANCE(96);
-      if (lookahead == 0x221a) ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(58);
+      if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(50);
+      if (lookahead == 'M') ADVANCE(48);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(51);
+      if (lookahead == 'M') ADVANCE(48);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(59);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(60);
       END_STATE();
     case 61:
       if (lookahead == 'M') ADVANCE(52);
+      if (lookahead == 's') ADVANCE(98);
+      if (lookahead == 0x221a) ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(64);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
       END_STATE();
     case 64:
-      if (lookahead == 'V') ADVANCE(236);
-      if (lookahead == 'W') ADVANCE(237);
-      if (lookahead == 's') ADVANCE(238);
+      if (lookahead == 'M') ADVANCE(55);
       END_STATE();
     case 65:
-      if (lookahead == 'V') ADVANCE(240);
-      if (lookahead == 'W') ADVANCE(241);
-      if (lookahead == 's') ADVANCE(242);
+      if (lookahead == 'M') ADVANCE(56);
       END_STATE();
     case 66:
-      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'M') ADVANCE(57);
       END_STATE();
     case 67:
-      if (lookahead == 'c') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(67);
+      if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(68);
+      if (lookahead == 'V') ADVANCE(242);
+      if (lookahead == 'W') ADVANCE(243);
+      if (lookahead == 's') ADVANCE(244);
       END_STATE();
     case 69:
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'V') ADVANCE(246);
+      if (lookahead == 'W') ADVANCE(247);
+      if (lookahead == 's') ADVANCE(248);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'a') ADVANCE(117);
       END_STATE();
     case 71:
-      if (lookahead == 'e') ADVANCE(93);
+      if (lookahead == 'c') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(71);
       END_STATE();
     case 72:
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'c') ADVANCE(93);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'f') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(229);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(73);
+      if (lookahead == 'd') ADVANCE(179);
       END_STATE();
     case 74:
-      if (lookahead == 'f') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(222);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(74);
+      if (lookahead == 'e') ADVANCE(84);
       END_STATE();
     case 75:
-      if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(75);
+      if (lookahead == 'e') ADVANCE(97);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(193);
+      if (lookahead == 'f') ADVANCE(107);
+      if (lookahead == 'm') ADVANCE(179);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(76);
       END_STATE();
     case 77:
-      if (lookahead == 'g') ADVANCE(108);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'm') ADVANCE(235);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
-      if (lookahead == 'h') ADVANCE(191);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(227);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'h') ADVANCE(87);
+      if (lookahead == 'f') ADVANCE(114);
+      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'l') ADVANCE(71);
+      if (lookahead == 'g') ADVANCE(198);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'g') ADVANCE(112);
+      END_STATE();
+    case 82:
+      if (lookahead == 'h') ADVANCE(196);
+      END_STATE();
+    case 83:
+      if (lookahead == 'h') ADVANCE(91);
+      END_STATE();
+    case 84:
+      if (lookahead == 'l') ADVANCE(75);
+      END_STATE();
+    case 85:
+      if (lookahead == 'm') ADVANCE(199);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 82:
-      if (lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 83:
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(83);
-      END_STATE();
-    case 84:
-      if (lookahead == 'm') ADVANCE(230);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(84);
-      END_STATE();
-    case 85:
-      if (lookahead == 'm') ADVANCE(231);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(85);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 86:
-      if (lookahead == 'm') ADVANCE(42);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(86);
+      if (lookahead == 'm') ADVANCE(179);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(175);
+      if (lookahead == 'm') ADVANCE(179);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(87);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'm') ADVANCE(236);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(237);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(44);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == 'm') ADVANCE(180);
       END_STATE();
     case 92:
-      if (lookahead == 'n') ADVANCE(174);
+      if (lookahead == 'm') ADVANCE(231);
       END_STATE();
     case 93:
-      if (lookahead == 'n') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(43);
       END_STATE();
     case 94:
-      if (lookahead == 'q') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(94);
       END_STATE();
     case 95:
-      if (lookahead == 'q') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(45);
       END_STATE();
     case 96:
-      if (lookahead == 'q') ADVANCE(100);
+      if (lookahead == 'n') ADVANCE(179);
       END_STATE();
     case 97:
-      if (lookahead == 'q') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(81);
       END_STATE();
     case 98:
-      if (lookahead == 'r') ADVANCE(107);
+      if (lookahead == 'q') ADVANCE(102);
       END_STATE();
     case 99:
-      if (lookahead == 'r') ADVANCE(109);
+      if (lookahead == 'q') ADVANCE(103);
       END_STATE();
     case 100:
-      if (lookahead == 'r') ADVANCE(111);
+      if (lookahead == 'q') ADVANCE(104);
       END_STATE();
     case 101:
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'r') ADVANCE(111);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(174);
+      if (lookahead == 'r') ADVANCE(113);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(115);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(226);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 's') ADVANCE(179);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 't') ADVANCE(179);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 't') ADVANCE(230);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(232);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(185);
+      if (lookahead == 't') ADVANCE(226);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(82);
       END_STATE();
     case 113:
-      if (lookahead == 'v') ADVANCE(70);
+      if (lookahead == 't') ADVANCE(5);
       END_STATE();
     case 114:
-      if (lookahead == 'z') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(190);
       END_STATE();
     case 115:
-      if (lookahead == 'z') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 116:
-      if (lookahead == 'z') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'z') ADVANCE(219);
+      if (lookahead == 'v') ADVANCE(74);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'z') ADVANCE(179);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(228);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(225);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(223);
       END_STATE();
     case 122:
-      if (lookahead == 0x2032) ADVANCE(198);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == 'z') ADVANCE(224);
       END_STATE();
     case 123:
-      if (lookahead == 0x2033) ADVANCE(197);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == 'z') ADVANCE(222);
       END_STATE();
     case 124:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(133);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 125:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(174);
+      if (lookahead == 'z') ADVANCE(10);
       END_STATE();
     case 127:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (lookahead == 0x2032) ADVANCE(203);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
       END_STATE();
     case 128:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (lookahead == 0x2033) ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(138);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 130:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(147);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
     case 131:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(179);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      END_STATE();
-    case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
-      END_STATE();
-    case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
-      END_STATE();
-    case 136:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
-      END_STATE();
-    case 138:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      END_STATE();
-    case 140:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
+    case 133:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      END_STATE();
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      END_STATE();
+    case 135:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
+      END_STATE();
     case 141:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 143:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(289);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      END_STATE();
+    case 145:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      END_STATE();
+    case 146:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      END_STATE();
+    case 147:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 148:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(260);
+      END_STATE();
+    case 149:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
       END_STATE();
-    case 145:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 146:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 147:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '%', 244,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 148:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0xb1, 158,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(148);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 149:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(149);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
     case 150:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '(', 160,
-        '+', 127,
-        '-', 163,
-        '/', 18,
-        ';', 153,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(150);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (eof) ADVANCE(156);
+      ADVANCE_MAP(
+        '\n', 157,
+        '\r', 1,
+        '"', 3,
+        '%', 250,
+        '(', 165,
+        '*', 176,
+        '+', 175,
+        ',', 161,
+        '-', 168,
+        '/', 177,
+        ';', 158,
+        '=', 162,
+        'A', 251,
+        'V', 252,
+        'W', 253,
+        '^', 178,
+        'd', 293,
+        'm', 254,
+        'p', 294,
+        '{', 159,
+        '}', 160,
+        0xb0, 255,
+        0xb5, 68,
+        0x3a9, 256,
+        0x3bb, 257,
+        0x3bc, 69,
+        0x2013, 172,
+        0x2126, 258,
+        0x2212, 170,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      if (eof) ADVANCE(156);
+      ADVANCE_MAP(
+        '\n', 157,
+        '\r', 1,
+        '"', 3,
+        '(', 165,
+        '*', 176,
+        '+', 174,
+        ',', 161,
+        '-', 168,
+        '/', 177,
+        ';', 158,
+        '=', 162,
+        '^', 178,
+        '{', 159,
+        '}', 160,
+        0xb1, 163,
+        0x2013, 172,
+        0x2212, 170,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(153);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      if (eof) ADVANCE(156);
+      ADVANCE_MAP(
+        '\n', 157,
+        '\r', 1,
+        '"', 3,
+        '(', 165,
+        '*', 176,
+        '+', 175,
+        ',', 161,
+        '-', 168,
+        '/', 177,
+        ';', 158,
+        '=', 162,
+        '^', 178,
+        '{', 159,
+        '}', 160,
+        0x2013, 172,
+        0x2212, 170,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(154);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      if (eof) ADVANCE(156);
+      ADVANCE_MAP(
+        '\n', 157,
+        '\r', 1,
+        '(', 165,
+        '+', 132,
+        '-', 168,
+        '/', 18,
+        ';', 158,
+        '}', 160,
+        0x2013, 172,
+        0x2212, 170,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(155);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_COMMA);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_DASH);
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 163:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_u00b1);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
       END_STATE();
     case 165:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_LPAREN);
       END_STATE();
     case 166:
-      ACCEPT_TOKEN(anon_sym_u2013);
+      ACCEPT_TOKEN(anon_sym_RPAREN);
       END_STATE();
     case 167:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_DASH);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(anon_sym_PLUS);
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 169:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_u2212);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_STAR);
+      ACCEPT_TOKEN(anon_sym_u2013);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(289);
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 173:
-      ACCEPT_TOKEN(anon_sym_CARET);
+      ACCEPT_TOKEN(anon_sym_PLUS);
       END_STATE();
     case 174:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(14);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 175:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(82);
-      if (lookahead == 's') ADVANCE(174);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(81);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 40,
-        '\t', 26,
-        ' ', 26,
-        '-', 146,
-        '.', 146,
-        'W', 194,
-        'd', 194,
-        'i', 194,
-        'm', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(297);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(40);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (lookahead == 'W' ||
-          lookahead == 'd' ||
-          lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(174);
+      ACCEPT_TOKEN(anon_sym_CARET);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == 's') ADVANCE(179);
       END_STATE();
     case 181:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-') ADVANCE(85);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 's') ADVANCE(199);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 182:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+      ADVANCE_MAP(
+        '/', 42,
+        'c', 263,
+        '\t', 27,
+        ' ', 27,
+        '-', 151,
+        '.', 151,
+        'W', 199,
+        'd', 199,
+        'i', 199,
+        'm', 199,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 183:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
+      ADVANCE_MAP(
+        '/', 42,
+        'c', 29,
+        '\t', 27,
+        ' ', 27,
+        'W', 179,
+        'd', 179,
+        'i', 179,
+        'm', 179,
+      );
       END_STATE();
     case 184:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(87);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '/') ADVANCE(87);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
+          lookahead == ' ') ADVANCE(31);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 186:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(184);
-      if (lookahead == 'i') ADVANCE(188);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '/') ADVANCE(94);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 187:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(183);
-      if (lookahead == 'i') ADVANCE(189);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(174);
+      if (lookahead == '/') ADVANCE(94);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 188:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 189:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(174);
+      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 190:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
       END_STATE();
     case 191:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'W') ADVANCE(189);
+      if (lookahead == 'i') ADVANCE(193);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == 'W') ADVANCE(188);
+      if (lookahead == 'i') ADVANCE(194);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(179);
       END_STATE();
     case 193:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(174);
+      if (lookahead == 'n') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 194:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == 'n') ADVANCE(179);
       END_STATE();
     case 195:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(138);
-      if (lookahead == '.') ADVANCE(146);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(sym_date);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(179);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(199);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(sym_dms);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 198:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(136);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(179);
       END_STATE();
     case 199:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 34,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 200:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(143);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 201:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 203:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(141);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 204:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
+        '-', 36,
+        '.', 133,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        0xb0, 2,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 205:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 146,
-        '.', 134,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
+        '-', 151,
+        '.', 133,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        0xb0, 2,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 206:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '.', 132,
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
+        '-', 151,
+        '.', 133,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        0xb0, 2,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 207:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
+        '-', 151,
         '.', 133,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        0xb0, 2,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 208:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(140);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
+      ADVANCE_MAP(
+        '-', 151,
+        '.', 133,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        0xb0, 2,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 209:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(142);
+      ADVANCE_MAP(
+        '-', 151,
+        '.', 133,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 210:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
+        '-', 151,
+        '.', 139,
+        ':', 134,
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        'E', 261,
+        'e', 261,
+        'h', 199,
+        's', 199,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 211:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
+      ADVANCE_MAP(
+        '.', 137,
+        ':', 134,
+        'A', 184,
+        'G', 48,
+        'H', 118,
+        'M', 48,
+        'V', 184,
+        'W', 186,
+        'c', 86,
+        'd', 46,
+        'f', 107,
+        'i', 96,
+        'k', 50,
+        'm', 192,
+        'n', 106,
+        'o', 83,
+        'p', 47,
+        'u', 131,
+        'w', 70,
+        'y', 73,
+        'E', 129,
+        'e', 129,
+        'h', 179,
+        's', 179,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       END_STATE();
     case 212:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'h', 194,
-        's', 194,
-        '-', 146,
-        '.', 146,
+        '.', 138,
+        'A', 184,
+        'G', 48,
+        'H', 118,
+        'M', 48,
+        'V', 184,
+        'W', 186,
+        'c', 86,
+        'd', 46,
+        'f', 107,
+        'i', 96,
+        'k', 50,
+        'm', 192,
+        'n', 106,
+        'o', 83,
+        'p', 47,
+        'u', 131,
+        'w', 70,
+        'y', 73,
+        'h', 179,
+        's', 179,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
       END_STATE();
     case 213:
       ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
+      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == ':') ADVANCE(146);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(130);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
       END_STATE();
     case 214:
       ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(147);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 134,
+        'A', 184,
+        'G', 48,
+        'H', 118,
+        'M', 48,
+        'V', 184,
+        'W', 186,
+        'c', 86,
+        'd', 46,
+        'f', 107,
+        'i', 96,
+        'k', 50,
+        'm', 192,
+        'n', 106,
+        'o', 83,
+        'p', 47,
+        'u', 131,
+        'w', 70,
+        'y', 73,
+        'E', 129,
+        'e', 129,
+        'h', 179,
+        's', 179,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(146);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(130);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 185,
+        'G', 267,
+        'H', 285,
+        'M', 267,
+        'V', 185,
+        'W', 187,
+        'c', 277,
+        'd', 264,
+        'f', 282,
+        'i', 279,
+        'k', 266,
+        'm', 191,
+        'n', 281,
+        'o', 275,
+        'p', 265,
+        'u', 286,
+        'w', 268,
+        'y', 269,
+        'h', 199,
+        's', 199,
+        '-', 151,
+        '.', 151,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 218:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 184,
+        'G', 48,
+        'H', 118,
+        'M', 48,
+        'V', 184,
+        'W', 186,
+        'c', 86,
+        'd', 46,
+        'f', 107,
+        'i', 96,
+        'k', 50,
+        'm', 192,
+        'n', 106,
+        'o', 83,
+        'p', 47,
+        'u', 131,
+        'w', 70,
+        'y', 73,
+        'h', 179,
+        's', 179,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
     case 220:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 221:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(58);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(57);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
+      ACCEPT_TOKEN(aux_sym_unit_token3);
       END_STATE();
     case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
+      ACCEPT_TOKEN(aux_sym_unit_token4);
       END_STATE();
     case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
+      ACCEPT_TOKEN(aux_sym_unit_token5);
       END_STATE();
     case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
+      ACCEPT_TOKEN(aux_sym_unit_token6);
       END_STATE();
     case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
       END_STATE();
     case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
+      ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
     case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
+      ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
     case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
+      ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
     case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
+      ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
     case 232:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(aux_sym_unit_token18);
+      END_STATE();
+    case 238:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(41);
+      if (lookahead == 'c') ADVANCE(292);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
-    case 233:
+    case 239:
       ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(71);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 240:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 242:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 243:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 244:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 245:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 251:
       ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(84);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(19);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(85);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 248:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(233);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(234);
-      if (lookahead == 'F') ADVANCE(235);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(239);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_u03bb);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 252:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(243);
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(26);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 253:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 254:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == 'W') ADVANCE(239);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
     case 255:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(133);
-      if (lookahead == '-') ADVANCE(131);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(240);
+      if (lookahead == 'F') ADVANCE(241);
       END_STATE();
     case 256:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(27);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(245);
       END_STATE();
     case 257:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(177);
-      if (lookahead == 'e') ADVANCE(265);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 258:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(256);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(249);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(sym_root);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(260);
       END_STATE();
     case 261:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(277);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
+      if (lookahead == '+') ADVANCE(138);
+      if (lookahead == '-') ADVANCE(136);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 262:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(194);
+      if (lookahead == '/') ADVANCE(76);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(28);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 263:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(269);
+      if (lookahead == '/') ADVANCE(49);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 264:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(273);
+      if (lookahead == 'B') ADVANCE(182);
+      if (lookahead == 'e') ADVANCE(272);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 265:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(192);
+      if (lookahead == 'F') ADVANCE(262);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 266:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(276);
+      if (lookahead == 'H') ADVANCE(285);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(199);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 267:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(190);
+      if (lookahead == 'H') ADVANCE(285);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 268:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(271);
+      if (lookahead == 'a') ADVANCE(284);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 269:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == 'd') ADVANCE(199);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 270:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'e') ADVANCE(276);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 271:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(176);
+      if (lookahead == 'e') ADVANCE(280);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 272:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(194);
+      if (lookahead == 'g') ADVANCE(197);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 273:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'g') ADVANCE(283);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'h') ADVANCE(195);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 275:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(194);
+      if (lookahead == 'h') ADVANCE(278);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 276:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(267);
+      if (lookahead == 'l') ADVANCE(271);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 277:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(263);
+      if (lookahead == 'm') ADVANCE(199);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 278:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(194);
+      if (lookahead == 'm') ADVANCE(181);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 279:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(199);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(194);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 280:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(273);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 283:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
+          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
       END_STATE();
     case 284:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(270);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 285:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(199);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(290);
+      END_STATE();
+    case 286:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(199);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(200);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 288:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(200);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+      END_STATE();
+    case 291:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
-    case 285:
+    case 292:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'B') ADVANCE(232);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == '/') ADVANCE(51);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
-    case 286:
+    case 293:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'F') ADVANCE(284);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == 'B') ADVANCE(238);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
-    case 287:
+    case 294:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (lookahead == 'F') ADVANCE(291);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
       END_STATE();
-    case 288:
+    case 295:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(150);
+      if (lookahead == '.') ADVANCE(150);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+      END_STATE();
+    case 296:
       ACCEPT_TOKEN(sym_string);
       END_STATE();
-    case 289:
+    case 297:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(289);
+          lookahead != '\r') ADVANCE(297);
       END_STATE();
     default:
       return false;
@@ -4803,3740 +4900,3835 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 5:
       if (lookahead == 'a') ADVANCE(44);
       if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'l') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(51);
+      if (lookahead == 'h') ADVANCE(52);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'l') ADVANCE(54);
+      if (lookahead == 'm') ADVANCE(55);
+      if (lookahead == 'o') ADVANCE(56);
+      if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      if (lookahead == 'B') ADVANCE(58);
+      if (lookahead == 'a') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(60);
+      if (lookahead == 'e') ADVANCE(61);
+      if (lookahead == 'i') ADVANCE(62);
+      if (lookahead == 'r') ADVANCE(63);
+      if (lookahead == 'u') ADVANCE(64);
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'd', 65,
+        'f', 66,
+        'i', 67,
+        'n', 68,
+        'q', 69,
+        'r', 70,
+        't', 71,
+        'x', 72,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(73);
+      if (lookahead == 'i') ADVANCE(74);
+      if (lookahead == 'm') ADVANCE(75);
+      if (lookahead == 'o') ADVANCE(76);
+      if (lookahead == 'r') ADVANCE(77);
+      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'r') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(90);
+      if (lookahead == 's') ADVANCE(91);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(92);
+      if (lookahead == 'u') ADVANCE(93);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(93);
-      if (lookahead == 'H') ADVANCE(94);
-      if (lookahead == 'V') ADVANCE(95);
-      if (lookahead == 'W') ADVANCE(96);
-      if (lookahead == 'e') ADVANCE(97);
-      if (lookahead == 'i') ADVANCE(98);
-      if (lookahead == 'm') ADVANCE(99);
+      if (lookahead == '-') ADVANCE(94);
+      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == 'V') ADVANCE(96);
+      if (lookahead == 'W') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(100);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(100);
-      if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'o') ADVANCE(102);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'o') ADVANCE(103);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'a') ADVANCE(104);
+      if (lookahead == 'e') ADVANCE(105);
+      if (lookahead == 'i') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(110);
+      if (lookahead == 'e') ADVANCE(111);
+      if (lookahead == 'o') ADVANCE(112);
+      if (lookahead == 's') ADVANCE(113);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(113);
-      if (lookahead == 'f') ADVANCE(114);
-      if (lookahead == 'h') ADVANCE(115);
-      if (lookahead == 'n') ADVANCE(116);
-      if (lookahead == 'p') ADVANCE(117);
-      if (lookahead == 'u') ADVANCE(118);
-      if (lookahead == 'v') ADVANCE(119);
+      if (lookahead == 'c') ADVANCE(114);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'h') ADVANCE(116);
+      if (lookahead == 'n') ADVANCE(117);
+      if (lookahead == 'p') ADVANCE(118);
+      if (lookahead == 'u') ADVANCE(119);
+      if (lookahead == 'v') ADVANCE(120);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 120,
-        'e', 121,
-        'h', 122,
-        'i', 123,
-        'l', 124,
-        'o', 125,
-        'r', 126,
-        'u', 127,
+        'a', 121,
+        'e', 122,
+        'h', 123,
+        'i', 124,
+        'l', 125,
+        'o', 126,
+        'r', 127,
+        'u', 128,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(128);
+      if (lookahead == 'u') ADVANCE(129);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(129);
-      if (lookahead == 'e') ADVANCE(130);
-      if (lookahead == 'u') ADVANCE(131);
+      if (lookahead == 'a') ADVANCE(130);
+      if (lookahead == 'e') ADVANCE(131);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 132,
-        'e', 133,
-        'h', 134,
-        'i', 135,
-        'n', 136,
-        'o', 137,
-        'p', 138,
-        's', 139,
-        't', 140,
-        'w', 141,
+        'c', 133,
+        'e', 134,
+        'h', 135,
+        'i', 136,
+        'n', 137,
+        'o', 138,
+        'p', 139,
+        's', 140,
+        't', 141,
+        'w', 142,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 142,
-        'e', 143,
-        'h', 144,
-        'o', 145,
-        'r', 146,
-        'u', 147,
-        'w', 148,
-        'y', 149,
+        'a', 143,
+        'e', 144,
+        'h', 145,
+        'o', 146,
+        'r', 147,
+        'u', 148,
+        'w', 149,
+        'y', 150,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(150);
-      if (lookahead == 'W') ADVANCE(151);
-      if (lookahead == 'n') ADVANCE(152);
-      if (lookahead == 's') ADVANCE(153);
+      if (lookahead == 'V') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(152);
+      if (lookahead == 'n') ADVANCE(153);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(154);
-      if (lookahead == 'e') ADVANCE(155);
-      if (lookahead == 'o') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
+      if (lookahead == 'o') ADVANCE(157);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(158);
-      if (lookahead == 'g') ADVANCE(159);
-      if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(159);
+      if (lookahead == 'g') ADVANCE(160);
+      if (lookahead == 'i') ADVANCE(161);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(163);
+      if (lookahead == 'z') ADVANCE(164);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(165);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(165);
+      if (lookahead == 'o') ADVANCE(166);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'c') ADVANCE(167);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(167);
-      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(168);
+      if (lookahead == 'd') ADVANCE(169);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == 't') ADVANCE(170);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(170);
-      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'a') ADVANCE(171);
+      if (lookahead == 'l') ADVANCE(172);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'o') ADVANCE(173);
+      if (lookahead == 'l') ADVANCE(173);
+      if (lookahead == 'o') ADVANCE(174);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(174);
-      if (lookahead == 'p') ADVANCE(175);
-      if (lookahead == 's') ADVANCE(176);
+      if (lookahead == 'b') ADVANCE(175);
+      if (lookahead == 'p') ADVANCE(176);
+      if (lookahead == 's') ADVANCE(177);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(177);
+      if (lookahead == 't') ADVANCE(178);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(179);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(179);
+      if (lookahead == 'k') ADVANCE(180);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(180);
+      if (lookahead == 't') ADVANCE(181);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(181);
+      if (lookahead == 'e') ADVANCE(182);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(182);
-      if (lookahead == 'n') ADVANCE(183);
-      if (lookahead == 's') ADVANCE(184);
+      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'n') ADVANCE(184);
+      if (lookahead == 's') ADVANCE(185);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(185);
-      if (lookahead == 's') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(186);
+      if (lookahead == 's') ADVANCE(187);
+      if (lookahead == 'y') ADVANCE(188);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(187);
+      if (lookahead == 'o') ADVANCE(189);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(188);
+      if (lookahead == 'w') ADVANCE(190);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == 'a') ADVANCE(191);
       END_STATE();
     case 49:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'l') ADVANCE(192);
+      if (lookahead == 'm') ADVANCE(193);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(191);
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 'r') ADVANCE(193);
-      if (lookahead == 's') ADVANCE(194);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'b') ADVANCE(194);
+      if (lookahead == 'l') ADVANCE(195);
+      if (lookahead == 'r') ADVANCE(196);
+      if (lookahead == 's') ADVANCE(197);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(196);
-      if (lookahead == 't') ADVANCE(197);
-      END_STATE();
-    case 53:
       if (lookahead == 'a') ADVANCE(198);
       END_STATE();
+    case 53:
+      if (lookahead == 'r') ADVANCE(199);
+      if (lookahead == 't') ADVANCE(200);
+      END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(201);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(199);
-      if (lookahead == 'n') ADVANCE(200);
-      if (lookahead == 'r') ADVANCE(201);
-      if (lookahead == 'u') ADVANCE(202);
-      if (lookahead == 'v') ADVANCE(203);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(202);
+      if (lookahead == 'n') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
+      if (lookahead == 'u') ADVANCE(205);
+      if (lookahead == 'v') ADVANCE(206);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(204);
-      if (lookahead == 'd') ADVANCE(205);
-      if (lookahead == 'i') ADVANCE(206);
-      if (lookahead == 'm') ADVANCE(207);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(208);
+      if (lookahead == 'W') ADVANCE(207);
+      if (lookahead == 'd') ADVANCE(208);
+      if (lookahead == 'i') ADVANCE(209);
+      if (lookahead == 'm') ADVANCE(210);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(209);
+      if (lookahead == 't') ADVANCE(211);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(210);
-      if (lookahead == 'l') ADVANCE(211);
-      if (lookahead == 'v') ADVANCE(212);
+      if (lookahead == '-') ADVANCE(212);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(213);
-      if (lookahead == 'p') ADVANCE(214);
-      if (lookahead == 'r') ADVANCE(215);
-      if (lookahead == 's') ADVANCE(216);
-      if (lookahead == 'v') ADVANCE(217);
+      if (lookahead == 'g') ADVANCE(213);
+      if (lookahead == 'l') ADVANCE(214);
+      if (lookahead == 's') ADVANCE(215);
+      if (lookahead == 'v') ADVANCE(216);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'a') ADVANCE(217);
+      if (lookahead == 'p') ADVANCE(218);
+      if (lookahead == 'r') ADVANCE(219);
+      if (lookahead == 's') ADVANCE(220);
+      if (lookahead == 'v') ADVANCE(221);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(219);
-      if (lookahead == 'p') ADVANCE(220);
-      if (lookahead == 't') ADVANCE(221);
-      END_STATE();
-    case 64:
       if (lookahead == 'i') ADVANCE(222);
       END_STATE();
+    case 64:
+      if (lookahead == 'e') ADVANCE(223);
+      if (lookahead == 'p') ADVANCE(224);
+      if (lookahead == 't') ADVANCE(225);
+      END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(223);
+      if (lookahead == 'i') ADVANCE(226);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'f') ADVANCE(227);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(225);
-      END_STATE();
-    case 68:
-      if (lookahead == 'u') ADVANCE(226);
-      END_STATE();
-    case 69:
-      if (lookahead == 'p') ADVANCE(227);
-      END_STATE();
-    case 70:
       if (lookahead == 'r') ADVANCE(228);
       END_STATE();
+    case 68:
+      if (lookahead == 'd') ADVANCE(229);
+      END_STATE();
+    case 69:
+      if (lookahead == 'u') ADVANCE(230);
+      END_STATE();
+    case 70:
+      if (lookahead == 'p') ADVANCE(231);
+      END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(229);
-      if (lookahead == 'p') ADVANCE(230);
+      if (lookahead == 'r') ADVANCE(232);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(231);
-      if (lookahead == 'm') ADVANCE(232);
+      if (lookahead == 'c') ADVANCE(233);
+      if (lookahead == 'p') ADVANCE(234);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(233);
-      if (lookahead == 'l') ADVANCE(234);
-      if (lookahead == 'x') ADVANCE(235);
+      if (lookahead == 'i') ADVANCE(235);
+      if (lookahead == 'm') ADVANCE(236);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(237);
+      if (lookahead == 'l') ADVANCE(238);
+      if (lookahead == 'x') ADVANCE(239);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'r') ADVANCE(237);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == 'o') ADVANCE(239);
+      if (lookahead == 'l') ADVANCE(240);
+      if (lookahead == 'r') ADVANCE(241);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
-      END_STATE();
-    case 78:
-      if (lookahead == 'l') ADVANCE(240);
-      END_STATE();
-    case 79:
-      if (lookahead == 'i') ADVANCE(241);
-      END_STATE();
-    case 80:
-      if (lookahead == 'n') ADVANCE(242);
-      END_STATE();
-    case 81:
+      if (lookahead == 'e') ADVANCE(242);
       if (lookahead == 'o') ADVANCE(243);
       END_STATE();
+    case 78:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 79:
+      if (lookahead == 'l') ADVANCE(244);
+      END_STATE();
+    case 80:
+      if (lookahead == 'i') ADVANCE(245);
+      END_STATE();
+    case 81:
+      if (lookahead == 'n') ADVANCE(246);
+      END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(244);
+      if (lookahead == 'o') ADVANCE(247);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 't') ADVANCE(246);
+      if (lookahead == 'e') ADVANCE(248);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'a') ADVANCE(249);
+      if (lookahead == 't') ADVANCE(250);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(251);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'p') ADVANCE(250);
+      if (lookahead == 'g') ADVANCE(252);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(253);
+      if (lookahead == 'p') ADVANCE(254);
+      if (lookahead == 'r') ADVANCE(255);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(251);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(252);
-      if (lookahead == 'p') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
+      if (lookahead == 'p') ADVANCE(256);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(257);
+      if (lookahead == 'p') ADVANCE(258);
+      if (lookahead == 's') ADVANCE(259);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'o') ADVANCE(260);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(257);
-      if (lookahead == 'r') ADVANCE(258);
+      if (lookahead == 'i') ADVANCE(261);
       END_STATE();
     case 93:
-      if (lookahead == 'f') ADVANCE(259);
+      if (lookahead == 'm') ADVANCE(262);
+      if (lookahead == 'r') ADVANCE(263);
       END_STATE();
     case 94:
-      if (lookahead == 'z') ADVANCE(260);
+      if (lookahead == 'f') ADVANCE(264);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(265);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 97:
-      if (lookahead == 'y') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 98:
-      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'y') ADVANCE(266);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(267);
       END_STATE();
     case 100:
-      if (lookahead == 't') ADVANCE(263);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 101:
-      if (lookahead == 'c') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
-      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 't') ADVANCE(268);
       END_STATE();
     case 102:
-      if (lookahead == 'a') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
-      if (lookahead == 'w') ADVANCE(269);
+      if (lookahead == 'c') ADVANCE(269);
+      if (lookahead == 'm') ADVANCE(270);
+      if (lookahead == 'n') ADVANCE(271);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(270);
+      if (lookahead == 'a') ADVANCE(272);
+      if (lookahead == 's') ADVANCE(273);
+      if (lookahead == 'w') ADVANCE(274);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'd') ADVANCE(272);
-      if (lookahead == 't') ADVANCE(273);
+      if (lookahead == 'x') ADVANCE(275);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(274);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 107:
-      if (lookahead == 'd') ADVANCE(275);
-      END_STATE();
-    case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 109:
-      if (lookahead == 'd') ADVANCE(276);
-      END_STATE();
-    case 110:
-      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 'a') ADVANCE(276);
+      if (lookahead == 'd') ADVANCE(277);
       if (lookahead == 't') ADVANCE(278);
       END_STATE();
+    case 106:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(279);
+      END_STATE();
+    case 107:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 108:
+      if (lookahead == 'd') ADVANCE(280);
+      END_STATE();
+    case 109:
+      ACCEPT_TOKEN(anon_sym_ms);
+      END_STATE();
+    case 110:
+      if (lookahead == 'd') ADVANCE(281);
+      END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'e') ADVANCE(282);
+      if (lookahead == 't') ADVANCE(283);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(284);
+      if (lookahead == 'm') ADVANCE(285);
       END_STATE();
     case 113:
-      if (lookahead == 'c') ADVANCE(281);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 114:
-      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'c') ADVANCE(286);
       END_STATE();
     case 115:
-      if (lookahead == 'm') ADVANCE(282);
+      ACCEPT_TOKEN(anon_sym_of);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(287);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(288);
       END_STATE();
     case 118:
-      if (lookahead == 't') ADVANCE(285);
+      if (lookahead == 'e') ADVANCE(289);
       END_STATE();
     case 119:
-      if (lookahead == 'e') ADVANCE(286);
+      if (lookahead == 't') ADVANCE(290);
       END_STATE();
     case 120:
-      if (lookahead == 'd') ADVANCE(287);
-      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'e') ADVANCE(291);
       END_STATE();
     case 121:
-      if (lookahead == 'p') ADVANCE(289);
-      if (lookahead == 'r') ADVANCE(290);
+      if (lookahead == 'd') ADVANCE(292);
+      if (lookahead == 's') ADVANCE(293);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'p') ADVANCE(294);
+      if (lookahead == 'r') ADVANCE(295);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(292);
+      if (lookahead == 'a') ADVANCE(296);
       END_STATE();
     case 124:
-      if (lookahead == 'a') ADVANCE(293);
+      if (lookahead == 'e') ADVANCE(297);
       END_STATE();
     case 125:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 's') ADVANCE(295);
-      if (lookahead == 'w') ADVANCE(296);
+      if (lookahead == 'a') ADVANCE(298);
       END_STATE();
     case 126:
-      if (lookahead == 'e') ADVANCE(297);
-      if (lookahead == 'o') ADVANCE(298);
+      if (lookahead == 'r') ADVANCE(299);
+      if (lookahead == 's') ADVANCE(300);
+      if (lookahead == 'w') ADVANCE(301);
       END_STATE();
     case 127:
-      if (lookahead == 'b') ADVANCE(299);
-      if (lookahead == 't') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'o') ADVANCE(303);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(301);
+      if (lookahead == 'b') ADVANCE(304);
+      if (lookahead == 't') ADVANCE(305);
       END_STATE();
     case 129:
-      if (lookahead == 'd') ADVANCE(302);
-      if (lookahead == 't') ADVANCE(303);
+      if (lookahead == 'i') ADVANCE(306);
       END_STATE();
     case 130:
-      ADVANCE_MAP(
-        'a', 304,
-        'c', 305,
-        'f', 306,
-        'j', 307,
-        'p', 308,
-        's', 309,
-        't', 310,
-        'v', 311,
-      );
+      if (lookahead == 'd') ADVANCE(307);
+      if (lookahead == 't') ADVANCE(308);
       END_STATE();
     case 131:
-      if (lookahead == 'l') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      ADVANCE_MAP(
+        'a', 309,
+        'c', 310,
+        'f', 311,
+        'j', 312,
+        'p', 313,
+        's', 314,
+        't', 315,
+        'v', 316,
+      );
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(315);
+      if (lookahead == 'l') ADVANCE(317);
+      if (lookahead == 'n') ADVANCE(318);
+      if (lookahead == 'r') ADVANCE(319);
       END_STATE();
     case 133:
-      if (lookahead == 'n') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
-      if (lookahead == 's') ADVANCE(318);
+      if (lookahead == 'a') ADVANCE(320);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(319);
-      if (lookahead == 'e') ADVANCE(320);
-      if (lookahead == 'o') ADVANCE(321);
-      if (lookahead == 'u') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(321);
+      if (lookahead == 'r') ADVANCE(322);
+      if (lookahead == 's') ADVANCE(323);
       END_STATE();
     case 135:
-      if (lookahead == 'n') ADVANCE(323);
-      if (lookahead == 't') ADVANCE(324);
-      if (lookahead == 'z') ADVANCE(325);
-      END_STATE();
-    case 136:
-      if (lookahead == 'r') ADVANCE(326);
-      END_STATE();
-    case 137:
+      if (lookahead == 'a') ADVANCE(324);
+      if (lookahead == 'e') ADVANCE(325);
+      if (lookahead == 'o') ADVANCE(326);
       if (lookahead == 'u') ADVANCE(327);
       END_STATE();
-    case 138:
-      if (lookahead == 'a') ADVANCE(328);
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'o') ADVANCE(330);
+    case 136:
+      if (lookahead == 'n') ADVANCE(328);
+      if (lookahead == 't') ADVANCE(329);
+      if (lookahead == 'z') ADVANCE(330);
+      END_STATE();
+    case 137:
       if (lookahead == 'r') ADVANCE(331);
       END_STATE();
+    case 138:
+      if (lookahead == 'u') ADVANCE(332);
+      END_STATE();
     case 139:
-      if (lookahead == 'b') ADVANCE(332);
-      END_STATE();
-    case 140:
       if (lookahead == 'a') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
-      END_STATE();
-    case 141:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'l') ADVANCE(334);
+      if (lookahead == 'o') ADVANCE(335);
       if (lookahead == 'r') ADVANCE(336);
       END_STATE();
+    case 140:
+      if (lookahead == 'b') ADVANCE(337);
+      END_STATE();
+    case 141:
+      if (lookahead == 'a') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(339);
+      END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(337);
-      if (lookahead == 'k') ADVANCE(338);
+      if (lookahead == 'i') ADVANCE(340);
+      if (lookahead == 'r') ADVANCE(341);
       END_STATE();
     case 143:
-      if (lookahead == 'e') ADVANCE(339);
-      if (lookahead == 'm') ADVANCE(340);
+      if (lookahead == 'i') ADVANCE(342);
+      if (lookahead == 'k') ADVANCE(343);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(341);
-      if (lookahead == 'r') ADVANCE(342);
+      if (lookahead == 'e') ADVANCE(344);
+      if (lookahead == 'm') ADVANCE(345);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(346);
+      if (lookahead == 'r') ADVANCE(347);
       END_STATE();
     case 146:
-      if (lookahead == 'a') ADVANCE(344);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(348);
       END_STATE();
     case 147:
-      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 'a') ADVANCE(349);
       END_STATE();
     case 148:
-      if (lookahead == 'o') ADVANCE(346);
+      if (lookahead == 'n') ADVANCE(350);
       END_STATE();
     case 149:
-      if (lookahead == 'p') ADVANCE(347);
+      if (lookahead == 'o') ADVANCE(351);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(352);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 152:
-      if (lookahead == 'd') ADVANCE(348);
-      if (lookahead == 't') ADVANCE(349);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'd') ADVANCE(353);
+      if (lookahead == 't') ADVANCE(354);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(351);
-      if (lookahead == 'r') ADVANCE(352);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(355);
       END_STATE();
     case 155:
-      if (lookahead == 'l') ADVANCE(353);
+      if (lookahead == 'l') ADVANCE(356);
+      if (lookahead == 'r') ADVANCE(357);
       END_STATE();
     case 156:
-      if (lookahead == 'l') ADVANCE(354);
+      if (lookahead == 'l') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(359);
       END_STATE();
     case 157:
-      if (lookahead == 'v') ADVANCE(355);
-      if (lookahead == 'y') ADVANCE(356);
+      if (lookahead == 'l') ADVANCE(360);
       END_STATE();
     case 158:
-      if (lookahead == 't') ADVANCE(357);
+      if (lookahead == 'v') ADVANCE(361);
+      if (lookahead == 'y') ADVANCE(362);
       END_STATE();
     case 159:
-      if (lookahead == 's') ADVANCE(358);
+      if (lookahead == 't') ADVANCE(363);
       END_STATE();
     case 160:
-      if (lookahead == 'r') ADVANCE(359);
-      if (lookahead == 't') ADVANCE(360);
+      if (lookahead == 's') ADVANCE(364);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(365);
+      if (lookahead == 't') ADVANCE(366);
       END_STATE();
     case 162:
-      if (lookahead == 's') ADVANCE(361);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 163:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(367);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 165:
-      if (lookahead == 'v') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 166:
-      if (lookahead == 'u') ADVANCE(363);
+      if (lookahead == 'v') ADVANCE(368);
       END_STATE();
     case 167:
-      if (lookahead == 'p') ADVANCE(364);
+      if (lookahead == 'u') ADVANCE(369);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(365);
+      if (lookahead == 'p') ADVANCE(370);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 170:
-      if (lookahead == 'i') ADVANCE(367);
+      if (lookahead == 'e') ADVANCE(372);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'i') ADVANCE(373);
       END_STATE();
     case 172:
-      if (lookahead == 'o') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 173:
-      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 'o') ADVANCE(374);
       END_STATE();
     case 174:
-      if (lookahead == 'i') ADVANCE(370);
+      if (lookahead == 'n') ADVANCE(375);
       END_STATE();
     case 175:
-      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(376);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(372);
+      if (lookahead == 'l') ADVANCE(377);
       END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(373);
+      if (lookahead == 'l') ADVANCE(378);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(374);
-      END_STATE();
-    case 179:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 180:
-      if (lookahead == 'h') ADVANCE(375);
-      END_STATE();
-    case 181:
-      if (lookahead == 'r') ADVANCE(376);
-      END_STATE();
-    case 182:
-      if (lookahead == 'u') ADVANCE(377);
-      END_STATE();
-    case 183:
-      if (lookahead == 'd') ADVANCE(378);
-      END_STATE();
-    case 184:
       if (lookahead == 'e') ADVANCE(379);
       END_STATE();
+    case 179:
+      if (lookahead == 'r') ADVANCE(380);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 181:
+      if (lookahead == 'h') ADVANCE(381);
+      END_STATE();
+    case 182:
+      if (lookahead == 'r') ADVANCE(382);
+      END_STATE();
+    case 183:
+      if (lookahead == 'u') ADVANCE(383);
+      END_STATE();
+    case 184:
+      if (lookahead == 'd') ADVANCE(384);
+      END_STATE();
     case 185:
-      if (lookahead == 'o') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'o') ADVANCE(386);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 188:
-      if (lookahead == 'i') ADVANCE(382);
-      if (lookahead == 'n') ADVANCE(383);
-      END_STATE();
-    case 189:
-      if (lookahead == 'l') ADVANCE(384);
-      END_STATE();
-    case 190:
-      if (lookahead == 'p') ADVANCE(385);
-      END_STATE();
-    case 191:
-      if (lookahead == 'l') ADVANCE(386);
-      END_STATE();
-    case 192:
       if (lookahead == 'i') ADVANCE(387);
       END_STATE();
-    case 193:
-      if (lookahead == 'r') ADVANCE(388);
+    case 188:
+      if (lookahead == 'o') ADVANCE(388);
       END_STATE();
-    case 194:
+    case 189:
       if (lookahead == 'c') ADVANCE(389);
       END_STATE();
-    case 195:
+    case 190:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
+    case 191:
       if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'n') ADVANCE(391);
+      END_STATE();
+    case 192:
+      if (lookahead == 'l') ADVANCE(392);
+      END_STATE();
+    case 193:
+      if (lookahead == 'p') ADVANCE(393);
+      END_STATE();
+    case 194:
+      if (lookahead == 'l') ADVANCE(394);
+      END_STATE();
+    case 195:
+      if (lookahead == 'i') ADVANCE(395);
       END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(391);
+      if (lookahead == 'r') ADVANCE(396);
       END_STATE();
     case 197:
-      if (lookahead == 'y') ADVANCE(392);
+      if (lookahead == 'c') ADVANCE(397);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(393);
-      if (lookahead == 's') ADVANCE(394);
+      if (lookahead == 'i') ADVANCE(398);
       END_STATE();
     case 199:
-      if (lookahead == 'b') ADVANCE(395);
+      if (lookahead == 'c') ADVANCE(399);
       END_STATE();
     case 200:
-      if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 'f') ADVANCE(397);
-      if (lookahead == 'n') ADVANCE(398);
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 'y') ADVANCE(400);
       END_STATE();
     case 201:
-      if (lookahead == 'r') ADVANCE(400);
+      if (lookahead == 'd') ADVANCE(401);
+      if (lookahead == 's') ADVANCE(402);
       END_STATE();
     case 202:
-      if (lookahead == 'p') ADVANCE(401);
+      if (lookahead == 'b') ADVANCE(403);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'd') ADVANCE(404);
+      if (lookahead == 'f') ADVANCE(405);
+      if (lookahead == 'n') ADVANCE(406);
+      if (lookahead == 's') ADVANCE(407);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'r') ADVANCE(408);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'p') ADVANCE(409);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'e') ADVANCE(410);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 208:
-      if (lookahead == 'a') ADVANCE(403);
-      if (lookahead == 'e') ADVANCE(404);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 209:
-      if (lookahead == 'i') ADVANCE(405);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(406);
-      if (lookahead == 'F') ADVANCE(407);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(408);
-      END_STATE();
-    case 212:
-      if (lookahead == 'i') ADVANCE(409);
-      END_STATE();
-    case 213:
-      if (lookahead == 'm') ADVANCE(410);
-      END_STATE();
-    case 214:
-      if (lookahead == 'l') ADVANCE(411);
-      END_STATE();
-    case 215:
+      if (lookahead == 'a') ADVANCE(411);
       if (lookahead == 'e') ADVANCE(412);
       END_STATE();
+    case 212:
+      if (lookahead == 'i') ADVANCE(413);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(414);
+      if (lookahead == 'F') ADVANCE(415);
+      END_STATE();
+    case 214:
+      if (lookahead == 'a') ADVANCE(416);
+      END_STATE();
+    case 215:
+      if (lookahead == 'e') ADVANCE(417);
+      END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(413);
-      if (lookahead == 't') ADVANCE(414);
+      if (lookahead == 'i') ADVANCE(418);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(415);
+      if (lookahead == 'm') ADVANCE(419);
       END_STATE();
     case 218:
-      if (lookahead == 'f') ADVANCE(416);
+      if (lookahead == 'l') ADVANCE(420);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'e') ADVANCE(421);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(417);
+      if (lookahead == 'p') ADVANCE(422);
+      if (lookahead == 't') ADVANCE(423);
       END_STATE();
     case 221:
-      if (lookahead == 'y') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(424);
       END_STATE();
     case 222:
-      if (lookahead == 't') ADVANCE(419);
+      if (lookahead == 'f') ADVANCE(425);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(420);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 224:
-      if (lookahead == 'p') ADVANCE(421);
+      if (lookahead == 'l') ADVANCE(426);
       END_STATE();
     case 225:
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 'y') ADVANCE(427);
       END_STATE();
     case 226:
-      if (lookahead == 'a') ADVANCE(423);
+      if (lookahead == 't') ADVANCE(428);
       END_STATE();
     case 227:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 228:
-      if (lookahead == 's') ADVANCE(424);
+      if (lookahead == 'p') ADVANCE(430);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 's') ADVANCE(431);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == 'a') ADVANCE(432);
       END_STATE();
     case 231:
-      if (lookahead == 'l') ADVANCE(427);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(428);
+      if (lookahead == 's') ADVANCE(433);
       END_STATE();
     case 233:
-      if (lookahead == 'u') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(434);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(430);
+      if (lookahead == 'e') ADVANCE(435);
       END_STATE();
     case 235:
-      if (lookahead == 'e') ADVANCE(431);
+      if (lookahead == 'l') ADVANCE(436);
       END_STATE();
     case 236:
-      if (lookahead == 'd') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(437);
       END_STATE();
     case 237:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(433);
+      if (lookahead == 'u') ADVANCE(438);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(434);
-      if (lookahead == 'q') ADVANCE(435);
+      if (lookahead == 't') ADVANCE(439);
       END_STATE();
     case 239:
-      if (lookahead == 'm') ADVANCE(436);
+      if (lookahead == 'e') ADVANCE(440);
       END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(437);
+      if (lookahead == 'd') ADVANCE(441);
       END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(438);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(442);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'e') ADVANCE(443);
+      if (lookahead == 'q') ADVANCE(444);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(440);
+      if (lookahead == 'm') ADVANCE(445);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(441);
+      if (lookahead == 'l') ADVANCE(446);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(442);
+      if (lookahead == 'n') ADVANCE(447);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(443);
-      END_STATE();
-    case 247:
-      if (lookahead == 'g') ADVANCE(444);
-      END_STATE();
-    case 248:
-      if (lookahead == 'h') ADVANCE(445);
-      END_STATE();
-    case 249:
-      if (lookahead == 'd') ADVANCE(446);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_hop);
-      END_STATE();
-    case 251:
-      if (lookahead == 'e') ADVANCE(447);
-      END_STATE();
-    case 252:
       if (lookahead == 'e') ADVANCE(448);
       END_STATE();
-    case 253:
+    case 247:
       if (lookahead == 'u') ADVANCE(449);
       END_STATE();
+    case 248:
+      if (lookahead == 's') ADVANCE(450);
+      END_STATE();
+    case 249:
+      if (lookahead == 't') ADVANCE(451);
+      END_STATE();
+    case 250:
+      if (lookahead == 'a') ADVANCE(452);
+      END_STATE();
+    case 251:
+      if (lookahead == 'g') ADVANCE(453);
+      END_STATE();
+    case 252:
+      if (lookahead == 'h') ADVANCE(454);
+      END_STATE();
+    case 253:
+      if (lookahead == 'd') ADVANCE(455);
+      END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(450);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(451);
+      if (lookahead == 'i') ADVANCE(456);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(452);
+      if (lookahead == 'e') ADVANCE(457);
       END_STATE();
     case 257:
-      if (lookahead == 'p') ADVANCE(453);
-      END_STATE();
-    case 258:
-      if (lookahead == 'i') ADVANCE(454);
-      END_STATE();
-    case 259:
-      if (lookahead == 'a') ADVANCE(455);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 261:
-      if (lookahead == 'e') ADVANCE(456);
-      END_STATE();
-    case 262:
-      if (lookahead == 'd') ADVANCE(457);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 264:
       if (lookahead == 'e') ADVANCE(458);
       END_STATE();
-    case 265:
-      if (lookahead == 'i') ADVANCE(459);
+    case 258:
+      if (lookahead == 'u') ADVANCE(459);
       END_STATE();
-    case 266:
-      if (lookahead == 'e') ADVANCE(460);
-      if (lookahead == 'k') ADVANCE(461);
+    case 259:
+      if (lookahead == 't') ADVANCE(460);
       END_STATE();
-    case 267:
-      if (lookahead == 'd') ADVANCE(462);
+    case 260:
+      if (lookahead == 'l') ADVANCE(461);
       END_STATE();
-    case 268:
-      if (lookahead == 's') ADVANCE(463);
+    case 261:
+      if (lookahead == 'n') ADVANCE(462);
       END_STATE();
-    case 269:
-      ACCEPT_TOKEN(anon_sym_low);
+    case 262:
+      if (lookahead == 'p') ADVANCE(463);
       END_STATE();
-    case 270:
+    case 263:
       if (lookahead == 'i') ADVANCE(464);
       END_STATE();
-    case 271:
-      if (lookahead == 'n') ADVANCE(465);
+    case 264:
+      if (lookahead == 'a') ADVANCE(465);
       END_STATE();
-    case 272:
-      if (lookahead == 'i') ADVANCE(466);
+    case 265:
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
-    case 273:
-      if (lookahead == 'e') ADVANCE(467);
+    case 266:
+      if (lookahead == 'e') ADVANCE(466);
       END_STATE();
-    case 274:
-      ACCEPT_TOKEN(anon_sym_min);
+    case 267:
+      if (lookahead == 'd') ADVANCE(467);
       END_STATE();
-    case 275:
+    case 268:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 269:
       if (lookahead == 'e') ADVANCE(468);
       END_STATE();
+    case 270:
+      if (lookahead == 'i') ADVANCE(469);
+      END_STATE();
+    case 271:
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'k') ADVANCE(471);
+      END_STATE();
+    case 272:
+      if (lookahead == 'd') ADVANCE(472);
+      END_STATE();
+    case 273:
+      if (lookahead == 's') ADVANCE(473);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 275:
+      if (lookahead == 'i') ADVANCE(474);
+      END_STATE();
     case 276:
-      if (lookahead == '2') ADVANCE(469);
-      if (lookahead == '8') ADVANCE(470);
+      if (lookahead == 'n') ADVANCE(475);
       END_STATE();
     case 277:
-      if (lookahead == 'd') ADVANCE(471);
+      if (lookahead == 'i') ADVANCE(476);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 279:
-      if (lookahead == 's') ADVANCE(472);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(473);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 281:
-      if (lookahead == 'u') ADVANCE(474);
+      if (lookahead == '2') ADVANCE(479);
+      if (lookahead == '8') ADVANCE(480);
       END_STATE();
     case 282:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(475);
-      if (lookahead == 's') ADVANCE(476);
+      if (lookahead == 'd') ADVANCE(481);
       END_STATE();
     case 283:
-      if (lookahead == '-') ADVANCE(477);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 284:
-      if (lookahead == 'n') ADVANCE(478);
-      END_STATE();
-    case 285:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(479);
-      if (lookahead == 'p') ADVANCE(480);
-      END_STATE();
-    case 286:
-      if (lookahead == 'r') ADVANCE(481);
-      END_STATE();
-    case 287:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 288:
       if (lookahead == 's') ADVANCE(482);
       END_STATE();
+    case 285:
+      if (lookahead == 'i') ADVANCE(483);
+      END_STATE();
+    case 286:
+      if (lookahead == 'u') ADVANCE(484);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(485);
+      if (lookahead == 's') ADVANCE(486);
+      END_STATE();
+    case 288:
+      if (lookahead == '-') ADVANCE(487);
+      END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_pep);
+      if (lookahead == 'n') ADVANCE(488);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(483);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'p') ADVANCE(490);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(484);
+      if (lookahead == 'r') ADVANCE(491);
       END_STATE();
     case 292:
-      if (lookahead == 'c') ADVANCE(485);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 293:
-      if (lookahead == 'c') ADVANCE(486);
+      if (lookahead == 's') ADVANCE(492);
       END_STATE();
     case 294:
-      if (lookahead == 't') ADVANCE(487);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 295:
-      if (lookahead == 'i') ADVANCE(488);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(493);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 's') ADVANCE(494);
       END_STATE();
     case 297:
-      if (lookahead == 'a') ADVANCE(490);
+      if (lookahead == 'c') ADVANCE(495);
       END_STATE();
     case 298:
-      if (lookahead == 'f') ADVANCE(491);
-      if (lookahead == 't') ADVANCE(492);
+      if (lookahead == 'c') ADVANCE(496);
       END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(493);
+      if (lookahead == 't') ADVANCE(497);
       END_STATE();
     case 300:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'i') ADVANCE(498);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(494);
+      if (lookahead == 'e') ADVANCE(499);
       END_STATE();
     case 302:
-      if (lookahead == 'i') ADVANCE(495);
+      if (lookahead == 'a') ADVANCE(500);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(496);
-      if (lookahead == 'i') ADVANCE(497);
+      if (lookahead == 'f') ADVANCE(501);
+      if (lookahead == 't') ADVANCE(502);
       END_STATE();
     case 304:
-      if (lookahead == 'c') ADVANCE(498);
-      if (lookahead == 'd') ADVANCE(499);
-      if (lookahead == 'l') ADVANCE(500);
-      END_STATE();
-    case 305:
-      if (lookahead == 'e') ADVANCE(501);
-      END_STATE();
-    case 306:
-      if (lookahead == 'e') ADVANCE(502);
       if (lookahead == 'l') ADVANCE(503);
       END_STATE();
-    case 307:
+    case 305:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
+    case 306:
       if (lookahead == 'e') ADVANCE(504);
       END_STATE();
+    case 307:
+      if (lookahead == 'i') ADVANCE(505);
+      END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(505);
+      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'i') ADVANCE(507);
       END_STATE();
     case 309:
-      if (lookahead == 'i') ADVANCE(506);
-      if (lookahead == 'o') ADVANCE(507);
+      if (lookahead == 'c') ADVANCE(508);
+      if (lookahead == 'd') ADVANCE(509);
+      if (lookahead == 'l') ADVANCE(510);
       END_STATE();
     case 310:
-      if (lookahead == 'u') ADVANCE(508);
+      if (lookahead == 'e') ADVANCE(511);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(509);
+      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'l') ADVANCE(513);
       END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'e') ADVANCE(514);
       END_STATE();
     case 313:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(515);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(511);
+      if (lookahead == 'i') ADVANCE(516);
+      if (lookahead == 'o') ADVANCE(517);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(512);
+      if (lookahead == 'u') ADVANCE(518);
       END_STATE();
     case 316:
-      if (lookahead == 's') ADVANCE(513);
+      if (lookahead == 'e') ADVANCE(519);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(514);
-      if (lookahead == 'v') ADVANCE(515);
+      if (lookahead == 'e') ADVANCE(520);
       END_STATE();
     case 318:
-      if (lookahead == 's') ADVANCE(516);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 319:
-      if (lookahead == 'r') ADVANCE(517);
+      if (lookahead == 'a') ADVANCE(521);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(518);
+      if (lookahead == 'l') ADVANCE(522);
       END_STATE();
     case 321:
-      if (lookahead == 'r') ADVANCE(519);
+      if (lookahead == 's') ADVANCE(523);
       END_STATE();
     case 322:
-      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'v') ADVANCE(525);
       END_STATE();
     case 323:
-      if (lookahead == 'a') ADVANCE(521);
-      if (lookahead == 'c') ADVANCE(522);
+      if (lookahead == 's') ADVANCE(526);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(523);
+      if (lookahead == 'r') ADVANCE(527);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(528);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'r') ADVANCE(529);
       END_STATE();
     case 327:
-      if (lookahead == 'r') ADVANCE(525);
+      if (lookahead == 'n') ADVANCE(530);
       END_STATE();
     case 328:
-      if (lookahead == 'c') ADVANCE(526);
+      if (lookahead == 'a') ADVANCE(531);
+      if (lookahead == 'c') ADVANCE(532);
       END_STATE();
     case 329:
-      if (lookahead == 'i') ADVANCE(527);
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
     case 330:
-      if (lookahead == 't') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 331:
-      if (lookahead == 'e') ADVANCE(529);
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(530);
+      if (lookahead == 'r') ADVANCE(535);
       END_STATE();
     case 333:
-      if (lookahead == 't') ADVANCE(531);
+      if (lookahead == 'c') ADVANCE(536);
       END_STATE();
     case 334:
-      if (lookahead == 'a') ADVANCE(532);
+      if (lookahead == 'i') ADVANCE(537);
       END_STATE();
     case 335:
-      if (lookahead == 't') ADVANCE(533);
+      if (lookahead == 't') ADVANCE(538);
       END_STATE();
     case 336:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'e') ADVANCE(539);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(534);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(540);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 't') ADVANCE(541);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'a') ADVANCE(542);
       END_STATE();
     case 340:
-      if (lookahead == 'p') ADVANCE(536);
+      if (lookahead == 't') ADVANCE(543);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(538);
-      if (lookahead == 'o') ADVANCE(539);
+      if (lookahead == 'l') ADVANCE(544);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(540);
-      END_STATE();
-    case 344:
-      if (lookahead == 'n') ADVANCE(541);
-      END_STATE();
-    case 345:
-      if (lookahead == 'e') ADVANCE(542);
-      END_STATE();
-    case 346:
-      if (lookahead == '-') ADVANCE(543);
-      END_STATE();
-    case 347:
-      if (lookahead == 'i') ADVANCE(544);
-      END_STATE();
-    case 348:
       if (lookahead == 'e') ADVANCE(545);
       END_STATE();
-    case 349:
-      if (lookahead == 'i') ADVANCE(546);
+    case 344:
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
-    case 350:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 345:
+      if (lookahead == 'p') ADVANCE(546);
       END_STATE();
-    case 351:
-      if (lookahead == 'i') ADVANCE(547);
+    case 346:
+      if (lookahead == 'n') ADVANCE(547);
       END_STATE();
-    case 352:
-      if (lookahead == 'i') ADVANCE(548);
-      END_STATE();
-    case 353:
+    case 347:
+      if (lookahead == 'e') ADVANCE(548);
       if (lookahead == 'o') ADVANCE(549);
       END_STATE();
+    case 348:
+      if (lookahead == 'a') ADVANCE(550);
+      END_STATE();
+    case 349:
+      if (lookahead == 'n') ADVANCE(551);
+      END_STATE();
+    case 350:
+      if (lookahead == 'e') ADVANCE(552);
+      END_STATE();
+    case 351:
+      if (lookahead == '-') ADVANCE(553);
+      END_STATE();
+    case 352:
+      if (lookahead == 'i') ADVANCE(554);
+      END_STATE();
+    case 353:
+      if (lookahead == 'e') ADVANCE(555);
+      END_STATE();
     case 354:
-      if (lookahead == 't') ADVANCE(550);
+      if (lookahead == 'i') ADVANCE(556);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(551);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(552);
+      if (lookahead == 'i') ADVANCE(557);
       END_STATE();
     case 357:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'i') ADVANCE(558);
       END_STATE();
     case 358:
-      if (lookahead == '8') ADVANCE(553);
+      if (lookahead == 'o') ADVANCE(559);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(554);
+      if (lookahead == 't') ADVANCE(560);
       END_STATE();
     case 360:
-      if (lookahead == 'h') ADVANCE(555);
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'e') ADVANCE(562);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(556);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(563);
       END_STATE();
     case 363:
-      if (lookahead == 'r') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 364:
-      if (lookahead == 't') ADVANCE(558);
+      if (lookahead == '8') ADVANCE(564);
       END_STATE();
     case 365:
-      if (lookahead == 'd') ADVANCE(559);
+      if (lookahead == 'e') ADVANCE(565);
       END_STATE();
     case 366:
-      if (lookahead == 'r') ADVANCE(560);
+      if (lookahead == 'h') ADVANCE(566);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(561);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 368:
-      if (lookahead == 'c') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(567);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(563);
+      if (lookahead == 'r') ADVANCE(568);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(564);
+      if (lookahead == 't') ADVANCE(569);
       END_STATE();
     case 371:
-      if (lookahead == 'i') ADVANCE(565);
+      if (lookahead == 'd') ADVANCE(570);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'r') ADVANCE(571);
       END_STATE();
     case 373:
-      if (lookahead == 'n') ADVANCE(566);
+      if (lookahead == 'n') ADVANCE(572);
       END_STATE();
     case 374:
-      if (lookahead == 't') ADVANCE(567);
+      if (lookahead == 'c') ADVANCE(573);
       END_STATE();
     case 375:
-      if (lookahead == 'o') ADVANCE(568);
+      if (lookahead == 'e') ADVANCE(574);
       END_STATE();
     case 376:
-      if (lookahead == 'a') ADVANCE(569);
+      if (lookahead == 'e') ADVANCE(575);
       END_STATE();
     case 377:
-      if (lookahead == 'n') ADVANCE(570);
+      if (lookahead == 'i') ADVANCE(576);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(571);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 379:
-      if (lookahead == 'l') ADVANCE(572);
+      if (lookahead == 'n') ADVANCE(577);
       END_STATE();
     case 380:
-      if (lookahead == 'w') ADVANCE(573);
+      if (lookahead == 't') ADVANCE(578);
       END_STATE();
     case 381:
-      if (lookahead == 'd') ADVANCE(574);
+      if (lookahead == 'o') ADVANCE(579);
       END_STATE();
     case 382:
-      if (lookahead == 'd') ADVANCE(575);
+      if (lookahead == 'a') ADVANCE(580);
       END_STATE();
     case 383:
-      if (lookahead == 'c') ADVANCE(576);
+      if (lookahead == 'n') ADVANCE(581);
       END_STATE();
     case 384:
-      if (lookahead == 'i') ADVANCE(577);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(582);
       END_STATE();
     case 385:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'l') ADVANCE(583);
       END_STATE();
     case 386:
-      if (lookahead == 'e') ADVANCE(578);
+      if (lookahead == 'w') ADVANCE(584);
       END_STATE();
     case 387:
-      if (lookahead == 'b') ADVANCE(579);
+      if (lookahead == 'd') ADVANCE(585);
       END_STATE();
     case 388:
-      if (lookahead == 'i') ADVANCE(580);
+      if (lookahead == 'n') ADVANCE(586);
       END_STATE();
     case 389:
-      if (lookahead == 'a') ADVANCE(581);
+      if (lookahead == 'k') ADVANCE(587);
       END_STATE();
     case 390:
-      if (lookahead == 'n') ADVANCE(582);
+      if (lookahead == 'd') ADVANCE(588);
       END_STATE();
     case 391:
-      if (lookahead == 'u') ADVANCE(583);
+      if (lookahead == 'c') ADVANCE(589);
       END_STATE();
     case 392:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_clad);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 394:
-      if (lookahead == 's') ADVANCE(584);
-      END_STATE();
-    case 395:
-      if (lookahead == 'i') ADVANCE(585);
-      END_STATE();
-    case 396:
-      if (lookahead == 'i') ADVANCE(586);
-      if (lookahead == 'u') ADVANCE(587);
-      END_STATE();
-    case 397:
-      if (lookahead == 'i') ADVANCE(588);
-      END_STATE();
-    case 398:
-      if (lookahead == 'e') ADVANCE(589);
-      END_STATE();
-    case 399:
-      if (lookahead == 't') ADVANCE(590);
-      END_STATE();
-    case 400:
       if (lookahead == 'e') ADVANCE(591);
       END_STATE();
-    case 401:
-      if (lookahead == 'l') ADVANCE(592);
+    case 395:
+      if (lookahead == 'b') ADVANCE(592);
       END_STATE();
-    case 402:
-      if (lookahead == 'r') ADVANCE(593);
+    case 396:
+      if (lookahead == 'i') ADVANCE(593);
       END_STATE();
-    case 403:
-      ACCEPT_TOKEN(anon_sym_data);
+    case 397:
+      if (lookahead == 'a') ADVANCE(594);
       END_STATE();
-    case 404:
-      if (lookahead == 'd') ADVANCE(594);
-      END_STATE();
-    case 405:
+    case 398:
       if (lookahead == 'n') ADVANCE(595);
       END_STATE();
+    case 399:
+      if (lookahead == 'u') ADVANCE(596);
+      END_STATE();
+    case 400:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
+    case 401:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 402:
+      if (lookahead == 's') ADVANCE(597);
+      END_STATE();
+    case 403:
+      if (lookahead == 'i') ADVANCE(598);
+      END_STATE();
+    case 404:
+      if (lookahead == 'i') ADVANCE(599);
+      if (lookahead == 'u') ADVANCE(600);
+      END_STATE();
+    case 405:
+      if (lookahead == 'i') ADVANCE(601);
+      END_STATE();
     case 406:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'e') ADVANCE(602);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 408:
-      if (lookahead == 'y') ADVANCE(596);
+      if (lookahead == 'e') ADVANCE(604);
       END_STATE();
     case 409:
-      if (lookahead == 'c') ADVANCE(597);
+      if (lookahead == 'l') ADVANCE(605);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(598);
+      if (lookahead == 'r') ADVANCE(606);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 412:
-      if (lookahead == 'c') ADVANCE(600);
+      if (lookahead == 'd') ADVANCE(607);
       END_STATE();
     case 413:
-      if (lookahead == 'l') ADVANCE(601);
+      if (lookahead == 'n') ADVANCE(608);
       END_STATE();
     case 414:
-      if (lookahead == 'a') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 415:
-      if (lookahead == 'd') ADVANCE(603);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 416:
-      if (lookahead == 't') ADVANCE(604);
+      if (lookahead == 'y') ADVANCE(609);
       END_STATE();
     case 417:
-      if (lookahead == 'e') ADVANCE(605);
+      if (lookahead == 'n') ADVANCE(610);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 419:
-      if (lookahead == 'i') ADVANCE(606);
-      END_STATE();
-    case 420:
-      if (lookahead == 'c') ADVANCE(607);
-      END_STATE();
-    case 421:
-      ACCEPT_TOKEN(anon_sym_eirp);
-      END_STATE();
-    case 422:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 423:
-      if (lookahead == 'l') ADVANCE(608);
-      END_STATE();
-    case 424:
-      if (lookahead == '8') ADVANCE(609);
-      END_STATE();
-    case 425:
-      if (lookahead == 's') ADVANCE(610);
-      END_STATE();
-    case 426:
       if (lookahead == 'c') ADVANCE(611);
       END_STATE();
+    case 419:
+      if (lookahead == 'e') ADVANCE(612);
+      END_STATE();
+    case 420:
+      if (lookahead == 'e') ADVANCE(613);
+      END_STATE();
+    case 421:
+      if (lookahead == 'c') ADVANCE(614);
+      END_STATE();
+    case 422:
+      if (lookahead == 'l') ADVANCE(615);
+      END_STATE();
+    case 423:
+      if (lookahead == 'a') ADVANCE(616);
+      END_STATE();
+    case 424:
+      if (lookahead == 'd') ADVANCE(617);
+      END_STATE();
+    case 425:
+      if (lookahead == 't') ADVANCE(618);
+      END_STATE();
+    case 426:
+      if (lookahead == 'e') ADVANCE(619);
+      END_STATE();
     case 427:
-      if (lookahead == 's') ADVANCE(612);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 428:
-      if (lookahead == 'l') ADVANCE(613);
+      if (lookahead == 'i') ADVANCE(620);
       END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(614);
+      if (lookahead == 'c') ADVANCE(621);
       END_STATE();
     case 430:
-      if (lookahead == 'e') ADVANCE(615);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 431:
-      if (lookahead == 'd') ADVANCE(616);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 432:
-      if (lookahead == 'b') ADVANCE(617);
+      if (lookahead == 'l') ADVANCE(622);
       END_STATE();
     case 433:
-      if (lookahead == 'a') ADVANCE(618);
+      if (lookahead == '8') ADVANCE(623);
       END_STATE();
     case 434:
-      if (lookahead == '-') ADVANCE(619);
+      if (lookahead == 's') ADVANCE(624);
       END_STATE();
     case 435:
-      if (lookahead == 'u') ADVANCE(620);
+      if (lookahead == 'c') ADVANCE(625);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 's') ADVANCE(626);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'l') ADVANCE(627);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 439:
-      if (lookahead == 'r') ADVANCE(621);
-      END_STATE();
-    case 440:
-      if (lookahead == 'n') ADVANCE(622);
-      END_STATE();
-    case 441:
-      if (lookahead == 's') ADVANCE(623);
-      END_STATE();
-    case 442:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 443:
-      if (lookahead == '-') ADVANCE(624);
-      END_STATE();
-    case 444:
-      if (lookahead == 'h') ADVANCE(625);
-      END_STATE();
-    case 445:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 446:
-      if (lookahead == 'e') ADVANCE(626);
-      END_STATE();
-    case 447:
-      if (lookahead == 'd') ADVANCE(627);
-      END_STATE();
-    case 448:
       if (lookahead == 'r') ADVANCE(628);
       END_STATE();
-    case 449:
-      if (lookahead == 't') ADVANCE(629);
+    case 439:
+      if (lookahead == 'e') ADVANCE(629);
       END_STATE();
-    case 450:
-      if (lookahead == 'e') ADVANCE(630);
-      if (lookahead == 'r') ADVANCE(631);
+    case 440:
+      if (lookahead == 'd') ADVANCE(630);
       END_STATE();
-    case 451:
+    case 441:
+      if (lookahead == 'b') ADVANCE(631);
+      END_STATE();
+    case 442:
       if (lookahead == 'a') ADVANCE(632);
       END_STATE();
+    case 443:
+      if (lookahead == '-') ADVANCE(633);
+      END_STATE();
+    case 444:
+      if (lookahead == 'u') ADVANCE(634);
+      END_STATE();
+    case 445:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 447:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 448:
+      if (lookahead == 'r') ADVANCE(635);
+      END_STATE();
+    case 449:
+      if (lookahead == 'n') ADVANCE(636);
+      END_STATE();
+    case 450:
+      if (lookahead == 's') ADVANCE(637);
+      END_STATE();
+    case 451:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
     case 452:
-      if (lookahead == 's') ADVANCE(633);
+      if (lookahead == '-') ADVANCE(638);
       END_STATE();
     case 453:
-      if (lookahead == 'e') ADVANCE(634);
+      if (lookahead == 'h') ADVANCE(639);
       END_STATE();
     case 454:
-      if (lookahead == 's') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 455:
-      if (lookahead == 'c') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 456:
-      if (lookahead == 'd') ADVANCE(637);
+      if (lookahead == 'z') ADVANCE(641);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(642);
       END_STATE();
     case 458:
-      if (lookahead == 'n') ADVANCE(638);
+      if (lookahead == 'r') ADVANCE(643);
       END_STATE();
     case 459:
-      if (lookahead == 't') ADVANCE(639);
+      if (lookahead == 't') ADVANCE(644);
       END_STATE();
     case 460:
-      if (lookahead == 'a') ADVANCE(640);
+      if (lookahead == 'e') ADVANCE(645);
+      if (lookahead == 'r') ADVANCE(646);
       END_STATE();
     case 461:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'a') ADVANCE(647);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 's') ADVANCE(648);
       END_STATE();
     case 463:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(641);
+      if (lookahead == 'e') ADVANCE(649);
       END_STATE();
     case 464:
-      if (lookahead == 'm') ADVANCE(642);
+      if (lookahead == 's') ADVANCE(650);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'c') ADVANCE(651);
       END_STATE();
     case 466:
-      if (lookahead == 'u') ADVANCE(643);
+      if (lookahead == 'd') ADVANCE(652);
       END_STATE();
     case 467:
-      if (lookahead == 'r') ADVANCE(644);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(645);
+      if (lookahead == 'n') ADVANCE(653);
       END_STATE();
     case 469:
-      if (lookahead == '7') ADVANCE(646);
+      if (lookahead == 't') ADVANCE(654);
       END_STATE();
     case 470:
-      if (lookahead == '3') ADVANCE(647);
+      if (lookahead == 'a') ADVANCE(655);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_need);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(648);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 473:
-      if (lookahead == 'n') ADVANCE(649);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(656);
       END_STATE();
     case 474:
-      if (lookahead == 'p') ADVANCE(650);
+      if (lookahead == 'm') ADVANCE(657);
       END_STATE();
     case 475:
-      if (lookahead == 'm') ADVANCE(651);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'u') ADVANCE(658);
       END_STATE();
     case 477:
-      if (lookahead == 'e') ADVANCE(652);
+      if (lookahead == 'r') ADVANCE(659);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_open);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(660);
       END_STATE();
     case 479:
-      if (lookahead == 'r') ADVANCE(653);
+      if (lookahead == '7') ADVANCE(661);
       END_STATE();
     case 480:
-      if (lookahead == 'u') ADVANCE(654);
+      if (lookahead == '3') ADVANCE(662);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_over);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 482:
-      if (lookahead == 'e') ADVANCE(655);
+      if (lookahead == 'e') ADVANCE(663);
       END_STATE();
     case 483:
-      if (lookahead == 'i') ADVANCE(656);
+      if (lookahead == 'n') ADVANCE(664);
       END_STATE();
     case 484:
-      if (lookahead == 'e') ADVANCE(657);
+      if (lookahead == 'p') ADVANCE(665);
       END_STATE();
     case 485:
-      if (lookahead == 'e') ADVANCE(658);
+      if (lookahead == 'm') ADVANCE(666);
       END_STATE();
     case 486:
-      if (lookahead == 'e') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(667);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(660);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(661);
+      if (lookahead == 'r') ADVANCE(668);
       END_STATE();
     case 490:
-      if (lookahead == 'm') ADVANCE(662);
+      if (lookahead == 'u') ADVANCE(669);
       END_STATE();
     case 491:
-      if (lookahead == 'i') ADVANCE(663);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 492:
-      if (lookahead == 'e') ADVANCE(664);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 493:
-      if (lookahead == 'i') ADVANCE(665);
+      if (lookahead == 'i') ADVANCE(671);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(666);
+      if (lookahead == 'e') ADVANCE(672);
       END_STATE();
     case 495:
-      if (lookahead == 'u') ADVANCE(667);
+      if (lookahead == 'e') ADVANCE(673);
       END_STATE();
     case 496:
-      if (lookahead == 'd') ADVANCE(668);
+      if (lookahead == 'e') ADVANCE(674);
       END_STATE();
     case 497:
-      if (lookahead == 'n') ADVANCE(669);
-      if (lookahead == 'o') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 498:
-      if (lookahead == 't') ADVANCE(671);
+      if (lookahead == 't') ADVANCE(675);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(672);
+      if (lookahead == 'r') ADVANCE(676);
       END_STATE();
     case 500:
-      if (lookahead == 'i') ADVANCE(673);
+      if (lookahead == 'm') ADVANCE(677);
       END_STATE();
     case 501:
-      if (lookahead == 'i') ADVANCE(674);
+      if (lookahead == 'i') ADVANCE(678);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(675);
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
     case 503:
-      if (lookahead == 'e') ADVANCE(676);
+      if (lookahead == 'i') ADVANCE(680);
       END_STATE();
     case 504:
-      if (lookahead == 'c') ADVANCE(677);
+      if (lookahead == 't') ADVANCE(681);
       END_STATE();
     case 505:
-      if (lookahead == 'a') ADVANCE(678);
+      if (lookahead == 'u') ADVANCE(682);
       END_STATE();
     case 506:
-      if (lookahead == 'd') ADVANCE(679);
-      if (lookahead == 's') ADVANCE(680);
+      if (lookahead == 'd') ADVANCE(683);
       END_STATE();
     case 507:
-      if (lookahead == 'l') ADVANCE(681);
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'n') ADVANCE(684);
+      if (lookahead == 'o') ADVANCE(685);
       END_STATE();
     case 508:
-      if (lookahead == 'r') ADVANCE(683);
+      if (lookahead == 't') ADVANCE(686);
       END_STATE();
     case 509:
-      if (lookahead == 'r') ADVANCE(684);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(687);
       END_STATE();
     case 510:
-      if (lookahead == 's') ADVANCE(685);
-      END_STATE();
-    case 511:
-      if (lookahead == 'l') ADVANCE(686);
-      END_STATE();
-    case 512:
-      if (lookahead == 'e') ADVANCE(687);
-      END_STATE();
-    case 513:
       if (lookahead == 'i') ADVANCE(688);
       END_STATE();
+    case 511:
+      if (lookahead == 'i') ADVANCE(689);
+      END_STATE();
+    case 512:
+      if (lookahead == 'r') ADVANCE(690);
+      END_STATE();
+    case 513:
+      if (lookahead == 'e') ADVANCE(691);
+      END_STATE();
     case 514:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 515:
-      if (lookahead == 'i') ADVANCE(690);
+      if (lookahead == 'a') ADVANCE(693);
       END_STATE();
     case 516:
-      if (lookahead == 'i') ADVANCE(691);
+      if (lookahead == 'd') ADVANCE(694);
+      if (lookahead == 's') ADVANCE(695);
       END_STATE();
     case 517:
-      if (lookahead == 'e') ADVANCE(692);
+      if (lookahead == 'l') ADVANCE(696);
+      if (lookahead == 'n') ADVANCE(697);
       END_STATE();
     case 518:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'r') ADVANCE(698);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(694);
+      if (lookahead == 'r') ADVANCE(699);
       END_STATE();
     case 520:
-      if (lookahead == 't') ADVANCE(695);
+      if (lookahead == 's') ADVANCE(700);
       END_STATE();
     case 521:
-      if (lookahead == 'd') ADVANCE(696);
+      if (lookahead == 'l') ADVANCE(701);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 'e') ADVANCE(702);
       END_STATE();
     case 523:
-      if (lookahead == '-') ADVANCE(698);
+      if (lookahead == 'i') ADVANCE(703);
       END_STATE();
     case 524:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(704);
       END_STATE();
     case 525:
-      if (lookahead == 'c') ADVANCE(699);
+      if (lookahead == 'i') ADVANCE(705);
       END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(700);
+      if (lookahead == 'i') ADVANCE(706);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(701);
-      END_STATE();
-    case 528:
-      ACCEPT_TOKEN(anon_sym_spot);
-      END_STATE();
-    case 529:
-      if (lookahead == 'a') ADVANCE(702);
-      END_STATE();
-    case 530:
-      if (lookahead == 'p') ADVANCE(703);
-      END_STATE();
-    case 531:
-      if (lookahead == 'i') ADVANCE(704);
-      END_STATE();
-    case 532:
-      if (lookahead == 'n') ADVANCE(705);
-      END_STATE();
-    case 533:
-      if (lookahead == 'c') ADVANCE(706);
-      END_STATE();
-    case 534:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_take);
-      END_STATE();
-    case 536:
       if (lookahead == 'e') ADVANCE(707);
       END_STATE();
-    case 537:
-      ACCEPT_TOKEN(anon_sym_then);
+    case 528:
+      if (lookahead == 't') ADVANCE(708);
       END_STATE();
-    case 538:
-      if (lookahead == 's') ADVANCE(708);
+    case 529:
+      if (lookahead == 't') ADVANCE(709);
       END_STATE();
-    case 539:
-      if (lookahead == 'u') ADVANCE(709);
+    case 530:
+      if (lookahead == 't') ADVANCE(710);
       END_STATE();
-    case 540:
-      if (lookahead == 'l') ADVANCE(710);
+    case 531:
+      if (lookahead == 'd') ADVANCE(711);
       END_STATE();
-    case 541:
-      if (lookahead == 's') ADVANCE(711);
+    case 532:
+      if (lookahead == 'e') ADVANCE(712);
       END_STATE();
-    case 542:
-      if (lookahead == 'r') ADVANCE(712);
+    case 533:
+      if (lookahead == '-') ADVANCE(713);
       END_STATE();
-    case 543:
-      if (lookahead == 'r') ADVANCE(713);
+    case 534:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 544:
+    case 535:
       if (lookahead == 'c') ADVANCE(714);
       END_STATE();
+    case 536:
+      if (lookahead == 'i') ADVANCE(715);
+      END_STATE();
+    case 537:
+      if (lookahead == 't') ADVANCE(716);
+      END_STATE();
+    case 538:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
+    case 539:
+      if (lookahead == 'a') ADVANCE(717);
+      END_STATE();
+    case 540:
+      if (lookahead == 'p') ADVANCE(718);
+      END_STATE();
+    case 541:
+      if (lookahead == 'i') ADVANCE(719);
+      END_STATE();
+    case 542:
+      if (lookahead == 'n') ADVANCE(720);
+      END_STATE();
+    case 543:
+      if (lookahead == 'c') ADVANCE(721);
+      END_STATE();
+    case 544:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
     case 545:
-      if (lookahead == 'r') ADVANCE(715);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 546:
-      if (lookahead == 'l') ADVANCE(716);
+      if (lookahead == 'e') ADVANCE(722);
       END_STATE();
     case 547:
-      if (lookahead == 'd') ADVANCE(717);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 548:
-      if (lookahead == 'a') ADVANCE(718);
-      END_STATE();
-    case 549:
-      if (lookahead == 'c') ADVANCE(719);
-      END_STATE();
-    case 550:
-      if (lookahead == 'a') ADVANCE(720);
-      END_STATE();
-    case 551:
-      if (lookahead == 'l') ADVANCE(721);
-      END_STATE();
-    case 552:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 553:
-      if (lookahead == '4') ADVANCE(722);
-      END_STATE();
-    case 554:
       if (lookahead == 's') ADVANCE(723);
       END_STATE();
+    case 549:
+      if (lookahead == 'u') ADVANCE(724);
+      END_STATE();
+    case 550:
+      if (lookahead == 'l') ADVANCE(725);
+      END_STATE();
+    case 551:
+      if (lookahead == 's') ADVANCE(726);
+      END_STATE();
+    case 552:
+      if (lookahead == 'r') ADVANCE(727);
+      END_STATE();
+    case 553:
+      if (lookahead == 'r') ADVANCE(728);
+      END_STATE();
+    case 554:
+      if (lookahead == 'c') ADVANCE(729);
+      END_STATE();
     case 555:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(724);
+      if (lookahead == 'r') ADVANCE(730);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'l') ADVANCE(731);
       END_STATE();
     case 557:
-      if (lookahead == 'a') ADVANCE(725);
+      if (lookahead == 'd') ADVANCE(732);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(726);
+      if (lookahead == 'a') ADVANCE(733);
       END_STATE();
     case 559:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'c') ADVANCE(734);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 561:
-      if (lookahead == 's') ADVANCE(727);
-      END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(728);
-      END_STATE();
-    case 563:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 564:
-      if (lookahead == 'n') ADVANCE(729);
-      END_STATE();
-    case 565:
-      if (lookahead == 'f') ADVANCE(730);
-      END_STATE();
-    case 566:
-      if (lookahead == 'n') ADVANCE(731);
-      END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 568:
-      if (lookahead == 'r') ADVANCE(732);
-      END_STATE();
-    case 569:
-      if (lookahead == 'g') ADVANCE(733);
-      END_STATE();
-    case 570:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 571:
-      if (lookahead == 'i') ADVANCE(734);
-      END_STATE();
-    case 572:
       if (lookahead == 'i') ADVANCE(735);
       END_STATE();
+    case 561:
+      if (lookahead == 'a') ADVANCE(736);
+      END_STATE();
+    case 562:
+      if (lookahead == 'l') ADVANCE(737);
+      END_STATE();
+    case 563:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 564:
+      if (lookahead == '4') ADVANCE(738);
+      END_STATE();
+    case 565:
+      if (lookahead == 's') ADVANCE(739);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(740);
+      END_STATE();
+    case 567:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 568:
+      if (lookahead == 'a') ADVANCE(741);
+      END_STATE();
+    case 569:
+      if (lookahead == 'e') ADVANCE(742);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 571:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 572:
+      if (lookahead == 's') ADVANCE(743);
+      END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'a') ADVANCE(744);
       END_STATE();
     case 574:
-      if (lookahead == 'e') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'n') ADVANCE(745);
       END_STATE();
     case 576:
-      if (lookahead == 'h') ADVANCE(737);
+      if (lookahead == 'f') ADVANCE(746);
       END_STATE();
     case 577:
-      if (lookahead == 'n') ADVANCE(738);
+      if (lookahead == 'n') ADVANCE(747);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(739);
-      END_STATE();
-    case 580:
-      if (lookahead == 'e') ADVANCE(740);
-      END_STATE();
-    case 581:
-      if (lookahead == 'd') ADVANCE(741);
-      END_STATE();
-    case 582:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 583:
-      if (lookahead == 'l') ADVANCE(742);
-      END_STATE();
-    case 584:
-      ACCEPT_TOKEN(anon_sym_class);
-      END_STATE();
-    case 585:
-      if (lookahead == 'n') ADVANCE(743);
-      END_STATE();
-    case 586:
-      if (lookahead == 't') ADVANCE(744);
-      END_STATE();
-    case 587:
-      if (lookahead == 'c') ADVANCE(745);
-      END_STATE();
-    case 588:
-      if (lookahead == 'd') ADVANCE(746);
-      END_STATE();
-    case 589:
-      if (lookahead == 'c') ADVANCE(747);
-      END_STATE();
-    case 590:
       if (lookahead == 'r') ADVANCE(748);
       END_STATE();
+    case 580:
+      if (lookahead == 'g') ADVANCE(749);
+      END_STATE();
+    case 581:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 582:
+      if (lookahead == 'i') ADVANCE(750);
+      END_STATE();
+    case 583:
+      if (lookahead == 'i') ADVANCE(751);
+      END_STATE();
+    case 584:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 585:
+      if (lookahead == 'e') ADVANCE(752);
+      END_STATE();
+    case 586:
+      if (lookahead == 'd') ADVANCE(753);
+      END_STATE();
+    case 587:
+      if (lookahead == 'i') ADVANCE(754);
+      END_STATE();
+    case 588:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 589:
+      if (lookahead == 'h') ADVANCE(755);
+      END_STATE();
+    case 590:
+      if (lookahead == 'n') ADVANCE(756);
+      END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 592:
-      if (lookahead == 'e') ADVANCE(750);
+      if (lookahead == 'r') ADVANCE(757);
       END_STATE();
     case 593:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'e') ADVANCE(758);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'd') ADVANCE(759);
       END_STATE();
     case 595:
-      if (lookahead == 'p') ADVANCE(752);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'l') ADVANCE(760);
       END_STATE();
     case 597:
-      if (lookahead == 'e') ADVANCE(753);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 598:
-      if (lookahead == 't') ADVANCE(754);
+      if (lookahead == 'n') ADVANCE(761);
       END_STATE();
     case 599:
-      if (lookahead == 'x') ADVANCE(755);
+      if (lookahead == 't') ADVANCE(762);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(756);
+      if (lookahead == 'c') ADVANCE(763);
       END_STATE();
     case 601:
-      if (lookahead == 'a') ADVANCE(757);
+      if (lookahead == 'd') ADVANCE(764);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(758);
+      if (lookahead == 'c') ADVANCE(765);
       END_STATE();
     case 603:
-      if (lookahead == 'e') ADVANCE(759);
+      if (lookahead == 'r') ADVANCE(766);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'c') ADVANCE(767);
       END_STATE();
     case 605:
-      if (lookahead == 'x') ADVANCE(760);
-      END_STATE();
-    case 606:
-      if (lookahead == 'o') ADVANCE(761);
-      END_STATE();
-    case 607:
-      if (lookahead == 'i') ADVANCE(762);
-      END_STATE();
-    case 608:
-      if (lookahead == 'i') ADVANCE(763);
-      END_STATE();
-    case 609:
-      if (lookahead == '9') ADVANCE(764);
-      END_STATE();
-    case 610:
-      if (lookahead == 's') ADVANCE(765);
-      END_STATE();
-    case 611:
-      if (lookahead == 't') ADVANCE(766);
-      END_STATE();
-    case 612:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 613:
-      if (lookahead == 'y') ADVANCE(767);
-      END_STATE();
-    case 614:
       if (lookahead == 'e') ADVANCE(768);
       END_STATE();
+    case 606:
+      if (lookahead == 'a') ADVANCE(769);
+      END_STATE();
+    case 607:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 608:
+      if (lookahead == 'p') ADVANCE(770);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 610:
+      if (lookahead == 's') ADVANCE(771);
+      END_STATE();
+    case 611:
+      if (lookahead == 'e') ADVANCE(772);
+      END_STATE();
+    case 612:
+      if (lookahead == 't') ADVANCE(773);
+      END_STATE();
+    case 613:
+      if (lookahead == 'x') ADVANCE(774);
+      END_STATE();
+    case 614:
+      if (lookahead == 't') ADVANCE(775);
+      END_STATE();
     case 615:
-      if (lookahead == 'r') ADVANCE(769);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'n') ADVANCE(777);
       END_STATE();
     case 617:
-      if (lookahead == 'a') ADVANCE(770);
+      if (lookahead == 'e') ADVANCE(778);
       END_STATE();
     case 618:
-      if (lookahead == 'r') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 619:
-      if (lookahead == 's') ADVANCE(772);
+      if (lookahead == 'x') ADVANCE(779);
       END_STATE();
     case 620:
-      if (lookahead == 'e') ADVANCE(773);
+      if (lookahead == 'o') ADVANCE(780);
       END_STATE();
     case 621:
-      if (lookahead == 'a') ADVANCE(774);
+      if (lookahead == 'i') ADVANCE(781);
       END_STATE();
     case 622:
-      if (lookahead == 'd') ADVANCE(775);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == '9') ADVANCE(783);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(776);
-      if (lookahead == 's') ADVANCE(777);
-      if (lookahead == 'u') ADVANCE(778);
+      if (lookahead == 's') ADVANCE(784);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(779);
-      END_STATE();
-    case 626:
-      if (lookahead == 'r') ADVANCE(780);
-      END_STATE();
-    case 627:
-      if (lookahead == 'a') ADVANCE(781);
-      END_STATE();
-    case 628:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(782);
-      END_STATE();
-    case 629:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 630:
-      if (lookahead == 'a') ADVANCE(783);
-      END_STATE();
-    case 631:
-      if (lookahead == 'u') ADVANCE(784);
-      END_STATE();
-    case 632:
       if (lookahead == 't') ADVANCE(785);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 626:
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
-    case 634:
-      if (lookahead == 'r') ADVANCE(786);
+    case 627:
+      if (lookahead == 'y') ADVANCE(786);
       END_STATE();
-    case 635:
-      if (lookahead == 'd') ADVANCE(787);
+    case 628:
+      if (lookahead == 'e') ADVANCE(787);
       END_STATE();
-    case 636:
-      if (lookahead == 't') ADVANCE(788);
+    case 629:
+      if (lookahead == 'r') ADVANCE(788);
       END_STATE();
-    case 637:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 630:
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
-    case 638:
-      if (lookahead == 'c') ADVANCE(789);
+    case 631:
+      if (lookahead == 'a') ADVANCE(789);
       END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 640:
+    case 632:
       if (lookahead == 'r') ADVANCE(790);
       END_STATE();
-    case 641:
-      if (lookahead == 't') ADVANCE(791);
+    case 633:
+      if (lookahead == 's') ADVANCE(791);
       END_STATE();
-    case 642:
-      if (lookahead == 'u') ADVANCE(792);
+    case 634:
+      if (lookahead == 'e') ADVANCE(792);
       END_STATE();
-    case 643:
-      if (lookahead == 'm') ADVANCE(793);
+    case 635:
+      if (lookahead == 'a') ADVANCE(793);
       END_STATE();
-    case 644:
-      ACCEPT_TOKEN(anon_sym_meter);
+    case 636:
+      if (lookahead == 'd') ADVANCE(794);
       END_STATE();
-    case 645:
-      ACCEPT_TOKEN(anon_sym_model);
+    case 637:
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_nad27);
+    case 638:
+      if (lookahead == 'o') ADVANCE(795);
+      if (lookahead == 's') ADVANCE(796);
+      if (lookahead == 'u') ADVANCE(797);
       END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 648:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 649:
-      if (lookahead == 'a') ADVANCE(794);
-      END_STATE();
-    case 650:
-      if (lookahead == 'a') ADVANCE(795);
-      END_STATE();
-    case 651:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 652:
-      if (lookahead == 'd') ADVANCE(796);
-      END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(797);
-      END_STATE();
-    case 654:
+    case 639:
       if (lookahead == 't') ADVANCE(798);
       END_STATE();
+    case 640:
+      if (lookahead == 'r') ADVANCE(799);
+      END_STATE();
+    case 641:
+      if (lookahead == 'o') ADVANCE(800);
+      END_STATE();
+    case 642:
+      if (lookahead == 'a') ADVANCE(801);
+      END_STATE();
+    case 643:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(802);
+      END_STATE();
+    case 644:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
+    case 645:
+      if (lookahead == 'a') ADVANCE(803);
+      END_STATE();
+    case 646:
+      if (lookahead == 'u') ADVANCE(804);
+      END_STATE();
+    case 647:
+      if (lookahead == 't') ADVANCE(805);
+      END_STATE();
+    case 648:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 649:
+      if (lookahead == 'r') ADVANCE(806);
+      END_STATE();
+    case 650:
+      if (lookahead == 'd') ADVANCE(807);
+      END_STATE();
+    case 651:
+      if (lookahead == 't') ADVANCE(808);
+      END_STATE();
+    case 652:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 653:
+      if (lookahead == 'c') ADVANCE(809);
+      END_STATE();
+    case 654:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 655:
-      if (lookahead == 's') ADVANCE(799);
+      if (lookahead == 'r') ADVANCE(810);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(800);
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'u') ADVANCE(812);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'm') ADVANCE(813);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(801);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 660:
-      if (lookahead == 'i') ADVANCE(802);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 662:
-      if (lookahead == 'p') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 663:
-      if (lookahead == 'l') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(805);
+      if (lookahead == 'a') ADVANCE(814);
       END_STATE();
     case 665:
-      if (lookahead == 'c') ADVANCE(806);
+      if (lookahead == 'a') ADVANCE(815);
       END_STATE();
     case 666:
-      if (lookahead == '-') ADVANCE(807);
-      if (lookahead == 'i') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 667:
-      if (lookahead == 's') ADVANCE(809);
+      if (lookahead == 'd') ADVANCE(816);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(817);
       END_STATE();
     case 669:
-      if (lookahead == 'g') ADVANCE(810);
-      END_STATE();
-    case 670:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 671:
-      if (lookahead == 'a') ADVANCE(811);
-      END_STATE();
-    case 672:
-      if (lookahead == 'n') ADVANCE(812);
-      END_STATE();
-    case 673:
-      if (lookahead == 'z') ADVANCE(813);
-      END_STATE();
-    case 674:
-      if (lookahead == 'v') ADVANCE(814);
-      END_STATE();
-    case 675:
-      if (lookahead == 'e') ADVANCE(815);
-      END_STATE();
-    case 676:
-      if (lookahead == 'c') ADVANCE(816);
-      END_STATE();
-    case 677:
-      if (lookahead == 't') ADVANCE(817);
-      END_STATE();
-    case 678:
       if (lookahead == 't') ADVANCE(818);
       END_STATE();
-    case 679:
-      if (lookahead == 'e') ADVANCE(819);
+    case 670:
+      if (lookahead == 's') ADVANCE(819);
       END_STATE();
-    case 680:
+    case 671:
       if (lookahead == 't') ADVANCE(820);
       END_STATE();
+    case 672:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 673:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 674:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(821);
+      END_STATE();
+    case 675:
+      if (lookahead == 'i') ADVANCE(822);
+      END_STATE();
+    case 676:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 677:
+      if (lookahead == 'p') ADVANCE(823);
+      END_STATE();
+    case 678:
+      if (lookahead == 'l') ADVANCE(824);
+      END_STATE();
+    case 679:
+      if (lookahead == 'c') ADVANCE(825);
+      END_STATE();
+    case 680:
+      if (lookahead == 'c') ADVANCE(826);
+      END_STATE();
     case 681:
-      if (lookahead == 'u') ADVANCE(821);
+      if (lookahead == '-') ADVANCE(827);
+      if (lookahead == 'i') ADVANCE(828);
       END_STATE();
     case 682:
-      if (lookahead == 'a') ADVANCE(822);
+      if (lookahead == 's') ADVANCE(829);
       END_STATE();
     case 683:
-      if (lookahead == 'n') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 684:
-      if (lookahead == 's') ADVANCE(824);
+      if (lookahead == 'g') ADVANCE(830);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_rules);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'a') ADVANCE(831);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 688:
-      if (lookahead == 't') ADVANCE(825);
-      END_STATE();
-    case 689:
-      if (lookahead == 's') ADVANCE(826);
-      END_STATE();
-    case 690:
-      if (lookahead == 'c') ADVANCE(827);
-      END_STATE();
-    case 691:
-      if (lookahead == 'o') ADVANCE(828);
-      END_STATE();
-    case 692:
-      if (lookahead == 'd') ADVANCE(829);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 694:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 696:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 697:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 698:
-      if (lookahead == 'n') ADVANCE(830);
-      END_STATE();
-    case 699:
-      if (lookahead == 'e') ADVANCE(831);
-      END_STATE();
-    case 700:
       if (lookahead == 'n') ADVANCE(832);
       END_STATE();
+    case 688:
+      if (lookahead == 'z') ADVANCE(833);
+      END_STATE();
+    case 689:
+      if (lookahead == 'v') ADVANCE(834);
+      END_STATE();
+    case 690:
+      if (lookahead == 'e') ADVANCE(835);
+      END_STATE();
+    case 691:
+      if (lookahead == 'c') ADVANCE(836);
+      END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(837);
+      END_STATE();
+    case 693:
+      if (lookahead == 't') ADVANCE(838);
+      END_STATE();
+    case 694:
+      if (lookahead == 'e') ADVANCE(839);
+      END_STATE();
+    case 695:
+      if (lookahead == 't') ADVANCE(840);
+      END_STATE();
+    case 696:
+      if (lookahead == 'u') ADVANCE(841);
+      END_STATE();
+    case 697:
+      if (lookahead == 'a') ADVANCE(842);
+      END_STATE();
+    case 698:
+      if (lookahead == 'n') ADVANCE(843);
+      END_STATE();
+    case 699:
+      if (lookahead == 's') ADVANCE(844);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 702:
-      if (lookahead == 'd') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(834);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 704:
-      if (lookahead == 'o') ADVANCE(835);
+      if (lookahead == 's') ADVANCE(846);
       END_STATE();
     case 705:
-      if (lookahead == 'd') ADVANCE(836);
+      if (lookahead == 'c') ADVANCE(847);
       END_STATE();
     case 706:
-      if (lookahead == 'h') ADVANCE(837);
+      if (lookahead == 'o') ADVANCE(848);
       END_STATE();
     case 707:
-      if (lookahead == 'r') ADVANCE(838);
+      if (lookahead == 'd') ADVANCE(849);
       END_STATE();
     case 708:
-      if (lookahead == 'h') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 709:
-      if (lookahead == 'g') ADVANCE(840);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_total);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 711:
-      if (lookahead == 'c') ADVANCE(841);
-      if (lookahead == 'm') ADVANCE(842);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 713:
-      if (lookahead == 'a') ADVANCE(843);
+      if (lookahead == 'n') ADVANCE(850);
       END_STATE();
     case 714:
-      if (lookahead == 'a') ADVANCE(844);
+      if (lookahead == 'e') ADVANCE(851);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'n') ADVANCE(852);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_until);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'd') ADVANCE(853);
       END_STATE();
     case 718:
-      if (lookahead == 'n') ADVANCE(845);
+      if (lookahead == 'r') ADVANCE(854);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(846);
+      if (lookahead == 'o') ADVANCE(855);
       END_STATE();
     case 720:
-      if (lookahead == 'g') ADVANCE(847);
+      if (lookahead == 'd') ADVANCE(856);
       END_STATE();
     case 721:
-      if (lookahead == 'e') ADVANCE(848);
+      if (lookahead == 'h') ADVANCE(857);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'r') ADVANCE(858);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'h') ADVANCE(859);
       END_STATE();
     case 724:
-      if (lookahead == 'n') ADVANCE(849);
+      if (lookahead == 'g') ADVANCE(860);
       END_STATE();
     case 725:
-      if (lookahead == 'c') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 726:
-      if (lookahead == 'r') ADVANCE(851);
+      if (lookahead == 'c') ADVANCE(861);
+      if (lookahead == 'm') ADVANCE(862);
       END_STATE();
     case 727:
-      if (lookahead == 't') ADVANCE(852);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(853);
-      END_STATE();
-    case 729:
-      if (lookahead == 't') ADVANCE(854);
-      END_STATE();
-    case 730:
-      if (lookahead == 'i') ADVANCE(855);
-      END_STATE();
-    case 731:
-      if (lookahead == 'a') ADVANCE(856);
-      END_STATE();
-    case 732:
-      if (lookahead == 'i') ADVANCE(857);
-      END_STATE();
-    case 733:
-      if (lookahead == 'i') ADVANCE(858);
-      END_STATE();
-    case 734:
-      if (lookahead == 'd') ADVANCE(859);
-      END_STATE();
-    case 735:
-      if (lookahead == 'n') ADVANCE(860);
-      END_STATE();
-    case 736:
-      ACCEPT_TOKEN(anon_sym_beside);
-      END_STATE();
-    case 737:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(861);
-      END_STATE();
-    case 738:
-      if (lookahead == 'g') ADVANCE(862);
-      END_STATE();
-    case 739:
       if (lookahead == 'a') ADVANCE(863);
       END_STATE();
+    case 729:
+      if (lookahead == 'a') ADVANCE(864);
+      END_STATE();
+    case 730:
+      ACCEPT_TOKEN(anon_sym_under);
+      END_STATE();
+    case 731:
+      ACCEPT_TOKEN(anon_sym_until);
+      END_STATE();
+    case 732:
+      ACCEPT_TOKEN(anon_sym_valid);
+      END_STATE();
+    case 733:
+      if (lookahead == 'n') ADVANCE(865);
+      END_STATE();
+    case 734:
+      if (lookahead == 'i') ADVANCE(866);
+      END_STATE();
+    case 735:
+      if (lookahead == 'c') ADVANCE(867);
+      END_STATE();
+    case 736:
+      if (lookahead == 'g') ADVANCE(868);
+      END_STATE();
+    case 737:
+      if (lookahead == 'e') ADVANCE(869);
+      END_STATE();
+    case 738:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 739:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
     case 740:
-      if (lookahead == 'r') ADVANCE(864);
+      if (lookahead == 'n') ADVANCE(870);
       END_STATE();
     case 741:
-      if (lookahead == 'e') ADVANCE(865);
+      if (lookahead == 'c') ADVANCE(871);
       END_STATE();
     case 742:
-      if (lookahead == 'a') ADVANCE(866);
+      if (lookahead == 'r') ADVANCE(872);
       END_STATE();
     case 743:
-      if (lookahead == 'e') ADVANCE(867);
-      END_STATE();
-    case 744:
-      if (lookahead == 'i') ADVANCE(868);
-      END_STATE();
-    case 745:
-      if (lookahead == 't') ADVANCE(869);
-      END_STATE();
-    case 746:
-      if (lookahead == 'e') ADVANCE(870);
-      END_STATE();
-    case 747:
-      if (lookahead == 't') ADVANCE(871);
-      END_STATE();
-    case 748:
-      if (lookahead == 'u') ADVANCE(872);
-      END_STATE();
-    case 749:
       if (lookahead == 't') ADVANCE(873);
       END_STATE();
+    case 744:
+      if (lookahead == 't') ADVANCE(874);
+      END_STATE();
+    case 745:
+      if (lookahead == 't') ADVANCE(875);
+      END_STATE();
+    case 746:
+      if (lookahead == 'i') ADVANCE(876);
+      END_STATE();
+    case 747:
+      if (lookahead == 'a') ADVANCE(877);
+      END_STATE();
+    case 748:
+      if (lookahead == 'i') ADVANCE(878);
+      END_STATE();
+    case 749:
+      if (lookahead == 'i') ADVANCE(879);
+      END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(874);
-      if (lookahead == 'r') ADVANCE(875);
+      if (lookahead == 'd') ADVANCE(880);
       END_STATE();
     case 751:
-      if (lookahead == 'g') ADVANCE(876);
+      if (lookahead == 'n') ADVANCE(881);
       END_STATE();
     case 752:
-      if (lookahead == 'u') ADVANCE(877);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_device);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 754:
-      if (lookahead == 'e') ADVANCE(878);
+      if (lookahead == 'n') ADVANCE(882);
       END_STATE();
     case 755:
-      if (lookahead == 'e') ADVANCE(879);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(883);
       END_STATE();
     case 756:
-      if (lookahead == 'i') ADVANCE(880);
+      if (lookahead == 'g') ADVANCE(884);
       END_STATE();
     case 757:
-      if (lookahead == 'y') ADVANCE(881);
+      if (lookahead == 'a') ADVANCE(885);
       END_STATE();
     case 758:
-      if (lookahead == 'c') ADVANCE(882);
+      if (lookahead == 'r') ADVANCE(886);
       END_STATE();
     case 759:
-      if (lookahead == 'r') ADVANCE(883);
+      if (lookahead == 'e') ADVANCE(887);
       END_STATE();
     case 760:
-      if (lookahead == 'e') ADVANCE(884);
+      if (lookahead == 'a') ADVANCE(888);
       END_STATE();
     case 761:
-      if (lookahead == 'n') ADVANCE(885);
+      if (lookahead == 'e') ADVANCE(889);
       END_STATE();
     case 762:
-      if (lookahead == 'e') ADVANCE(886);
+      if (lookahead == 'i') ADVANCE(890);
       END_STATE();
     case 763:
-      if (lookahead == 's') ADVANCE(887);
+      if (lookahead == 't') ADVANCE(891);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'e') ADVANCE(892);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 't') ADVANCE(893);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 768:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 770:
-      if (lookahead == 'c') ADVANCE(888);
-      END_STATE();
-    case 771:
-      if (lookahead == 'd') ADVANCE(889);
-      END_STATE();
-    case 772:
-      if (lookahead == 'p') ADVANCE(890);
-      END_STATE();
-    case 773:
-      if (lookahead == 'n') ADVANCE(891);
-      END_STATE();
-    case 774:
-      if (lookahead == 't') ADVANCE(892);
-      END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 776:
-      if (lookahead == 'p') ADVANCE(893);
-      END_STATE();
-    case 777:
       if (lookahead == 'u') ADVANCE(894);
       END_STATE();
-    case 778:
-      if (lookahead == 'r') ADVANCE(895);
+    case 767:
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
-    case 779:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 780:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 781:
-      if (lookahead == 'n') ADVANCE(896);
-      END_STATE();
-    case 782:
+    case 768:
+      if (lookahead == 'd') ADVANCE(896);
       if (lookahead == 'r') ADVANCE(897);
       END_STATE();
+    case 769:
+      if (lookahead == 'g') ADVANCE(898);
+      END_STATE();
+    case 770:
+      if (lookahead == 'u') ADVANCE(899);
+      END_STATE();
+    case 771:
+      if (lookahead == 'e') ADVANCE(900);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 773:
+      if (lookahead == 'e') ADVANCE(901);
+      END_STATE();
+    case 774:
+      if (lookahead == 'e') ADVANCE(902);
+      END_STATE();
+    case 775:
+      if (lookahead == 'i') ADVANCE(903);
+      END_STATE();
+    case 776:
+      if (lookahead == 'y') ADVANCE(904);
+      END_STATE();
+    case 777:
+      if (lookahead == 'c') ADVANCE(905);
+      END_STATE();
+    case 778:
+      if (lookahead == 'r') ADVANCE(906);
+      END_STATE();
+    case 779:
+      if (lookahead == 'e') ADVANCE(907);
+      END_STATE();
+    case 780:
+      if (lookahead == 'n') ADVANCE(908);
+      END_STATE();
+    case 781:
+      if (lookahead == 'e') ADVANCE(909);
+      END_STATE();
+    case 782:
+      if (lookahead == 's') ADVANCE(910);
+      END_STATE();
     case 783:
-      if (lookahead == 'd') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 784:
-      if (lookahead == 'm') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 785:
-      if (lookahead == 'i') ADVANCE(900);
-      if (lookahead == 'o') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 787:
-      if (lookahead == 'i') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 788:
-      if (lookahead == 'o') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 789:
-      if (lookahead == 'e') ADVANCE(904);
+      if (lookahead == 'c') ADVANCE(911);
       END_STATE();
     case 790:
-      if (lookahead == 'i') ADVANCE(905);
+      if (lookahead == 'd') ADVANCE(912);
       END_STATE();
     case 791:
-      if (lookahead == 'a') ADVANCE(906);
+      if (lookahead == 'p') ADVANCE(913);
       END_STATE();
     case 792:
-      if (lookahead == 'm') ADVANCE(907);
+      if (lookahead == 'n') ADVANCE(914);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 't') ADVANCE(915);
       END_STATE();
     case 794:
-      if (lookahead == 'l') ADVANCE(908);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 795:
-      if (lookahead == 't') ADVANCE(909);
+      if (lookahead == 'p') ADVANCE(916);
       END_STATE();
     case 796:
-      if (lookahead == 'g') ADVANCE(910);
+      if (lookahead == 'u') ADVANCE(917);
       END_STATE();
     case 797:
-      if (lookahead == 'r') ADVANCE(911);
+      if (lookahead == 'r') ADVANCE(918);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_output);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_passes);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 800:
-      if (lookahead == 't') ADVANCE(912);
-      END_STATE();
-    case 801:
-      ACCEPT_TOKEN(anon_sym_places);
-      END_STATE();
-    case 802:
-      if (lookahead == 'o') ADVANCE(913);
-      END_STATE();
-    case 803:
-      if (lookahead == 'l') ADVANCE(914);
-      END_STATE();
-    case 804:
-      if (lookahead == 'e') ADVANCE(915);
-      END_STATE();
-    case 805:
-      if (lookahead == 't') ADVANCE(916);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 807:
-      if (lookahead == 'r') ADVANCE(917);
-      END_STATE();
-    case 808:
-      if (lookahead == 'n') ADVANCE(918);
-      END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 810:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 811:
       if (lookahead == 'n') ADVANCE(919);
       END_STATE();
+    case 801:
+      if (lookahead == 'n') ADVANCE(920);
+      END_STATE();
+    case 802:
+      if (lookahead == 'r') ADVANCE(921);
+      END_STATE();
+    case 803:
+      if (lookahead == 'd') ADVANCE(922);
+      END_STATE();
+    case 804:
+      if (lookahead == 'm') ADVANCE(923);
+      END_STATE();
+    case 805:
+      if (lookahead == 'i') ADVANCE(924);
+      if (lookahead == 'o') ADVANCE(925);
+      END_STATE();
+    case 806:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 807:
+      if (lookahead == 'i') ADVANCE(926);
+      END_STATE();
+    case 808:
+      if (lookahead == 'o') ADVANCE(927);
+      END_STATE();
+    case 809:
+      if (lookahead == 'e') ADVANCE(928);
+      END_STATE();
+    case 810:
+      if (lookahead == 'i') ADVANCE(929);
+      END_STATE();
+    case 811:
+      if (lookahead == 'a') ADVANCE(930);
+      END_STATE();
     case 812:
-      if (lookahead == 'g') ADVANCE(920);
+      if (lookahead == 'm') ADVANCE(931);
       END_STATE();
     case 813:
-      if (lookahead == 'e') ADVANCE(921);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 814:
-      if (lookahead == 'e') ADVANCE(922);
+      if (lookahead == 'l') ADVANCE(932);
       END_STATE();
     case 815:
-      if (lookahead == 'n') ADVANCE(923);
+      if (lookahead == 't') ADVANCE(933);
       END_STATE();
     case 816:
-      if (lookahead == 't') ADVANCE(924);
+      if (lookahead == 'g') ADVANCE(934);
       END_STATE();
     case 817:
-      if (lookahead == 's') ADVANCE(925);
+      if (lookahead == 'r') ADVANCE(935);
       END_STATE();
     case 818:
-      if (lookahead == 'a') ADVANCE(926);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 819:
-      if (lookahead == 'n') ADVANCE(927);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 820:
-      if (lookahead == 'i') ADVANCE(928);
+      if (lookahead == 't') ADVANCE(936);
       END_STATE();
     case 821:
-      if (lookahead == 't') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 822:
-      if (lookahead == 'n') ADVANCE(930);
+      if (lookahead == 'o') ADVANCE(937);
       END_STATE();
     case 823:
-      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == 'l') ADVANCE(938);
       END_STATE();
     case 824:
-      if (lookahead == 'e') ADVANCE(932);
+      if (lookahead == 'e') ADVANCE(939);
       END_STATE();
     case 825:
-      if (lookahead == 'i') ADVANCE(933);
+      if (lookahead == 't') ADVANCE(940);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_series);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 827:
-      if (lookahead == 'e') ADVANCE(934);
+      if (lookahead == 'r') ADVANCE(941);
       END_STATE();
     case 828:
-      if (lookahead == 'n') ADVANCE(935);
+      if (lookahead == 'n') ADVANCE(942);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 830:
-      if (lookahead == 'o') ADVANCE(936);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(943);
       END_STATE();
     case 832:
-      if (lookahead == 'g') ADVANCE(937);
+      if (lookahead == 'g') ADVANCE(944);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'e') ADVANCE(945);
       END_STATE();
     case 834:
-      if (lookahead == 'o') ADVANCE(938);
+      if (lookahead == 'e') ADVANCE(946);
       END_STATE();
     case 835:
-      if (lookahead == 'n') ADVANCE(939);
+      if (lookahead == 'n') ADVANCE(947);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(940);
-      END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 838:
-      if (lookahead == 'a') ADVANCE(941);
-      END_STATE();
-    case 839:
-      if (lookahead == 'o') ADVANCE(942);
-      END_STATE();
-    case 840:
-      if (lookahead == 'h') ADVANCE(943);
-      END_STATE();
-    case 841:
-      if (lookahead == 'e') ADVANCE(944);
-      END_STATE();
-    case 842:
-      if (lookahead == 'i') ADVANCE(945);
-      END_STATE();
-    case 843:
-      if (lookahead == 'y') ADVANCE(946);
-      END_STATE();
-    case 844:
-      if (lookahead == 'l') ADVANCE(947);
-      END_STATE();
-    case 845:
       if (lookahead == 't') ADVANCE(948);
       END_STATE();
-    case 846:
-      if (lookahead == 't') ADVANCE(949);
+    case 837:
+      if (lookahead == 's') ADVANCE(949);
       END_STATE();
-    case 847:
-      if (lookahead == 'e') ADVANCE(950);
+    case 838:
+      if (lookahead == 'a') ADVANCE(950);
       END_STATE();
-    case 848:
+    case 839:
       if (lookahead == 'n') ADVANCE(951);
       END_STATE();
-    case 849:
-      ACCEPT_TOKEN(anon_sym_within);
+    case 840:
+      if (lookahead == 'i') ADVANCE(952);
       END_STATE();
-    case 850:
-      if (lookahead == 'y') ADVANCE(952);
+    case 841:
+      if (lookahead == 't') ADVANCE(953);
       END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 842:
+      if (lookahead == 'n') ADVANCE(954);
       END_STATE();
-    case 852:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 843:
+      if (lookahead == '-') ADVANCE(955);
       END_STATE();
-    case 853:
-      if (lookahead == 'e') ADVANCE(953);
+    case 844:
+      if (lookahead == 'e') ADVANCE(956);
       END_STATE();
-    case 854:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 845:
+      if (lookahead == 'i') ADVANCE(957);
       END_STATE();
-    case 855:
-      if (lookahead == 'e') ADVANCE(954);
+    case 846:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 856:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 857:
-      if (lookahead == 't') ADVANCE(955);
-      END_STATE();
-    case 858:
-      if (lookahead == 'n') ADVANCE(956);
-      END_STATE();
-    case 859:
-      if (lookahead == 't') ADVANCE(957);
-      END_STATE();
-    case 860:
+    case 847:
       if (lookahead == 'e') ADVANCE(958);
       END_STATE();
+    case 848:
+      if (lookahead == 'n') ADVANCE(959);
+      END_STATE();
+    case 849:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 850:
+      if (lookahead == 'o') ADVANCE(960);
+      END_STATE();
+    case 851:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 852:
+      if (lookahead == 'g') ADVANCE(961);
+      END_STATE();
+    case 853:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
+    case 854:
+      if (lookahead == 'o') ADVANCE(962);
+      END_STATE();
+    case 855:
+      if (lookahead == 'n') ADVANCE(963);
+      END_STATE();
+    case 856:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(964);
+      END_STATE();
+    case 857:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
+    case 858:
+      if (lookahead == 'a') ADVANCE(965);
+      END_STATE();
+    case 859:
+      if (lookahead == 'o') ADVANCE(966);
+      END_STATE();
+    case 860:
+      if (lookahead == 'h') ADVANCE(967);
+      END_STATE();
     case 861:
-      if (lookahead == 's') ADVANCE(959);
+      if (lookahead == 'e') ADVANCE(968);
       END_STATE();
     case 862:
-      if (lookahead == 't') ADVANCE(960);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 863:
-      if (lookahead == 't') ADVANCE(961);
+      if (lookahead == 'y') ADVANCE(970);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 'l') ADVANCE(971);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(972);
       END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(962);
+      if (lookahead == 't') ADVANCE(973);
       END_STATE();
     case 867:
-      if (lookahead == 'r') ADVANCE(963);
+      if (lookahead == 'a') ADVANCE(974);
       END_STATE();
     case 868:
-      if (lookahead == 'o') ADVANCE(964);
-      END_STATE();
-    case 869:
-      if (lookahead == 'o') ADVANCE(965);
-      END_STATE();
-    case 870:
-      if (lookahead == 'n') ADVANCE(966);
-      END_STATE();
-    case 871:
-      if (lookahead == 'o') ADVANCE(967);
-      END_STATE();
-    case 872:
-      if (lookahead == 'c') ADVANCE(968);
-      END_STATE();
-    case 873:
-      if (lookahead == 'e') ADVANCE(969);
-      END_STATE();
-    case 874:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 875:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 876:
-      if (lookahead == 'e') ADVANCE(970);
-      END_STATE();
-    case 877:
-      if (lookahead == 't') ADVANCE(971);
-      END_STATE();
-    case 878:
-      if (lookahead == 'r') ADVANCE(972);
-      END_STATE();
-    case 879:
-      if (lookahead == 'r') ADVANCE(973);
-      END_STATE();
-    case 880:
-      if (lookahead == 'v') ADVANCE(974);
-      END_STATE();
-    case 881:
       if (lookahead == 'e') ADVANCE(975);
       END_STATE();
-    case 882:
-      if (lookahead == 'e') ADVANCE(976);
+    case 869:
+      if (lookahead == 'n') ADVANCE(976);
       END_STATE();
-    case 883:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 870:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 884:
-      if (lookahead == 'r') ADVANCE(977);
+    case 871:
+      if (lookahead == 'y') ADVANCE(977);
       END_STATE();
-    case 885:
-      ACCEPT_TOKEN(anon_sym_edition);
+    case 872:
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
-    case 886:
-      if (lookahead == 'n') ADVANCE(978);
+    case 873:
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
-    case 887:
+    case 874:
+      if (lookahead == 'e') ADVANCE(978);
+      END_STATE();
+    case 875:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 876:
       if (lookahead == 'e') ADVANCE(979);
       END_STATE();
+    case 877:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 878:
+      if (lookahead == 't') ADVANCE(980);
+      END_STATE();
+    case 879:
+      if (lookahead == 'n') ADVANCE(981);
+      END_STATE();
+    case 880:
+      if (lookahead == 't') ADVANCE(982);
+      END_STATE();
+    case 881:
+      if (lookahead == 'e') ADVANCE(983);
+      END_STATE();
+    case 882:
+      if (lookahead == 'g') ADVANCE(984);
+      END_STATE();
+    case 883:
+      if (lookahead == 's') ADVANCE(985);
+      END_STATE();
+    case 884:
+      if (lookahead == 't') ADVANCE(986);
+      END_STATE();
+    case 885:
+      if (lookahead == 't') ADVANCE(987);
+      END_STATE();
+    case 886:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 887:
+      ACCEPT_TOKEN(anon_sym_cascade);
+      END_STATE();
     case 888:
-      if (lookahead == 'k') ADVANCE(980);
+      if (lookahead == 't') ADVANCE(988);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'r') ADVANCE(989);
       END_STATE();
     case 890:
-      if (lookahead == 'a') ADVANCE(981);
-      END_STATE();
-    case 891:
-      if (lookahead == 'c') ADVANCE(982);
-      END_STATE();
-    case 892:
-      if (lookahead == 'o') ADVANCE(983);
-      END_STATE();
-    case 893:
-      if (lookahead == 'e') ADVANCE(984);
-      END_STATE();
-    case 894:
-      if (lookahead == 'b') ADVANCE(985);
-      END_STATE();
-    case 895:
-      if (lookahead == 'b') ADVANCE(986);
-      END_STATE();
-    case 896:
-      if (lookahead == 'c') ADVANCE(987);
-      END_STATE();
-    case 897:
-      if (lookahead == 'e') ADVANCE(988);
-      END_STATE();
-    case 898:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 899:
-      if (lookahead == 'e') ADVANCE(989);
-      END_STATE();
-    case 900:
       if (lookahead == 'o') ADVANCE(990);
       END_STATE();
+    case 891:
+      if (lookahead == 'o') ADVANCE(991);
+      END_STATE();
+    case 892:
+      if (lookahead == 'n') ADVANCE(992);
+      END_STATE();
+    case 893:
+      if (lookahead == 'o') ADVANCE(993);
+      END_STATE();
+    case 894:
+      if (lookahead == 'c') ADVANCE(994);
+      END_STATE();
+    case 895:
+      if (lookahead == 'e') ADVANCE(995);
+      END_STATE();
+    case 896:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 898:
+      if (lookahead == 'e') ADVANCE(996);
+      END_STATE();
+    case 899:
+      if (lookahead == 't') ADVANCE(997);
+      END_STATE();
+    case 900:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
     case 901:
-      if (lookahead == 'r') ADVANCE(991);
+      if (lookahead == 'r') ADVANCE(998);
       END_STATE();
     case 902:
-      if (lookahead == 'c') ADVANCE(992);
+      if (lookahead == 'r') ADVANCE(999);
       END_STATE();
     case 903:
-      if (lookahead == 'r') ADVANCE(993);
+      if (lookahead == 'v') ADVANCE(1000);
       END_STATE();
     case 904:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
     case 905:
-      if (lookahead == 't') ADVANCE(994);
+      if (lookahead == 'e') ADVANCE(1002);
       END_STATE();
     case 906:
-      if (lookahead == 'n') ADVANCE(995);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'r') ADVANCE(1003);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 909:
-      if (lookahead == 'i') ADVANCE(996);
+      if (lookahead == 'n') ADVANCE(1004);
       END_STATE();
     case 910:
-      if (lookahead == 'e') ADVANCE(997);
+      if (lookahead == 'e') ADVANCE(1005);
       END_STATE();
     case 911:
-      if (lookahead == 'e') ADVANCE(998);
+      if (lookahead == 'k') ADVANCE(1006);
       END_STATE();
     case 912:
-      if (lookahead == 'i') ADVANCE(999);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 913:
-      if (lookahead == 'n') ADVANCE(1000);
+      if (lookahead == 'a') ADVANCE(1007);
       END_STATE();
     case 914:
-      if (lookahead == 'i') ADVANCE(1001);
+      if (lookahead == 'c') ADVANCE(1008);
       END_STATE();
     case 915:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'o') ADVANCE(1009);
       END_STATE();
     case 916:
-      if (lookahead == 'o') ADVANCE(1002);
+      if (lookahead == 'e') ADVANCE(1010);
       END_STATE();
     case 917:
-      if (lookahead == 'u') ADVANCE(1003);
+      if (lookahead == 'b') ADVANCE(1011);
       END_STATE();
     case 918:
-      if (lookahead == 'g') ADVANCE(1004);
-      END_STATE();
-    case 919:
-      if (lookahead == 'c') ADVANCE(1005);
-      END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1006);
-      END_STATE();
-    case 921:
-      if (lookahead == 'd') ADVANCE(1007);
-      END_STATE();
-    case 922:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1008);
-      END_STATE();
-    case 923:
-      if (lookahead == 'c') ADVANCE(1009);
-      END_STATE();
-    case 924:
-      if (lookahead == 'e') ADVANCE(1010);
-      if (lookahead == 'i') ADVANCE(1011);
-      END_STATE();
-    case 925:
-      ACCEPT_TOKEN(anon_sym_rejects);
-      END_STATE();
-    case 926:
       if (lookahead == 'b') ADVANCE(1012);
       END_STATE();
-    case 927:
+    case 919:
       if (lookahead == 't') ADVANCE(1013);
       END_STATE();
+    case 920:
+      if (lookahead == 'c') ADVANCE(1014);
+      END_STATE();
+    case 921:
+      if (lookahead == 'e') ADVANCE(1015);
+      END_STATE();
+    case 922:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 923:
+      if (lookahead == 'e') ADVANCE(1016);
+      END_STATE();
+    case 924:
+      if (lookahead == 'o') ADVANCE(1017);
+      END_STATE();
+    case 925:
+      if (lookahead == 'r') ADVANCE(1018);
+      END_STATE();
+    case 926:
+      if (lookahead == 'c') ADVANCE(1019);
+      END_STATE();
+    case 927:
+      if (lookahead == 'r') ADVANCE(1020);
+      END_STATE();
     case 928:
-      if (lookahead == 'v') ADVANCE(1014);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 929:
-      if (lookahead == 'i') ADVANCE(1015);
+      if (lookahead == 't') ADVANCE(1021);
       END_STATE();
     case 930:
-      if (lookahead == 'c') ADVANCE(1016);
+      if (lookahead == 'n') ADVANCE(1022);
       END_STATE();
     case 931:
-      if (lookahead == 'l') ADVANCE(1017);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 932:
-      if (lookahead == 'd') ADVANCE(1018);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 933:
-      if (lookahead == 'v') ADVANCE(1019);
+      if (lookahead == 'i') ADVANCE(1023);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'e') ADVANCE(1025);
       END_STATE();
     case 936:
-      if (lookahead == 'i') ADVANCE(1020);
+      if (lookahead == 'i') ADVANCE(1026);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'n') ADVANCE(1027);
       END_STATE();
     case 938:
-      if (lookahead == 'c') ADVANCE(1021);
+      if (lookahead == 'i') ADVANCE(1028);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_station);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 940:
-      if (lookahead == 'd') ADVANCE(1022);
+      if (lookahead == 'o') ADVANCE(1029);
       END_STATE();
     case 941:
-      if (lookahead == 't') ADVANCE(1023);
+      if (lookahead == 'u') ADVANCE(1030);
       END_STATE();
     case 942:
-      if (lookahead == 'l') ADVANCE(1024);
+      if (lookahead == 'g') ADVANCE(1031);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'c') ADVANCE(1032);
       END_STATE();
     case 944:
-      if (lookahead == 'i') ADVANCE(1025);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1033);
       END_STATE();
     case 945:
-      if (lookahead == 't') ADVANCE(1026);
+      if (lookahead == 'd') ADVANCE(1034);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1035);
       END_STATE();
     case 947:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'c') ADVANCE(1036);
       END_STATE();
     case 948:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 'e') ADVANCE(1037);
+      if (lookahead == 'i') ADVANCE(1038);
       END_STATE();
     case 949:
-      if (lookahead == 'y') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'b') ADVANCE(1039);
       END_STATE();
     case 951:
-      if (lookahead == 'g') ADVANCE(1028);
+      if (lookahead == 't') ADVANCE(1040);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'v') ADVANCE(1041);
       END_STATE();
     case 953:
-      if (lookahead == 'd') ADVANCE(1029);
+      if (lookahead == 'i') ADVANCE(1042);
       END_STATE();
     case 954:
-      if (lookahead == 'r') ADVANCE(1030);
+      if (lookahead == 'c') ADVANCE(1043);
       END_STATE();
     case 955:
-      if (lookahead == 'y') ADVANCE(1031);
+      if (lookahead == 'l') ADVANCE(1044);
       END_STATE();
     case 956:
-      if (lookahead == 'g') ADVANCE(1032);
+      if (lookahead == 'd') ADVANCE(1045);
       END_STATE();
     case 957:
-      if (lookahead == 'h') ADVANCE(1033);
+      if (lookahead == 'v') ADVANCE(1046);
       END_STATE();
     case 958:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 959:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 960:
-      if (lookahead == 'o') ADVANCE(1034);
+      if (lookahead == 'i') ADVANCE(1047);
       END_STATE();
     case 961:
-      if (lookahead == 'e') ADVANCE(1035);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 962:
-      if (lookahead == 'o') ADVANCE(1036);
+      if (lookahead == 'c') ADVANCE(1048);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 964:
-      if (lookahead == 'n') ADVANCE(1037);
+      if (lookahead == 'd') ADVANCE(1049);
       END_STATE();
     case 965:
-      if (lookahead == 'r') ADVANCE(1038);
+      if (lookahead == 't') ADVANCE(1050);
       END_STATE();
     case 966:
-      if (lookahead == 'c') ADVANCE(1039);
+      if (lookahead == 'l') ADVANCE(1051);
       END_STATE();
     case 967:
-      if (lookahead == 'r') ADVANCE(1040);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 968:
-      if (lookahead == 't') ADVANCE(1041);
+      if (lookahead == 'i') ADVANCE(1052);
       END_STATE();
     case 969:
-      if (lookahead == 'd') ADVANCE(1042);
+      if (lookahead == 't') ADVANCE(1053);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 973:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'y') ADVANCE(1054);
       END_STATE();
     case 974:
-      if (lookahead == 'i') ADVANCE(1043);
+      if (lookahead == 'l') ADVANCE(1055);
       END_STATE();
     case 975:
-      if (lookahead == 'd') ADVANCE(1044);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'g') ADVANCE(1056);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 978:
-      if (lookahead == 'c') ADVANCE(1045);
+      if (lookahead == 'd') ADVANCE(1057);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'r') ADVANCE(1058);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'y') ADVANCE(1059);
       END_STATE();
     case 981:
-      if (lookahead == 'c') ADVANCE(1046);
+      if (lookahead == 'g') ADVANCE(1060);
       END_STATE();
     case 982:
-      if (lookahead == 'y') ADVANCE(1047);
+      if (lookahead == 'h') ADVANCE(1061);
       END_STATE();
     case 983:
-      if (lookahead == 'r') ADVANCE(1048);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 984:
-      if (lookahead == 'n') ADVANCE(1049);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 985:
-      if (lookahead == 'u') ADVANCE(1050);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 986:
-      if (lookahead == 'a') ADVANCE(1051);
+      if (lookahead == 'o') ADVANCE(1062);
       END_STATE();
     case 987:
-      if (lookahead == 'e') ADVANCE(1052);
+      if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
     case 988:
-      if (lookahead == 's') ADVANCE(1053);
+      if (lookahead == 'o') ADVANCE(1064);
       END_STATE();
     case 989:
-      if (lookahead == 'n') ADVANCE(1054);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 990:
-      if (lookahead == 'n') ADVANCE(1055);
+      if (lookahead == 'n') ADVANCE(1065);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'r') ADVANCE(1066);
       END_STATE();
     case 992:
-      if (lookahead == 't') ADVANCE(1056);
+      if (lookahead == 'c') ADVANCE(1067);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'r') ADVANCE(1068);
       END_STATE();
     case 994:
-      if (lookahead == 'y') ADVANCE(1057);
+      if (lookahead == 't') ADVANCE(1069);
       END_STATE();
     case 995:
-      if (lookahead == 'g') ADVANCE(1058);
+      if (lookahead == 'd') ADVANCE(1070);
       END_STATE();
     case 996:
-      if (lookahead == 'o') ADVANCE(1059);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 998:
-      if (lookahead == 's') ADVANCE(1060);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 999:
-      if (lookahead == 'v') ADVANCE(1061);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1001:
-      if (lookahead == 'f') ADVANCE(1062);
-      END_STATE();
-    case 1002:
-      if (lookahead == 'r') ADVANCE(1063);
-      END_STATE();
-    case 1003:
-      if (lookahead == 'r') ADVANCE(1064);
-      END_STATE();
-    case 1004:
-      ACCEPT_TOKEN(anon_sym_quieting);
-      END_STATE();
-    case 1005:
-      if (lookahead == 'e') ADVANCE(1065);
-      END_STATE();
-    case 1006:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 1007:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 1008:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1009:
-      if (lookahead == 'e') ADVANCE(1066);
-      END_STATE();
-    case 1010:
-      if (lookahead == 'd') ADVANCE(1067);
-      END_STATE();
-    case 1011:
-      if (lookahead == 'o') ADVANCE(1068);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'i') ADVANCE(1069);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'i') ADVANCE(1070);
-      END_STATE();
-    case 1014:
       if (lookahead == 'i') ADVANCE(1071);
       END_STATE();
+    case 1001:
+      if (lookahead == 'd') ADVANCE(1072);
+      END_STATE();
+    case 1002:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 1003:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 1004:
+      if (lookahead == 'c') ADVANCE(1073);
+      END_STATE();
+    case 1005:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 1007:
+      if (lookahead == 'c') ADVANCE(1074);
+      END_STATE();
+    case 1008:
+      if (lookahead == 'y') ADVANCE(1075);
+      END_STATE();
+    case 1009:
+      if (lookahead == 'r') ADVANCE(1076);
+      END_STATE();
+    case 1010:
+      if (lookahead == 'n') ADVANCE(1077);
+      END_STATE();
+    case 1011:
+      if (lookahead == 'u') ADVANCE(1078);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'a') ADVANCE(1079);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'a') ADVANCE(1080);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'e') ADVANCE(1081);
+      END_STATE();
     case 1015:
-      if (lookahead == 'o') ADVANCE(1072);
+      if (lookahead == 's') ADVANCE(1082);
       END_STATE();
     case 1016:
-      if (lookahead == 'e') ADVANCE(1073);
+      if (lookahead == 'n') ADVANCE(1083);
       END_STATE();
     case 1017:
-      if (lookahead == 'o') ADVANCE(1074);
-      END_STATE();
-    case 1018:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 1019:
-      if (lookahead == 'i') ADVANCE(1075);
-      END_STATE();
-    case 1020:
-      if (lookahead == 's') ADVANCE(1076);
-      END_STATE();
-    case 1021:
-      if (lookahead == 'e') ADVANCE(1077);
-      END_STATE();
-    case 1022:
-      if (lookahead == 'i') ADVANCE(1078);
-      END_STATE();
-    case 1023:
-      if (lookahead == 'u') ADVANCE(1079);
-      END_STATE();
-    case 1024:
-      if (lookahead == 'd') ADVANCE(1080);
-      END_STATE();
-    case 1025:
-      if (lookahead == 'v') ADVANCE(1081);
-      END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1082);
-      END_STATE();
-    case 1027:
-      ACCEPT_TOKEN(anon_sym_velocity);
-      END_STATE();
-    case 1028:
-      if (lookahead == 't') ADVANCE(1083);
-      END_STATE();
-    case 1029:
-      ACCEPT_TOKEN(anon_sym_allocated);
-      END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 1031:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 1032:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 1034:
       if (lookahead == 'n') ADVANCE(1084);
       END_STATE();
-    case 1035:
-      if (lookahead == 'd') ADVANCE(1085);
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
-    case 1036:
-      if (lookahead == 'r') ADVANCE(1086);
+    case 1019:
+      if (lookahead == 't') ADVANCE(1085);
       END_STATE();
-    case 1037:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
-    case 1038:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1021:
+      if (lookahead == 'y') ADVANCE(1086);
       END_STATE();
-    case 1039:
-      if (lookahead == 'e') ADVANCE(1087);
+    case 1022:
+      if (lookahead == 'g') ADVANCE(1087);
       END_STATE();
-    case 1040:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 1023:
+      if (lookahead == 'o') ADVANCE(1088);
       END_STATE();
-    case 1041:
-      if (lookahead == 'i') ADVANCE(1088);
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1025:
+      if (lookahead == 's') ADVANCE(1089);
       END_STATE();
-    case 1043:
-      if (lookahead == 't') ADVANCE(1089);
+    case 1026:
+      if (lookahead == 'v') ADVANCE(1090);
       END_STATE();
-    case 1044:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
-    case 1045:
-      if (lookahead == 'y') ADVANCE(1090);
+    case 1028:
+      if (lookahead == 'f') ADVANCE(1091);
       END_STATE();
-    case 1046:
-      if (lookahead == 'e') ADVANCE(1091);
-      END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 1048:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1049:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1050:
+    case 1029:
       if (lookahead == 'r') ADVANCE(1092);
       END_STATE();
-    case 1051:
-      if (lookahead == 'n') ADVANCE(1093);
+    case 1030:
+      if (lookahead == 'r') ADVANCE(1093);
       END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 1031:
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
-    case 1053:
-      if (lookahead == 'i') ADVANCE(1094);
+    case 1032:
+      if (lookahead == 'e') ADVANCE(1094);
       END_STATE();
-    case 1054:
-      if (lookahead == 't') ADVANCE(1095);
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
-    case 1055:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1034:
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
-    case 1056:
-      if (lookahead == 'i') ADVANCE(1096);
+    case 1035:
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1036:
+      if (lookahead == 'e') ADVANCE(1095);
       END_STATE();
-    case 1058:
-      if (lookahead == 'e') ADVANCE(1097);
+    case 1037:
+      if (lookahead == 'd') ADVANCE(1096);
       END_STATE();
-    case 1059:
-      if (lookahead == 'n') ADVANCE(1098);
+    case 1038:
+      if (lookahead == 'o') ADVANCE(1097);
       END_STATE();
-    case 1060:
+    case 1039:
+      if (lookahead == 'i') ADVANCE(1098);
+      END_STATE();
+    case 1040:
       if (lookahead == 'i') ADVANCE(1099);
       END_STATE();
-    case 1061:
+    case 1041:
       if (lookahead == 'i') ADVANCE(1100);
       END_STATE();
+    case 1042:
+      if (lookahead == 'o') ADVANCE(1101);
+      END_STATE();
+    case 1043:
+      if (lookahead == 'e') ADVANCE(1102);
+      END_STATE();
+    case 1044:
+      if (lookahead == 'o') ADVANCE(1103);
+      END_STATE();
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'i') ADVANCE(1104);
+      END_STATE();
+    case 1047:
+      if (lookahead == 's') ADVANCE(1105);
+      END_STATE();
+    case 1048:
+      if (lookahead == 'e') ADVANCE(1106);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'i') ADVANCE(1107);
+      END_STATE();
+    case 1050:
+      if (lookahead == 'u') ADVANCE(1108);
+      END_STATE();
+    case 1051:
+      if (lookahead == 'd') ADVANCE(1109);
+      END_STATE();
+    case 1052:
+      if (lookahead == 'v') ADVANCE(1110);
+      END_STATE();
+    case 1053:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1111);
+      END_STATE();
+    case 1054:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1055:
+      ACCEPT_TOKEN(anon_sym_vertical);
+      END_STATE();
+    case 1056:
+      if (lookahead == 't') ADVANCE(1112);
+      END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1058:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1059:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1060:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1061:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
     case 1062:
-      if (lookahead == 'i') ADVANCE(1101);
+      if (lookahead == 'n') ADVANCE(1113);
       END_STATE();
     case 1063:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'd') ADVANCE(1114);
       END_STATE();
     case 1064:
-      if (lookahead == 'a') ADVANCE(1102);
+      if (lookahead == 'r') ADVANCE(1115);
       END_STATE();
     case 1065:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1066:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1067:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 'e') ADVANCE(1116);
       END_STATE();
     case 1068:
-      if (lookahead == 'n') ADVANCE(1103);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1069:
-      if (lookahead == 'l') ADVANCE(1104);
+      if (lookahead == 'i') ADVANCE(1117);
       END_STATE();
     case 1070:
-      if (lookahead == 'a') ADVANCE(1105);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1071:
-      if (lookahead == 't') ADVANCE(1106);
+      if (lookahead == 't') ADVANCE(1118);
       END_STATE();
     case 1072:
-      if (lookahead == 'n') ADVANCE(1107);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1073:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'y') ADVANCE(1119);
       END_STATE();
     case 1074:
-      if (lookahead == 's') ADVANCE(1108);
+      if (lookahead == 'e') ADVANCE(1120);
       END_STATE();
     case 1075:
-      if (lookahead == 't') ADVANCE(1109);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1076:
-      if (lookahead == 'e') ADVANCE(1110);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1077:
-      if (lookahead == 's') ADVANCE(1111);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1078:
-      if (lookahead == 'a') ADVANCE(1112);
+      if (lookahead == 'r') ADVANCE(1121);
       END_STATE();
     case 1079:
-      if (lookahead == 'r') ADVANCE(1113);
-      END_STATE();
-    case 1080:
-      ACCEPT_TOKEN(anon_sym_threshold);
-      END_STATE();
-    case 1081:
-      if (lookahead == 'e') ADVANCE(1114);
-      END_STATE();
-    case 1082:
-      if (lookahead == 'e') ADVANCE(1115);
-      END_STATE();
-    case 1083:
-      if (lookahead == 'h') ADVANCE(1116);
-      END_STATE();
-    case 1084:
-      ACCEPT_TOKEN(anon_sym_bullington);
-      END_STATE();
-    case 1085:
-      ACCEPT_TOKEN(anon_sym_calibrated);
-      END_STATE();
-    case 1086:
-      ACCEPT_TOKEN(anon_sym_circulator);
-      END_STATE();
-    case 1087:
-      ACCEPT_TOKEN(anon_sym_confidence);
-      END_STATE();
-    case 1088:
-      if (lookahead == 'o') ADVANCE(1117);
-      END_STATE();
-    case 1089:
-      if (lookahead == 'y') ADVANCE(1118);
-      END_STATE();
-    case 1090:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1091:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1092:
-      if (lookahead == 'b') ADVANCE(1119);
-      END_STATE();
-    case 1093:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1094:
-      if (lookahead == 's') ADVANCE(1120);
-      END_STATE();
-    case 1095:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1096:
-      if (lookahead == 'o') ADVANCE(1121);
-      END_STATE();
-    case 1097:
       if (lookahead == 'n') ADVANCE(1122);
       END_STATE();
-    case 1098:
-      if (lookahead == 'a') ADVANCE(1123);
+    case 1080:
+      if (lookahead == 'l') ADVANCE(1123);
       END_STATE();
-    case 1099:
-      if (lookahead == 's') ADVANCE(1124);
+    case 1081:
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
-    case 1100:
+    case 1082:
+      if (lookahead == 'i') ADVANCE(1124);
+      END_STATE();
+    case 1083:
       if (lookahead == 't') ADVANCE(1125);
       END_STATE();
+    case 1084:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1085:
+      if (lookahead == 'i') ADVANCE(1126);
+      END_STATE();
+    case 1086:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1087:
+      if (lookahead == 'e') ADVANCE(1127);
+      END_STATE();
+    case 1088:
+      if (lookahead == 'n') ADVANCE(1128);
+      END_STATE();
+    case 1089:
+      if (lookahead == 'i') ADVANCE(1129);
+      END_STATE();
+    case 1090:
+      if (lookahead == 'i') ADVANCE(1130);
+      END_STATE();
+    case 1091:
+      if (lookahead == 'i') ADVANCE(1131);
+      END_STATE();
+    case 1092:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1093:
+      if (lookahead == 'a') ADVANCE(1132);
+      END_STATE();
+    case 1094:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1096:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1097:
+      if (lookahead == 'n') ADVANCE(1133);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'l') ADVANCE(1134);
+      END_STATE();
+    case 1099:
+      if (lookahead == 'a') ADVANCE(1135);
+      END_STATE();
+    case 1100:
+      if (lookahead == 't') ADVANCE(1136);
+      END_STATE();
     case 1101:
-      if (lookahead == 'e') ADVANCE(1126);
+      if (lookahead == 'n') ADVANCE(1137);
       END_STATE();
     case 1102:
-      if (lookahead == 'l') ADVANCE(1127);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_reflection);
-      END_STATE();
-    case 1104:
-      if (lookahead == 'i') ADVANCE(1128);
-      END_STATE();
-    case 1105:
-      if (lookahead == 'l') ADVANCE(1129);
-      END_STATE();
-    case 1106:
-      if (lookahead == 'y') ADVANCE(1130);
-      END_STATE();
-    case 1107:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1108:
-      if (lookahead == 's') ADVANCE(1131);
-      END_STATE();
-    case 1109:
-      if (lookahead == 'y') ADVANCE(1132);
-      END_STATE();
-    case 1110:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1111:
-      if (lookahead == 's') ADVANCE(1133);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'm') ADVANCE(1134);
-      END_STATE();
-    case 1113:
-      if (lookahead == 'e') ADVANCE(1135);
-      END_STATE();
-    case 1114:
-      if (lookahead == 'r') ADVANCE(1136);
-      END_STATE();
-    case 1115:
-      if (lookahead == 'r') ADVANCE(1137);
-      END_STATE();
-    case 1116:
-      ACCEPT_TOKEN(anon_sym_wavelength);
       if (lookahead == 's') ADVANCE(1138);
       END_STATE();
+    case 1104:
+      if (lookahead == 't') ADVANCE(1139);
+      END_STATE();
+    case 1105:
+      if (lookahead == 'e') ADVANCE(1140);
+      END_STATE();
+    case 1106:
+      if (lookahead == 's') ADVANCE(1141);
+      END_STATE();
+    case 1107:
+      if (lookahead == 'a') ADVANCE(1142);
+      END_STATE();
+    case 1108:
+      if (lookahead == 'r') ADVANCE(1143);
+      END_STATE();
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1110:
+      if (lookahead == 'e') ADVANCE(1144);
+      END_STATE();
+    case 1111:
+      if (lookahead == 'e') ADVANCE(1145);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'h') ADVANCE(1146);
+      END_STATE();
+    case 1113:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1114:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1115:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1116:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
     case 1117:
-      if (lookahead == 'n') ADVANCE(1139);
+      if (lookahead == 'o') ADVANCE(1147);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'y') ADVANCE(1148);
       END_STATE();
     case 1119:
-      if (lookahead == 'a') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1120:
-      if (lookahead == 't') ADVANCE(1141);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1121:
-      if (lookahead == 'n') ADVANCE(1142);
+      if (lookahead == 'b') ADVANCE(1149);
       END_STATE();
     case 1122:
-      if (lookahead == 't') ADVANCE(1143);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1123:
-      if (lookahead == 'l') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1124:
-      if (lookahead == 't') ADVANCE(1145);
+      if (lookahead == 's') ADVANCE(1150);
       END_STATE();
     case 1125:
-      if (lookahead == 'y') ADVANCE(1146);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1126:
-      if (lookahead == 'r') ADVANCE(1147);
+      if (lookahead == 'o') ADVANCE(1151);
       END_STATE();
     case 1127:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 'n') ADVANCE(1152);
       END_STATE();
     case 1128:
-      if (lookahead == 't') ADVANCE(1148);
+      if (lookahead == 'a') ADVANCE(1153);
       END_STATE();
     case 1129:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 's') ADVANCE(1154);
       END_STATE();
     case 1130:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 't') ADVANCE(1155);
       END_STATE();
     case 1131:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 'e') ADVANCE(1156);
       END_STATE();
     case 1132:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'l') ADVANCE(1157);
       END_STATE();
     case 1133:
-      if (lookahead == 'e') ADVANCE(1149);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1134:
-      if (lookahead == 'e') ADVANCE(1150);
+      if (lookahead == 'i') ADVANCE(1158);
       END_STATE();
     case 1135:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 'l') ADVANCE(1159);
       END_STATE();
     case 1136:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'y') ADVANCE(1160);
       END_STATE();
     case 1137:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1138:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 's') ADVANCE(1161);
       END_STATE();
     case 1139:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 'y') ADVANCE(1162);
       END_STATE();
     case 1140:
-      if (lookahead == 'n') ADVANCE(1151);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1141:
-      if (lookahead == 'i') ADVANCE(1152);
+      if (lookahead == 's') ADVANCE(1163);
       END_STATE();
     case 1142:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 'm') ADVANCE(1164);
       END_STATE();
     case 1143:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'e') ADVANCE(1165);
       END_STATE();
     case 1144:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      if (lookahead == 'r') ADVANCE(1166);
       END_STATE();
     case 1145:
-      if (lookahead == 'i') ADVANCE(1153);
+      if (lookahead == 'r') ADVANCE(1167);
       END_STATE();
     case 1146:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1168);
       END_STATE();
     case 1147:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 'n') ADVANCE(1169);
       END_STATE();
     case 1148:
-      if (lookahead == 'y') ADVANCE(1154);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1149:
-      if (lookahead == 'd') ADVANCE(1155);
+      if (lookahead == 'a') ADVANCE(1170);
       END_STATE();
     case 1150:
-      if (lookahead == 't') ADVANCE(1156);
+      if (lookahead == 't') ADVANCE(1171);
       END_STATE();
     case 1151:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'n') ADVANCE(1172);
       END_STATE();
     case 1152:
-      if (lookahead == 'v') ADVANCE(1157);
+      if (lookahead == 't') ADVANCE(1173);
       END_STATE();
     case 1153:
-      if (lookahead == 'v') ADVANCE(1158);
+      if (lookahead == 'l') ADVANCE(1174);
       END_STATE();
     case 1154:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 't') ADVANCE(1175);
       END_STATE();
     case 1155:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'y') ADVANCE(1176);
       END_STATE();
     case 1156:
-      if (lookahead == 'e') ADVANCE(1159);
+      if (lookahead == 'r') ADVANCE(1177);
       END_STATE();
     case 1157:
-      if (lookahead == 'i') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1158:
-      if (lookahead == 'i') ADVANCE(1161);
+      if (lookahead == 't') ADVANCE(1178);
       END_STATE();
     case 1159:
-      if (lookahead == 'r') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
     case 1160:
-      if (lookahead == 't') ADVANCE(1163);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1161:
-      if (lookahead == 't') ADVANCE(1164);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1162:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1163:
-      if (lookahead == 'y') ADVANCE(1165);
+      if (lookahead == 'e') ADVANCE(1179);
       END_STATE();
     case 1164:
-      if (lookahead == 'y') ADVANCE(1166);
+      if (lookahead == 'e') ADVANCE(1180);
       END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1166:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1167:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1168:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1169:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1170:
+      if (lookahead == 'n') ADVANCE(1181);
+      END_STATE();
+    case 1171:
+      if (lookahead == 'i') ADVANCE(1182);
+      END_STATE();
+    case 1172:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1173:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1174:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1175:
+      if (lookahead == 'i') ADVANCE(1183);
+      END_STATE();
+    case 1176:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1177:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1178:
+      if (lookahead == 'y') ADVANCE(1184);
+      END_STATE();
+    case 1179:
+      if (lookahead == 'd') ADVANCE(1185);
+      END_STATE();
+    case 1180:
+      if (lookahead == 't') ADVANCE(1186);
+      END_STATE();
+    case 1181:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1182:
+      if (lookahead == 'v') ADVANCE(1187);
+      END_STATE();
+    case 1183:
+      if (lookahead == 'v') ADVANCE(1188);
+      END_STATE();
+    case 1184:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1185:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1186:
+      if (lookahead == 'e') ADVANCE(1189);
+      END_STATE();
+    case 1187:
+      if (lookahead == 'i') ADVANCE(1190);
+      END_STATE();
+    case 1188:
+      if (lookahead == 'i') ADVANCE(1191);
+      END_STATE();
+    case 1189:
+      if (lookahead == 'r') ADVANCE(1192);
+      END_STATE();
+    case 1190:
+      if (lookahead == 't') ADVANCE(1193);
+      END_STATE();
+    case 1191:
+      if (lookahead == 't') ADVANCE(1194);
+      END_STATE();
+    case 1192:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1193:
+      if (lookahead == 'y') ADVANCE(1195);
+      END_STATE();
+    case 1194:
+      if (lookahead == 'y') ADVANCE(1196);
+      END_STATE();
+    case 1195:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1196:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8546,57 +8738,57 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 150},
+  [1] = {.lex_state = 155},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 147},
-  [4] = {.lex_state = 148},
-  [5] = {.lex_state = 148},
-  [6] = {.lex_state = 148},
-  [7] = {.lex_state = 150},
-  [8] = {.lex_state = 150},
-  [9] = {.lex_state = 150},
-  [10] = {.lex_state = 150},
-  [11] = {.lex_state = 148},
-  [12] = {.lex_state = 148},
-  [13] = {.lex_state = 148},
-  [14] = {.lex_state = 148},
-  [15] = {.lex_state = 148},
-  [16] = {.lex_state = 148},
-  [17] = {.lex_state = 148},
-  [18] = {.lex_state = 148},
-  [19] = {.lex_state = 148},
-  [20] = {.lex_state = 148},
-  [21] = {.lex_state = 149},
-  [22] = {.lex_state = 149},
-  [23] = {.lex_state = 149},
-  [24] = {.lex_state = 149},
-  [25] = {.lex_state = 149},
-  [26] = {.lex_state = 149},
-  [27] = {.lex_state = 149},
-  [28] = {.lex_state = 149},
-  [29] = {.lex_state = 149},
-  [30] = {.lex_state = 149},
-  [31] = {.lex_state = 149},
-  [32] = {.lex_state = 148},
-  [33] = {.lex_state = 148},
-  [34] = {.lex_state = 148},
-  [35] = {.lex_state = 148},
-  [36] = {.lex_state = 148},
-  [37] = {.lex_state = 148},
-  [38] = {.lex_state = 150},
-  [39] = {.lex_state = 150},
-  [40] = {.lex_state = 150},
-  [41] = {.lex_state = 150},
-  [42] = {.lex_state = 150},
+  [3] = {.lex_state = 152},
+  [4] = {.lex_state = 153},
+  [5] = {.lex_state = 153},
+  [6] = {.lex_state = 153},
+  [7] = {.lex_state = 155},
+  [8] = {.lex_state = 155},
+  [9] = {.lex_state = 155},
+  [10] = {.lex_state = 155},
+  [11] = {.lex_state = 153},
+  [12] = {.lex_state = 153},
+  [13] = {.lex_state = 153},
+  [14] = {.lex_state = 153},
+  [15] = {.lex_state = 153},
+  [16] = {.lex_state = 153},
+  [17] = {.lex_state = 153},
+  [18] = {.lex_state = 153},
+  [19] = {.lex_state = 153},
+  [20] = {.lex_state = 153},
+  [21] = {.lex_state = 154},
+  [22] = {.lex_state = 154},
+  [23] = {.lex_state = 154},
+  [24] = {.lex_state = 154},
+  [25] = {.lex_state = 154},
+  [26] = {.lex_state = 154},
+  [27] = {.lex_state = 154},
+  [28] = {.lex_state = 154},
+  [29] = {.lex_state = 154},
+  [30] = {.lex_state = 154},
+  [31] = {.lex_state = 154},
+  [32] = {.lex_state = 153},
+  [33] = {.lex_state = 153},
+  [34] = {.lex_state = 153},
+  [35] = {.lex_state = 153},
+  [36] = {.lex_state = 153},
+  [37] = {.lex_state = 153},
+  [38] = {.lex_state = 155},
+  [39] = {.lex_state = 155},
+  [40] = {.lex_state = 155},
+  [41] = {.lex_state = 155},
+  [42] = {.lex_state = 155},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 150},
-  [45] = {.lex_state = 150},
-  [46] = {.lex_state = 150},
-  [47] = {.lex_state = 150},
-  [48] = {.lex_state = 150},
-  [49] = {.lex_state = 150},
-  [50] = {.lex_state = 150},
-  [51] = {.lex_state = 150},
+  [44] = {.lex_state = 155},
+  [45] = {.lex_state = 155},
+  [46] = {.lex_state = 155},
+  [47] = {.lex_state = 155},
+  [48] = {.lex_state = 155},
+  [49] = {.lex_state = 155},
+  [50] = {.lex_state = 155},
+  [51] = {.lex_state = 155},
   [52] = {.lex_state = 9},
   [53] = {.lex_state = 9},
   [54] = {.lex_state = 4},
@@ -8615,16 +8807,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 150},
-  [71] = {.lex_state = 150},
-  [72] = {.lex_state = 150},
-  [73] = {.lex_state = 24},
-  [74] = {.lex_state = 24},
-  [75] = {.lex_state = 24},
-  [76] = {.lex_state = 24},
-  [77] = {.lex_state = 24},
-  [78] = {.lex_state = 24},
-  [79] = {.lex_state = 24},
+  [70] = {.lex_state = 155},
+  [71] = {.lex_state = 155},
+  [72] = {.lex_state = 155},
+  [73] = {.lex_state = 25},
+  [74] = {.lex_state = 25},
+  [75] = {.lex_state = 25},
+  [76] = {.lex_state = 25},
+  [77] = {.lex_state = 25},
+  [78] = {.lex_state = 25},
+  [79] = {.lex_state = 25},
   [80] = {.lex_state = 0},
 };
 
@@ -8711,6 +8903,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(1),
     [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_transceiver] = ACTIONS(1),
@@ -8753,7 +8946,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
     [anon_sym_k_DASHfactor] = ACTIONS(1),
-    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
@@ -8784,6 +8976,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
     [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
@@ -8802,6 +8995,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_beyond] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -8814,6 +9008,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
     [anon_sym_dc_DASHinput] = ACTIONS(1),
+    [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
@@ -8830,6 +9025,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(1),
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
+    [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
@@ -8880,6 +9076,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(1),
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
@@ -8916,18 +9113,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token13] = ACTIONS(1),
     [aux_sym_unit_token14] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token15] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
+    [aux_sym_unit_token17] = ACTIONS(1),
     [anon_sym_GHz] = ACTIONS(1),
     [anon_sym_MHz] = ACTIONS(1),
-    [aux_sym_unit_token17] = ACTIONS(1),
+    [aux_sym_unit_token18] = ACTIONS(1),
     [anon_sym_dBW] = ACTIONS(1),
     [anon_sym_dBd] = ACTIONS(1),
     [anon_sym_dBi] = ACTIONS(1),
@@ -9074,6 +9272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -9116,7 +9315,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -9147,6 +9345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -9165,6 +9364,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9177,6 +9377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -9193,6 +9394,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -9243,6 +9445,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -9341,6 +9544,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9383,7 +9587,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9414,6 +9617,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -9432,6 +9636,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9444,6 +9649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -9460,6 +9666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
@@ -9510,6 +9717,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9545,18 +9753,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
     [aux_sym_unit_token11] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token13] = ACTIONS(31),
     [aux_sym_unit_token14] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token15] = ACTIONS(31),
     [aux_sym_unit_token16] = ACTIONS(31),
+    [aux_sym_unit_token17] = ACTIONS(31),
     [anon_sym_GHz] = ACTIONS(27),
     [anon_sym_MHz] = ACTIONS(27),
-    [aux_sym_unit_token17] = ACTIONS(31),
+    [aux_sym_unit_token18] = ACTIONS(31),
     [anon_sym_dBW] = ACTIONS(27),
     [anon_sym_dBd] = ACTIONS(27),
     [anon_sym_dBi] = ACTIONS(27),
@@ -9689,6 +9898,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9731,7 +9941,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9762,6 +9971,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -9780,6 +9990,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9792,6 +10003,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -9808,6 +10020,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
@@ -9858,6 +10071,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9891,18 +10105,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
     [aux_sym_unit_token11] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token13] = ACTIONS(37),
     [aux_sym_unit_token14] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token15] = ACTIONS(37),
     [aux_sym_unit_token16] = ACTIONS(37),
+    [aux_sym_unit_token17] = ACTIONS(37),
     [anon_sym_GHz] = ACTIONS(33),
     [anon_sym_MHz] = ACTIONS(33),
-    [aux_sym_unit_token17] = ACTIONS(37),
+    [aux_sym_unit_token18] = ACTIONS(37),
     [anon_sym_dBW] = ACTIONS(33),
     [anon_sym_dBd] = ACTIONS(33),
     [anon_sym_dBi] = ACTIONS(33),
@@ -10044,6 +10259,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10086,7 +10302,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10117,6 +10332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -10135,6 +10351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10147,6 +10364,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -10163,6 +10381,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -10213,6 +10432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10325,6 +10545,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10367,7 +10588,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10398,6 +10618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -10416,6 +10637,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10428,6 +10650,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
@@ -10444,6 +10667,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -10494,6 +10718,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10606,6 +10831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(58),
     [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_transceiver] = ACTIONS(58),
@@ -10648,7 +10874,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
     [anon_sym_k_DASHfactor] = ACTIONS(58),
-    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
@@ -10679,6 +10904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
     [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
@@ -10697,6 +10923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_beyond] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -10709,6 +10936,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
     [anon_sym_dc_DASHinput] = ACTIONS(58),
+    [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
@@ -10725,6 +10953,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(58),
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
+    [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
@@ -10775,6 +11004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(58),
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
@@ -10892,6 +11122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(87),
     [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_transceiver] = ACTIONS(87),
@@ -10934,7 +11165,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
     [anon_sym_k_DASHfactor] = ACTIONS(87),
-    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
@@ -10965,6 +11195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
     [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
@@ -10983,6 +11214,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_beyond] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -10995,6 +11227,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
     [anon_sym_dc_DASHinput] = ACTIONS(90),
+    [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
@@ -11011,6 +11244,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(90),
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
+    [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
@@ -11061,6 +11295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(90),
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
@@ -11172,6 +11407,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11214,7 +11450,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11245,6 +11480,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -11263,6 +11499,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11275,6 +11512,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -11291,6 +11529,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -11341,6 +11580,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11452,6 +11692,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11494,7 +11735,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11525,6 +11765,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -11543,6 +11784,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11555,6 +11797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -11571,6 +11814,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -11621,6 +11865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11732,6 +11977,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11774,7 +12020,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11805,6 +12050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -11823,6 +12069,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11835,6 +12082,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
@@ -11851,6 +12099,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -11901,6 +12150,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11999,6 +12249,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(117),
     [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_transceiver] = ACTIONS(117),
@@ -12041,7 +12292,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
     [anon_sym_k_DASHfactor] = ACTIONS(117),
-    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
@@ -12072,6 +12322,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
     [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
@@ -12090,6 +12341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_beyond] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -12102,6 +12354,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
     [anon_sym_dc_DASHinput] = ACTIONS(117),
+    [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
@@ -12118,6 +12371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(117),
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
+    [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
@@ -12168,6 +12422,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(117),
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
@@ -12276,6 +12531,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -12318,7 +12574,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -12349,6 +12604,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -12367,6 +12623,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -12379,6 +12636,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -12395,6 +12653,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -12445,6 +12704,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -12553,6 +12813,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -12595,7 +12856,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -12626,6 +12886,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -12644,6 +12905,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -12656,6 +12918,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -12672,6 +12935,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -12722,6 +12986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -12830,6 +13095,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -12872,7 +13138,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -12903,6 +13168,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -12921,6 +13187,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -12933,6 +13200,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -12949,6 +13217,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -12999,6 +13268,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -13107,6 +13377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -13149,7 +13420,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -13180,6 +13450,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -13198,6 +13469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -13210,6 +13482,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -13226,6 +13499,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -13276,6 +13550,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -13384,6 +13659,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -13426,7 +13702,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -13457,6 +13732,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -13475,6 +13751,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -13487,6 +13764,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -13503,6 +13781,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -13553,6 +13832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -13661,6 +13941,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -13703,7 +13984,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -13734,6 +14014,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -13752,6 +14033,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -13764,6 +14046,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -13780,6 +14063,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -13830,6 +14114,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -13938,6 +14223,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -13980,7 +14266,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -14011,6 +14296,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -14029,6 +14315,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -14041,6 +14328,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -14057,6 +14345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -14107,6 +14396,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -14215,6 +14505,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -14257,7 +14548,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -14288,6 +14578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -14306,6 +14597,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -14318,6 +14610,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -14334,6 +14627,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -14384,6 +14678,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -14492,6 +14787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -14534,7 +14830,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -14565,6 +14860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -14583,6 +14879,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -14595,6 +14892,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -14611,6 +14909,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -14661,6 +14960,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -14770,6 +15070,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(165),
     [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_transceiver] = ACTIONS(165),
@@ -14812,7 +15113,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
     [anon_sym_k_DASHfactor] = ACTIONS(165),
-    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
@@ -14843,6 +15143,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
     [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
@@ -14861,6 +15162,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_beyond] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -14873,6 +15175,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
     [anon_sym_dc_DASHinput] = ACTIONS(165),
+    [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
@@ -14889,6 +15192,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(165),
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
+    [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
@@ -14939,6 +15243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(165),
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
@@ -15045,6 +15350,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(173),
     [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_transceiver] = ACTIONS(173),
@@ -15087,7 +15393,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
     [anon_sym_k_DASHfactor] = ACTIONS(173),
-    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
@@ -15118,6 +15423,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
     [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
@@ -15136,6 +15442,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_beyond] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -15148,6 +15455,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
     [anon_sym_dc_DASHinput] = ACTIONS(173),
+    [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
@@ -15164,6 +15472,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(173),
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
+    [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
@@ -15214,6 +15523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(173),
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
@@ -15320,6 +15630,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -15362,7 +15673,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -15393,6 +15703,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -15411,6 +15722,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -15423,6 +15735,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
@@ -15439,6 +15752,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -15489,6 +15803,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -15595,6 +15910,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -15637,7 +15953,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -15668,6 +15983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -15686,6 +16002,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -15698,6 +16015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
@@ -15714,6 +16032,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -15764,6 +16083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -15870,6 +16190,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -15912,7 +16233,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -15943,6 +16263,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -15961,6 +16282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -15973,6 +16295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
@@ -15989,6 +16312,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -16039,6 +16363,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -16145,6 +16470,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -16187,7 +16513,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -16218,6 +16543,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -16236,6 +16562,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -16248,6 +16575,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
@@ -16264,6 +16592,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -16314,6 +16643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -16420,6 +16750,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -16462,7 +16793,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -16493,6 +16823,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -16511,6 +16842,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -16523,6 +16855,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
@@ -16539,6 +16872,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -16589,6 +16923,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -16695,6 +17030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -16737,7 +17073,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -16768,6 +17103,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -16786,6 +17122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -16798,6 +17135,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
@@ -16814,6 +17152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -16864,6 +17203,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -16970,6 +17310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -17012,7 +17353,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -17043,6 +17383,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -17061,6 +17402,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -17073,6 +17415,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
@@ -17089,6 +17432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -17139,6 +17483,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -17245,6 +17590,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -17287,7 +17633,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -17318,6 +17663,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -17336,6 +17682,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -17348,6 +17695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
@@ -17364,6 +17712,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -17414,6 +17763,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -17520,6 +17870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -17562,7 +17913,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -17593,6 +17943,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -17611,6 +17962,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -17623,6 +17975,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
@@ -17639,6 +17992,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -17689,6 +18043,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -17795,6 +18150,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(179),
     [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_transceiver] = ACTIONS(179),
@@ -17837,7 +18193,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
     [anon_sym_k_DASHfactor] = ACTIONS(179),
-    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
@@ -17868,6 +18223,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
     [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
@@ -17886,6 +18242,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_beyond] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -17898,6 +18255,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
     [anon_sym_dc_DASHinput] = ACTIONS(179),
+    [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
@@ -17914,6 +18272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(179),
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
+    [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
@@ -17964,6 +18323,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(179),
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
@@ -18066,6 +18426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(183),
     [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_transceiver] = ACTIONS(183),
@@ -18108,7 +18469,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
     [anon_sym_k_DASHfactor] = ACTIONS(183),
-    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
@@ -18139,6 +18499,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
     [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
@@ -18157,6 +18518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_beyond] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -18169,6 +18531,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
     [anon_sym_dc_DASHinput] = ACTIONS(183),
+    [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
@@ -18185,6 +18548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(183),
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
+    [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
@@ -18235,6 +18599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(183),
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
@@ -18337,6 +18702,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(187),
     [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_transceiver] = ACTIONS(187),
@@ -18379,7 +18745,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
     [anon_sym_k_DASHfactor] = ACTIONS(187),
-    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
@@ -18410,6 +18775,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
     [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
@@ -18428,6 +18794,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_beyond] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -18440,6 +18807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
     [anon_sym_dc_DASHinput] = ACTIONS(187),
+    [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
@@ -18456,6 +18824,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(187),
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
+    [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
@@ -18506,6 +18875,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(187),
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
@@ -18608,6 +18978,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(191),
     [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_transceiver] = ACTIONS(191),
@@ -18650,7 +19021,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
     [anon_sym_k_DASHfactor] = ACTIONS(191),
-    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
@@ -18681,6 +19051,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
     [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
@@ -18699,6 +19070,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_beyond] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -18711,6 +19083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
     [anon_sym_dc_DASHinput] = ACTIONS(191),
+    [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
@@ -18727,6 +19100,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(191),
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
+    [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
@@ -18777,6 +19151,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(191),
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
@@ -18879,6 +19254,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(195),
     [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_transceiver] = ACTIONS(195),
@@ -18921,7 +19297,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
     [anon_sym_k_DASHfactor] = ACTIONS(195),
-    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
@@ -18952,6 +19327,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
     [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
@@ -18970,6 +19346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_beyond] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -18982,6 +19359,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
     [anon_sym_dc_DASHinput] = ACTIONS(195),
+    [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
@@ -18998,6 +19376,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(195),
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
+    [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
@@ -19048,6 +19427,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(195),
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
@@ -19150,6 +19530,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(199),
     [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_transceiver] = ACTIONS(199),
@@ -19192,7 +19573,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
     [anon_sym_k_DASHfactor] = ACTIONS(199),
-    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
@@ -19223,6 +19603,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
     [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
@@ -19241,6 +19622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_beyond] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -19253,6 +19635,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
     [anon_sym_dc_DASHinput] = ACTIONS(199),
+    [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
@@ -19269,6 +19652,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(199),
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
+    [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
@@ -19319,6 +19703,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(199),
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
@@ -19420,6 +19805,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(203),
     [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_transceiver] = ACTIONS(203),
@@ -19462,7 +19848,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
     [anon_sym_k_DASHfactor] = ACTIONS(203),
-    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
@@ -19493,6 +19878,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
     [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
@@ -19511,6 +19897,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_beyond] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -19523,6 +19910,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
     [anon_sym_dc_DASHinput] = ACTIONS(203),
+    [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
@@ -19539,6 +19927,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(203),
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
+    [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
@@ -19589,6 +19978,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(203),
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
@@ -19685,6 +20075,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(207),
     [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_transceiver] = ACTIONS(207),
@@ -19727,7 +20118,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
     [anon_sym_k_DASHfactor] = ACTIONS(207),
-    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
@@ -19758,6 +20148,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
     [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
@@ -19776,6 +20167,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_beyond] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -19788,6 +20180,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
     [anon_sym_dc_DASHinput] = ACTIONS(207),
+    [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
@@ -19804,6 +20197,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(207),
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
+    [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
@@ -19854,6 +20248,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(207),
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
@@ -19950,6 +20345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(211),
     [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_transceiver] = ACTIONS(211),
@@ -19992,7 +20388,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
     [anon_sym_k_DASHfactor] = ACTIONS(211),
-    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
@@ -20023,6 +20418,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
     [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
@@ -20041,6 +20437,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_beyond] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -20053,6 +20450,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
     [anon_sym_dc_DASHinput] = ACTIONS(211),
+    [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
@@ -20069,6 +20467,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(211),
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
+    [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
@@ -20119,6 +20518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(211),
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
@@ -20215,6 +20615,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(215),
     [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_transceiver] = ACTIONS(215),
@@ -20257,7 +20658,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
     [anon_sym_k_DASHfactor] = ACTIONS(215),
-    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
@@ -20288,6 +20688,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
     [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
@@ -20306,6 +20707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_beyond] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -20318,6 +20720,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
     [anon_sym_dc_DASHinput] = ACTIONS(215),
+    [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
@@ -20334,6 +20737,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(215),
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
+    [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
@@ -20384,6 +20788,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(215),
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
@@ -20480,6 +20885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(219),
     [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_transceiver] = ACTIONS(219),
@@ -20522,7 +20928,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
     [anon_sym_k_DASHfactor] = ACTIONS(219),
-    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
@@ -20553,6 +20958,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
     [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
@@ -20571,6 +20977,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_beyond] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -20583,6 +20990,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_cw] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
     [anon_sym_dc_DASHinput] = ACTIONS(219),
+    [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
@@ -20599,6 +21007,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHopen] = ACTIONS(219),
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
+    [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
@@ -20649,6 +21058,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_total] = ACTIONS(219),
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
@@ -20689,18 +21099,19 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token13] = ACTIONS(221),
     [aux_sym_unit_token14] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token15] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
+    [aux_sym_unit_token17] = ACTIONS(221),
     [anon_sym_GHz] = ACTIONS(221),
     [anon_sym_MHz] = ACTIONS(221),
-    [aux_sym_unit_token17] = ACTIONS(221),
+    [aux_sym_unit_token18] = ACTIONS(221),
     [anon_sym_dBW] = ACTIONS(221),
     [anon_sym_dBd] = ACTIONS(221),
     [anon_sym_dBi] = ACTIONS(221),

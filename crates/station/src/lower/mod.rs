@@ -14,6 +14,7 @@ mod ends;
 mod exposure;
 mod head;
 mod instrument;
+mod isolation;
 mod kinds;
 mod law;
 mod leg;
