@@ -129,6 +129,12 @@ pub mod codes {
         MODELS_APART Warning "models-apart" "Two models of the terrain differ by more than 3 dB";
         LINK_NOT_MET Error "link-not-met" "Too little of a signal arrives";
         FREQUENCY_PLAN Warning "frequency-plan" "A carrier, a harmonic or a product falls into a receive channel of the site";
+        ISOLATION_BEYOND_RANGE Error "isolation-beyond-range" "Two antennas are too near for the rule of their isolation";
+        ISOLATION_CONTRADICTS Warning "isolation-contradicts" "A measured isolation is not what the distance of the antennas gives";
+        OFFSET_DIFFERS Error "offset-differs" "A figure at an offset is one of no transmitter and receiver of the site";
+        DESENSE_NOT_MET Error "desense-not-met" "A receiver is desensitised by transmitters of its site";
+        DESENSE_CANNOT_TELL Warning "desense-cannot-tell" "The uncertainty hides whether a limit of desense is kept";
+        DESENSE_CANNOT_JUDGE Warning "desense-cannot-judge" "A limit of desense needs something that the text does not say";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";

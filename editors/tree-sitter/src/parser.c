@@ -4,12 +4,20 @@
 #pragma GCC diagnostic ignored "-Wmissing-field-initializers"
 #endif
 
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 387
+#define SYMBOL_COUNT 393
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 365
+#define TOKEN_COUNT 371
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -97,50 +105,50 @@ enum ts_symbol_identifiers {
   anon_sym_beside = 79,
   anon_sym_spot = 80,
   anon_sym_alone = 81,
-  anon_sym_transmitter = 82,
-  anon_sym_receiver = 83,
-  anon_sym_transceiver = 84,
-  anon_sym_run = 85,
-  anon_sym_jumper = 86,
-  anon_sym_tail = 87,
-  anon_sym_pad = 88,
-  anon_sym_filter = 89,
-  anon_sym_isolator = 90,
-  anon_sym_circulator = 91,
-  anon_sym_protector = 92,
-  anon_sym_switch = 93,
-  anon_sym_coupler = 94,
-  anon_sym_meter = 95,
-  anon_sym_balun = 96,
-  anon_sym_tuner = 97,
-  anon_sym_duplexer = 98,
-  anon_sym_diplexer = 99,
-  anon_sym_combiner = 100,
-  anon_sym_divider = 101,
-  anon_sym_amplifier = 102,
-  anon_sym_preamplifier = 103,
-  anon_sym_antenna = 104,
-  anon_sym_branches = 105,
-  anon_sym_expect = 106,
-  anon_sym_authority = 107,
-  anon_sym_jurisdiction = 108,
-  anon_sym_service = 109,
-  anon_sym_edition = 110,
-  anon_sym_dated = 111,
-  anon_sym_until = 112,
-  anon_sym_holder = 113,
-  anon_sym_class = 114,
-  anon_sym_ask = 115,
-  anon_sym_threshold = 116,
-  anon_sym_fixed = 117,
-  anon_sym_condition = 118,
-  anon_sym_reflection = 119,
-  anon_sym_field = 120,
-  anon_sym_hop = 121,
-  anon_sym_profile = 122,
-  anon_sym_distance = 123,
-  anon_sym_k_DASHfactor = 124,
-  anon_sym_site_DASHnoise = 125,
+  anon_sym_site_DASHnoise = 82,
+  anon_sym_transmitter = 83,
+  anon_sym_receiver = 84,
+  anon_sym_transceiver = 85,
+  anon_sym_run = 86,
+  anon_sym_jumper = 87,
+  anon_sym_tail = 88,
+  anon_sym_pad = 89,
+  anon_sym_filter = 90,
+  anon_sym_isolator = 91,
+  anon_sym_circulator = 92,
+  anon_sym_protector = 93,
+  anon_sym_switch = 94,
+  anon_sym_coupler = 95,
+  anon_sym_meter = 96,
+  anon_sym_balun = 97,
+  anon_sym_tuner = 98,
+  anon_sym_duplexer = 99,
+  anon_sym_diplexer = 100,
+  anon_sym_combiner = 101,
+  anon_sym_divider = 102,
+  anon_sym_amplifier = 103,
+  anon_sym_preamplifier = 104,
+  anon_sym_antenna = 105,
+  anon_sym_branches = 106,
+  anon_sym_expect = 107,
+  anon_sym_authority = 108,
+  anon_sym_jurisdiction = 109,
+  anon_sym_service = 110,
+  anon_sym_edition = 111,
+  anon_sym_dated = 112,
+  anon_sym_until = 113,
+  anon_sym_holder = 114,
+  anon_sym_class = 115,
+  anon_sym_ask = 116,
+  anon_sym_threshold = 117,
+  anon_sym_fixed = 118,
+  anon_sym_condition = 119,
+  anon_sym_reflection = 120,
+  anon_sym_field = 121,
+  anon_sym_hop = 122,
+  anon_sym_profile = 123,
+  anon_sym_distance = 124,
+  anon_sym_k_DASHfactor = 125,
   anon_sym_need = 126,
   anon_sym_model = 127,
   anon_sym_coverage = 128,
@@ -171,237 +179,243 @@ enum ts_symbol_identifiers {
   anon_sym_foldback = 153,
   anon_sym_bandwidth = 154,
   anon_sym_sensitivity = 155,
-  anon_sym_efficiency = 156,
-  anon_sym_height = 157,
-  anon_sym_haat = 158,
-  anon_sym_radius = 159,
-  anon_sym_fails = 160,
-  anon_sym_GHz = 161,
-  anon_sym_Hz = 162,
-  anon_sym_MHz = 163,
-  anon_sym_above = 164,
-  anon_sym_added = 165,
-  anon_sym_after = 166,
-  anon_sym_against = 167,
-  anon_sym_agl = 168,
-  anon_sym_allocated = 169,
-  anon_sym_am = 170,
-  anon_sym_ambient = 171,
-  anon_sym_amsl = 172,
-  anon_sym_apart = 173,
-  anon_sym_at = 174,
-  anon_sym_averaging = 175,
-  anon_sym_below = 176,
-  anon_sym_blank = 177,
-  anon_sym_bow = 178,
-  anon_sym_bullington = 179,
-  anon_sym_by = 180,
-  anon_sym_carrier = 181,
-  anon_sym_cascade = 182,
-  anon_sym_city = 183,
-  anon_sym_clad = 184,
-  anon_sym_confidence = 185,
-  anon_sym_corrected = 186,
-  anon_sym_cw = 187,
-  anon_sym_dB = 188,
-  anon_sym_dBW = 189,
-  anon_sym_dBd = 190,
-  anon_sym_dBi = 191,
-  anon_sym_dBm = 192,
-  anon_sym_data = 193,
-  anon_sym_date = 194,
-  anon_sym_datum = 195,
-  anon_sym_dc_DASHinput = 196,
-  anon_sym_degrees = 197,
-  anon_sym_delivered = 198,
-  anon_sym_displayed = 199,
-  anon_sym_dms = 200,
-  anon_sym_down = 201,
-  anon_sym_eirp = 202,
-  anon_sym_ends = 203,
-  anon_sym_erp = 204,
-  anon_sym_etrs89 = 205,
-  anon_sym_figure = 206,
-  anon_sym_fm = 207,
-  anon_sym_for = 208,
-  anon_sym_forward = 209,
-  anon_sym_free_DASHspace = 210,
-  anon_sym_frequency = 211,
-  anon_sym_ft = 212,
-  anon_sym_full = 213,
-  anon_sym_guess = 214,
-  anon_sym_hata_DASHopen = 215,
-  anon_sym_hata_DASHsuburban = 216,
-  anon_sym_hata_DASHurban = 217,
-  anon_sym_height_DASHamsl = 218,
-  anon_sym_if = 219,
-  anon_sym_in = 220,
-  anon_sym_input = 221,
-  anon_sym_instead = 222,
-  anon_sym_k = 223,
-  anon_sym_kHz = 224,
-  anon_sym_kW = 225,
-  anon_sym_km = 226,
-  anon_sym_latitude = 227,
-  anon_sym_longitude = 228,
-  anon_sym_m = 229,
-  anon_sym_mW = 230,
-  anon_sym_maximum = 231,
-  anon_sym_mean = 232,
-  anon_sym_medium = 233,
-  anon_sym_nad27 = 234,
-  anon_sym_nad83 = 235,
-  anon_sym_net = 236,
-  anon_sym_no = 237,
-  anon_sym_nominal = 238,
-  anon_sym_occupational = 239,
-  anon_sym_of = 240,
-  anon_sym_offset = 241,
-  anon_sym_on = 242,
-  anon_sym_one_DASHedge = 243,
-  anon_sym_out = 244,
-  anon_sym_output = 245,
-  anon_sym_over = 246,
-  anon_sym_pep = 247,
-  anon_sym_per = 248,
-  anon_sym_places = 249,
-  anon_sym_public = 250,
-  anon_sym_quiet_DASHrural = 251,
-  anon_sym_quieting = 252,
-  anon_sym_rated = 253,
-  anon_sym_reactance = 254,
-  anon_sym_reading = 255,
-  anon_sym_realized = 256,
-  anon_sym_receive_DASHfrequency = 257,
-  anon_sym_receive_DASHloss = 258,
-  anon_sym_reference = 259,
-  anon_sym_reflected = 260,
-  anon_sym_rejects = 261,
-  anon_sym_residential = 262,
-  anon_sym_rural = 263,
-  anon_sym_series = 264,
-  anon_sym_shared = 265,
-  anon_sym_sheet = 266,
-  anon_sym_shunt = 267,
-  anon_sym_sinad = 268,
-  anon_sym_since = 269,
-  anon_sym_snr = 270,
-  anon_sym_spread = 271,
-  anon_sym_ssb = 272,
-  anon_sym_ssb_DASHprocessed = 273,
-  anon_sym_then = 274,
-  anon_sym_title = 275,
-  anon_sym_to = 276,
-  anon_sym_total = 277,
-  anon_sym_transmit_DASHfrequency = 278,
-  anon_sym_two_DASHray = 279,
-  anon_sym_typical = 280,
-  anon_sym_up = 281,
-  anon_sym_way = 282,
-  anon_sym_wet = 283,
-  anon_sym_wgs84 = 284,
-  anon_sym_with = 285,
-  anon_sym_within = 286,
-  anon_sym_yes = 287,
-  anon_sym_COMMA = 288,
-  anon_sym_EQ = 289,
-  anon_sym_u00b1 = 290,
-  anon_sym_PLUS_SLASH_DASH = 291,
-  anon_sym_LPAREN = 292,
-  anon_sym_RPAREN = 293,
-  anon_sym_DASH = 294,
-  anon_sym_u2212 = 295,
-  anon_sym_u2013 = 296,
-  anon_sym_PLUS = 297,
-  anon_sym_STAR = 298,
-  anon_sym_SLASH = 299,
-  anon_sym_CARET = 300,
-  sym__glued = 301,
-  sym_date = 302,
-  sym_dms = 303,
-  sym_number = 304,
-  aux_sym_unit_token1 = 305,
-  aux_sym_unit_token2 = 306,
-  aux_sym_unit_token3 = 307,
-  aux_sym_unit_token4 = 308,
-  aux_sym_unit_token5 = 309,
-  aux_sym_unit_token6 = 310,
-  anon_sym_wavelengths = 311,
-  anon_sym_wavelength = 312,
-  aux_sym_unit_token7 = 313,
-  aux_sym_unit_token8 = 314,
-  aux_sym_unit_token9 = 315,
-  aux_sym_unit_token10 = 316,
-  aux_sym_unit_token11 = 317,
-  anon_sym_ohm_DASHm = 318,
-  aux_sym_unit_token12 = 319,
-  aux_sym_unit_token13 = 320,
-  aux_sym_unit_token14 = 321,
-  anon_sym_degC = 322,
-  anon_sym_degF = 323,
-  anon_sym_ohms = 324,
-  aux_sym_unit_token15 = 325,
-  aux_sym_unit_token16 = 326,
-  aux_sym_unit_token17 = 327,
-  anon_sym_deg = 328,
-  anon_sym_min = 329,
-  anon_sym_ohm = 330,
-  anon_sym_cm = 331,
-  anon_sym_kV = 332,
-  anon_sym_mi = 333,
-  anon_sym_mm = 334,
-  anon_sym_ms = 335,
-  anon_sym_ns = 336,
-  anon_sym_uV = 337,
-  anon_sym_uW = 338,
-  anon_sym_us = 339,
-  anon_sym_yd = 340,
-  anon_sym_u00b0C = 341,
-  anon_sym_u00b0F = 342,
-  anon_sym_u00b5V = 343,
-  anon_sym_u00b5W = 344,
-  anon_sym_u00b5s = 345,
-  anon_sym_u03a9m = 346,
-  anon_sym_u03bcV = 347,
-  anon_sym_u03bcW = 348,
-  anon_sym_u03bcs = 349,
-  anon_sym_u2126m = 350,
-  anon_sym_PERCENT = 351,
-  anon_sym_A = 352,
-  anon_sym_V = 353,
-  anon_sym_W = 354,
-  anon_sym_h = 355,
-  anon_sym_s = 356,
-  anon_sym_u00b0 = 357,
-  anon_sym_u03a9 = 358,
-  anon_sym_u03bb = 359,
-  anon_sym_u2126 = 360,
-  sym_root = 361,
-  sym_digit_name = 362,
-  sym_string = 363,
-  sym_comment = 364,
-  sym_source_file = 365,
-  sym__line = 366,
-  sym__end = 367,
-  sym_statement = 368,
-  sym_block_statement = 369,
-  sym_block = 370,
-  sym__head = 371,
-  sym_keyword = 372,
-  sym_only_word = 373,
-  sym_word = 374,
-  sym__value = 375,
-  sym_range = 376,
-  sym_tolerance = 377,
-  sym_coverage = 378,
-  sym__expression = 379,
-  sym_parenthesized_expression = 380,
-  sym_negation = 381,
-  sym_binary_expression = 382,
-  sym_quantity = 383,
-  sym_unit = 384,
-  aux_sym_source_file_repeat1 = 385,
-  aux_sym__head_repeat1 = 386,
+  anon_sym_blocking = 156,
+  anon_sym_efficiency = 157,
+  anon_sym_height = 158,
+  anon_sym_haat = 159,
+  anon_sym_radius = 160,
+  anon_sym_fails = 161,
+  anon_sym_GHz = 162,
+  anon_sym_Hz = 163,
+  anon_sym_MHz = 164,
+  anon_sym_above = 165,
+  anon_sym_added = 166,
+  anon_sym_after = 167,
+  anon_sym_against = 168,
+  anon_sym_agl = 169,
+  anon_sym_allocated = 170,
+  anon_sym_am = 171,
+  anon_sym_ambient = 172,
+  anon_sym_amsl = 173,
+  anon_sym_apart = 174,
+  anon_sym_at = 175,
+  anon_sym_averaging = 176,
+  anon_sym_below = 177,
+  anon_sym_beyond = 178,
+  anon_sym_blank = 179,
+  anon_sym_bow = 180,
+  anon_sym_bullington = 181,
+  anon_sym_by = 182,
+  anon_sym_carrier = 183,
+  anon_sym_cascade = 184,
+  anon_sym_city = 185,
+  anon_sym_clad = 186,
+  anon_sym_confidence = 187,
+  anon_sym_corrected = 188,
+  anon_sym_cw = 189,
+  anon_sym_dB = 190,
+  anon_sym_dBW = 191,
+  anon_sym_dBd = 192,
+  anon_sym_dBi = 193,
+  anon_sym_dBm = 194,
+  anon_sym_data = 195,
+  anon_sym_date = 196,
+  anon_sym_datum = 197,
+  anon_sym_dc_DASHinput = 198,
+  anon_sym_degrees = 199,
+  anon_sym_delivered = 200,
+  anon_sym_desense = 201,
+  anon_sym_displayed = 202,
+  anon_sym_dms = 203,
+  anon_sym_down = 204,
+  anon_sym_eirp = 205,
+  anon_sym_ends = 206,
+  anon_sym_erp = 207,
+  anon_sym_etrs89 = 208,
+  anon_sym_figure = 209,
+  anon_sym_fm = 210,
+  anon_sym_for = 211,
+  anon_sym_forward = 212,
+  anon_sym_free_DASHspace = 213,
+  anon_sym_frequency = 214,
+  anon_sym_ft = 215,
+  anon_sym_full = 216,
+  anon_sym_guess = 217,
+  anon_sym_hata_DASHopen = 218,
+  anon_sym_hata_DASHsuburban = 219,
+  anon_sym_hata_DASHurban = 220,
+  anon_sym_height_DASHamsl = 221,
+  anon_sym_horizontal = 222,
+  anon_sym_if = 223,
+  anon_sym_in = 224,
+  anon_sym_input = 225,
+  anon_sym_instead = 226,
+  anon_sym_k = 227,
+  anon_sym_kHz = 228,
+  anon_sym_kW = 229,
+  anon_sym_km = 230,
+  anon_sym_latitude = 231,
+  anon_sym_longitude = 232,
+  anon_sym_m = 233,
+  anon_sym_mW = 234,
+  anon_sym_maximum = 235,
+  anon_sym_mean = 236,
+  anon_sym_medium = 237,
+  anon_sym_nad27 = 238,
+  anon_sym_nad83 = 239,
+  anon_sym_net = 240,
+  anon_sym_no = 241,
+  anon_sym_nominal = 242,
+  anon_sym_occupational = 243,
+  anon_sym_of = 244,
+  anon_sym_offset = 245,
+  anon_sym_on = 246,
+  anon_sym_one_DASHedge = 247,
+  anon_sym_out = 248,
+  anon_sym_output = 249,
+  anon_sym_over = 250,
+  anon_sym_pep = 251,
+  anon_sym_per = 252,
+  anon_sym_places = 253,
+  anon_sym_public = 254,
+  anon_sym_quiet_DASHrural = 255,
+  anon_sym_quieting = 256,
+  anon_sym_rated = 257,
+  anon_sym_reactance = 258,
+  anon_sym_reading = 259,
+  anon_sym_realized = 260,
+  anon_sym_receive_DASHfrequency = 261,
+  anon_sym_receive_DASHloss = 262,
+  anon_sym_reference = 263,
+  anon_sym_reflected = 264,
+  anon_sym_rejects = 265,
+  anon_sym_residential = 266,
+  anon_sym_rural = 267,
+  anon_sym_series = 268,
+  anon_sym_shared = 269,
+  anon_sym_sheet = 270,
+  anon_sym_shunt = 271,
+  anon_sym_sinad = 272,
+  anon_sym_since = 273,
+  anon_sym_snr = 274,
+  anon_sym_spread = 275,
+  anon_sym_ssb = 276,
+  anon_sym_ssb_DASHprocessed = 277,
+  anon_sym_then = 278,
+  anon_sym_title = 279,
+  anon_sym_to = 280,
+  anon_sym_total = 281,
+  anon_sym_transmit_DASHfrequency = 282,
+  anon_sym_two_DASHray = 283,
+  anon_sym_typical = 284,
+  anon_sym_up = 285,
+  anon_sym_vertical = 286,
+  anon_sym_way = 287,
+  anon_sym_wet = 288,
+  anon_sym_wgs84 = 289,
+  anon_sym_with = 290,
+  anon_sym_within = 291,
+  anon_sym_yes = 292,
+  anon_sym_COMMA = 293,
+  anon_sym_EQ = 294,
+  anon_sym_u00b1 = 295,
+  anon_sym_PLUS_SLASH_DASH = 296,
+  anon_sym_LPAREN = 297,
+  anon_sym_RPAREN = 298,
+  anon_sym_DASH = 299,
+  anon_sym_u2212 = 300,
+  anon_sym_u2013 = 301,
+  anon_sym_PLUS = 302,
+  anon_sym_STAR = 303,
+  anon_sym_SLASH = 304,
+  anon_sym_CARET = 305,
+  sym__glued = 306,
+  sym_date = 307,
+  sym_dms = 308,
+  sym_number = 309,
+  aux_sym_unit_token1 = 310,
+  aux_sym_unit_token2 = 311,
+  aux_sym_unit_token3 = 312,
+  aux_sym_unit_token4 = 313,
+  aux_sym_unit_token5 = 314,
+  aux_sym_unit_token6 = 315,
+  anon_sym_wavelengths = 316,
+  anon_sym_wavelength = 317,
+  aux_sym_unit_token7 = 318,
+  aux_sym_unit_token8 = 319,
+  aux_sym_unit_token9 = 320,
+  aux_sym_unit_token10 = 321,
+  aux_sym_unit_token11 = 322,
+  aux_sym_unit_token12 = 323,
+  anon_sym_ohm_DASHm = 324,
+  aux_sym_unit_token13 = 325,
+  aux_sym_unit_token14 = 326,
+  aux_sym_unit_token15 = 327,
+  anon_sym_degC = 328,
+  anon_sym_degF = 329,
+  anon_sym_ohms = 330,
+  aux_sym_unit_token16 = 331,
+  aux_sym_unit_token17 = 332,
+  aux_sym_unit_token18 = 333,
+  anon_sym_deg = 334,
+  anon_sym_min = 335,
+  anon_sym_ohm = 336,
+  anon_sym_cm = 337,
+  anon_sym_kV = 338,
+  anon_sym_mi = 339,
+  anon_sym_mm = 340,
+  anon_sym_ms = 341,
+  anon_sym_ns = 342,
+  anon_sym_uV = 343,
+  anon_sym_uW = 344,
+  anon_sym_us = 345,
+  anon_sym_yd = 346,
+  anon_sym_u00b0C = 347,
+  anon_sym_u00b0F = 348,
+  anon_sym_u00b5V = 349,
+  anon_sym_u00b5W = 350,
+  anon_sym_u00b5s = 351,
+  anon_sym_u03a9m = 352,
+  anon_sym_u03bcV = 353,
+  anon_sym_u03bcW = 354,
+  anon_sym_u03bcs = 355,
+  anon_sym_u2126m = 356,
+  anon_sym_PERCENT = 357,
+  anon_sym_A = 358,
+  anon_sym_V = 359,
+  anon_sym_W = 360,
+  anon_sym_h = 361,
+  anon_sym_s = 362,
+  anon_sym_u00b0 = 363,
+  anon_sym_u03a9 = 364,
+  anon_sym_u03bb = 365,
+  anon_sym_u2126 = 366,
+  sym_root = 367,
+  sym_digit_name = 368,
+  sym_string = 369,
+  sym_comment = 370,
+  sym_source_file = 371,
+  sym__line = 372,
+  sym__end = 373,
+  sym_statement = 374,
+  sym_block_statement = 375,
+  sym_block = 376,
+  sym__head = 377,
+  sym_keyword = 378,
+  sym_only_word = 379,
+  sym_word = 380,
+  sym__value = 381,
+  sym_range = 382,
+  sym_tolerance = 383,
+  sym_coverage = 384,
+  sym__expression = 385,
+  sym_parenthesized_expression = 386,
+  sym_negation = 387,
+  sym_binary_expression = 388,
+  sym_quantity = 389,
+  sym_unit = 390,
+  aux_sym_source_file_repeat1 = 391,
+  aux_sym__head_repeat1 = 392,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -487,6 +501,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_beside] = "beside",
   [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
+  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_transceiver] = "transceiver",
@@ -530,7 +545,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
   [anon_sym_k_DASHfactor] = "k-factor",
-  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
@@ -561,6 +575,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_foldback] = "foldback",
   [anon_sym_bandwidth] = "bandwidth",
   [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
@@ -582,6 +597,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
+  [anon_sym_beyond] = "beyond",
   [anon_sym_blank] = "blank",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
@@ -604,6 +620,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_dc_DASHinput] = "dc-input",
   [anon_sym_degrees] = "degrees",
   [anon_sym_delivered] = "delivered",
+  [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
   [anon_sym_dms] = "dms",
   [anon_sym_down] = "down",
@@ -624,6 +641,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
   [anon_sym_height_DASHamsl] = "height-amsl",
+  [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
@@ -687,6 +705,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
   [anon_sym_up] = "up",
+  [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
@@ -723,16 +742,17 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
   [aux_sym_unit_token11] = "unit_token11",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token13] = "unit_token13",
   [aux_sym_unit_token14] = "unit_token14",
+  [aux_sym_unit_token15] = "unit_token15",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token15] = "unit_token15",
   [aux_sym_unit_token16] = "unit_token16",
   [aux_sym_unit_token17] = "unit_token17",
+  [aux_sym_unit_token18] = "unit_token18",
   [anon_sym_deg] = "deg",
   [anon_sym_min] = "min",
   [anon_sym_ohm] = "ohm",
@@ -877,6 +897,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_beside] = anon_sym_beside,
   [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_transceiver] = anon_sym_transceiver,
@@ -920,7 +941,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
   [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
-  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
@@ -951,6 +971,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_foldback] = anon_sym_foldback,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
   [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
@@ -972,6 +993,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_beyond] = anon_sym_beyond,
   [anon_sym_blank] = anon_sym_blank,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
@@ -994,6 +1016,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
   [anon_sym_degrees] = anon_sym_degrees,
   [anon_sym_delivered] = anon_sym_delivered,
+  [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
   [anon_sym_dms] = anon_sym_dms,
   [anon_sym_down] = anon_sym_down,
@@ -1014,6 +1037,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
   [anon_sym_height_DASHamsl] = anon_sym_height_DASHamsl,
+  [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
@@ -1077,6 +1101,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
   [anon_sym_up] = anon_sym_up,
+  [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
@@ -1113,16 +1138,17 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token13] = aux_sym_unit_token13,
   [aux_sym_unit_token14] = aux_sym_unit_token14,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
   [aux_sym_unit_token17] = aux_sym_unit_token17,
+  [aux_sym_unit_token18] = aux_sym_unit_token18,
   [anon_sym_deg] = anon_sym_deg,
   [anon_sym_min] = anon_sym_min,
   [anon_sym_ohm] = anon_sym_ohm,
@@ -1513,6 +1539,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1685,10 +1715,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_site_DASHnoise] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_need] = {
     .visible = true,
     .named = false,
@@ -1809,6 +1835,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blocking] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_efficiency] = {
     .visible = true,
     .named = false,
@@ -1890,6 +1920,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_below] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_beyond] = {
     .visible = true,
     .named = false,
   },
@@ -1981,6 +2015,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_desense] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_displayed] = {
     .visible = true,
     .named = false,
@@ -2058,6 +2096,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_height_DASHamsl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_horizontal] = {
     .visible = true,
     .named = false,
   },
@@ -2313,6 +2355,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_vertical] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_way] = {
     .visible = true,
     .named = false,
@@ -2457,12 +2503,12 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token12] = {
     .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token13] = {
@@ -2470,6 +2516,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [aux_sym_unit_token14] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token15] = {
     .visible = false,
     .named = false,
   },
@@ -2485,15 +2535,15 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token15] = {
-    .visible = false,
-    .named = false,
-  },
   [aux_sym_unit_token16] = {
     .visible = false,
     .named = false,
   },
   [aux_sym_unit_token17] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token18] = {
     .visible = false,
     .named = false,
   },
@@ -2862,230 +2912,230 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(152);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 153,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '%', 249,
-        '(', 167,
-        ')', 168,
-        '*', 178,
-        '+', 176,
-        ',', 163,
-        '-', 170,
-        '/', 179,
-        ';', 154,
-        '=', 164,
-        'A', 250,
-        'V', 251,
-        'W', 252,
-        '^', 180,
-        'd', 289,
-        'm', 159,
-        'p', 291,
-        '{', 155,
-        '}', 156,
-        0xb0, 253,
-        0xb1, 165,
-        0xb5, 65,
-        0x3a9, 254,
-        0x3bb, 255,
-        0x3bc, 66,
-        0x2013, 174,
-        0x2126, 256,
-        0x2212, 172,
+        '%', 255,
+        '(', 172,
+        ')', 173,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb1, 170,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(153);
+      if (lookahead == '\n') ADVANCE(158);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(131);
+      if (lookahead == ' ') ADVANCE(136);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(293);
+      if (lookahead == '"') ADVANCE(301);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 249,
-        ')', 168,
-        '*', 178,
-        '+', 175,
-        '-', 169,
-        '/', 179,
-        'A', 250,
-        'V', 251,
-        'W', 252,
-        '^', 180,
-        'd', 289,
-        'm', 159,
-        'p', 291,
-        0xb0, 253,
-        0xb5, 65,
-        0x3a9, 254,
-        0x3bb, 255,
-        0x3bc, 66,
-        0x2013, 173,
-        0x2126, 256,
-        0x2212, 171,
+        '%', 255,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 178,
+        0x2126, 262,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(167);
-      if (lookahead == '+') ADVANCE(128);
-      if (lookahead == '-') ADVANCE(170);
+      if (lookahead == '(') ADVANCE(172);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(175);
       if (lookahead == '/') ADVANCE(19);
-      if (lookahead == 0x2013) ADVANCE(174);
-      if (lookahead == 0x2212) ADVANCE(172);
+      if (lookahead == 0x2013) ADVANCE(179);
+      if (lookahead == 0x2212) ADVANCE(177);
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(5);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(145);
+      if (lookahead == '(') ADVANCE(150);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(62);
+      if (lookahead == '(') ADVANCE(66);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(63);
+      if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
-      if (lookahead == '(') ADVANCE(64);
+      if (lookahead == '(') ADVANCE(68);
       END_STATE();
     case 10:
       ADVANCE_MAP(
-        ')', 168,
-        '*', 178,
-        '+', 175,
-        '-', 169,
-        '/', 179,
-        '^', 180,
-        0x2013, 173,
-        0x2212, 171,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        '^', 185,
+        0x2013, 178,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(10);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 11:
-      if (lookahead == ')') ADVANCE(181);
+      if (lookahead == ')') ADVANCE(186);
       END_STATE();
     case 12:
-      if (lookahead == ')') ADVANCE(223);
+      if (lookahead == ')') ADVANCE(228);
       END_STATE();
     case 13:
-      if (lookahead == ')') ADVANCE(222);
+      if (lookahead == ')') ADVANCE(227);
       END_STATE();
     case 14:
-      if (lookahead == ')') ADVANCE(257);
+      if (lookahead == ')') ADVANCE(263);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
     case 15:
-      if (lookahead == '-') ADVANCE(166);
+      if (lookahead == '-') ADVANCE(171);
       END_STATE();
     case 16:
-      if (lookahead == '-') ADVANCE(147);
-      if (lookahead == '.') ADVANCE(135);
+      if (lookahead == '-') ADVANCE(152);
+      if (lookahead == '.') ADVANCE(140);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(136);
-      if (lookahead == 0x2032) ADVANCE(205);
+      if (lookahead == '.') ADVANCE(141);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '.') ADVANCE(138);
-      if (lookahead == 0x2033) ADVANCE(204);
+      if (lookahead == '.') ADVANCE(143);
+      if (lookahead == 0x2033) ADVANCE(209);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(294);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(74);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '/') ADVANCE(52);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(19);
-      if (lookahead == 's') ADVANCE(96);
-      if (lookahead == 0x221a) ADVANCE(144);
+      if (lookahead == '/') ADVANCE(62);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(25);
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 26:
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(149);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(26);
       if (lookahead == '+' ||
           lookahead == '-' ||
           lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(140);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
-      END_STATE();
-    case 26:
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+          lookahead == 0x2212) ADVANCE(145);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(41);
+      if (lookahead == '/') ADVANCE(90);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '/') ADVANCE(43);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(87);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '/') ADVANCE(84);
+      if (lookahead == '/') ADVANCE(50);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(30);
       END_STATE();
@@ -3095,1826 +3145,1881 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(69);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(95);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '/') ADVANCE(59);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(34);
       END_STATE();
     case 35:
-      if (lookahead == '0') ADVANCE(285);
-      if (lookahead == '1') ADVANCE(284);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 36:
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 37:
+      if (lookahead == '0') ADVANCE(292);
+      if (lookahead == '1') ADVANCE(291);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 36:
-      if (lookahead == '0') ADVANCE(37);
-      END_STATE();
-    case 37:
-      if (lookahead == '0') ADVANCE(75);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(76);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 39:
-      if (lookahead == '0') ADVANCE(38);
+      if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '1') ADVANCE(36);
-      if (lookahead == 'f') ADVANCE(105);
-      if (lookahead == 'k') ADVANCE(89);
-      if (lookahead == 'm') ADVANCE(235);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(40);
+      if (lookahead == '0') ADVANCE(80);
       END_STATE();
     case 41:
-      if (lookahead == '1') ADVANCE(39);
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'k') ADVANCE(83);
-      if (lookahead == 'm') ADVANCE(181);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(41);
+      if (lookahead == '0') ADVANCE(40);
       END_STATE();
     case 42:
-      if (lookahead == '2') ADVANCE(181);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'k') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(241);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(234);
+      if (lookahead == '1') ADVANCE(41);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(43);
       END_STATE();
     case 44:
-      if (lookahead == '2') ADVANCE(230);
+      if (lookahead == '2') ADVANCE(186);
       END_STATE();
     case 45:
-      if (lookahead == 'B') ADVANCE(185);
-      if (lookahead == 'e') ADVANCE(77);
+      if (lookahead == '2') ADVANCE(240);
       END_STATE();
     case 46:
-      if (lookahead == 'F') ADVANCE(28);
+      if (lookahead == '2') ADVANCE(236);
       END_STATE();
     case 47:
-      if (lookahead == 'H') ADVANCE(115);
+      if (lookahead == 'B') ADVANCE(190);
+      if (lookahead == 'e') ADVANCE(81);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(115);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(181);
+      if (lookahead == 'F') ADVANCE(29);
       END_STATE();
     case 49:
-      if (lookahead == 'H') ADVANCE(116);
-      END_STATE();
-    case 50:
-      if (lookahead == 'H') ADVANCE(117);
-      END_STATE();
-    case 51:
-      if (lookahead == 'H') ADVANCE(118);
-      END_STATE();
-    case 52:
       if (lookahead == 'H') ADVANCE(119);
       END_STATE();
-    case 53:
-      if (lookahead == 'H') ADVANCE(120);
+    case 50:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(50);
       END_STATE();
-    case 54:
+    case 51:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(186);
+      END_STATE();
+    case 52:
+      if (lookahead == 'H') ADVANCE(120);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(52);
+      END_STATE();
+    case 53:
       if (lookahead == 'H') ADVANCE(121);
       END_STATE();
-    case 55:
+    case 54:
       if (lookahead == 'H') ADVANCE(122);
       END_STATE();
+    case 55:
+      if (lookahead == 'H') ADVANCE(123);
+      END_STATE();
     case 56:
-      if (lookahead == 'M') ADVANCE(47);
+      if (lookahead == 'H') ADVANCE(124);
       END_STATE();
     case 57:
-      if (lookahead == 'M') ADVANCE(47);
-      if (lookahead == 's') ADVANCE(98);
-      if (lookahead == 0x221a) ADVANCE(56);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(57);
+      if (lookahead == 'H') ADVANCE(125);
       END_STATE();
     case 58:
-      if (lookahead == 'M') ADVANCE(49);
-      if (lookahead == 's') ADVANCE(95);
-      if (lookahead == 0x221a) ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(58);
+      if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(50);
-      if (lookahead == 's') ADVANCE(97);
-      if (lookahead == 0x221a) ADVANCE(61);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(59);
+      if (lookahead == 'H') ADVANCE(127);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(51);
+      if (lookahead == 'M') ADVANCE(49);
       END_STATE();
     case 61:
-      if (lookahead == 'M') ADVANCE(52);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(102);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
+      if (lookahead == 's') ADVANCE(99);
+      if (lookahead == 0x221a) ADVANCE(64);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(65);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
       if (lookahead == 'M') ADVANCE(55);
       END_STATE();
     case 65:
-      if (lookahead == 'V') ADVANCE(241);
-      if (lookahead == 'W') ADVANCE(242);
-      if (lookahead == 's') ADVANCE(243);
+      if (lookahead == 'M') ADVANCE(56);
       END_STATE();
     case 66:
-      if (lookahead == 'V') ADVANCE(245);
-      if (lookahead == 'W') ADVANCE(246);
-      if (lookahead == 's') ADVANCE(247);
+      if (lookahead == 'M') ADVANCE(57);
       END_STATE();
     case 67:
-      if (lookahead == 'a') ADVANCE(114);
+      if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(92);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'c') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(69);
+      if (lookahead == 'V') ADVANCE(247);
+      if (lookahead == 'W') ADVANCE(248);
+      if (lookahead == 's') ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'd') ADVANCE(181);
+      if (lookahead == 'V') ADVANCE(251);
+      if (lookahead == 'W') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
       END_STATE();
     case 71:
-      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'a') ADVANCE(118);
       END_STATE();
     case 72:
-      if (lookahead == 'e') ADVANCE(94);
+      if (lookahead == 'c') ADVANCE(96);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'm') ADVANCE(181);
+      if (lookahead == 'c') ADVANCE(94);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(73);
       END_STATE();
     case 74:
-      if (lookahead == 'f') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(236);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(74);
+      if (lookahead == 'd') ADVANCE(186);
       END_STATE();
     case 75:
-      if (lookahead == 'f') ADVANCE(107);
-      if (lookahead == 'm') ADVANCE(229);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(75);
+      if (lookahead == 'e') ADVANCE(85);
       END_STATE();
     case 76:
-      if (lookahead == 'f') ADVANCE(111);
-      if (lookahead == 'm') ADVANCE(192);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(76);
+      if (lookahead == 'e') ADVANCE(98);
       END_STATE();
     case 77:
-      if (lookahead == 'g') ADVANCE(200);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
-      if (lookahead == 'g') ADVANCE(109);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(242);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'h') ADVANCE(198);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'h') ADVANCE(88);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(80);
       END_STATE();
     case 81:
-      if (lookahead == 'l') ADVANCE(72);
+      if (lookahead == 'g') ADVANCE(205);
       END_STATE();
     case 82:
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == 'g') ADVANCE(113);
+      END_STATE();
+    case 83:
+      if (lookahead == 'h') ADVANCE(203);
+      END_STATE();
+    case 84:
+      if (lookahead == 'h') ADVANCE(92);
+      END_STATE();
+    case 85:
+      if (lookahead == 'l') ADVANCE(76);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 83:
-      if (lookahead == 'm') ADVANCE(181);
-      END_STATE();
-    case 84:
-      if (lookahead == 'm') ADVANCE(181);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(84);
-      END_STATE();
-    case 85:
-      if (lookahead == 'm') ADVANCE(237);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(85);
-      END_STATE();
-    case 86:
-      if (lookahead == 'm') ADVANCE(238);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(86);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(43);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(182);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(232);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(42);
+      if (lookahead == 'm') ADVANCE(244);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(42);
+      if (lookahead == 'm') ADVANCE(45);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(91);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == 'm') ADVANCE(187);
       END_STATE();
     case 93:
-      if (lookahead == 'n') ADVANCE(181);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 94:
-      if (lookahead == 'n') ADVANCE(78);
+      if (lookahead == 'm') ADVANCE(44);
       END_STATE();
     case 95:
-      if (lookahead == 'q') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(95);
       END_STATE();
     case 96:
-      if (lookahead == 'q') ADVANCE(100);
+      if (lookahead == 'm') ADVANCE(46);
       END_STATE();
     case 97:
-      if (lookahead == 'q') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 98:
-      if (lookahead == 'q') ADVANCE(102);
+      if (lookahead == 'n') ADVANCE(82);
       END_STATE();
     case 99:
-      if (lookahead == 'r') ADVANCE(108);
+      if (lookahead == 'q') ADVANCE(103);
       END_STATE();
     case 100:
-      if (lookahead == 'r') ADVANCE(110);
+      if (lookahead == 'q') ADVANCE(104);
       END_STATE();
     case 101:
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 'r') ADVANCE(113);
+      if (lookahead == 'q') ADVANCE(106);
       END_STATE();
     case 103:
-      if (lookahead == 's') ADVANCE(181);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(181);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(231);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == 'r') ADVANCE(117);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(228);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(79);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 't') ADVANCE(239);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(192);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 113:
-      if (lookahead == 't') ADVANCE(9);
+      if (lookahead == 't') ADVANCE(83);
       END_STATE();
     case 114:
-      if (lookahead == 'v') ADVANCE(71);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 115:
-      if (lookahead == 'z') ADVANCE(181);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 116:
-      if (lookahead == 'z') ADVANCE(227);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'z') ADVANCE(225);
+      if (lookahead == 't') ADVANCE(9);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(226);
+      if (lookahead == 'v') ADVANCE(75);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(224);
+      if (lookahead == 'z') ADVANCE(186);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(235);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(13);
+      if (lookahead == 'z') ADVANCE(232);
       END_STATE();
     case 122:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(230);
       END_STATE();
     case 123:
-      if (lookahead == 0x2032) ADVANCE(205);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == 'z') ADVANCE(231);
       END_STATE();
     case 124:
-      if (lookahead == 0x2033) ADVANCE(204);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(124);
+      if (lookahead == 'z') ADVANCE(229);
       END_STATE();
     case 125:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(134);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(143);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      if (lookahead == 'z') ADVANCE(13);
       END_STATE();
     case 127:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(181);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 128:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (lookahead == 0x2032) ADVANCE(210);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 130:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 131:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
-      END_STATE();
-    case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
-      END_STATE();
-    case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
-      END_STATE();
-    case 136:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
-      END_STATE();
-    case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
-      END_STATE();
-    case 138:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(124);
-      END_STATE();
-    case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(286);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 140:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
-      END_STATE();
-    case 141:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      END_STATE();
+    case 135:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 141:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
+      END_STATE();
     case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 143:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(293);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(258);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 145:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 146:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 147:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 148:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
+      END_STATE();
+    case 149:
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
+      END_STATE();
+    case 150:
       if (('A' <= lookahead && lookahead <= 'Z') ||
           ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
-    case 146:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 147:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 148:
-      if (eof) ADVANCE(152);
-      ADVANCE_MAP(
-        '\n', 153,
-        '\r', 1,
-        '"', 3,
-        '%', 249,
-        '(', 167,
-        '*', 178,
-        '+', 177,
-        ',', 163,
-        '-', 170,
-        '/', 179,
-        ';', 154,
-        '=', 164,
-        'A', 250,
-        'V', 251,
-        'W', 252,
-        '^', 180,
-        'd', 289,
-        'm', 159,
-        'p', 291,
-        '{', 155,
-        '}', 156,
-        0xb0, 253,
-        0xb5, 65,
-        0x3a9, 254,
-        0x3bb, 255,
-        0x3bc, 66,
-        0x2013, 174,
-        0x2126, 256,
-        0x2212, 172,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(148);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 149:
-      if (eof) ADVANCE(152);
-      ADVANCE_MAP(
-        '\n', 153,
-        '\r', 1,
-        '"', 3,
-        '(', 167,
-        '*', 178,
-        '+', 176,
-        ',', 163,
-        '-', 170,
-        '/', 179,
-        ';', 154,
-        '=', 164,
-        '^', 180,
-        'd', 290,
-        'm', 160,
-        '{', 155,
-        '}', 156,
-        0xb1, 165,
-        0x2013, 174,
-        0x2212, 172,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(149);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 150:
-      if (eof) ADVANCE(152);
-      ADVANCE_MAP(
-        '\n', 153,
-        '\r', 1,
-        '"', 3,
-        '(', 167,
-        '*', 178,
-        '+', 177,
-        ',', 163,
-        '-', 170,
-        '/', 179,
-        ';', 154,
-        '=', 164,
-        '^', 180,
-        'd', 290,
-        'm', 160,
-        '{', 155,
-        '}', 156,
-        0x2013, 174,
-        0x2212, 172,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(150);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
     case 151:
-      if (eof) ADVANCE(152);
-      ADVANCE_MAP(
-        '\n', 153,
-        '\r', 1,
-        '(', 167,
-        '+', 128,
-        '-', 170,
-        '/', 19,
-        ';', 154,
-        'd', 290,
-        'm', 160,
-        '}', 156,
-        0x2013, 174,
-        0x2212, 172,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(151);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '%', 255,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(153);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0xb1, 170,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(154);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(155);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '(', 172,
+        '+', 133,
+        '-', 175,
+        '/', 19,
+        ';', 159,
+        'd', 298,
+        'm', 165,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(156);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 157:
+      ACCEPT_TOKEN(ts_builtin_sym_end);
+      END_STATE();
+    case 158:
+      ACCEPT_TOKEN(aux_sym__end_token1);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_SEMI);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_LBRACE);
+      END_STATE();
+    case 161:
+      ACCEPT_TOKEN(anon_sym_RBRACE);
+      END_STATE();
+    case 162:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == 'c') ADVANCE(296);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 158:
+    case 163:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 159:
+    case 164:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 'W') ADVANCE(161);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 160:
+    case 165:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 'W') ADVANCE(162);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(167);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 161:
+    case 166:
       ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 162:
-      ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_COMMA);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_EQ);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_u00b1);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 167:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_COMMA);
       END_STATE();
     case 169:
-      ACCEPT_TOKEN(anon_sym_DASH);
+      ACCEPT_TOKEN(anon_sym_EQ);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_u00b1);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_u2212);
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_LPAREN);
       END_STATE();
     case 173:
-      ACCEPT_TOKEN(anon_sym_u2013);
+      ACCEPT_TOKEN(anon_sym_RPAREN);
       END_STATE();
     case 174:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_DASH);
       END_STATE();
     case 175:
-      ACCEPT_TOKEN(anon_sym_PLUS);
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 176:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(15);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_u2212);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_STAR);
+      ACCEPT_TOKEN(anon_sym_u2013);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(294);
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(anon_sym_CARET);
+      ACCEPT_TOKEN(anon_sym_PLUS);
       END_STATE();
     case 181:
-      ACCEPT_TOKEN(sym__glued);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 182:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(83);
-      if (lookahead == 's') ADVANCE(181);
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 183:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(82);
-      if (lookahead == '.') ADVANCE(147);
-      if (lookahead == 's') ADVANCE(201);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_STAR);
       END_STATE();
     case 184:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 41,
-        '\t', 27,
-        ' ', 27,
-        '-', 147,
-        '.', 147,
-        'W', 201,
-        'd', 201,
-        'i', 201,
-        'm', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(41);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(27);
-      if (lookahead == 'W' ||
-          lookahead == 'd' ||
-          lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(181);
+      ACCEPT_TOKEN(anon_sym_CARET);
       END_STATE();
     case 186:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 187:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 188:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == '.') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 189:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 267,
+        '\t', 28,
+        ' ', 28,
+        '-', 152,
+        '.', 152,
+        'W', 206,
+        'd', 206,
+        'i', 206,
+        'm', 206,
+      );
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 190:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(69);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 30,
+        '\t', 28,
+        ' ', 28,
+        'W', 186,
+        'd', 186,
+        'i', 186,
+        'm', 186,
+      );
       END_STATE();
     case 191:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(69);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 192:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 193:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(191);
-      if (lookahead == 'i') ADVANCE(195);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(201);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 194:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(190);
-      if (lookahead == 'i') ADVANCE(196);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(181);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 195:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(201);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
       END_STATE();
     case 196:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(181);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 197:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(201);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
       END_STATE();
     case 198:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(181);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 199:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(201);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(201);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 200:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(181);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 201:
       ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 202:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(139);
-      if (lookahead == '.') ADVANCE(147);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 203:
-      ACCEPT_TOKEN(sym_date);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(sym_dms);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(137);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(186);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 35,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        0xb0, 2,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 147,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        0xb0, 2,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(144);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 147,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        0xb0, 2,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 147,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        0xb0, 2,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(sym_dms);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 147,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        0xb0, 2,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 211:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 147,
-        '.', 129,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
+        '-', 37,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 212:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '-', 147,
-        '.', 135,
-        ':', 130,
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        'E', 259,
-        'e', 259,
-        'h', 201,
-        's', 201,
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 213:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        '.', 133,
-        ':', 130,
-        'A', 186,
-        'G', 47,
-        'H', 115,
-        'M', 47,
-        'V', 186,
-        'W', 188,
-        'c', 83,
-        'd', 45,
-        'f', 104,
-        'i', 93,
-        'k', 48,
-        'm', 194,
-        'n', 103,
-        'o', 80,
-        'p', 46,
-        'u', 127,
-        'w', 67,
-        'y', 70,
-        'E', 125,
-        'e', 125,
-        'h', 181,
-        's', 181,
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 214:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
+        '-', 152,
         '.', 134,
-        'A', 186,
-        'G', 47,
-        'H', 115,
-        'M', 47,
-        'V', 186,
-        'W', 188,
-        'c', 83,
-        'd', 45,
-        'f', 104,
-        'i', 93,
-        'k', 48,
-        'm', 194,
-        'n', 103,
-        'o', 80,
-        'p', 46,
-        'u', 127,
-        'w', 67,
-        'y', 70,
-        'h', 181,
-        's', 181,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
       );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 215:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(141);
-      if (lookahead == ':') ADVANCE(142);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(126);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 216:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(143);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 217:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        ':', 130,
-        'A', 186,
-        'G', 47,
-        'H', 115,
-        'M', 47,
-        'V', 186,
-        'W', 188,
-        'c', 83,
-        'd', 45,
-        'f', 104,
-        'i', 93,
-        'k', 48,
-        'm', 194,
-        'n', 103,
-        'o', 80,
-        'p', 46,
-        'u', 127,
-        'w', 67,
-        'y', 70,
-        'E', 125,
-        'e', 125,
-        'h', 181,
-        's', 181,
+        '-', 152,
+        '.', 140,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 218:
       ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(142);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(126);
+      ADVANCE_MAP(
+        '.', 138,
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(sym_number);
       ADVANCE_MAP(
-        'A', 187,
-        'G', 264,
-        'H', 282,
-        'M', 264,
-        'V', 187,
-        'W', 189,
-        'c', 274,
-        'd', 261,
-        'f', 279,
-        'i', 276,
-        'k', 263,
-        'm', 193,
-        'n', 278,
-        'o', 272,
-        'p', 262,
-        'u', 283,
-        'w', 265,
-        'y', 266,
-        'h', 201,
-        's', 201,
-        '-', 147,
-        '.', 147,
+        '.', 139,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
       );
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
       END_STATE();
     case 220:
       ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 186,
-        'G', 47,
-        'H', 115,
-        'M', 47,
-        'V', 186,
-        'W', 188,
-        'c', 83,
-        'd', 45,
-        'f', 104,
-        'i', 93,
-        'k', 48,
-        'm', 194,
-        'n', 103,
-        'o', 80,
-        'p', 46,
-        'u', 127,
-        'w', 67,
-        'y', 70,
-        'h', 181,
-        's', 181,
-      );
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 221:
       ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(148);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
       END_STATE();
     case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
       END_STATE();
     case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
       END_STATE();
     case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'h', 206,
+        's', 206,
+        '-', 152,
+        '.', 152,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
+      ACCEPT_TOKEN(aux_sym_unit_token1);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(34);
+      ACCEPT_TOKEN(aux_sym_unit_token2);
       END_STATE();
     case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(58);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
+      ACCEPT_TOKEN(aux_sym_unit_token3);
       END_STATE();
     case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
+      ACCEPT_TOKEN(aux_sym_unit_token4);
       END_STATE();
     case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
+      ACCEPT_TOKEN(aux_sym_unit_token5);
       END_STATE();
     case 232:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
+      ACCEPT_TOKEN(aux_sym_unit_token6);
       END_STATE();
     case 233:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
       END_STATE();
     case 234:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 235:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
+      ACCEPT_TOKEN(aux_sym_unit_token9);
       END_STATE();
     case 236:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
+      ACCEPT_TOKEN(aux_sym_unit_token10);
       END_STATE();
     case 237:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
+      ACCEPT_TOKEN(aux_sym_unit_token11);
       END_STATE();
     case 238:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
+      ACCEPT_TOKEN(aux_sym_unit_token12);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
+      ACCEPT_TOKEN(aux_sym_unit_token13);
       END_STATE();
     case 240:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
+      ACCEPT_TOKEN(aux_sym_unit_token14);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
+      ACCEPT_TOKEN(aux_sym_unit_token15);
       END_STATE();
     case 242:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
+      ACCEPT_TOKEN(aux_sym_unit_token16);
       END_STATE();
     case 243:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
+      ACCEPT_TOKEN(aux_sym_unit_token17);
       END_STATE();
     case 244:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
+      ACCEPT_TOKEN(aux_sym_unit_token18);
       END_STATE();
     case 245:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
+      ACCEPT_TOKEN(anon_sym_u00b0C);
       END_STATE();
     case 246:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
+      ACCEPT_TOKEN(anon_sym_u00b0F);
       END_STATE();
     case 247:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
+      ACCEPT_TOKEN(anon_sym_u00b5V);
       END_STATE();
     case 248:
-      ACCEPT_TOKEN(anon_sym_u2126m);
+      ACCEPT_TOKEN(anon_sym_u00b5W);
       END_STATE();
     case 249:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
+      ACCEPT_TOKEN(anon_sym_u00b5s);
       END_STATE();
     case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 256:
       ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(87);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(239);
-      if (lookahead == 'F') ADVANCE(240);
-      END_STATE();
-    case 254:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(244);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 256:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(248);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 257:
-      ACCEPT_TOKEN(sym_root);
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 258:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(258);
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 259:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(134);
-      if (lookahead == '-') ADVANCE(132);
-      if (lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(245);
+      if (lookahead == 'F') ADVANCE(246);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(73);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(250);
       END_STATE();
     case 261:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(184);
-      if (lookahead == 'e') ADVANCE(269);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_u03bb);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(260);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(254);
       END_STATE();
     case 263:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(282);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(201);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(sym_root);
       END_STATE();
     case 264:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(282);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
       END_STATE();
     case 265:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(281);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
+      if (lookahead == '+') ADVANCE(139);
+      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 266:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(201);
+      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 267:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(273);
+      if (lookahead == '/') ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 268:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(277);
+      if (lookahead == 'B') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(276);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 269:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(199);
+      if (lookahead == 'F') ADVANCE(266);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 270:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(280);
+      if (lookahead == 'H') ADVANCE(289);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 271:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(197);
+      if (lookahead == 'H') ADVANCE(289);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 272:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(275);
+      if (lookahead == 'a') ADVANCE(288);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 273:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(268);
+      if (lookahead == 'd') ADVANCE(206);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == 'e') ADVANCE(280);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 275:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(183);
+      if (lookahead == 'e') ADVANCE(284);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 276:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(201);
+      if (lookahead == 'g') ADVANCE(204);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 277:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(270);
+      if (lookahead == 'g') ADVANCE(287);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 278:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(201);
+      if (lookahead == 'h') ADVANCE(202);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 279:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(201);
+      if (lookahead == 'h') ADVANCE(282);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 280:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(271);
+      if (lookahead == 'l') ADVANCE(275);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 281:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(267);
+      if (lookahead == 'm') ADVANCE(206);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 282:
       ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(201);
+      if (lookahead == 'm') ADVANCE(188);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 283:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(206);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(201);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 284:
       ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(277);
       if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(202);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 285:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 286:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 287:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(147);
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 285:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 286:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 288:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(294);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(207);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 295:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == '/') ADVANCE(74);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 289:
+    case 296:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 'B') ADVANCE(157);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(52);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 290:
+    case 297:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 'B') ADVANCE(158);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(162);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 291:
+    case 298:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 'F') ADVANCE(288);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(163);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 292:
+    case 299:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'F') ADVANCE(295);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(292);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 293:
+    case 300:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 301:
       ACCEPT_TOKEN(sym_string);
       END_STATE();
-    case 294:
+    case 302:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(294);
+          lookahead != '\r') ADVANCE(302);
       END_STATE();
     default:
       return false;
@@ -5230,195 +5335,199 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 45:
       if (lookahead == 'l') ADVANCE(191);
       if (lookahead == 's') ADVANCE(192);
+      if (lookahead == 'y') ADVANCE(193);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(193);
+      if (lookahead == 'a') ADVANCE(194);
+      if (lookahead == 'o') ADVANCE(195);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(194);
+      if (lookahead == 'w') ADVANCE(196);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'a') ADVANCE(197);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(196);
-      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(198);
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'r') ADVANCE(200);
-      if (lookahead == 's') ADVANCE(201);
+      if (lookahead == 'b') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(201);
+      if (lookahead == 'r') ADVANCE(202);
+      if (lookahead == 's') ADVANCE(203);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(202);
+      if (lookahead == 'a') ADVANCE(204);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(203);
-      if (lookahead == 't') ADVANCE(204);
+      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(205);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 55:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(206);
-      if (lookahead == 'n') ADVANCE(207);
-      if (lookahead == 'r') ADVANCE(208);
-      if (lookahead == 'u') ADVANCE(209);
-      if (lookahead == 'v') ADVANCE(210);
+      if (lookahead == 'm') ADVANCE(208);
+      if (lookahead == 'n') ADVANCE(209);
+      if (lookahead == 'r') ADVANCE(210);
+      if (lookahead == 'u') ADVANCE(211);
+      if (lookahead == 'v') ADVANCE(212);
       END_STATE();
     case 57:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(211);
-      if (lookahead == 'd') ADVANCE(212);
-      if (lookahead == 'i') ADVANCE(213);
-      if (lookahead == 'm') ADVANCE(214);
+      if (lookahead == 'W') ADVANCE(213);
+      if (lookahead == 'd') ADVANCE(214);
+      if (lookahead == 'i') ADVANCE(215);
+      if (lookahead == 'm') ADVANCE(216);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(215);
+      if (lookahead == 't') ADVANCE(217);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(216);
+      if (lookahead == '-') ADVANCE(218);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(217);
-      if (lookahead == 'l') ADVANCE(218);
-      if (lookahead == 'v') ADVANCE(219);
+      if (lookahead == 'g') ADVANCE(219);
+      if (lookahead == 'l') ADVANCE(220);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 'v') ADVANCE(222);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(220);
-      if (lookahead == 'p') ADVANCE(221);
-      if (lookahead == 'r') ADVANCE(222);
-      if (lookahead == 's') ADVANCE(223);
-      if (lookahead == 'v') ADVANCE(224);
+      if (lookahead == 'a') ADVANCE(223);
+      if (lookahead == 'p') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
+      if (lookahead == 's') ADVANCE(226);
+      if (lookahead == 'v') ADVANCE(227);
       END_STATE();
     case 63:
-      if (lookahead == 's') ADVANCE(225);
+      if (lookahead == 's') ADVANCE(228);
       END_STATE();
     case 64:
-      if (lookahead == 'w') ADVANCE(226);
+      if (lookahead == 'w') ADVANCE(229);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(227);
+      if (lookahead == 'i') ADVANCE(230);
       END_STATE();
     case 66:
-      if (lookahead == 'e') ADVANCE(228);
-      if (lookahead == 'p') ADVANCE(229);
-      if (lookahead == 't') ADVANCE(230);
+      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'i') ADVANCE(234);
       END_STATE();
     case 68:
-      if (lookahead == 'f') ADVANCE(232);
+      if (lookahead == 'f') ADVANCE(235);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(233);
+      if (lookahead == 'r') ADVANCE(236);
       END_STATE();
     case 70:
-      if (lookahead == 'd') ADVANCE(234);
+      if (lookahead == 'd') ADVANCE(237);
       END_STATE();
     case 71:
-      if (lookahead == 'u') ADVANCE(235);
+      if (lookahead == 'u') ADVANCE(238);
       END_STATE();
     case 72:
-      if (lookahead == 'p') ADVANCE(236);
-      END_STATE();
-    case 73:
-      if (lookahead == 'r') ADVANCE(237);
-      END_STATE();
-    case 74:
-      if (lookahead == 'c') ADVANCE(238);
       if (lookahead == 'p') ADVANCE(239);
       END_STATE();
+    case 73:
+      if (lookahead == 'r') ADVANCE(240);
+      END_STATE();
+    case 74:
+      if (lookahead == 'c') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
+      END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(240);
-      if (lookahead == 'm') ADVANCE(241);
+      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'm') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(242);
-      if (lookahead == 'g') ADVANCE(243);
-      if (lookahead == 'l') ADVANCE(244);
-      if (lookahead == 'x') ADVANCE(245);
+      if (lookahead == 'e') ADVANCE(245);
+      if (lookahead == 'g') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(247);
+      if (lookahead == 'x') ADVANCE(248);
       END_STATE();
     case 77:
       ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(246);
-      if (lookahead == 'r') ADVANCE(247);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'r') ADVANCE(250);
       END_STATE();
     case 79:
-      if (lookahead == 'e') ADVANCE(248);
-      if (lookahead == 'o') ADVANCE(249);
+      if (lookahead == 'e') ADVANCE(251);
+      if (lookahead == 'o') ADVANCE(252);
       END_STATE();
     case 80:
       ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 81:
-      if (lookahead == 'l') ADVANCE(250);
+      if (lookahead == 'l') ADVANCE(253);
       END_STATE();
     case 82:
-      if (lookahead == 'i') ADVANCE(251);
+      if (lookahead == 'i') ADVANCE(254);
       END_STATE();
     case 83:
-      if (lookahead == 'n') ADVANCE(252);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 84:
-      if (lookahead == 'o') ADVANCE(253);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 85:
-      if (lookahead == 'e') ADVANCE(254);
+      if (lookahead == 'e') ADVANCE(257);
       END_STATE();
     case 86:
-      if (lookahead == 'a') ADVANCE(255);
-      if (lookahead == 't') ADVANCE(256);
+      if (lookahead == 'a') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 87:
-      if (lookahead == 'i') ADVANCE(257);
+      if (lookahead == 'i') ADVANCE(260);
       END_STATE();
     case 88:
-      if (lookahead == 'g') ADVANCE(258);
+      if (lookahead == 'g') ADVANCE(261);
       END_STATE();
     case 89:
-      if (lookahead == 'l') ADVANCE(259);
-      if (lookahead == 'p') ADVANCE(260);
+      if (lookahead == 'l') ADVANCE(262);
+      if (lookahead == 'p') ADVANCE(263);
+      if (lookahead == 'r') ADVANCE(264);
       END_STATE();
     case 90:
       ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 91:
-      if (lookahead == 'p') ADVANCE(261);
+      if (lookahead == 'p') ADVANCE(265);
       END_STATE();
     case 92:
       ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(262);
-      if (lookahead == 'p') ADVANCE(263);
-      if (lookahead == 's') ADVANCE(264);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 93:
-      if (lookahead == 'o') ADVANCE(265);
+      if (lookahead == 'o') ADVANCE(269);
       END_STATE();
     case 94:
-      if (lookahead == 'i') ADVANCE(266);
+      if (lookahead == 'i') ADVANCE(270);
       END_STATE();
     case 95:
-      if (lookahead == 'm') ADVANCE(267);
-      if (lookahead == 'r') ADVANCE(268);
+      if (lookahead == 'm') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 96:
-      if (lookahead == 'f') ADVANCE(269);
+      if (lookahead == 'f') ADVANCE(273);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(270);
+      if (lookahead == 'z') ADVANCE(274);
       END_STATE();
     case 98:
       ACCEPT_TOKEN(anon_sym_kV);
@@ -5427,216 +5536,216 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 100:
-      if (lookahead == 'y') ADVANCE(271);
+      if (lookahead == 'y') ADVANCE(275);
       END_STATE();
     case 101:
-      if (lookahead == 'n') ADVANCE(272);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 102:
       ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(273);
+      if (lookahead == 't') ADVANCE(277);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(274);
+      if (lookahead == 't') ADVANCE(278);
       END_STATE();
     case 105:
-      if (lookahead == 'c') ADVANCE(275);
-      if (lookahead == 'm') ADVANCE(276);
-      if (lookahead == 'n') ADVANCE(277);
+      if (lookahead == 'c') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'n') ADVANCE(281);
       END_STATE();
     case 106:
-      if (lookahead == 'a') ADVANCE(278);
-      if (lookahead == 'n') ADVANCE(279);
-      if (lookahead == 's') ADVANCE(280);
-      if (lookahead == 'w') ADVANCE(281);
+      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(284);
+      if (lookahead == 'w') ADVANCE(285);
       END_STATE();
     case 107:
-      if (lookahead == 'x') ADVANCE(282);
+      if (lookahead == 'x') ADVANCE(286);
       END_STATE();
     case 108:
-      if (lookahead == 'a') ADVANCE(283);
-      if (lookahead == 'd') ADVANCE(284);
-      if (lookahead == 't') ADVANCE(285);
+      if (lookahead == 'a') ADVANCE(287);
+      if (lookahead == 'd') ADVANCE(288);
+      if (lookahead == 't') ADVANCE(289);
       END_STATE();
     case 109:
       ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(286);
+      if (lookahead == 'n') ADVANCE(290);
       END_STATE();
     case 110:
       ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 111:
-      if (lookahead == 'd') ADVANCE(287);
+      if (lookahead == 'd') ADVANCE(291);
       END_STATE();
     case 112:
       ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 113:
-      if (lookahead == 'd') ADVANCE(288);
+      if (lookahead == 'd') ADVANCE(292);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(289);
-      if (lookahead == 't') ADVANCE(290);
+      if (lookahead == 'e') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(294);
       END_STATE();
     case 115:
       ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(291);
-      if (lookahead == 'm') ADVANCE(292);
+      if (lookahead == 'i') ADVANCE(295);
+      if (lookahead == 'm') ADVANCE(296);
       END_STATE();
     case 116:
       ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 117:
-      if (lookahead == 'c') ADVANCE(293);
+      if (lookahead == 'c') ADVANCE(297);
       END_STATE();
     case 118:
       ACCEPT_TOKEN(anon_sym_of);
-      if (lookahead == 'f') ADVANCE(294);
+      if (lookahead == 'f') ADVANCE(298);
       END_STATE();
     case 119:
-      if (lookahead == 'm') ADVANCE(295);
+      if (lookahead == 'm') ADVANCE(299);
       END_STATE();
     case 120:
       ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(296);
+      if (lookahead == 'e') ADVANCE(300);
       END_STATE();
     case 121:
-      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'e') ADVANCE(301);
       END_STATE();
     case 122:
-      if (lookahead == 't') ADVANCE(298);
+      if (lookahead == 't') ADVANCE(302);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(299);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 124:
-      if (lookahead == 'd') ADVANCE(300);
-      if (lookahead == 's') ADVANCE(301);
+      if (lookahead == 'd') ADVANCE(304);
+      if (lookahead == 's') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'p') ADVANCE(302);
-      if (lookahead == 'r') ADVANCE(303);
+      if (lookahead == 'p') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'a') ADVANCE(304);
+      if (lookahead == 'a') ADVANCE(308);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(305);
+      if (lookahead == 'e') ADVANCE(309);
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(306);
+      if (lookahead == 'a') ADVANCE(310);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(307);
-      if (lookahead == 's') ADVANCE(308);
-      if (lookahead == 'w') ADVANCE(309);
+      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 's') ADVANCE(312);
+      if (lookahead == 'w') ADVANCE(313);
       END_STATE();
     case 130:
-      if (lookahead == 'e') ADVANCE(310);
-      if (lookahead == 'o') ADVANCE(311);
+      if (lookahead == 'e') ADVANCE(314);
+      if (lookahead == 'o') ADVANCE(315);
       END_STATE();
     case 131:
-      if (lookahead == 'b') ADVANCE(312);
-      if (lookahead == 't') ADVANCE(313);
+      if (lookahead == 'b') ADVANCE(316);
+      if (lookahead == 't') ADVANCE(317);
       END_STATE();
     case 132:
-      if (lookahead == 'i') ADVANCE(314);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 133:
-      if (lookahead == 'd') ADVANCE(315);
-      if (lookahead == 't') ADVANCE(316);
+      if (lookahead == 'd') ADVANCE(319);
+      if (lookahead == 't') ADVANCE(320);
       END_STATE();
     case 134:
       ADVANCE_MAP(
-        'a', 317,
-        'c', 318,
-        'f', 319,
-        'j', 320,
-        'p', 321,
-        's', 322,
-        't', 323,
-        'v', 324,
+        'a', 321,
+        'c', 322,
+        'f', 323,
+        'j', 324,
+        'p', 325,
+        's', 326,
+        't', 327,
+        'v', 328,
       );
       END_STATE();
     case 135:
-      if (lookahead == 'l') ADVANCE(325);
-      if (lookahead == 'n') ADVANCE(326);
-      if (lookahead == 'r') ADVANCE(327);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'n') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(331);
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(328);
+      if (lookahead == 'a') ADVANCE(332);
       END_STATE();
     case 137:
-      if (lookahead == 'n') ADVANCE(329);
-      if (lookahead == 'r') ADVANCE(330);
-      if (lookahead == 's') ADVANCE(331);
+      if (lookahead == 'n') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(335);
       END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(332);
-      if (lookahead == 'e') ADVANCE(333);
-      if (lookahead == 'o') ADVANCE(334);
-      if (lookahead == 'u') ADVANCE(335);
+      if (lookahead == 'a') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(339);
       END_STATE();
     case 139:
-      if (lookahead == 'n') ADVANCE(336);
-      if (lookahead == 't') ADVANCE(337);
-      if (lookahead == 'z') ADVANCE(338);
+      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 't') ADVANCE(341);
+      if (lookahead == 'z') ADVANCE(342);
       END_STATE();
     case 140:
-      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 'r') ADVANCE(343);
       END_STATE();
     case 141:
-      if (lookahead == 'u') ADVANCE(340);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(341);
-      if (lookahead == 'l') ADVANCE(342);
-      if (lookahead == 'o') ADVANCE(343);
-      if (lookahead == 'r') ADVANCE(344);
+      if (lookahead == 'a') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'o') ADVANCE(347);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'b') ADVANCE(345);
+      if (lookahead == 'b') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'a') ADVANCE(346);
-      if (lookahead == 'r') ADVANCE(347);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'r') ADVANCE(351);
       END_STATE();
     case 145:
-      if (lookahead == 'i') ADVANCE(348);
-      if (lookahead == 'r') ADVANCE(349);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 146:
-      if (lookahead == 'i') ADVANCE(350);
-      if (lookahead == 'k') ADVANCE(351);
+      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'k') ADVANCE(355);
       END_STATE();
     case 147:
-      if (lookahead == 'e') ADVANCE(352);
-      if (lookahead == 'm') ADVANCE(353);
+      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 'm') ADVANCE(357);
       END_STATE();
     case 148:
-      if (lookahead == 'e') ADVANCE(354);
-      if (lookahead == 'r') ADVANCE(355);
+      if (lookahead == 'e') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(359);
       END_STATE();
     case 149:
-      if (lookahead == 't') ADVANCE(356);
+      if (lookahead == 't') ADVANCE(360);
       END_STATE();
     case 150:
       ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(357);
+      if (lookahead == 't') ADVANCE(361);
       END_STATE();
     case 151:
-      if (lookahead == 'a') ADVANCE(358);
+      if (lookahead == 'a') ADVANCE(362);
       END_STATE();
     case 152:
-      if (lookahead == 'n') ADVANCE(359);
+      if (lookahead == 'n') ADVANCE(363);
       END_STATE();
     case 153:
-      if (lookahead == 'o') ADVANCE(360);
+      if (lookahead == 'o') ADVANCE(364);
       END_STATE();
     case 154:
-      if (lookahead == 'p') ADVANCE(361);
+      if (lookahead == 'p') ADVANCE(365);
       END_STATE();
     case 155:
       ACCEPT_TOKEN(anon_sym_uV);
@@ -5645,45 +5754,46 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 157:
-      if (lookahead == 'd') ADVANCE(362);
-      if (lookahead == 't') ADVANCE(363);
+      if (lookahead == 'd') ADVANCE(366);
+      if (lookahead == 't') ADVANCE(367);
       END_STATE();
     case 158:
       ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 159:
       ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(364);
+      if (lookahead == 'e') ADVANCE(368);
       END_STATE();
     case 160:
-      if (lookahead == 'l') ADVANCE(365);
-      if (lookahead == 'r') ADVANCE(366);
+      if (lookahead == 'l') ADVANCE(369);
+      if (lookahead == 'r') ADVANCE(370);
       END_STATE();
     case 161:
-      if (lookahead == 'l') ADVANCE(367);
+      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'r') ADVANCE(372);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(368);
+      if (lookahead == 'l') ADVANCE(373);
       END_STATE();
     case 163:
-      if (lookahead == 'v') ADVANCE(369);
-      if (lookahead == 'y') ADVANCE(370);
+      if (lookahead == 'v') ADVANCE(374);
+      if (lookahead == 'y') ADVANCE(375);
       END_STATE();
     case 164:
-      if (lookahead == 't') ADVANCE(371);
+      if (lookahead == 't') ADVANCE(376);
       END_STATE();
     case 165:
-      if (lookahead == 's') ADVANCE(372);
+      if (lookahead == 's') ADVANCE(377);
       END_STATE();
     case 166:
-      if (lookahead == 'r') ADVANCE(373);
-      if (lookahead == 't') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(379);
       END_STATE();
     case 167:
       ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 168:
-      if (lookahead == 's') ADVANCE(375);
+      if (lookahead == 's') ADVANCE(380);
       END_STATE();
     case 169:
       ACCEPT_TOKEN(anon_sym_GHz);
@@ -5692,3292 +5802,3379 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 171:
-      if (lookahead == 'v') ADVANCE(376);
+      if (lookahead == 'v') ADVANCE(381);
       END_STATE();
     case 172:
-      if (lookahead == 'e') ADVANCE(377);
-      if (lookahead == 'u') ADVANCE(378);
+      if (lookahead == 'e') ADVANCE(382);
+      if (lookahead == 'u') ADVANCE(383);
       END_STATE();
     case 173:
-      if (lookahead == 'p') ADVANCE(379);
+      if (lookahead == 'p') ADVANCE(384);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 175:
-      if (lookahead == 'e') ADVANCE(381);
+      if (lookahead == 'e') ADVANCE(386);
       END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'i') ADVANCE(387);
       END_STATE();
     case 177:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(383);
+      if (lookahead == 'o') ADVANCE(388);
       END_STATE();
     case 179:
-      if (lookahead == 'n') ADVANCE(384);
+      if (lookahead == 'n') ADVANCE(389);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(385);
+      if (lookahead == 'i') ADVANCE(390);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(386);
+      if (lookahead == 'l') ADVANCE(391);
       END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(387);
+      if (lookahead == 'l') ADVANCE(392);
       END_STATE();
     case 183:
-      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 'e') ADVANCE(393);
       END_STATE();
     case 184:
-      if (lookahead == 'r') ADVANCE(389);
+      if (lookahead == 'r') ADVANCE(394);
       END_STATE();
     case 185:
       ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 186:
-      if (lookahead == 'h') ADVANCE(390);
+      if (lookahead == 'h') ADVANCE(395);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(391);
+      if (lookahead == 'r') ADVANCE(396);
       END_STATE();
     case 188:
-      if (lookahead == 'u') ADVANCE(392);
+      if (lookahead == 'u') ADVANCE(397);
       END_STATE();
     case 189:
-      if (lookahead == 'd') ADVANCE(393);
+      if (lookahead == 'd') ADVANCE(398);
       END_STATE();
     case 190:
-      if (lookahead == 'e') ADVANCE(394);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 191:
-      if (lookahead == 'o') ADVANCE(395);
+      if (lookahead == 'o') ADVANCE(400);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(396);
+      if (lookahead == 'i') ADVANCE(401);
       END_STATE();
     case 193:
-      if (lookahead == 'n') ADVANCE(397);
+      if (lookahead == 'o') ADVANCE(402);
       END_STATE();
     case 194:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(398);
-      if (lookahead == 'n') ADVANCE(399);
+      if (lookahead == 'c') ADVANCE(404);
       END_STATE();
     case 196:
-      if (lookahead == 'l') ADVANCE(400);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 197:
-      if (lookahead == 'p') ADVANCE(401);
+      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'n') ADVANCE(406);
       END_STATE();
     case 198:
-      if (lookahead == 'l') ADVANCE(402);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 199:
-      if (lookahead == 'i') ADVANCE(403);
+      if (lookahead == 'p') ADVANCE(408);
       END_STATE();
     case 200:
-      if (lookahead == 'r') ADVANCE(404);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 201:
-      if (lookahead == 'c') ADVANCE(405);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(406);
+      if (lookahead == 'r') ADVANCE(411);
       END_STATE();
     case 203:
-      if (lookahead == 'c') ADVANCE(407);
+      if (lookahead == 'c') ADVANCE(412);
       END_STATE();
     case 204:
-      if (lookahead == 'y') ADVANCE(408);
+      if (lookahead == 'i') ADVANCE(413);
       END_STATE();
     case 205:
-      if (lookahead == 'd') ADVANCE(409);
-      if (lookahead == 's') ADVANCE(410);
+      if (lookahead == 'c') ADVANCE(414);
       END_STATE();
     case 206:
-      if (lookahead == 'b') ADVANCE(411);
+      if (lookahead == 'y') ADVANCE(415);
       END_STATE();
     case 207:
-      if (lookahead == 'd') ADVANCE(412);
-      if (lookahead == 'f') ADVANCE(413);
-      if (lookahead == 'n') ADVANCE(414);
-      if (lookahead == 's') ADVANCE(415);
+      if (lookahead == 'd') ADVANCE(416);
+      if (lookahead == 's') ADVANCE(417);
       END_STATE();
     case 208:
-      if (lookahead == 'r') ADVANCE(416);
+      if (lookahead == 'b') ADVANCE(418);
       END_STATE();
     case 209:
-      if (lookahead == 'p') ADVANCE(417);
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 'f') ADVANCE(420);
+      if (lookahead == 'n') ADVANCE(421);
+      if (lookahead == 's') ADVANCE(422);
       END_STATE();
     case 210:
-      if (lookahead == 'e') ADVANCE(418);
+      if (lookahead == 'r') ADVANCE(423);
       END_STATE();
     case 211:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'p') ADVANCE(424);
       END_STATE();
     case 212:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'e') ADVANCE(425);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 215:
-      if (lookahead == 'a') ADVANCE(419);
-      if (lookahead == 'e') ADVANCE(420);
-      if (lookahead == 'u') ADVANCE(421);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 216:
-      if (lookahead == 'i') ADVANCE(422);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(423);
-      if (lookahead == 'F') ADVANCE(424);
-      if (lookahead == 'r') ADVANCE(425);
+      if (lookahead == 'a') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'u') ADVANCE(428);
       END_STATE();
     case 218:
-      if (lookahead == 'a') ADVANCE(426);
-      if (lookahead == 'i') ADVANCE(427);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 219:
-      if (lookahead == 'i') ADVANCE(428);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(430);
+      if (lookahead == 'F') ADVANCE(431);
+      if (lookahead == 'r') ADVANCE(432);
       END_STATE();
     case 220:
-      if (lookahead == 'm') ADVANCE(429);
-      END_STATE();
-    case 221:
-      if (lookahead == 'l') ADVANCE(430);
-      END_STATE();
-    case 222:
-      if (lookahead == 'e') ADVANCE(431);
-      END_STATE();
-    case 223:
-      if (lookahead == 'p') ADVANCE(432);
-      if (lookahead == 't') ADVANCE(433);
-      END_STATE();
-    case 224:
+      if (lookahead == 'a') ADVANCE(433);
       if (lookahead == 'i') ADVANCE(434);
       END_STATE();
+    case 221:
+      if (lookahead == 'e') ADVANCE(435);
+      END_STATE();
+    case 222:
+      if (lookahead == 'i') ADVANCE(436);
+      END_STATE();
+    case 223:
+      if (lookahead == 'm') ADVANCE(437);
+      END_STATE();
+    case 224:
+      if (lookahead == 'l') ADVANCE(438);
+      END_STATE();
     case 225:
-      ACCEPT_TOKEN(anon_sym_dms);
+      if (lookahead == 'e') ADVANCE(439);
       END_STATE();
     case 226:
-      if (lookahead == 'n') ADVANCE(435);
+      if (lookahead == 'p') ADVANCE(440);
+      if (lookahead == 't') ADVANCE(441);
       END_STATE();
     case 227:
-      if (lookahead == 'f') ADVANCE(436);
+      if (lookahead == 'i') ADVANCE(442);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(anon_sym_due);
+      ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 229:
-      if (lookahead == 'l') ADVANCE(437);
+      if (lookahead == 'n') ADVANCE(443);
       END_STATE();
     case 230:
-      if (lookahead == 'y') ADVANCE(438);
+      if (lookahead == 'f') ADVANCE(444);
       END_STATE();
     case 231:
-      if (lookahead == 't') ADVANCE(439);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(440);
+      if (lookahead == 'l') ADVANCE(445);
       END_STATE();
     case 233:
-      if (lookahead == 'p') ADVANCE(441);
+      if (lookahead == 'y') ADVANCE(446);
       END_STATE();
     case 234:
-      if (lookahead == 's') ADVANCE(442);
+      if (lookahead == 't') ADVANCE(447);
       END_STATE();
     case 235:
-      if (lookahead == 'a') ADVANCE(443);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 237:
-      if (lookahead == 's') ADVANCE(444);
-      END_STATE();
-    case 238:
-      if (lookahead == 'e') ADVANCE(445);
-      END_STATE();
-    case 239:
-      if (lookahead == 'e') ADVANCE(446);
-      END_STATE();
-    case 240:
-      if (lookahead == 'l') ADVANCE(447);
-      END_STATE();
-    case 241:
       if (lookahead == 'i') ADVANCE(448);
       END_STATE();
+    case 236:
+      if (lookahead == 'p') ADVANCE(449);
+      END_STATE();
+    case 237:
+      if (lookahead == 's') ADVANCE(450);
+      END_STATE();
+    case 238:
+      if (lookahead == 'a') ADVANCE(451);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 240:
+      if (lookahead == 's') ADVANCE(452);
+      END_STATE();
+    case 241:
+      if (lookahead == 'e') ADVANCE(453);
+      END_STATE();
     case 242:
-      if (lookahead == 'l') ADVANCE(449);
+      if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(450);
+      if (lookahead == 'l') ADVANCE(455);
       END_STATE();
     case 244:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 'i') ADVANCE(456);
       END_STATE();
     case 245:
-      if (lookahead == 'e') ADVANCE(452);
+      if (lookahead == 'l') ADVANCE(457);
       END_STATE();
     case 246:
-      if (lookahead == 'd') ADVANCE(453);
+      if (lookahead == 'u') ADVANCE(458);
       END_STATE();
     case 247:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(454);
+      if (lookahead == 't') ADVANCE(459);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(455);
-      if (lookahead == 'q') ADVANCE(456);
-      END_STATE();
-    case 249:
-      if (lookahead == 'm') ADVANCE(457);
-      END_STATE();
-    case 250:
-      if (lookahead == 'l') ADVANCE(458);
-      END_STATE();
-    case 251:
-      if (lookahead == 'n') ADVANCE(459);
-      END_STATE();
-    case 252:
       if (lookahead == 'e') ADVANCE(460);
       END_STATE();
+    case 249:
+      if (lookahead == 'd') ADVANCE(461);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(462);
+      END_STATE();
+    case 251:
+      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'q') ADVANCE(464);
+      END_STATE();
+    case 252:
+      if (lookahead == 'm') ADVANCE(465);
+      END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(466);
       END_STATE();
     case 254:
-      if (lookahead == 's') ADVANCE(462);
+      if (lookahead == 'n') ADVANCE(467);
       END_STATE();
     case 255:
-      if (lookahead == 't') ADVANCE(463);
-      END_STATE();
-    case 256:
-      if (lookahead == 'a') ADVANCE(464);
-      END_STATE();
-    case 257:
-      if (lookahead == 'g') ADVANCE(465);
-      END_STATE();
-    case 258:
-      if (lookahead == 'h') ADVANCE(466);
-      END_STATE();
-    case 259:
-      if (lookahead == 'd') ADVANCE(467);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(anon_sym_hop);
-      END_STATE();
-    case 261:
       if (lookahead == 'e') ADVANCE(468);
       END_STATE();
-    case 262:
-      if (lookahead == 'e') ADVANCE(469);
+    case 256:
+      if (lookahead == 'u') ADVANCE(469);
       END_STATE();
-    case 263:
-      if (lookahead == 'u') ADVANCE(470);
+    case 257:
+      if (lookahead == 's') ADVANCE(470);
       END_STATE();
-    case 264:
+    case 258:
       if (lookahead == 't') ADVANCE(471);
       END_STATE();
+    case 259:
+      if (lookahead == 'a') ADVANCE(472);
+      END_STATE();
+    case 260:
+      if (lookahead == 'g') ADVANCE(473);
+      END_STATE();
+    case 261:
+      if (lookahead == 'h') ADVANCE(474);
+      END_STATE();
+    case 262:
+      if (lookahead == 'd') ADVANCE(475);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(anon_sym_hop);
+      END_STATE();
+    case 264:
+      if (lookahead == 'i') ADVANCE(476);
+      END_STATE();
     case 265:
-      if (lookahead == 'l') ADVANCE(472);
-      END_STATE();
-    case 266:
-      if (lookahead == 'n') ADVANCE(473);
-      END_STATE();
-    case 267:
-      if (lookahead == 'p') ADVANCE(474);
-      END_STATE();
-    case 268:
-      if (lookahead == 'i') ADVANCE(475);
-      END_STATE();
-    case 269:
-      if (lookahead == 'a') ADVANCE(476);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 271:
       if (lookahead == 'e') ADVANCE(477);
       END_STATE();
+    case 266:
+      if (lookahead == 'e') ADVANCE(478);
+      END_STATE();
+    case 267:
+      if (lookahead == 'u') ADVANCE(479);
+      END_STATE();
+    case 268:
+      if (lookahead == 't') ADVANCE(480);
+      END_STATE();
+    case 269:
+      if (lookahead == 'l') ADVANCE(481);
+      END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(482);
+      END_STATE();
+    case 271:
+      if (lookahead == 'p') ADVANCE(483);
+      END_STATE();
     case 272:
-      if (lookahead == 'd') ADVANCE(478);
+      if (lookahead == 'i') ADVANCE(484);
       END_STATE();
     case 273:
-      if (lookahead == 'i') ADVANCE(479);
+      if (lookahead == 'a') ADVANCE(485);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_let);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(480);
+      if (lookahead == 'e') ADVANCE(486);
       END_STATE();
     case 276:
-      if (lookahead == 'i') ADVANCE(481);
+      if (lookahead == 'd') ADVANCE(487);
       END_STATE();
     case 277:
-      if (lookahead == 'e') ADVANCE(482);
-      if (lookahead == 'k') ADVANCE(483);
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
     case 278:
-      if (lookahead == 'd') ADVANCE(484);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 279:
-      if (lookahead == 'g') ADVANCE(485);
+      if (lookahead == 'e') ADVANCE(489);
       END_STATE();
     case 280:
-      if (lookahead == 's') ADVANCE(486);
+      if (lookahead == 'i') ADVANCE(490);
       END_STATE();
     case 281:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'e') ADVANCE(491);
+      if (lookahead == 'k') ADVANCE(492);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(487);
+      if (lookahead == 'd') ADVANCE(493);
       END_STATE();
     case 283:
-      if (lookahead == 'n') ADVANCE(488);
+      if (lookahead == 'g') ADVANCE(494);
       END_STATE();
     case 284:
-      if (lookahead == 'i') ADVANCE(489);
-      END_STATE();
-    case 285:
-      if (lookahead == 'e') ADVANCE(490);
-      END_STATE();
-    case 286:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 287:
-      if (lookahead == 'e') ADVANCE(491);
-      END_STATE();
-    case 288:
-      if (lookahead == '2') ADVANCE(492);
-      if (lookahead == '8') ADVANCE(493);
-      END_STATE();
-    case 289:
-      if (lookahead == 'd') ADVANCE(494);
-      END_STATE();
-    case 290:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 291:
       if (lookahead == 's') ADVANCE(495);
       END_STATE();
-    case 292:
+    case 285:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 286:
       if (lookahead == 'i') ADVANCE(496);
       END_STATE();
+    case 287:
+      if (lookahead == 'n') ADVANCE(497);
+      END_STATE();
+    case 288:
+      if (lookahead == 'i') ADVANCE(498);
+      END_STATE();
+    case 289:
+      if (lookahead == 'e') ADVANCE(499);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 291:
+      if (lookahead == 'e') ADVANCE(500);
+      END_STATE();
+    case 292:
+      if (lookahead == '2') ADVANCE(501);
+      if (lookahead == '8') ADVANCE(502);
+      END_STATE();
     case 293:
-      if (lookahead == 'u') ADVANCE(497);
+      if (lookahead == 'd') ADVANCE(503);
       END_STATE();
     case 294:
-      if (lookahead == 's') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 295:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(499);
-      if (lookahead == 's') ADVANCE(500);
+      if (lookahead == 's') ADVANCE(504);
       END_STATE();
     case 296:
-      if (lookahead == '-') ADVANCE(501);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 297:
-      if (lookahead == 'n') ADVANCE(502);
+      if (lookahead == 'u') ADVANCE(506);
       END_STATE();
     case 298:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(503);
-      if (lookahead == 'p') ADVANCE(504);
+      if (lookahead == 's') ADVANCE(507);
       END_STATE();
     case 299:
-      if (lookahead == 'r') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(509);
       END_STATE();
     case 300:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == '-') ADVANCE(510);
       END_STATE();
     case 301:
-      if (lookahead == 's') ADVANCE(506);
+      if (lookahead == 'n') ADVANCE(511);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'p') ADVANCE(513);
       END_STATE();
     case 303:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(507);
+      if (lookahead == 'r') ADVANCE(514);
       END_STATE();
     case 304:
-      if (lookahead == 's') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 305:
-      if (lookahead == 'c') ADVANCE(509);
+      if (lookahead == 's') ADVANCE(515);
       END_STATE();
     case 306:
-      if (lookahead == 'c') ADVANCE(510);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 307:
-      if (lookahead == 't') ADVANCE(511);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(516);
       END_STATE();
     case 308:
-      if (lookahead == 'i') ADVANCE(512);
+      if (lookahead == 's') ADVANCE(517);
       END_STATE();
     case 309:
-      if (lookahead == 'e') ADVANCE(513);
+      if (lookahead == 'c') ADVANCE(518);
       END_STATE();
     case 310:
-      if (lookahead == 'a') ADVANCE(514);
+      if (lookahead == 'c') ADVANCE(519);
       END_STATE();
     case 311:
-      if (lookahead == 'f') ADVANCE(515);
-      if (lookahead == 't') ADVANCE(516);
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
     case 312:
-      if (lookahead == 'l') ADVANCE(517);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 314:
-      if (lookahead == 'e') ADVANCE(518);
-      END_STATE();
-    case 315:
-      if (lookahead == 'i') ADVANCE(519);
-      END_STATE();
-    case 316:
-      if (lookahead == 'e') ADVANCE(520);
       if (lookahead == 'i') ADVANCE(521);
       END_STATE();
+    case 313:
+      if (lookahead == 'e') ADVANCE(522);
+      END_STATE();
+    case 314:
+      if (lookahead == 'a') ADVANCE(523);
+      END_STATE();
+    case 315:
+      if (lookahead == 'f') ADVANCE(524);
+      if (lookahead == 't') ADVANCE(525);
+      END_STATE();
+    case 316:
+      if (lookahead == 'l') ADVANCE(526);
+      END_STATE();
     case 317:
-      if (lookahead == 'c') ADVANCE(522);
-      if (lookahead == 'd') ADVANCE(523);
-      if (lookahead == 'l') ADVANCE(524);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(525);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 319:
-      if (lookahead == 'e') ADVANCE(526);
-      if (lookahead == 'l') ADVANCE(527);
+      if (lookahead == 'i') ADVANCE(528);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 321:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(533);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(530);
-      if (lookahead == 'o') ADVANCE(531);
-      END_STATE();
-    case 323:
-      if (lookahead == 'u') ADVANCE(532);
-      END_STATE();
-    case 324:
-      if (lookahead == 'e') ADVANCE(533);
-      END_STATE();
-    case 325:
       if (lookahead == 'e') ADVANCE(534);
       END_STATE();
-    case 326:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 327:
-      if (lookahead == 'a') ADVANCE(535);
-      END_STATE();
-    case 328:
+    case 323:
+      if (lookahead == 'e') ADVANCE(535);
       if (lookahead == 'l') ADVANCE(536);
       END_STATE();
-    case 329:
-      if (lookahead == 's') ADVANCE(537);
+    case 324:
+      if (lookahead == 'e') ADVANCE(537);
       END_STATE();
-    case 330:
-      if (lookahead == 'i') ADVANCE(538);
-      if (lookahead == 'v') ADVANCE(539);
+    case 325:
+      if (lookahead == 'e') ADVANCE(538);
       END_STATE();
-    case 331:
-      if (lookahead == 's') ADVANCE(540);
+    case 326:
+      if (lookahead == 'i') ADVANCE(539);
+      if (lookahead == 'o') ADVANCE(540);
       END_STATE();
-    case 332:
-      if (lookahead == 'r') ADVANCE(541);
+    case 327:
+      if (lookahead == 'u') ADVANCE(541);
       END_STATE();
-    case 333:
+    case 328:
       if (lookahead == 'e') ADVANCE(542);
       END_STATE();
+    case 329:
+      if (lookahead == 'e') ADVANCE(543);
+      END_STATE();
+    case 330:
+      ACCEPT_TOKEN(anon_sym_run);
+      END_STATE();
+    case 331:
+      if (lookahead == 'a') ADVANCE(544);
+      END_STATE();
+    case 332:
+      if (lookahead == 'l') ADVANCE(545);
+      END_STATE();
+    case 333:
+      if (lookahead == 's') ADVANCE(546);
+      END_STATE();
     case 334:
-      if (lookahead == 'r') ADVANCE(543);
+      if (lookahead == 'i') ADVANCE(547);
+      if (lookahead == 'v') ADVANCE(548);
       END_STATE();
     case 335:
-      if (lookahead == 'n') ADVANCE(544);
+      if (lookahead == 's') ADVANCE(549);
       END_STATE();
     case 336:
-      if (lookahead == 'a') ADVANCE(545);
-      if (lookahead == 'c') ADVANCE(546);
+      if (lookahead == 'r') ADVANCE(550);
       END_STATE();
     case 337:
-      if (lookahead == 'e') ADVANCE(547);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(548);
+      if (lookahead == 'r') ADVANCE(552);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'n') ADVANCE(553);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(549);
+      if (lookahead == 'a') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
     case 341:
-      if (lookahead == 'c') ADVANCE(550);
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
     case 342:
-      if (lookahead == 'i') ADVANCE(551);
+      if (lookahead == 'e') ADVANCE(557);
       END_STATE();
     case 343:
-      if (lookahead == 't') ADVANCE(552);
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(553);
+      if (lookahead == 'r') ADVANCE(558);
       END_STATE();
     case 345:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
     case 346:
-      if (lookahead == 't') ADVANCE(555);
+      if (lookahead == 'i') ADVANCE(560);
       END_STATE();
     case 347:
-      if (lookahead == 'a') ADVANCE(556);
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
     case 348:
-      if (lookahead == 't') ADVANCE(557);
+      if (lookahead == 'e') ADVANCE(562);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_swr);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(563);
       END_STATE();
     case 350:
-      if (lookahead == 'l') ADVANCE(558);
+      if (lookahead == 't') ADVANCE(564);
       END_STATE();
     case 351:
-      if (lookahead == 'e') ADVANCE(559);
-      END_STATE();
-    case 352:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 353:
-      if (lookahead == 'p') ADVANCE(560);
-      END_STATE();
-    case 354:
-      if (lookahead == 'n') ADVANCE(561);
-      END_STATE();
-    case 355:
-      if (lookahead == 'e') ADVANCE(562);
-      if (lookahead == 'o') ADVANCE(563);
-      END_STATE();
-    case 356:
-      if (lookahead == 'l') ADVANCE(564);
-      END_STATE();
-    case 357:
       if (lookahead == 'a') ADVANCE(565);
       END_STATE();
+    case 352:
+      if (lookahead == 't') ADVANCE(566);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 354:
+      if (lookahead == 'l') ADVANCE(567);
+      END_STATE();
+    case 355:
+      if (lookahead == 'e') ADVANCE(568);
+      END_STATE();
+    case 356:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 357:
+      if (lookahead == 'p') ADVANCE(569);
+      END_STATE();
     case 358:
-      if (lookahead == 'n') ADVANCE(566);
+      if (lookahead == 'n') ADVANCE(570);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'o') ADVANCE(572);
       END_STATE();
     case 360:
-      if (lookahead == '-') ADVANCE(568);
+      if (lookahead == 'l') ADVANCE(573);
       END_STATE();
     case 361:
-      if (lookahead == 'i') ADVANCE(569);
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(570);
+      if (lookahead == 'n') ADVANCE(575);
       END_STATE();
     case 363:
-      if (lookahead == 'i') ADVANCE(571);
-      END_STATE();
-    case 364:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 365:
-      if (lookahead == 'i') ADVANCE(572);
-      END_STATE();
-    case 366:
-      if (lookahead == 'i') ADVANCE(573);
-      END_STATE();
-    case 367:
-      if (lookahead == 'o') ADVANCE(574);
-      END_STATE();
-    case 368:
-      if (lookahead == 't') ADVANCE(575);
-      END_STATE();
-    case 369:
       if (lookahead == 'e') ADVANCE(576);
       END_STATE();
-    case 370:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(577);
+    case 364:
+      if (lookahead == '-') ADVANCE(577);
       END_STATE();
-    case 371:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 365:
+      if (lookahead == 'i') ADVANCE(578);
       END_STATE();
-    case 372:
-      if (lookahead == '8') ADVANCE(578);
-      END_STATE();
-    case 373:
+    case 366:
       if (lookahead == 'e') ADVANCE(579);
       END_STATE();
-    case 374:
-      if (lookahead == 'h') ADVANCE(580);
+    case 367:
+      if (lookahead == 'i') ADVANCE(580);
       END_STATE();
-    case 375:
-      ACCEPT_TOKEN(anon_sym_yes);
+    case 368:
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
-    case 376:
-      if (lookahead == 'e') ADVANCE(581);
+    case 369:
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
-    case 377:
-      if (lookahead == 'p') ADVANCE(582);
+    case 370:
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
-    case 378:
-      if (lookahead == 'r') ADVANCE(583);
+    case 371:
+      if (lookahead == 'o') ADVANCE(583);
       END_STATE();
-    case 379:
+    case 372:
       if (lookahead == 't') ADVANCE(584);
       END_STATE();
-    case 380:
-      if (lookahead == 'd') ADVANCE(585);
+    case 373:
+      if (lookahead == 't') ADVANCE(585);
       END_STATE();
-    case 381:
-      if (lookahead == 'r') ADVANCE(586);
+    case 374:
+      if (lookahead == 'e') ADVANCE(586);
       END_STATE();
-    case 382:
-      if (lookahead == 'n') ADVANCE(587);
+    case 375:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(587);
       END_STATE();
-    case 383:
-      if (lookahead == 'c') ADVANCE(588);
+    case 376:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 384:
+    case 377:
+      if (lookahead == '8') ADVANCE(588);
+      END_STATE();
+    case 378:
       if (lookahead == 'e') ADVANCE(589);
       END_STATE();
+    case 379:
+      if (lookahead == 'h') ADVANCE(590);
+      END_STATE();
+    case 380:
+      ACCEPT_TOKEN(anon_sym_yes);
+      END_STATE();
+    case 381:
+      if (lookahead == 'e') ADVANCE(591);
+      END_STATE();
+    case 382:
+      if (lookahead == 'p') ADVANCE(592);
+      END_STATE();
+    case 383:
+      if (lookahead == 'r') ADVANCE(593);
+      END_STATE();
+    case 384:
+      if (lookahead == 't') ADVANCE(594);
+      END_STATE();
     case 385:
-      if (lookahead == 'e') ADVANCE(590);
+      if (lookahead == 'd') ADVANCE(595);
       END_STATE();
     case 386:
-      if (lookahead == 'i') ADVANCE(591);
+      if (lookahead == 'r') ADVANCE(596);
       END_STATE();
     case 387:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'n') ADVANCE(597);
       END_STATE();
     case 388:
-      if (lookahead == 'n') ADVANCE(592);
+      if (lookahead == 'c') ADVANCE(598);
       END_STATE();
     case 389:
-      if (lookahead == 't') ADVANCE(593);
+      if (lookahead == 'e') ADVANCE(599);
       END_STATE();
     case 390:
-      if (lookahead == 'o') ADVANCE(594);
+      if (lookahead == 'e') ADVANCE(600);
       END_STATE();
     case 391:
-      if (lookahead == 'a') ADVANCE(595);
+      if (lookahead == 'i') ADVANCE(601);
       END_STATE();
     case 392:
-      if (lookahead == 'n') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(597);
+      if (lookahead == 'n') ADVANCE(602);
       END_STATE();
     case 394:
-      if (lookahead == 'l') ADVANCE(598);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 395:
-      if (lookahead == 'w') ADVANCE(599);
+      if (lookahead == 'o') ADVANCE(604);
       END_STATE();
     case 396:
-      if (lookahead == 'd') ADVANCE(600);
+      if (lookahead == 'a') ADVANCE(605);
       END_STATE();
     case 397:
-      if (lookahead == 'k') ADVANCE(601);
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
     case 398:
-      if (lookahead == 'd') ADVANCE(602);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(607);
       END_STATE();
     case 399:
-      if (lookahead == 'c') ADVANCE(603);
+      if (lookahead == 'l') ADVANCE(608);
       END_STATE();
     case 400:
-      if (lookahead == 'i') ADVANCE(604);
+      if (lookahead == 'w') ADVANCE(609);
       END_STATE();
     case 401:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
     case 402:
-      if (lookahead == 'e') ADVANCE(605);
+      if (lookahead == 'n') ADVANCE(611);
       END_STATE();
     case 403:
-      if (lookahead == 'b') ADVANCE(606);
+      if (lookahead == 'k') ADVANCE(612);
       END_STATE();
     case 404:
-      if (lookahead == 'i') ADVANCE(607);
+      if (lookahead == 'k') ADVANCE(613);
       END_STATE();
     case 405:
-      if (lookahead == 'a') ADVANCE(608);
+      if (lookahead == 'd') ADVANCE(614);
       END_STATE();
     case 406:
-      if (lookahead == 'n') ADVANCE(609);
+      if (lookahead == 'c') ADVANCE(615);
       END_STATE();
     case 407:
-      if (lookahead == 'u') ADVANCE(610);
+      if (lookahead == 'i') ADVANCE(616);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_city);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 409:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'e') ADVANCE(617);
       END_STATE();
     case 410:
-      if (lookahead == 's') ADVANCE(611);
+      if (lookahead == 'b') ADVANCE(618);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(612);
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
     case 412:
-      if (lookahead == 'i') ADVANCE(613);
-      if (lookahead == 'u') ADVANCE(614);
+      if (lookahead == 'a') ADVANCE(620);
       END_STATE();
     case 413:
-      if (lookahead == 'i') ADVANCE(615);
+      if (lookahead == 'n') ADVANCE(621);
       END_STATE();
     case 414:
-      if (lookahead == 'e') ADVANCE(616);
+      if (lookahead == 'u') ADVANCE(622);
       END_STATE();
     case 415:
-      if (lookahead == 't') ADVANCE(617);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 416:
-      if (lookahead == 'e') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 417:
-      if (lookahead == 'l') ADVANCE(619);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 418:
-      if (lookahead == 'r') ADVANCE(620);
+      if (lookahead == 'i') ADVANCE(624);
       END_STATE();
     case 419:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'u') ADVANCE(626);
       END_STATE();
     case 420:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(621);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 421:
-      if (lookahead == 'm') ADVANCE(622);
-      END_STATE();
-    case 422:
-      if (lookahead == 'n') ADVANCE(623);
-      END_STATE();
-    case 423:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 424:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 425:
-      if (lookahead == 'e') ADVANCE(624);
-      END_STATE();
-    case 426:
-      if (lookahead == 'y') ADVANCE(625);
-      END_STATE();
-    case 427:
-      if (lookahead == 'v') ADVANCE(626);
-      END_STATE();
-    case 428:
-      if (lookahead == 'c') ADVANCE(627);
-      END_STATE();
-    case 429:
       if (lookahead == 'e') ADVANCE(628);
       END_STATE();
-    case 430:
-      if (lookahead == 'e') ADVANCE(629);
+    case 422:
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
-    case 431:
-      if (lookahead == 'c') ADVANCE(630);
+    case 423:
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
-    case 432:
+    case 424:
       if (lookahead == 'l') ADVANCE(631);
       END_STATE();
-    case 433:
-      if (lookahead == 'a') ADVANCE(632);
+    case 425:
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
-    case 434:
+    case 426:
+      ACCEPT_TOKEN(anon_sym_data);
+      END_STATE();
+    case 427:
+      ACCEPT_TOKEN(anon_sym_date);
       if (lookahead == 'd') ADVANCE(633);
       END_STATE();
+    case 428:
+      if (lookahead == 'm') ADVANCE(634);
+      END_STATE();
+    case 429:
+      if (lookahead == 'n') ADVANCE(635);
+      END_STATE();
+    case 430:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 431:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 432:
+      if (lookahead == 'e') ADVANCE(636);
+      END_STATE();
+    case 433:
+      if (lookahead == 'y') ADVANCE(637);
+      END_STATE();
+    case 434:
+      if (lookahead == 'v') ADVANCE(638);
+      END_STATE();
     case 435:
-      ACCEPT_TOKEN(anon_sym_down);
+      if (lookahead == 'n') ADVANCE(639);
       END_STATE();
     case 436:
-      if (lookahead == 't') ADVANCE(634);
+      if (lookahead == 'c') ADVANCE(640);
       END_STATE();
     case 437:
-      if (lookahead == 'e') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(642);
       END_STATE();
     case 439:
-      if (lookahead == 'i') ADVANCE(636);
+      if (lookahead == 'c') ADVANCE(643);
       END_STATE();
     case 440:
-      if (lookahead == 'c') ADVANCE(637);
+      if (lookahead == 'l') ADVANCE(644);
       END_STATE();
     case 441:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'a') ADVANCE(645);
       END_STATE();
     case 442:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'd') ADVANCE(646);
       END_STATE();
     case 443:
-      if (lookahead == 'l') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 444:
-      if (lookahead == '8') ADVANCE(639);
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
     case 445:
-      if (lookahead == 's') ADVANCE(640);
+      if (lookahead == 'e') ADVANCE(648);
       END_STATE();
     case 446:
-      if (lookahead == 'c') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 447:
-      if (lookahead == 's') ADVANCE(642);
+      if (lookahead == 'i') ADVANCE(649);
       END_STATE();
     case 448:
-      if (lookahead == 'l') ADVANCE(643);
+      if (lookahead == 'c') ADVANCE(650);
       END_STATE();
     case 449:
-      if (lookahead == 'd') ADVANCE(644);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 450:
-      if (lookahead == 'r') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 451:
-      if (lookahead == 'e') ADVANCE(646);
+      if (lookahead == 'l') ADVANCE(651);
       END_STATE();
     case 452:
-      if (lookahead == 'd') ADVANCE(647);
+      if (lookahead == '8') ADVANCE(652);
       END_STATE();
     case 453:
-      if (lookahead == 'b') ADVANCE(648);
+      if (lookahead == 's') ADVANCE(653);
       END_STATE();
     case 454:
-      if (lookahead == 'a') ADVANCE(649);
+      if (lookahead == 'c') ADVANCE(654);
       END_STATE();
     case 455:
-      if (lookahead == '-') ADVANCE(650);
+      if (lookahead == 's') ADVANCE(655);
       END_STATE();
     case 456:
-      if (lookahead == 'u') ADVANCE(651);
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'd') ADVANCE(657);
       END_STATE();
     case 458:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'r') ADVANCE(658);
       END_STATE();
     case 459:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 460:
-      if (lookahead == 'r') ADVANCE(652);
+      if (lookahead == 'd') ADVANCE(660);
       END_STATE();
     case 461:
-      if (lookahead == 'n') ADVANCE(653);
+      if (lookahead == 'b') ADVANCE(661);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(654);
+      if (lookahead == 'a') ADVANCE(662);
       END_STATE();
     case 463:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == '-') ADVANCE(663);
       END_STATE();
     case 464:
-      if (lookahead == '-') ADVANCE(655);
+      if (lookahead == 'u') ADVANCE(664);
       END_STATE();
     case 465:
-      if (lookahead == 'h') ADVANCE(656);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 467:
-      if (lookahead == 'e') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 468:
-      if (lookahead == 'd') ADVANCE(658);
+      if (lookahead == 'r') ADVANCE(665);
       END_STATE();
     case 469:
-      if (lookahead == 'r') ADVANCE(659);
+      if (lookahead == 'n') ADVANCE(666);
       END_STATE();
     case 470:
-      if (lookahead == 't') ADVANCE(660);
+      if (lookahead == 's') ADVANCE(667);
       END_STATE();
     case 471:
-      if (lookahead == 'e') ADVANCE(661);
-      if (lookahead == 'r') ADVANCE(662);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 472:
-      if (lookahead == 'a') ADVANCE(663);
+      if (lookahead == '-') ADVANCE(668);
       END_STATE();
     case 473:
-      if (lookahead == 's') ADVANCE(664);
+      if (lookahead == 'h') ADVANCE(669);
       END_STATE();
     case 474:
-      if (lookahead == 'e') ADVANCE(665);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 475:
-      if (lookahead == 's') ADVANCE(666);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 476:
-      if (lookahead == 'c') ADVANCE(667);
+      if (lookahead == 'z') ADVANCE(671);
       END_STATE();
     case 477:
-      if (lookahead == 'd') ADVANCE(668);
+      if (lookahead == 'd') ADVANCE(672);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'r') ADVANCE(673);
       END_STATE();
     case 479:
-      if (lookahead == 't') ADVANCE(669);
+      if (lookahead == 't') ADVANCE(674);
       END_STATE();
     case 480:
-      if (lookahead == 'n') ADVANCE(670);
+      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 'r') ADVANCE(676);
       END_STATE();
     case 481:
-      if (lookahead == 't') ADVANCE(671);
+      if (lookahead == 'a') ADVANCE(677);
       END_STATE();
     case 482:
-      if (lookahead == 'a') ADVANCE(672);
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
     case 483:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
     case 484:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 's') ADVANCE(680);
       END_STATE();
     case 485:
-      if (lookahead == 'i') ADVANCE(673);
+      if (lookahead == 'c') ADVANCE(681);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(674);
+      if (lookahead == 'd') ADVANCE(682);
       END_STATE();
     case 487:
-      if (lookahead == 'm') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 489:
-      if (lookahead == 'u') ADVANCE(676);
+      if (lookahead == 'n') ADVANCE(684);
       END_STATE();
     case 490:
-      if (lookahead == 'r') ADVANCE(677);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(678);
+      if (lookahead == 'a') ADVANCE(686);
       END_STATE();
     case 492:
-      if (lookahead == '7') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 493:
-      if (lookahead == '3') ADVANCE(680);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 494:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'i') ADVANCE(687);
       END_STATE();
     case 495:
-      if (lookahead == 'e') ADVANCE(681);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(688);
       END_STATE();
     case 496:
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'm') ADVANCE(689);
       END_STATE();
     case 497:
-      if (lookahead == 'p') ADVANCE(683);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 498:
-      if (lookahead == 'e') ADVANCE(684);
+      if (lookahead == 'u') ADVANCE(690);
       END_STATE();
     case 499:
-      if (lookahead == 'm') ADVANCE(685);
+      if (lookahead == 'r') ADVANCE(691);
       END_STATE();
     case 500:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(692);
       END_STATE();
     case 501:
-      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == '7') ADVANCE(693);
       END_STATE();
     case 502:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == '3') ADVANCE(694);
       END_STATE();
     case 503:
-      if (lookahead == 'r') ADVANCE(687);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 504:
-      if (lookahead == 'u') ADVANCE(688);
+      if (lookahead == 'e') ADVANCE(695);
       END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'n') ADVANCE(696);
       END_STATE();
     case 506:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 'p') ADVANCE(697);
       END_STATE();
     case 507:
-      if (lookahead == 'i') ADVANCE(690);
-      END_STATE();
-    case 508:
-      if (lookahead == 'e') ADVANCE(691);
-      END_STATE();
-    case 509:
-      if (lookahead == 'e') ADVANCE(692);
-      END_STATE();
-    case 510:
-      if (lookahead == 'e') ADVANCE(693);
-      END_STATE();
-    case 511:
-      ACCEPT_TOKEN(anon_sym_port);
-      END_STATE();
-    case 512:
-      if (lookahead == 't') ADVANCE(694);
-      END_STATE();
-    case 513:
-      if (lookahead == 'r') ADVANCE(695);
-      END_STATE();
-    case 514:
-      if (lookahead == 'm') ADVANCE(696);
-      END_STATE();
-    case 515:
-      if (lookahead == 'i') ADVANCE(697);
-      END_STATE();
-    case 516:
       if (lookahead == 'e') ADVANCE(698);
       END_STATE();
+    case 508:
+      if (lookahead == 'm') ADVANCE(699);
+      END_STATE();
+    case 509:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 510:
+      if (lookahead == 'e') ADVANCE(700);
+      END_STATE();
+    case 511:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 512:
+      if (lookahead == 'r') ADVANCE(701);
+      END_STATE();
+    case 513:
+      if (lookahead == 'u') ADVANCE(702);
+      END_STATE();
+    case 514:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 515:
+      if (lookahead == 'e') ADVANCE(703);
+      END_STATE();
+    case 516:
+      if (lookahead == 'i') ADVANCE(704);
+      END_STATE();
     case 517:
-      if (lookahead == 'i') ADVANCE(699);
+      if (lookahead == 'e') ADVANCE(705);
       END_STATE();
     case 518:
-      if (lookahead == 't') ADVANCE(700);
+      if (lookahead == 'e') ADVANCE(706);
       END_STATE();
     case 519:
-      if (lookahead == 'u') ADVANCE(701);
+      if (lookahead == 'e') ADVANCE(707);
       END_STATE();
     case 520:
-      if (lookahead == 'd') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 521:
-      if (lookahead == 'n') ADVANCE(703);
-      if (lookahead == 'o') ADVANCE(704);
+      if (lookahead == 't') ADVANCE(708);
       END_STATE();
     case 522:
-      if (lookahead == 't') ADVANCE(705);
-      END_STATE();
-    case 523:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(706);
-      END_STATE();
-    case 524:
-      if (lookahead == 'i') ADVANCE(707);
-      END_STATE();
-    case 525:
-      if (lookahead == 'i') ADVANCE(708);
-      END_STATE();
-    case 526:
       if (lookahead == 'r') ADVANCE(709);
       END_STATE();
+    case 523:
+      if (lookahead == 'm') ADVANCE(710);
+      END_STATE();
+    case 524:
+      if (lookahead == 'i') ADVANCE(711);
+      END_STATE();
+    case 525:
+      if (lookahead == 'e') ADVANCE(712);
+      END_STATE();
+    case 526:
+      if (lookahead == 'i') ADVANCE(713);
+      END_STATE();
     case 527:
-      if (lookahead == 'e') ADVANCE(710);
+      if (lookahead == 't') ADVANCE(714);
       END_STATE();
     case 528:
-      if (lookahead == 'c') ADVANCE(711);
+      if (lookahead == 'u') ADVANCE(715);
       END_STATE();
     case 529:
-      if (lookahead == 'a') ADVANCE(712);
+      if (lookahead == 'd') ADVANCE(716);
       END_STATE();
     case 530:
-      if (lookahead == 'd') ADVANCE(713);
-      if (lookahead == 's') ADVANCE(714);
+      if (lookahead == 'n') ADVANCE(717);
+      if (lookahead == 'o') ADVANCE(718);
       END_STATE();
     case 531:
-      if (lookahead == 'l') ADVANCE(715);
-      if (lookahead == 'n') ADVANCE(716);
+      if (lookahead == 't') ADVANCE(719);
       END_STATE();
     case 532:
-      if (lookahead == 'r') ADVANCE(717);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(720);
       END_STATE();
     case 533:
-      if (lookahead == 'r') ADVANCE(718);
+      if (lookahead == 'i') ADVANCE(721);
       END_STATE();
     case 534:
-      if (lookahead == 's') ADVANCE(719);
-      END_STATE();
-    case 535:
-      if (lookahead == 'l') ADVANCE(720);
-      END_STATE();
-    case 536:
-      if (lookahead == 'e') ADVANCE(721);
-      END_STATE();
-    case 537:
       if (lookahead == 'i') ADVANCE(722);
       END_STATE();
+    case 535:
+      if (lookahead == 'r') ADVANCE(723);
+      END_STATE();
+    case 536:
+      if (lookahead == 'e') ADVANCE(724);
+      END_STATE();
+    case 537:
+      if (lookahead == 'c') ADVANCE(725);
+      END_STATE();
     case 538:
-      if (lookahead == 'e') ADVANCE(723);
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
     case 539:
-      if (lookahead == 'i') ADVANCE(724);
+      if (lookahead == 'd') ADVANCE(727);
+      if (lookahead == 's') ADVANCE(728);
       END_STATE();
     case 540:
-      if (lookahead == 'i') ADVANCE(725);
+      if (lookahead == 'l') ADVANCE(729);
+      if (lookahead == 'n') ADVANCE(730);
       END_STATE();
     case 541:
-      if (lookahead == 'e') ADVANCE(726);
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
     case 542:
-      if (lookahead == 't') ADVANCE(727);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 543:
-      if (lookahead == 't') ADVANCE(728);
+      if (lookahead == 's') ADVANCE(733);
       END_STATE();
     case 544:
-      if (lookahead == 't') ADVANCE(729);
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
     case 545:
-      if (lookahead == 'd') ADVANCE(730);
+      if (lookahead == 'e') ADVANCE(735);
       END_STATE();
     case 546:
-      if (lookahead == 'e') ADVANCE(731);
+      if (lookahead == 'i') ADVANCE(736);
       END_STATE();
     case 547:
-      if (lookahead == '-') ADVANCE(732);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 548:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 549:
-      if (lookahead == 'c') ADVANCE(733);
-      END_STATE();
-    case 550:
-      if (lookahead == 'i') ADVANCE(734);
-      END_STATE();
-    case 551:
-      if (lookahead == 't') ADVANCE(735);
-      END_STATE();
-    case 552:
-      ACCEPT_TOKEN(anon_sym_spot);
-      END_STATE();
-    case 553:
-      if (lookahead == 'a') ADVANCE(736);
-      END_STATE();
-    case 554:
-      if (lookahead == 'p') ADVANCE(737);
-      END_STATE();
-    case 555:
       if (lookahead == 'i') ADVANCE(738);
       END_STATE();
+    case 549:
+      if (lookahead == 'i') ADVANCE(739);
+      END_STATE();
+    case 550:
+      if (lookahead == 'e') ADVANCE(740);
+      END_STATE();
+    case 551:
+      if (lookahead == 't') ADVANCE(741);
+      END_STATE();
+    case 552:
+      if (lookahead == 't') ADVANCE(742);
+      END_STATE();
+    case 553:
+      if (lookahead == 't') ADVANCE(743);
+      END_STATE();
+    case 554:
+      if (lookahead == 'd') ADVANCE(744);
+      END_STATE();
+    case 555:
+      if (lookahead == 'e') ADVANCE(745);
+      END_STATE();
     case 556:
-      if (lookahead == 'n') ADVANCE(739);
+      if (lookahead == '-') ADVANCE(746);
       END_STATE();
     case 557:
-      if (lookahead == 'c') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 558:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(747);
       END_STATE();
     case 559:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'i') ADVANCE(748);
       END_STATE();
     case 560:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 't') ADVANCE(749);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_then);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 562:
-      if (lookahead == 's') ADVANCE(742);
+      if (lookahead == 'a') ADVANCE(750);
       END_STATE();
     case 563:
-      if (lookahead == 'u') ADVANCE(743);
+      if (lookahead == 'p') ADVANCE(751);
       END_STATE();
     case 564:
-      if (lookahead == 'e') ADVANCE(744);
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
     case 565:
-      if (lookahead == 'l') ADVANCE(745);
+      if (lookahead == 'n') ADVANCE(753);
       END_STATE();
     case 566:
-      if (lookahead == 's') ADVANCE(746);
-      END_STATE();
-    case 567:
-      if (lookahead == 'r') ADVANCE(747);
-      END_STATE();
-    case 568:
-      if (lookahead == 'r') ADVANCE(748);
-      END_STATE();
-    case 569:
-      if (lookahead == 'c') ADVANCE(749);
-      END_STATE();
-    case 570:
-      if (lookahead == 'r') ADVANCE(750);
-      END_STATE();
-    case 571:
-      if (lookahead == 'l') ADVANCE(751);
-      END_STATE();
-    case 572:
-      if (lookahead == 'd') ADVANCE(752);
-      END_STATE();
-    case 573:
-      if (lookahead == 'a') ADVANCE(753);
-      END_STATE();
-    case 574:
       if (lookahead == 'c') ADVANCE(754);
       END_STATE();
+    case 567:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
+    case 568:
+      ACCEPT_TOKEN(anon_sym_take);
+      END_STATE();
+    case 569:
+      if (lookahead == 'e') ADVANCE(755);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 571:
+      if (lookahead == 's') ADVANCE(756);
+      END_STATE();
+    case 572:
+      if (lookahead == 'u') ADVANCE(757);
+      END_STATE();
+    case 573:
+      if (lookahead == 'e') ADVANCE(758);
+      END_STATE();
+    case 574:
+      if (lookahead == 'l') ADVANCE(759);
+      END_STATE();
     case 575:
-      if (lookahead == 'a') ADVANCE(755);
+      if (lookahead == 's') ADVANCE(760);
       END_STATE();
     case 576:
-      if (lookahead == 'l') ADVANCE(756);
+      if (lookahead == 'r') ADVANCE(761);
       END_STATE();
     case 577:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'r') ADVANCE(762);
       END_STATE();
     case 578:
-      if (lookahead == '4') ADVANCE(757);
+      if (lookahead == 'c') ADVANCE(763);
       END_STATE();
     case 579:
-      if (lookahead == 's') ADVANCE(758);
+      if (lookahead == 'r') ADVANCE(764);
       END_STATE();
     case 580:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(759);
+      if (lookahead == 'l') ADVANCE(765);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'd') ADVANCE(766);
       END_STATE();
     case 582:
-      if (lookahead == 't') ADVANCE(760);
+      if (lookahead == 'a') ADVANCE(767);
       END_STATE();
     case 583:
-      if (lookahead == 'a') ADVANCE(761);
+      if (lookahead == 'c') ADVANCE(768);
       END_STATE();
     case 584:
-      if (lookahead == 'e') ADVANCE(762);
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
     case 585:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_after);
+      if (lookahead == 'l') ADVANCE(771);
       END_STATE();
     case 587:
-      if (lookahead == 's') ADVANCE(763);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 588:
-      if (lookahead == 'a') ADVANCE(764);
+      if (lookahead == '4') ADVANCE(772);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
     case 590:
-      if (lookahead == 'n') ADVANCE(765);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(774);
       END_STATE();
     case 591:
-      if (lookahead == 'f') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 592:
-      if (lookahead == 'n') ADVANCE(767);
+      if (lookahead == 't') ADVANCE(775);
       END_STATE();
     case 593:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 594:
-      if (lookahead == 'r') ADVANCE(768);
+      if (lookahead == 'e') ADVANCE(777);
       END_STATE();
     case 595:
-      if (lookahead == 'g') ADVANCE(769);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_balun);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 597:
-      if (lookahead == 'i') ADVANCE(770);
+      if (lookahead == 's') ADVANCE(778);
       END_STATE();
     case 598:
-      if (lookahead == 'i') ADVANCE(771);
+      if (lookahead == 'a') ADVANCE(779);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_below);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 600:
-      if (lookahead == 'e') ADVANCE(772);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 601:
-      ACCEPT_TOKEN(anon_sym_blank);
+      if (lookahead == 'f') ADVANCE(781);
       END_STATE();
     case 602:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'n') ADVANCE(782);
       END_STATE();
     case 603:
-      if (lookahead == 'h') ADVANCE(773);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(774);
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
     case 605:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'g') ADVANCE(784);
       END_STATE();
     case 606:
-      if (lookahead == 'r') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 607:
-      if (lookahead == 'e') ADVANCE(776);
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
     case 608:
-      if (lookahead == 'd') ADVANCE(777);
+      if (lookahead == 'i') ADVANCE(786);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 610:
-      if (lookahead == 'l') ADVANCE(778);
+      if (lookahead == 'e') ADVANCE(787);
       END_STATE();
     case 611:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'd') ADVANCE(788);
       END_STATE();
     case 612:
-      if (lookahead == 'n') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
     case 613:
-      if (lookahead == 't') ADVANCE(780);
+      if (lookahead == 'i') ADVANCE(789);
       END_STATE();
     case 614:
-      if (lookahead == 'c') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 615:
-      if (lookahead == 'd') ADVANCE(782);
+      if (lookahead == 'h') ADVANCE(790);
       END_STATE();
     case 616:
-      if (lookahead == 'c') ADVANCE(783);
+      if (lookahead == 'n') ADVANCE(791);
       END_STATE();
     case 617:
-      if (lookahead == 'r') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 618:
-      if (lookahead == 'c') ADVANCE(785);
+      if (lookahead == 'r') ADVANCE(792);
       END_STATE();
     case 619:
-      if (lookahead == 'e') ADVANCE(786);
+      if (lookahead == 'e') ADVANCE(793);
       END_STATE();
     case 620:
-      if (lookahead == 'a') ADVANCE(787);
+      if (lookahead == 'd') ADVANCE(794);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_dated);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 622:
-      ACCEPT_TOKEN(anon_sym_datum);
+      if (lookahead == 'l') ADVANCE(795);
       END_STATE();
     case 623:
-      if (lookahead == 'p') ADVANCE(788);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 624:
-      if (lookahead == 'e') ADVANCE(789);
-      END_STATE();
-    case 625:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 626:
-      if (lookahead == 'e') ADVANCE(790);
-      END_STATE();
-    case 627:
-      if (lookahead == 'e') ADVANCE(791);
-      END_STATE();
-    case 628:
-      if (lookahead == 't') ADVANCE(792);
-      END_STATE();
-    case 629:
-      if (lookahead == 'x') ADVANCE(793);
-      END_STATE();
-    case 630:
-      if (lookahead == 't') ADVANCE(794);
-      END_STATE();
-    case 631:
-      if (lookahead == 'a') ADVANCE(795);
-      END_STATE();
-    case 632:
       if (lookahead == 'n') ADVANCE(796);
       END_STATE();
+    case 625:
+      if (lookahead == 't') ADVANCE(797);
+      END_STATE();
+    case 626:
+      if (lookahead == 'c') ADVANCE(798);
+      END_STATE();
+    case 627:
+      if (lookahead == 'd') ADVANCE(799);
+      END_STATE();
+    case 628:
+      if (lookahead == 'c') ADVANCE(800);
+      END_STATE();
+    case 629:
+      if (lookahead == 'r') ADVANCE(801);
+      END_STATE();
+    case 630:
+      if (lookahead == 'c') ADVANCE(802);
+      END_STATE();
+    case 631:
+      if (lookahead == 'e') ADVANCE(803);
+      END_STATE();
+    case 632:
+      if (lookahead == 'a') ADVANCE(804);
+      END_STATE();
     case 633:
-      if (lookahead == 'e') ADVANCE(797);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 634:
-      ACCEPT_TOKEN(anon_sym_drift);
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
     case 635:
-      if (lookahead == 'x') ADVANCE(798);
+      if (lookahead == 'p') ADVANCE(805);
       END_STATE();
     case 636:
-      if (lookahead == 'o') ADVANCE(799);
-      END_STATE();
-    case 637:
-      if (lookahead == 'i') ADVANCE(800);
-      END_STATE();
-    case 638:
-      if (lookahead == 'i') ADVANCE(801);
-      END_STATE();
-    case 639:
-      if (lookahead == '9') ADVANCE(802);
-      END_STATE();
-    case 640:
-      if (lookahead == 's') ADVANCE(803);
-      END_STATE();
-    case 641:
-      if (lookahead == 't') ADVANCE(804);
-      END_STATE();
-    case 642:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 643:
-      if (lookahead == 'y') ADVANCE(805);
-      END_STATE();
-    case 644:
-      ACCEPT_TOKEN(anon_sym_field);
-      END_STATE();
-    case 645:
       if (lookahead == 'e') ADVANCE(806);
       END_STATE();
+    case 637:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 638:
+      if (lookahead == 'e') ADVANCE(807);
+      END_STATE();
+    case 639:
+      if (lookahead == 's') ADVANCE(808);
+      END_STATE();
+    case 640:
+      if (lookahead == 'e') ADVANCE(809);
+      END_STATE();
+    case 641:
+      if (lookahead == 't') ADVANCE(810);
+      END_STATE();
+    case 642:
+      if (lookahead == 'x') ADVANCE(811);
+      END_STATE();
+    case 643:
+      if (lookahead == 't') ADVANCE(812);
+      END_STATE();
+    case 644:
+      if (lookahead == 'a') ADVANCE(813);
+      END_STATE();
+    case 645:
+      if (lookahead == 'n') ADVANCE(814);
+      END_STATE();
     case 646:
-      if (lookahead == 'r') ADVANCE(807);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 648:
-      if (lookahead == 'a') ADVANCE(808);
+      if (lookahead == 'x') ADVANCE(816);
       END_STATE();
     case 649:
-      if (lookahead == 'r') ADVANCE(809);
+      if (lookahead == 'o') ADVANCE(817);
       END_STATE();
     case 650:
-      if (lookahead == 's') ADVANCE(810);
+      if (lookahead == 'i') ADVANCE(818);
       END_STATE();
     case 651:
-      if (lookahead == 'e') ADVANCE(811);
+      if (lookahead == 'i') ADVANCE(819);
       END_STATE();
     case 652:
-      if (lookahead == 'a') ADVANCE(812);
+      if (lookahead == '9') ADVANCE(820);
       END_STATE();
     case 653:
-      if (lookahead == 'd') ADVANCE(813);
+      if (lookahead == 's') ADVANCE(821);
       END_STATE();
     case 654:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 't') ADVANCE(822);
       END_STATE();
     case 655:
-      if (lookahead == 'o') ADVANCE(814);
-      if (lookahead == 's') ADVANCE(815);
-      if (lookahead == 'u') ADVANCE(816);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(817);
+      if (lookahead == 'y') ADVANCE(823);
       END_STATE();
     case 657:
-      if (lookahead == 'r') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 658:
-      if (lookahead == 'a') ADVANCE(819);
+      if (lookahead == 'e') ADVANCE(824);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(820);
+      if (lookahead == 'r') ADVANCE(825);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_input);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 661:
-      if (lookahead == 'a') ADVANCE(821);
+      if (lookahead == 'a') ADVANCE(826);
       END_STATE();
     case 662:
-      if (lookahead == 'u') ADVANCE(822);
+      if (lookahead == 'r') ADVANCE(827);
       END_STATE();
     case 663:
-      if (lookahead == 't') ADVANCE(823);
+      if (lookahead == 's') ADVANCE(828);
       END_STATE();
     case 664:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'e') ADVANCE(829);
       END_STATE();
     case 665:
-      if (lookahead == 'r') ADVANCE(824);
+      if (lookahead == 'a') ADVANCE(830);
       END_STATE();
     case 666:
-      if (lookahead == 'd') ADVANCE(825);
+      if (lookahead == 'd') ADVANCE(831);
       END_STATE();
     case 667:
-      if (lookahead == 't') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'o') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(834);
       END_STATE();
     case 669:
-      if (lookahead == 'u') ADVANCE(827);
+      if (lookahead == 't') ADVANCE(835);
       END_STATE();
     case 670:
-      if (lookahead == 'c') ADVANCE(828);
+      if (lookahead == 'r') ADVANCE(836);
       END_STATE();
     case 671:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'o') ADVANCE(837);
       END_STATE();
     case 672:
-      if (lookahead == 'r') ADVANCE(829);
+      if (lookahead == 'a') ADVANCE(838);
       END_STATE();
     case 673:
-      if (lookahead == 't') ADVANCE(830);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(839);
       END_STATE();
     case 674:
-      if (lookahead == 't') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 675:
-      if (lookahead == 'u') ADVANCE(832);
+      if (lookahead == 'a') ADVANCE(840);
       END_STATE();
     case 676:
-      if (lookahead == 'm') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(841);
       END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_model);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 680:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'd') ADVANCE(844);
       END_STATE();
     case 681:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 682:
-      if (lookahead == 'a') ADVANCE(834);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 683:
-      if (lookahead == 'a') ADVANCE(835);
+      if (lookahead == 'u') ADVANCE(846);
       END_STATE();
     case 684:
-      if (lookahead == 't') ADVANCE(836);
-      END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 686:
-      if (lookahead == 'd') ADVANCE(837);
-      END_STATE();
-    case 687:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(838);
-      END_STATE();
-    case 688:
-      if (lookahead == 't') ADVANCE(839);
-      END_STATE();
-    case 689:
-      if (lookahead == 's') ADVANCE(840);
-      END_STATE();
-    case 690:
-      if (lookahead == 't') ADVANCE(841);
-      END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_phase);
-      END_STATE();
-    case 692:
-      ACCEPT_TOKEN(anon_sym_piece);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(842);
-      END_STATE();
-    case 694:
-      if (lookahead == 'i') ADVANCE(843);
-      END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_power);
-      END_STATE();
-    case 696:
-      if (lookahead == 'p') ADVANCE(844);
-      END_STATE();
-    case 697:
-      if (lookahead == 'l') ADVANCE(845);
-      END_STATE();
-    case 698:
-      if (lookahead == 'c') ADVANCE(846);
-      END_STATE();
-    case 699:
       if (lookahead == 'c') ADVANCE(847);
       END_STATE();
+    case 685:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 686:
+      if (lookahead == 'r') ADVANCE(848);
+      END_STATE();
+    case 687:
+      if (lookahead == 't') ADVANCE(849);
+      END_STATE();
+    case 688:
+      if (lookahead == 't') ADVANCE(850);
+      END_STATE();
+    case 689:
+      if (lookahead == 'u') ADVANCE(851);
+      END_STATE();
+    case 690:
+      if (lookahead == 'm') ADVANCE(852);
+      END_STATE();
+    case 691:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 692:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 694:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 695:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 696:
+      if (lookahead == 'a') ADVANCE(853);
+      END_STATE();
+    case 697:
+      if (lookahead == 'a') ADVANCE(854);
+      END_STATE();
+    case 698:
+      if (lookahead == 't') ADVANCE(855);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
     case 700:
-      if (lookahead == '-') ADVANCE(848);
-      if (lookahead == 'i') ADVANCE(849);
+      if (lookahead == 'd') ADVANCE(856);
       END_STATE();
     case 701:
-      if (lookahead == 's') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(857);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_rated);
-      END_STATE();
-    case 703:
-      if (lookahead == 'g') ADVANCE(851);
-      END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_ratio);
-      END_STATE();
-    case 705:
-      if (lookahead == 'a') ADVANCE(852);
-      END_STATE();
-    case 706:
-      if (lookahead == 'n') ADVANCE(853);
-      END_STATE();
-    case 707:
-      if (lookahead == 'z') ADVANCE(854);
-      END_STATE();
-    case 708:
-      if (lookahead == 'v') ADVANCE(855);
-      END_STATE();
-    case 709:
-      if (lookahead == 'e') ADVANCE(856);
-      END_STATE();
-    case 710:
-      if (lookahead == 'c') ADVANCE(857);
-      END_STATE();
-    case 711:
       if (lookahead == 't') ADVANCE(858);
       END_STATE();
+    case 703:
+      if (lookahead == 's') ADVANCE(859);
+      END_STATE();
+    case 704:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 707:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(861);
+      END_STATE();
+    case 708:
+      if (lookahead == 'i') ADVANCE(862);
+      END_STATE();
+    case 709:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 710:
+      if (lookahead == 'p') ADVANCE(863);
+      END_STATE();
+    case 711:
+      if (lookahead == 'l') ADVANCE(864);
+      END_STATE();
     case 712:
-      if (lookahead == 't') ADVANCE(859);
+      if (lookahead == 'c') ADVANCE(865);
       END_STATE();
     case 713:
-      if (lookahead == 'e') ADVANCE(860);
+      if (lookahead == 'c') ADVANCE(866);
       END_STATE();
     case 714:
-      if (lookahead == 't') ADVANCE(861);
+      if (lookahead == '-') ADVANCE(867);
+      if (lookahead == 'i') ADVANCE(868);
       END_STATE();
     case 715:
-      if (lookahead == 'u') ADVANCE(862);
+      if (lookahead == 's') ADVANCE(869);
       END_STATE();
     case 716:
-      if (lookahead == 'a') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 717:
-      if (lookahead == 'n') ADVANCE(864);
+      if (lookahead == 'g') ADVANCE(870);
       END_STATE();
     case 718:
-      if (lookahead == 's') ADVANCE(865);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'a') ADVANCE(871);
       END_STATE();
     case 720:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'n') ADVANCE(872);
       END_STATE();
     case 721:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'z') ADVANCE(873);
       END_STATE();
     case 722:
-      if (lookahead == 't') ADVANCE(866);
+      if (lookahead == 'v') ADVANCE(874);
       END_STATE();
     case 723:
-      if (lookahead == 's') ADVANCE(867);
+      if (lookahead == 'e') ADVANCE(875);
       END_STATE();
     case 724:
-      if (lookahead == 'c') ADVANCE(868);
+      if (lookahead == 'c') ADVANCE(876);
       END_STATE();
     case 725:
-      if (lookahead == 'o') ADVANCE(869);
+      if (lookahead == 't') ADVANCE(877);
       END_STATE();
     case 726:
-      if (lookahead == 'd') ADVANCE(870);
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'e') ADVANCE(879);
       END_STATE();
     case 728:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(880);
       END_STATE();
     case 729:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'u') ADVANCE(881);
       END_STATE();
     case 730:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'a') ADVANCE(882);
       END_STATE();
     case 731:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'n') ADVANCE(883);
       END_STATE();
     case 732:
-      if (lookahead == 'n') ADVANCE(871);
+      if (lookahead == 's') ADVANCE(884);
       END_STATE();
     case 733:
-      if (lookahead == 'e') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 734:
-      if (lookahead == 'n') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 736:
-      if (lookahead == 'd') ADVANCE(874);
+      if (lookahead == 't') ADVANCE(885);
       END_STATE();
     case 737:
-      if (lookahead == 'r') ADVANCE(875);
+      if (lookahead == 's') ADVANCE(886);
       END_STATE();
     case 738:
-      if (lookahead == 'o') ADVANCE(876);
+      if (lookahead == 'c') ADVANCE(887);
       END_STATE();
     case 739:
-      if (lookahead == 'd') ADVANCE(877);
+      if (lookahead == 'o') ADVANCE(888);
       END_STATE();
     case 740:
-      if (lookahead == 'h') ADVANCE(878);
+      if (lookahead == 'd') ADVANCE(889);
       END_STATE();
     case 741:
-      if (lookahead == 'r') ADVANCE(879);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 742:
-      if (lookahead == 'h') ADVANCE(880);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 743:
-      if (lookahead == 'g') ADVANCE(881);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_title);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_total);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 746:
-      if (lookahead == 'c') ADVANCE(882);
-      if (lookahead == 'm') ADVANCE(883);
-      END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 748:
-      if (lookahead == 'a') ADVANCE(884);
-      END_STATE();
-    case 749:
-      if (lookahead == 'a') ADVANCE(885);
-      END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 751:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 752:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 753:
-      if (lookahead == 'n') ADVANCE(886);
-      END_STATE();
-    case 754:
-      if (lookahead == 'i') ADVANCE(887);
-      END_STATE();
-    case 755:
-      if (lookahead == 'g') ADVANCE(888);
-      END_STATE();
-    case 756:
-      if (lookahead == 'e') ADVANCE(889);
-      END_STATE();
-    case 757:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 758:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 759:
       if (lookahead == 'n') ADVANCE(890);
       END_STATE();
+    case 747:
+      if (lookahead == 'e') ADVANCE(891);
+      END_STATE();
+    case 748:
+      if (lookahead == 'n') ADVANCE(892);
+      END_STATE();
+    case 749:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 750:
+      if (lookahead == 'd') ADVANCE(893);
+      END_STATE();
+    case 751:
+      if (lookahead == 'r') ADVANCE(894);
+      END_STATE();
+    case 752:
+      if (lookahead == 'o') ADVANCE(895);
+      END_STATE();
+    case 753:
+      if (lookahead == 'd') ADVANCE(896);
+      END_STATE();
+    case 754:
+      if (lookahead == 'h') ADVANCE(897);
+      END_STATE();
+    case 755:
+      if (lookahead == 'r') ADVANCE(898);
+      END_STATE();
+    case 756:
+      if (lookahead == 'h') ADVANCE(899);
+      END_STATE();
+    case 757:
+      if (lookahead == 'g') ADVANCE(900);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(anon_sym_title);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_total);
+      END_STATE();
     case 760:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'c') ADVANCE(901);
+      if (lookahead == 'm') ADVANCE(902);
       END_STATE();
     case 761:
-      if (lookahead == 'c') ADVANCE(891);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 762:
-      if (lookahead == 'r') ADVANCE(892);
+      if (lookahead == 'a') ADVANCE(903);
       END_STATE();
     case 763:
-      if (lookahead == 't') ADVANCE(893);
-      END_STATE();
-    case 764:
-      if (lookahead == 't') ADVANCE(894);
-      END_STATE();
-    case 765:
-      if (lookahead == 't') ADVANCE(895);
-      END_STATE();
-    case 766:
-      if (lookahead == 'i') ADVANCE(896);
-      END_STATE();
-    case 767:
-      if (lookahead == 'a') ADVANCE(897);
-      END_STATE();
-    case 768:
-      if (lookahead == 'i') ADVANCE(898);
-      END_STATE();
-    case 769:
-      if (lookahead == 'i') ADVANCE(899);
-      END_STATE();
-    case 770:
-      if (lookahead == 'd') ADVANCE(900);
-      END_STATE();
-    case 771:
-      if (lookahead == 'n') ADVANCE(901);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_beside);
-      END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(902);
-      END_STATE();
-    case 774:
-      if (lookahead == 'g') ADVANCE(903);
-      END_STATE();
-    case 775:
       if (lookahead == 'a') ADVANCE(904);
       END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_under);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_until);
+      END_STATE();
+    case 766:
+      ACCEPT_TOKEN(anon_sym_valid);
+      END_STATE();
+    case 767:
+      if (lookahead == 'n') ADVANCE(905);
+      END_STATE();
+    case 768:
+      if (lookahead == 'i') ADVANCE(906);
+      END_STATE();
+    case 769:
+      if (lookahead == 'c') ADVANCE(907);
+      END_STATE();
+    case 770:
+      if (lookahead == 'g') ADVANCE(908);
+      END_STATE();
+    case 771:
+      if (lookahead == 'e') ADVANCE(909);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 773:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 774:
+      if (lookahead == 'n') ADVANCE(910);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_accept);
+      END_STATE();
     case 776:
-      if (lookahead == 'r') ADVANCE(905);
+      if (lookahead == 'c') ADVANCE(911);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(906);
+      if (lookahead == 'r') ADVANCE(912);
       END_STATE();
     case 778:
-      if (lookahead == 'a') ADVANCE(907);
+      if (lookahead == 't') ADVANCE(913);
       END_STATE();
     case 779:
-      if (lookahead == 'e') ADVANCE(908);
-      END_STATE();
-    case 780:
-      if (lookahead == 'i') ADVANCE(909);
-      END_STATE();
-    case 781:
-      if (lookahead == 't') ADVANCE(910);
-      END_STATE();
-    case 782:
-      if (lookahead == 'e') ADVANCE(911);
-      END_STATE();
-    case 783:
-      if (lookahead == 't') ADVANCE(912);
-      END_STATE();
-    case 784:
-      if (lookahead == 'u') ADVANCE(913);
-      END_STATE();
-    case 785:
       if (lookahead == 't') ADVANCE(914);
       END_STATE();
+    case 780:
+      if (lookahead == 't') ADVANCE(915);
+      END_STATE();
+    case 781:
+      if (lookahead == 'i') ADVANCE(916);
+      END_STATE();
+    case 782:
+      if (lookahead == 'a') ADVANCE(917);
+      END_STATE();
+    case 783:
+      if (lookahead == 'i') ADVANCE(918);
+      END_STATE();
+    case 784:
+      if (lookahead == 'i') ADVANCE(919);
+      END_STATE();
+    case 785:
+      if (lookahead == 'd') ADVANCE(920);
+      END_STATE();
     case 786:
-      if (lookahead == 'd') ADVANCE(915);
-      if (lookahead == 'r') ADVANCE(916);
+      if (lookahead == 'n') ADVANCE(921);
       END_STATE();
     case 787:
-      if (lookahead == 'g') ADVANCE(917);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 788:
-      if (lookahead == 'u') ADVANCE(918);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 789:
-      if (lookahead == 's') ADVANCE(919);
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
     case 790:
-      if (lookahead == 'r') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(923);
       END_STATE();
     case 791:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'g') ADVANCE(924);
       END_STATE();
     case 792:
-      if (lookahead == 'e') ADVANCE(921);
+      if (lookahead == 'a') ADVANCE(925);
       END_STATE();
     case 793:
-      if (lookahead == 'e') ADVANCE(922);
-      END_STATE();
-    case 794:
-      if (lookahead == 'i') ADVANCE(923);
-      END_STATE();
-    case 795:
-      if (lookahead == 'y') ADVANCE(924);
-      END_STATE();
-    case 796:
-      if (lookahead == 'c') ADVANCE(925);
-      END_STATE();
-    case 797:
       if (lookahead == 'r') ADVANCE(926);
       END_STATE();
-    case 798:
+    case 794:
       if (lookahead == 'e') ADVANCE(927);
       END_STATE();
-    case 799:
-      if (lookahead == 'n') ADVANCE(928);
+    case 795:
+      if (lookahead == 'a') ADVANCE(928);
       END_STATE();
-    case 800:
+    case 796:
       if (lookahead == 'e') ADVANCE(929);
       END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 798:
+      if (lookahead == 't') ADVANCE(931);
+      END_STATE();
+    case 799:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 800:
+      if (lookahead == 't') ADVANCE(933);
+      END_STATE();
     case 801:
-      if (lookahead == 's') ADVANCE(930);
+      if (lookahead == 'u') ADVANCE(934);
       END_STATE();
     case 802:
-      ACCEPT_TOKEN(anon_sym_etrs89);
-      END_STATE();
-    case 803:
-      ACCEPT_TOKEN(anon_sym_excess);
-      END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 805:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 807:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 808:
-      if (lookahead == 'c') ADVANCE(931);
-      END_STATE();
-    case 809:
-      if (lookahead == 'd') ADVANCE(932);
-      END_STATE();
-    case 810:
-      if (lookahead == 'p') ADVANCE(933);
-      END_STATE();
-    case 811:
-      if (lookahead == 'n') ADVANCE(934);
-      END_STATE();
-    case 812:
       if (lookahead == 't') ADVANCE(935);
       END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 803:
+      if (lookahead == 'd') ADVANCE(936);
+      if (lookahead == 'r') ADVANCE(937);
       END_STATE();
-    case 814:
-      if (lookahead == 'p') ADVANCE(936);
+    case 804:
+      if (lookahead == 'g') ADVANCE(938);
       END_STATE();
-    case 815:
-      if (lookahead == 'u') ADVANCE(937);
+    case 805:
+      if (lookahead == 'u') ADVANCE(939);
       END_STATE();
-    case 816:
-      if (lookahead == 'r') ADVANCE(938);
+    case 806:
+      if (lookahead == 's') ADVANCE(940);
       END_STATE();
-    case 817:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(939);
-      END_STATE();
-    case 818:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 819:
-      if (lookahead == 'n') ADVANCE(940);
-      END_STATE();
-    case 820:
+    case 807:
       if (lookahead == 'r') ADVANCE(941);
       END_STATE();
-    case 821:
-      if (lookahead == 'd') ADVANCE(942);
+    case 808:
+      if (lookahead == 'e') ADVANCE(942);
       END_STATE();
-    case 822:
-      if (lookahead == 'm') ADVANCE(943);
+    case 809:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 823:
-      if (lookahead == 'i') ADVANCE(944);
-      if (lookahead == 'o') ADVANCE(945);
+    case 810:
+      if (lookahead == 'e') ADVANCE(943);
       END_STATE();
-    case 824:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 811:
+      if (lookahead == 'e') ADVANCE(944);
       END_STATE();
-    case 825:
-      if (lookahead == 'i') ADVANCE(946);
+    case 812:
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
-    case 826:
-      if (lookahead == 'o') ADVANCE(947);
+    case 813:
+      if (lookahead == 'y') ADVANCE(946);
       END_STATE();
-    case 827:
-      if (lookahead == 'd') ADVANCE(948);
+    case 814:
+      if (lookahead == 'c') ADVANCE(947);
       END_STATE();
-    case 828:
+    case 815:
+      if (lookahead == 'r') ADVANCE(948);
+      END_STATE();
+    case 816:
       if (lookahead == 'e') ADVANCE(949);
       END_STATE();
+    case 817:
+      if (lookahead == 'n') ADVANCE(950);
+      END_STATE();
+    case 818:
+      if (lookahead == 'e') ADVANCE(951);
+      END_STATE();
+    case 819:
+      if (lookahead == 's') ADVANCE(952);
+      END_STATE();
+    case 820:
+      ACCEPT_TOKEN(anon_sym_etrs89);
+      END_STATE();
+    case 821:
+      ACCEPT_TOKEN(anon_sym_excess);
+      END_STATE();
+    case 822:
+      ACCEPT_TOKEN(anon_sym_expect);
+      END_STATE();
+    case 823:
+      ACCEPT_TOKEN(anon_sym_family);
+      END_STATE();
+    case 824:
+      ACCEPT_TOKEN(anon_sym_figure);
+      END_STATE();
+    case 825:
+      ACCEPT_TOKEN(anon_sym_filter);
+      END_STATE();
+    case 826:
+      if (lookahead == 'c') ADVANCE(953);
+      END_STATE();
+    case 827:
+      if (lookahead == 'd') ADVANCE(954);
+      END_STATE();
+    case 828:
+      if (lookahead == 'p') ADVANCE(955);
+      END_STATE();
     case 829:
-      if (lookahead == 'i') ADVANCE(950);
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
     case 830:
-      if (lookahead == 'u') ADVANCE(951);
+      if (lookahead == 't') ADVANCE(957);
       END_STATE();
     case 831:
-      if (lookahead == 'a') ADVANCE(952);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 832:
-      if (lookahead == 'm') ADVANCE(953);
+      if (lookahead == 'p') ADVANCE(958);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'u') ADVANCE(959);
       END_STATE();
     case 834:
-      if (lookahead == 'l') ADVANCE(954);
+      if (lookahead == 'r') ADVANCE(960);
       END_STATE();
     case 835:
-      if (lookahead == 't') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(961);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_offset);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 837:
-      if (lookahead == 'g') ADVANCE(956);
+      if (lookahead == 'n') ADVANCE(962);
       END_STATE();
     case 838:
-      if (lookahead == 'r') ADVANCE(957);
+      if (lookahead == 'n') ADVANCE(963);
       END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'r') ADVANCE(964);
       END_STATE();
     case 840:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'd') ADVANCE(965);
       END_STATE();
     case 841:
-      if (lookahead == 't') ADVANCE(958);
+      if (lookahead == 'm') ADVANCE(966);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_places);
+      if (lookahead == 'i') ADVANCE(967);
+      if (lookahead == 'o') ADVANCE(968);
       END_STATE();
     case 843:
-      if (lookahead == 'o') ADVANCE(959);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 844:
-      if (lookahead == 'l') ADVANCE(960);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 845:
-      if (lookahead == 'e') ADVANCE(961);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 846:
-      if (lookahead == 't') ADVANCE(962);
+      if (lookahead == 'd') ADVANCE(971);
       END_STATE();
     case 847:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'e') ADVANCE(972);
       END_STATE();
     case 848:
-      if (lookahead == 'r') ADVANCE(963);
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
     case 849:
-      if (lookahead == 'n') ADVANCE(964);
+      if (lookahead == 'u') ADVANCE(974);
       END_STATE();
     case 850:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'a') ADVANCE(975);
       END_STATE();
     case 851:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'm') ADVANCE(976);
       END_STATE();
     case 852:
-      if (lookahead == 'n') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 853:
-      if (lookahead == 'g') ADVANCE(966);
+      if (lookahead == 'l') ADVANCE(977);
       END_STATE();
     case 854:
-      if (lookahead == 'e') ADVANCE(967);
+      if (lookahead == 't') ADVANCE(978);
       END_STATE();
     case 855:
-      if (lookahead == 'e') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
     case 856:
-      if (lookahead == 'n') ADVANCE(969);
+      if (lookahead == 'g') ADVANCE(979);
       END_STATE();
     case 857:
-      if (lookahead == 't') ADVANCE(970);
+      if (lookahead == 'r') ADVANCE(980);
       END_STATE();
     case 858:
-      if (lookahead == 's') ADVANCE(971);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 859:
-      if (lookahead == 'a') ADVANCE(972);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 860:
-      if (lookahead == 'n') ADVANCE(973);
+      if (lookahead == 't') ADVANCE(981);
       END_STATE();
     case 861:
-      if (lookahead == 'i') ADVANCE(974);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 862:
-      if (lookahead == 't') ADVANCE(975);
-      END_STATE();
-    case 863:
-      if (lookahead == 'n') ADVANCE(976);
-      END_STATE();
-    case 864:
-      if (lookahead == '-') ADVANCE(977);
-      END_STATE();
-    case 865:
-      if (lookahead == 'e') ADVANCE(978);
-      END_STATE();
-    case 866:
-      if (lookahead == 'i') ADVANCE(979);
-      END_STATE();
-    case 867:
-      ACCEPT_TOKEN(anon_sym_series);
-      END_STATE();
-    case 868:
-      if (lookahead == 'e') ADVANCE(980);
-      END_STATE();
-    case 869:
-      if (lookahead == 'n') ADVANCE(981);
-      END_STATE();
-    case 870:
-      ACCEPT_TOKEN(anon_sym_shared);
-      END_STATE();
-    case 871:
       if (lookahead == 'o') ADVANCE(982);
       END_STATE();
+    case 863:
+      if (lookahead == 'l') ADVANCE(983);
+      END_STATE();
+    case 864:
+      if (lookahead == 'e') ADVANCE(984);
+      END_STATE();
+    case 865:
+      if (lookahead == 't') ADVANCE(985);
+      END_STATE();
+    case 866:
+      ACCEPT_TOKEN(anon_sym_public);
+      END_STATE();
+    case 867:
+      if (lookahead == 'r') ADVANCE(986);
+      END_STATE();
+    case 868:
+      if (lookahead == 'n') ADVANCE(987);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 871:
+      if (lookahead == 'n') ADVANCE(988);
+      END_STATE();
     case 872:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'g') ADVANCE(989);
       END_STATE();
     case 873:
-      if (lookahead == 'g') ADVANCE(983);
-      END_STATE();
-    case 874:
-      ACCEPT_TOKEN(anon_sym_spread);
-      END_STATE();
-    case 875:
-      if (lookahead == 'o') ADVANCE(984);
-      END_STATE();
-    case 876:
-      if (lookahead == 'n') ADVANCE(985);
-      END_STATE();
-    case 877:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(986);
-      END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 879:
-      if (lookahead == 'a') ADVANCE(987);
-      END_STATE();
-    case 880:
-      if (lookahead == 'o') ADVANCE(988);
-      END_STATE();
-    case 881:
-      if (lookahead == 'h') ADVANCE(989);
-      END_STATE();
-    case 882:
       if (lookahead == 'e') ADVANCE(990);
       END_STATE();
+    case 874:
+      if (lookahead == 'e') ADVANCE(991);
+      END_STATE();
+    case 875:
+      if (lookahead == 'n') ADVANCE(992);
+      END_STATE();
+    case 876:
+      if (lookahead == 't') ADVANCE(993);
+      END_STATE();
+    case 877:
+      if (lookahead == 's') ADVANCE(994);
+      END_STATE();
+    case 878:
+      if (lookahead == 'a') ADVANCE(995);
+      END_STATE();
+    case 879:
+      if (lookahead == 'n') ADVANCE(996);
+      END_STATE();
+    case 880:
+      if (lookahead == 'i') ADVANCE(997);
+      END_STATE();
+    case 881:
+      if (lookahead == 't') ADVANCE(998);
+      END_STATE();
+    case 882:
+      if (lookahead == 'n') ADVANCE(999);
+      END_STATE();
     case 883:
-      if (lookahead == 'i') ADVANCE(991);
+      if (lookahead == '-') ADVANCE(1000);
       END_STATE();
     case 884:
-      if (lookahead == 'y') ADVANCE(992);
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
     case 885:
-      if (lookahead == 'l') ADVANCE(993);
+      if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
     case 886:
-      if (lookahead == 't') ADVANCE(994);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 887:
-      if (lookahead == 't') ADVANCE(995);
+      if (lookahead == 'e') ADVANCE(1003);
       END_STATE();
     case 888:
-      if (lookahead == 'e') ADVANCE(996);
+      if (lookahead == 'n') ADVANCE(1004);
       END_STATE();
     case 889:
-      if (lookahead == 'n') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 890:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
     case 891:
-      if (lookahead == 'y') ADVANCE(998);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'g') ADVANCE(1006);
       END_STATE();
     case 893:
-      ACCEPT_TOKEN(anon_sym_against);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 894:
-      if (lookahead == 'e') ADVANCE(999);
+      if (lookahead == 'o') ADVANCE(1007);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
     case 896:
-      if (lookahead == 'e') ADVANCE(1000);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1009);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 898:
-      if (lookahead == 't') ADVANCE(1001);
+      if (lookahead == 'a') ADVANCE(1010);
       END_STATE();
     case 899:
-      if (lookahead == 'n') ADVANCE(1002);
-      END_STATE();
-    case 900:
-      if (lookahead == 't') ADVANCE(1003);
-      END_STATE();
-    case 901:
-      if (lookahead == 'e') ADVANCE(1004);
-      END_STATE();
-    case 902:
-      if (lookahead == 's') ADVANCE(1005);
-      END_STATE();
-    case 903:
-      if (lookahead == 't') ADVANCE(1006);
-      END_STATE();
-    case 904:
-      if (lookahead == 't') ADVANCE(1007);
-      END_STATE();
-    case 905:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 906:
-      ACCEPT_TOKEN(anon_sym_cascade);
-      END_STATE();
-    case 907:
-      if (lookahead == 't') ADVANCE(1008);
-      END_STATE();
-    case 908:
-      if (lookahead == 'r') ADVANCE(1009);
-      END_STATE();
-    case 909:
-      if (lookahead == 'o') ADVANCE(1010);
-      END_STATE();
-    case 910:
       if (lookahead == 'o') ADVANCE(1011);
       END_STATE();
-    case 911:
-      if (lookahead == 'n') ADVANCE(1012);
+    case 900:
+      if (lookahead == 'h') ADVANCE(1012);
       END_STATE();
-    case 912:
-      if (lookahead == 'o') ADVANCE(1013);
+    case 901:
+      if (lookahead == 'e') ADVANCE(1013);
       END_STATE();
-    case 913:
-      if (lookahead == 'c') ADVANCE(1014);
+    case 902:
+      if (lookahead == 'i') ADVANCE(1014);
       END_STATE();
-    case 914:
-      if (lookahead == 'e') ADVANCE(1015);
+    case 903:
+      if (lookahead == 'y') ADVANCE(1015);
       END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 904:
+      if (lookahead == 'l') ADVANCE(1016);
       END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 917:
-      if (lookahead == 'e') ADVANCE(1016);
-      END_STATE();
-    case 918:
+    case 905:
       if (lookahead == 't') ADVANCE(1017);
       END_STATE();
-    case 919:
-      ACCEPT_TOKEN(anon_sym_degrees);
+    case 906:
+      if (lookahead == 't') ADVANCE(1018);
       END_STATE();
-    case 920:
-      if (lookahead == 'e') ADVANCE(1018);
+    case 907:
+      if (lookahead == 'a') ADVANCE(1019);
       END_STATE();
-    case 921:
-      if (lookahead == 'r') ADVANCE(1019);
+    case 908:
+      if (lookahead == 'e') ADVANCE(1020);
       END_STATE();
-    case 922:
-      if (lookahead == 'r') ADVANCE(1020);
+    case 909:
+      if (lookahead == 'n') ADVANCE(1021);
       END_STATE();
-    case 923:
-      if (lookahead == 'v') ADVANCE(1021);
+    case 910:
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
-    case 924:
-      if (lookahead == 'e') ADVANCE(1022);
+    case 911:
+      if (lookahead == 'y') ADVANCE(1022);
       END_STATE();
-    case 925:
+    case 912:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 914:
       if (lookahead == 'e') ADVANCE(1023);
       END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 916:
+      if (lookahead == 'e') ADVANCE(1024);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(1026);
+      END_STATE();
+    case 920:
+      if (lookahead == 't') ADVANCE(1027);
+      END_STATE();
+    case 921:
+      if (lookahead == 'e') ADVANCE(1028);
+      END_STATE();
+    case 922:
+      if (lookahead == 'g') ADVANCE(1029);
+      END_STATE();
+    case 923:
+      if (lookahead == 's') ADVANCE(1030);
+      END_STATE();
+    case 924:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 925:
+      if (lookahead == 't') ADVANCE(1032);
+      END_STATE();
     case 926:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 927:
-      if (lookahead == 'r') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 't') ADVANCE(1033);
       END_STATE();
     case 929:
-      if (lookahead == 'n') ADVANCE(1025);
+      if (lookahead == 'r') ADVANCE(1034);
       END_STATE();
     case 930:
-      if (lookahead == 'e') ADVANCE(1026);
+      if (lookahead == 'o') ADVANCE(1035);
       END_STATE();
     case 931:
-      if (lookahead == 'k') ADVANCE(1027);
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
     case 932:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
     case 933:
-      if (lookahead == 'a') ADVANCE(1028);
-      END_STATE();
-    case 934:
-      if (lookahead == 'c') ADVANCE(1029);
-      END_STATE();
-    case 935:
-      if (lookahead == 'o') ADVANCE(1030);
-      END_STATE();
-    case 936:
-      if (lookahead == 'e') ADVANCE(1031);
-      END_STATE();
-    case 937:
-      if (lookahead == 'b') ADVANCE(1032);
-      END_STATE();
-    case 938:
-      if (lookahead == 'b') ADVANCE(1033);
-      END_STATE();
-    case 939:
-      if (lookahead == 'a') ADVANCE(1034);
-      END_STATE();
-    case 940:
-      if (lookahead == 'c') ADVANCE(1035);
-      END_STATE();
-    case 941:
-      if (lookahead == 'e') ADVANCE(1036);
-      END_STATE();
-    case 942:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 943:
-      if (lookahead == 'e') ADVANCE(1037);
-      END_STATE();
-    case 944:
       if (lookahead == 'o') ADVANCE(1038);
       END_STATE();
+    case 934:
+      if (lookahead == 'c') ADVANCE(1039);
+      END_STATE();
+    case 935:
+      if (lookahead == 'e') ADVANCE(1040);
+      END_STATE();
+    case 936:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 937:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 938:
+      if (lookahead == 'e') ADVANCE(1041);
+      END_STATE();
+    case 939:
+      if (lookahead == 't') ADVANCE(1042);
+      END_STATE();
+    case 940:
+      ACCEPT_TOKEN(anon_sym_degrees);
+      END_STATE();
+    case 941:
+      if (lookahead == 'e') ADVANCE(1043);
+      END_STATE();
+    case 942:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 943:
+      if (lookahead == 'r') ADVANCE(1044);
+      END_STATE();
+    case 944:
+      if (lookahead == 'r') ADVANCE(1045);
+      END_STATE();
     case 945:
-      if (lookahead == 'r') ADVANCE(1039);
+      if (lookahead == 'v') ADVANCE(1046);
       END_STATE();
     case 946:
-      if (lookahead == 'c') ADVANCE(1040);
-      END_STATE();
-    case 947:
-      if (lookahead == 'r') ADVANCE(1041);
-      END_STATE();
-    case 948:
-      if (lookahead == 'e') ADVANCE(1042);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 950:
-      if (lookahead == 't') ADVANCE(1043);
-      END_STATE();
-    case 951:
-      if (lookahead == 'd') ADVANCE(1044);
-      END_STATE();
-    case 952:
-      if (lookahead == 'n') ADVANCE(1045);
-      END_STATE();
-    case 953:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 954:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 955:
-      if (lookahead == 'i') ADVANCE(1046);
-      END_STATE();
-    case 956:
       if (lookahead == 'e') ADVANCE(1047);
       END_STATE();
-    case 957:
+    case 947:
       if (lookahead == 'e') ADVANCE(1048);
       END_STATE();
-    case 958:
-      if (lookahead == 'i') ADVANCE(1049);
+    case 948:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 959:
+    case 949:
+      if (lookahead == 'r') ADVANCE(1049);
+      END_STATE();
+    case 950:
+      ACCEPT_TOKEN(anon_sym_edition);
+      END_STATE();
+    case 951:
       if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
+    case 952:
+      if (lookahead == 'e') ADVANCE(1051);
+      END_STATE();
+    case 953:
+      if (lookahead == 'k') ADVANCE(1052);
+      END_STATE();
+    case 954:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 955:
+      if (lookahead == 'a') ADVANCE(1053);
+      END_STATE();
+    case 956:
+      if (lookahead == 'c') ADVANCE(1054);
+      END_STATE();
+    case 957:
+      if (lookahead == 'o') ADVANCE(1055);
+      END_STATE();
+    case 958:
+      if (lookahead == 'e') ADVANCE(1056);
+      END_STATE();
+    case 959:
+      if (lookahead == 'b') ADVANCE(1057);
+      END_STATE();
     case 960:
-      if (lookahead == 'i') ADVANCE(1051);
+      if (lookahead == 'b') ADVANCE(1058);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'a') ADVANCE(1059);
       END_STATE();
     case 962:
-      if (lookahead == 'o') ADVANCE(1052);
+      if (lookahead == 't') ADVANCE(1060);
       END_STATE();
     case 963:
-      if (lookahead == 'u') ADVANCE(1053);
+      if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
     case 964:
-      if (lookahead == 'g') ADVANCE(1054);
+      if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
     case 965:
-      if (lookahead == 'c') ADVANCE(1055);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1056);
+      if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
     case 967:
-      if (lookahead == 'd') ADVANCE(1057);
+      if (lookahead == 'o') ADVANCE(1064);
       END_STATE();
     case 968:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1058);
-      if (lookahead == 'r') ADVANCE(1059);
+      if (lookahead == 'r') ADVANCE(1065);
       END_STATE();
     case 969:
-      if (lookahead == 'c') ADVANCE(1060);
+      if (lookahead == 'c') ADVANCE(1066);
       END_STATE();
     case 970:
-      if (lookahead == 'e') ADVANCE(1061);
-      if (lookahead == 'i') ADVANCE(1062);
+      if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
     case 972:
-      if (lookahead == 'b') ADVANCE(1063);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 973:
-      if (lookahead == 't') ADVANCE(1064);
+      if (lookahead == 't') ADVANCE(1069);
       END_STATE();
     case 974:
-      if (lookahead == 'v') ADVANCE(1065);
+      if (lookahead == 'd') ADVANCE(1070);
       END_STATE();
     case 975:
-      if (lookahead == 'i') ADVANCE(1066);
+      if (lookahead == 'n') ADVANCE(1071);
       END_STATE();
     case 976:
-      if (lookahead == 'c') ADVANCE(1067);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 977:
-      if (lookahead == 'l') ADVANCE(1068);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 978:
-      if (lookahead == 'd') ADVANCE(1069);
+      if (lookahead == 'i') ADVANCE(1072);
       END_STATE();
     case 979:
-      if (lookahead == 'v') ADVANCE(1070);
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'i') ADVANCE(1075);
       END_STATE();
     case 982:
-      if (lookahead == 'i') ADVANCE(1071);
+      if (lookahead == 'n') ADVANCE(1076);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'i') ADVANCE(1077);
       END_STATE();
     case 984:
-      if (lookahead == 'c') ADVANCE(1072);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 985:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
     case 986:
-      if (lookahead == 'd') ADVANCE(1073);
+      if (lookahead == 'u') ADVANCE(1079);
       END_STATE();
     case 987:
-      if (lookahead == 't') ADVANCE(1074);
+      if (lookahead == 'g') ADVANCE(1080);
       END_STATE();
     case 988:
-      if (lookahead == 'l') ADVANCE(1075);
+      if (lookahead == 'c') ADVANCE(1081);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_through);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1082);
       END_STATE();
     case 990:
-      if (lookahead == 'i') ADVANCE(1076);
+      if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
     case 991:
-      if (lookahead == 't') ADVANCE(1077);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1084);
+      if (lookahead == 'r') ADVANCE(1085);
       END_STATE();
     case 992:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      if (lookahead == 'c') ADVANCE(1086);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'e') ADVANCE(1087);
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
     case 994:
-      ACCEPT_TOKEN(anon_sym_variant);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 995:
-      if (lookahead == 'y') ADVANCE(1078);
+      if (lookahead == 'b') ADVANCE(1089);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 't') ADVANCE(1090);
       END_STATE();
     case 997:
-      if (lookahead == 'g') ADVANCE(1079);
+      if (lookahead == 'v') ADVANCE(1091);
       END_STATE();
     case 998:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'i') ADVANCE(1092);
       END_STATE();
     case 999:
-      if (lookahead == 'd') ADVANCE(1080);
+      if (lookahead == 'c') ADVANCE(1093);
       END_STATE();
     case 1000:
-      if (lookahead == 'r') ADVANCE(1081);
+      if (lookahead == 'l') ADVANCE(1094);
       END_STATE();
     case 1001:
-      if (lookahead == 'y') ADVANCE(1082);
+      if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
     case 1002:
-      if (lookahead == 'g') ADVANCE(1083);
+      if (lookahead == 'v') ADVANCE(1096);
       END_STATE();
     case 1003:
-      if (lookahead == 'h') ADVANCE(1084);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 1004:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'i') ADVANCE(1097);
       END_STATE();
     case 1006:
-      if (lookahead == 'o') ADVANCE(1085);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 1007:
-      if (lookahead == 'e') ADVANCE(1086);
-      END_STATE();
-    case 1008:
-      if (lookahead == 'o') ADVANCE(1087);
-      END_STATE();
-    case 1009:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 1010:
-      if (lookahead == 'n') ADVANCE(1088);
-      END_STATE();
-    case 1011:
-      if (lookahead == 'r') ADVANCE(1089);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'c') ADVANCE(1090);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'r') ADVANCE(1091);
-      END_STATE();
-    case 1014:
-      if (lookahead == 't') ADVANCE(1092);
-      END_STATE();
-    case 1015:
-      if (lookahead == 'd') ADVANCE(1093);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_coverage);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
-      END_STATE();
-    case 1018:
-      if (lookahead == 'd') ADVANCE(1094);
-      END_STATE();
-    case 1019:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 1020:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 1021:
-      if (lookahead == 'i') ADVANCE(1095);
-      END_STATE();
-    case 1022:
-      if (lookahead == 'd') ADVANCE(1096);
-      END_STATE();
-    case 1023:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 1024:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 1025:
-      if (lookahead == 'c') ADVANCE(1097);
-      END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 1027:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 1028:
       if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 1009:
+      if (lookahead == 'd') ADVANCE(1099);
+      END_STATE();
+    case 1010:
+      if (lookahead == 't') ADVANCE(1100);
+      END_STATE();
+    case 1011:
+      if (lookahead == 'l') ADVANCE(1101);
+      END_STATE();
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1102);
+      END_STATE();
+    case 1014:
+      if (lookahead == 't') ADVANCE(1103);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      END_STATE();
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_variant);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'y') ADVANCE(1104);
+      END_STATE();
+    case 1019:
+      if (lookahead == 'l') ADVANCE(1105);
+      END_STATE();
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 1021:
+      if (lookahead == 'g') ADVANCE(1106);
+      END_STATE();
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 1023:
+      if (lookahead == 'd') ADVANCE(1107);
+      END_STATE();
+    case 1024:
+      if (lookahead == 'r') ADVANCE(1108);
+      END_STATE();
+    case 1025:
+      if (lookahead == 'y') ADVANCE(1109);
+      END_STATE();
+    case 1026:
+      if (lookahead == 'g') ADVANCE(1110);
+      END_STATE();
+    case 1027:
+      if (lookahead == 'h') ADVANCE(1111);
+      END_STATE();
+    case 1028:
+      ACCEPT_TOKEN(anon_sym_baseline);
+      END_STATE();
     case 1029:
-      if (lookahead == 'y') ADVANCE(1099);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 1030:
-      if (lookahead == 'r') ADVANCE(1100);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1031:
-      if (lookahead == 'n') ADVANCE(1101);
+      if (lookahead == 'o') ADVANCE(1112);
       END_STATE();
     case 1032:
-      if (lookahead == 'u') ADVANCE(1102);
+      if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
     case 1033:
-      if (lookahead == 'a') ADVANCE(1103);
+      if (lookahead == 'o') ADVANCE(1114);
       END_STATE();
     case 1034:
-      if (lookahead == 'm') ADVANCE(1104);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1035:
-      if (lookahead == 'e') ADVANCE(1105);
+      if (lookahead == 'n') ADVANCE(1115);
       END_STATE();
     case 1036:
-      if (lookahead == 's') ADVANCE(1106);
+      if (lookahead == 'r') ADVANCE(1116);
       END_STATE();
     case 1037:
-      if (lookahead == 'n') ADVANCE(1107);
+      if (lookahead == 'c') ADVANCE(1117);
       END_STATE();
     case 1038:
-      if (lookahead == 'n') ADVANCE(1108);
-      END_STATE();
-    case 1039:
-      ACCEPT_TOKEN(anon_sym_isolator);
-      END_STATE();
-    case 1040:
-      if (lookahead == 't') ADVANCE(1109);
-      END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
-      END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_latitude);
-      END_STATE();
-    case 1043:
-      if (lookahead == 'y') ADVANCE(1110);
-      END_STATE();
-    case 1044:
-      if (lookahead == 'e') ADVANCE(1111);
-      END_STATE();
-    case 1045:
-      if (lookahead == 'g') ADVANCE(1112);
-      END_STATE();
-    case 1046:
-      if (lookahead == 'o') ADVANCE(1113);
-      END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
-      END_STATE();
-    case 1048:
-      if (lookahead == 's') ADVANCE(1114);
-      END_STATE();
-    case 1049:
-      if (lookahead == 'v') ADVANCE(1115);
-      END_STATE();
-    case 1050:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1051:
-      if (lookahead == 'f') ADVANCE(1116);
-      END_STATE();
-    case 1052:
-      if (lookahead == 'r') ADVANCE(1117);
-      END_STATE();
-    case 1053:
       if (lookahead == 'r') ADVANCE(1118);
       END_STATE();
-    case 1054:
-      ACCEPT_TOKEN(anon_sym_quieting);
+    case 1039:
+      if (lookahead == 't') ADVANCE(1119);
       END_STATE();
-    case 1055:
-      if (lookahead == 'e') ADVANCE(1119);
+    case 1040:
+      if (lookahead == 'd') ADVANCE(1120);
       END_STATE();
-    case 1056:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
-    case 1058:
-      if (lookahead == 'f') ADVANCE(1120);
-      if (lookahead == 'l') ADVANCE(1121);
+    case 1043:
+      if (lookahead == 'd') ADVANCE(1121);
       END_STATE();
-    case 1059:
-      ACCEPT_TOKEN(anon_sym_receiver);
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
-    case 1060:
-      if (lookahead == 'e') ADVANCE(1122);
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
-    case 1061:
+    case 1046:
+      if (lookahead == 'i') ADVANCE(1122);
+      END_STATE();
+    case 1047:
       if (lookahead == 'd') ADVANCE(1123);
       END_STATE();
-    case 1062:
-      if (lookahead == 'o') ADVANCE(1124);
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
-    case 1063:
-      if (lookahead == 'i') ADVANCE(1125);
+    case 1049:
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
-    case 1064:
-      if (lookahead == 'i') ADVANCE(1126);
+    case 1050:
+      if (lookahead == 'c') ADVANCE(1124);
       END_STATE();
-    case 1065:
-      if (lookahead == 'i') ADVANCE(1127);
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
-    case 1066:
-      if (lookahead == 'o') ADVANCE(1128);
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
-    case 1067:
-      if (lookahead == 'e') ADVANCE(1129);
+    case 1053:
+      if (lookahead == 'c') ADVANCE(1125);
       END_STATE();
-    case 1068:
-      if (lookahead == 'o') ADVANCE(1130);
+    case 1054:
+      if (lookahead == 'y') ADVANCE(1126);
       END_STATE();
-    case 1069:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 1055:
+      if (lookahead == 'r') ADVANCE(1127);
       END_STATE();
-    case 1070:
-      if (lookahead == 'i') ADVANCE(1131);
+    case 1056:
+      if (lookahead == 'n') ADVANCE(1128);
       END_STATE();
-    case 1071:
-      if (lookahead == 's') ADVANCE(1132);
+    case 1057:
+      if (lookahead == 'u') ADVANCE(1129);
       END_STATE();
-    case 1072:
+    case 1058:
+      if (lookahead == 'a') ADVANCE(1130);
+      END_STATE();
+    case 1059:
+      if (lookahead == 'm') ADVANCE(1131);
+      END_STATE();
+    case 1060:
+      if (lookahead == 'a') ADVANCE(1132);
+      END_STATE();
+    case 1061:
       if (lookahead == 'e') ADVANCE(1133);
       END_STATE();
+    case 1062:
+      if (lookahead == 's') ADVANCE(1134);
+      END_STATE();
+    case 1063:
+      if (lookahead == 'n') ADVANCE(1135);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'n') ADVANCE(1136);
+      END_STATE();
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1066:
+      if (lookahead == 't') ADVANCE(1137);
+      END_STATE();
+    case 1067:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_latitude);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'y') ADVANCE(1138);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'e') ADVANCE(1139);
+      END_STATE();
+    case 1071:
+      if (lookahead == 'g') ADVANCE(1140);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'o') ADVANCE(1141);
+      END_STATE();
     case 1073:
-      if (lookahead == 'i') ADVANCE(1134);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1074:
-      if (lookahead == 'u') ADVANCE(1135);
+      if (lookahead == 's') ADVANCE(1142);
       END_STATE();
     case 1075:
-      if (lookahead == 'd') ADVANCE(1136);
+      if (lookahead == 'v') ADVANCE(1143);
       END_STATE();
     case 1076:
-      if (lookahead == 'v') ADVANCE(1137);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1077:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1138);
-      if (lookahead == 't') ADVANCE(1139);
+      if (lookahead == 'f') ADVANCE(1144);
       END_STATE();
     case 1078:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'r') ADVANCE(1145);
       END_STATE();
     case 1079:
-      if (lookahead == 't') ADVANCE(1140);
+      if (lookahead == 'r') ADVANCE(1146);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1081:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'e') ADVANCE(1147);
       END_STATE();
     case 1082:
-      ACCEPT_TOKEN(anon_sym_authority);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1084:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'f') ADVANCE(1148);
+      if (lookahead == 'l') ADVANCE(1149);
       END_STATE();
     case 1085:
-      if (lookahead == 'n') ADVANCE(1141);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1086:
-      if (lookahead == 'd') ADVANCE(1142);
+      if (lookahead == 'e') ADVANCE(1150);
       END_STATE();
     case 1087:
-      if (lookahead == 'r') ADVANCE(1143);
+      if (lookahead == 'd') ADVANCE(1151);
       END_STATE();
     case 1088:
-      ACCEPT_TOKEN(anon_sym_condition);
+      if (lookahead == 'o') ADVANCE(1152);
       END_STATE();
     case 1089:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'i') ADVANCE(1153);
       END_STATE();
     case 1090:
-      if (lookahead == 'e') ADVANCE(1144);
-      END_STATE();
-    case 1091:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 1092:
-      if (lookahead == 'i') ADVANCE(1145);
-      END_STATE();
-    case 1093:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 1094:
-      ACCEPT_TOKEN(anon_sym_delivered);
-      END_STATE();
-    case 1095:
-      if (lookahead == 't') ADVANCE(1146);
-      END_STATE();
-    case 1096:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 1097:
-      if (lookahead == 'y') ADVANCE(1147);
-      END_STATE();
-    case 1098:
-      if (lookahead == 'e') ADVANCE(1148);
-      END_STATE();
-    case 1099:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 1100:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1101:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1102:
-      if (lookahead == 'r') ADVANCE(1149);
-      END_STATE();
-    case 1103:
-      if (lookahead == 'n') ADVANCE(1150);
-      END_STATE();
-    case 1104:
-      if (lookahead == 's') ADVANCE(1151);
-      END_STATE();
-    case 1105:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1106:
-      if (lookahead == 'i') ADVANCE(1152);
-      END_STATE();
-    case 1107:
-      if (lookahead == 't') ADVANCE(1153);
-      END_STATE();
-    case 1108:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1109:
       if (lookahead == 'i') ADVANCE(1154);
       END_STATE();
-    case 1110:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1091:
+      if (lookahead == 'i') ADVANCE(1155);
       END_STATE();
-    case 1111:
-      ACCEPT_TOKEN(anon_sym_longitude);
+    case 1092:
+      if (lookahead == 'o') ADVANCE(1156);
       END_STATE();
-    case 1112:
-      if (lookahead == 'e') ADVANCE(1155);
+    case 1093:
+      if (lookahead == 'e') ADVANCE(1157);
       END_STATE();
-    case 1113:
-      if (lookahead == 'n') ADVANCE(1156);
+    case 1094:
+      if (lookahead == 'o') ADVANCE(1158);
       END_STATE();
-    case 1114:
-      if (lookahead == 'i') ADVANCE(1157);
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 1115:
-      if (lookahead == 'i') ADVANCE(1158);
-      END_STATE();
-    case 1116:
+    case 1096:
       if (lookahead == 'i') ADVANCE(1159);
       END_STATE();
+    case 1097:
+      if (lookahead == 's') ADVANCE(1160);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'e') ADVANCE(1161);
+      END_STATE();
+    case 1099:
+      if (lookahead == 'i') ADVANCE(1162);
+      END_STATE();
+    case 1100:
+      if (lookahead == 'u') ADVANCE(1163);
+      END_STATE();
+    case 1101:
+      if (lookahead == 'd') ADVANCE(1164);
+      END_STATE();
+    case 1102:
+      if (lookahead == 'v') ADVANCE(1165);
+      END_STATE();
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1166);
+      if (lookahead == 't') ADVANCE(1167);
+      END_STATE();
+    case 1104:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1105:
+      ACCEPT_TOKEN(anon_sym_vertical);
+      END_STATE();
+    case 1106:
+      if (lookahead == 't') ADVANCE(1168);
+      END_STATE();
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1108:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1111:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'n') ADVANCE(1169);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'd') ADVANCE(1170);
+      END_STATE();
+    case 1114:
+      if (lookahead == 'r') ADVANCE(1171);
+      END_STATE();
+    case 1115:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1116:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
     case 1117:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'e') ADVANCE(1172);
       END_STATE();
     case 1118:
-      if (lookahead == 'a') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'i') ADVANCE(1173);
       END_STATE();
     case 1120:
-      if (lookahead == 'r') ADVANCE(1161);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1121:
-      if (lookahead == 'o') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
     case 1122:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 't') ADVANCE(1174);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1124:
-      if (lookahead == 'n') ADVANCE(1163);
+      if (lookahead == 'y') ADVANCE(1175);
       END_STATE();
     case 1125:
-      if (lookahead == 'l') ADVANCE(1164);
-      END_STATE();
-    case 1126:
-      if (lookahead == 'a') ADVANCE(1165);
-      END_STATE();
-    case 1127:
-      if (lookahead == 't') ADVANCE(1166);
-      END_STATE();
-    case 1128:
-      if (lookahead == 'n') ADVANCE(1167);
-      END_STATE();
-    case 1129:
-      ACCEPT_TOKEN(anon_sym_resonance);
-      END_STATE();
-    case 1130:
-      if (lookahead == 's') ADVANCE(1168);
-      END_STATE();
-    case 1131:
-      if (lookahead == 't') ADVANCE(1169);
-      END_STATE();
-    case 1132:
-      if (lookahead == 'e') ADVANCE(1170);
-      END_STATE();
-    case 1133:
-      if (lookahead == 's') ADVANCE(1171);
-      END_STATE();
-    case 1134:
-      if (lookahead == 'a') ADVANCE(1172);
-      END_STATE();
-    case 1135:
-      if (lookahead == 'r') ADVANCE(1173);
-      END_STATE();
-    case 1136:
-      ACCEPT_TOKEN(anon_sym_threshold);
-      END_STATE();
-    case 1137:
-      if (lookahead == 'e') ADVANCE(1174);
-      END_STATE();
-    case 1138:
-      if (lookahead == 'f') ADVANCE(1175);
-      END_STATE();
-    case 1139:
       if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
+    case 1126:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1127:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1129:
+      if (lookahead == 'r') ADVANCE(1177);
+      END_STATE();
+    case 1130:
+      if (lookahead == 'n') ADVANCE(1178);
+      END_STATE();
+    case 1131:
+      if (lookahead == 's') ADVANCE(1179);
+      END_STATE();
+    case 1132:
+      if (lookahead == 'l') ADVANCE(1180);
+      END_STATE();
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1134:
+      if (lookahead == 'i') ADVANCE(1181);
+      END_STATE();
+    case 1135:
+      if (lookahead == 't') ADVANCE(1182);
+      END_STATE();
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1137:
+      if (lookahead == 'i') ADVANCE(1183);
+      END_STATE();
+    case 1138:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
     case 1140:
-      if (lookahead == 'h') ADVANCE(1177);
+      if (lookahead == 'e') ADVANCE(1184);
       END_STATE();
     case 1141:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'n') ADVANCE(1185);
       END_STATE();
     case 1142:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'i') ADVANCE(1186);
       END_STATE();
     case 1143:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'i') ADVANCE(1187);
       END_STATE();
     case 1144:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'i') ADVANCE(1188);
       END_STATE();
     case 1145:
-      if (lookahead == 'o') ADVANCE(1178);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1146:
-      if (lookahead == 'y') ADVANCE(1179);
+      if (lookahead == 'a') ADVANCE(1189);
       END_STATE();
     case 1147:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1148:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      if (lookahead == 'r') ADVANCE(1190);
       END_STATE();
     case 1149:
-      if (lookahead == 'b') ADVANCE(1180);
+      if (lookahead == 'o') ADVANCE(1191);
       END_STATE();
     case 1150:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1151:
-      if (lookahead == 'l') ADVANCE(1181);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1152:
-      if (lookahead == 's') ADVANCE(1182);
+      if (lookahead == 'n') ADVANCE(1192);
       END_STATE();
     case 1153:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1154:
-      if (lookahead == 'o') ADVANCE(1183);
-      END_STATE();
-    case 1155:
-      if (lookahead == 'n') ADVANCE(1184);
-      END_STATE();
-    case 1156:
-      if (lookahead == 'a') ADVANCE(1185);
-      END_STATE();
-    case 1157:
-      if (lookahead == 's') ADVANCE(1186);
-      END_STATE();
-    case 1158:
-      if (lookahead == 't') ADVANCE(1187);
-      END_STATE();
-    case 1159:
-      if (lookahead == 'e') ADVANCE(1188);
-      END_STATE();
-    case 1160:
-      if (lookahead == 'l') ADVANCE(1189);
-      END_STATE();
-    case 1161:
-      if (lookahead == 'e') ADVANCE(1190);
-      END_STATE();
-    case 1162:
-      if (lookahead == 's') ADVANCE(1191);
-      END_STATE();
-    case 1163:
-      ACCEPT_TOKEN(anon_sym_reflection);
-      END_STATE();
-    case 1164:
-      if (lookahead == 'i') ADVANCE(1192);
-      END_STATE();
-    case 1165:
       if (lookahead == 'l') ADVANCE(1193);
       END_STATE();
-    case 1166:
-      if (lookahead == 'y') ADVANCE(1194);
+    case 1154:
+      if (lookahead == 'a') ADVANCE(1194);
       END_STATE();
-    case 1167:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 1155:
+      if (lookahead == 't') ADVANCE(1195);
       END_STATE();
-    case 1168:
-      if (lookahead == 's') ADVANCE(1195);
+    case 1156:
+      if (lookahead == 'n') ADVANCE(1196);
       END_STATE();
-    case 1169:
-      if (lookahead == 'y') ADVANCE(1196);
+    case 1157:
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
-    case 1170:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1171:
+    case 1158:
       if (lookahead == 's') ADVANCE(1197);
       END_STATE();
-    case 1172:
-      if (lookahead == 'm') ADVANCE(1198);
+    case 1159:
+      if (lookahead == 't') ADVANCE(1198);
       END_STATE();
-    case 1173:
+    case 1160:
       if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
-    case 1174:
-      if (lookahead == 'r') ADVANCE(1200);
+    case 1161:
+      if (lookahead == 's') ADVANCE(1200);
       END_STATE();
-    case 1175:
-      if (lookahead == 'r') ADVANCE(1201);
+    case 1162:
+      if (lookahead == 'a') ADVANCE(1201);
       END_STATE();
-    case 1176:
+    case 1163:
       if (lookahead == 'r') ADVANCE(1202);
       END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1165:
+      if (lookahead == 'e') ADVANCE(1203);
+      END_STATE();
+    case 1166:
+      if (lookahead == 'f') ADVANCE(1204);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'e') ADVANCE(1205);
+      END_STATE();
+    case 1168:
+      if (lookahead == 'h') ADVANCE(1206);
+      END_STATE();
+    case 1169:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1171:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1172:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1173:
+      if (lookahead == 'o') ADVANCE(1207);
+      END_STATE();
+    case 1174:
+      if (lookahead == 'y') ADVANCE(1208);
+      END_STATE();
+    case 1175:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1176:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
     case 1177:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1203);
+      if (lookahead == 'b') ADVANCE(1209);
       END_STATE();
     case 1178:
-      if (lookahead == 'n') ADVANCE(1204);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1179:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'l') ADVANCE(1210);
       END_STATE();
     case 1180:
-      if (lookahead == 'a') ADVANCE(1205);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1181:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      if (lookahead == 's') ADVANCE(1211);
       END_STATE();
     case 1182:
-      if (lookahead == 't') ADVANCE(1206);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1183:
-      if (lookahead == 'n') ADVANCE(1207);
+      if (lookahead == 'o') ADVANCE(1212);
       END_STATE();
     case 1184:
-      if (lookahead == 't') ADVANCE(1208);
+      if (lookahead == 'n') ADVANCE(1213);
       END_STATE();
     case 1185:
-      if (lookahead == 'l') ADVANCE(1209);
+      if (lookahead == 'a') ADVANCE(1214);
       END_STATE();
     case 1186:
-      if (lookahead == 't') ADVANCE(1210);
+      if (lookahead == 's') ADVANCE(1215);
       END_STATE();
     case 1187:
-      if (lookahead == 'y') ADVANCE(1211);
+      if (lookahead == 't') ADVANCE(1216);
       END_STATE();
     case 1188:
-      if (lookahead == 'r') ADVANCE(1212);
-      END_STATE();
-    case 1189:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
-      END_STATE();
-    case 1190:
-      if (lookahead == 'q') ADVANCE(1213);
-      END_STATE();
-    case 1191:
-      if (lookahead == 's') ADVANCE(1214);
-      END_STATE();
-    case 1192:
-      if (lookahead == 't') ADVANCE(1215);
-      END_STATE();
-    case 1193:
-      ACCEPT_TOKEN(anon_sym_residential);
-      END_STATE();
-    case 1194:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 1195:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 1196:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 1197:
-      if (lookahead == 'e') ADVANCE(1216);
-      END_STATE();
-    case 1198:
       if (lookahead == 'e') ADVANCE(1217);
       END_STATE();
-    case 1199:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 1189:
+      if (lookahead == 'l') ADVANCE(1218);
       END_STATE();
-    case 1200:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+    case 1190:
+      if (lookahead == 'e') ADVANCE(1219);
       END_STATE();
-    case 1201:
-      if (lookahead == 'e') ADVANCE(1218);
+    case 1191:
+      if (lookahead == 's') ADVANCE(1220);
       END_STATE();
-    case 1202:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 1192:
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
-    case 1203:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1204:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1205:
-      if (lookahead == 'n') ADVANCE(1219);
-      END_STATE();
-    case 1206:
-      if (lookahead == 'i') ADVANCE(1220);
-      END_STATE();
-    case 1207:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1208:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1209:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1210:
+    case 1193:
       if (lookahead == 'i') ADVANCE(1221);
       END_STATE();
-    case 1211:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 1194:
+      if (lookahead == 'l') ADVANCE(1222);
       END_STATE();
-    case 1212:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1213:
-      if (lookahead == 'u') ADVANCE(1222);
-      END_STATE();
-    case 1214:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
-      END_STATE();
-    case 1215:
+    case 1195:
       if (lookahead == 'y') ADVANCE(1223);
       END_STATE();
-    case 1216:
-      if (lookahead == 'd') ADVANCE(1224);
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
-    case 1217:
-      if (lookahead == 't') ADVANCE(1225);
+    case 1197:
+      if (lookahead == 's') ADVANCE(1224);
       END_STATE();
-    case 1218:
-      if (lookahead == 'q') ADVANCE(1226);
+    case 1198:
+      if (lookahead == 'y') ADVANCE(1225);
       END_STATE();
-    case 1219:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
-    case 1220:
-      if (lookahead == 'v') ADVANCE(1227);
+    case 1200:
+      if (lookahead == 's') ADVANCE(1226);
       END_STATE();
-    case 1221:
-      if (lookahead == 'v') ADVANCE(1228);
+    case 1201:
+      if (lookahead == 'm') ADVANCE(1227);
       END_STATE();
-    case 1222:
-      if (lookahead == 'e') ADVANCE(1229);
+    case 1202:
+      if (lookahead == 'e') ADVANCE(1228);
       END_STATE();
-    case 1223:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+    case 1203:
+      if (lookahead == 'r') ADVANCE(1229);
       END_STATE();
-    case 1224:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+    case 1204:
+      if (lookahead == 'r') ADVANCE(1230);
       END_STATE();
-    case 1225:
-      if (lookahead == 'e') ADVANCE(1230);
+    case 1205:
+      if (lookahead == 'r') ADVANCE(1231);
       END_STATE();
-    case 1226:
-      if (lookahead == 'u') ADVANCE(1231);
+    case 1206:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1232);
       END_STATE();
-    case 1227:
-      if (lookahead == 'i') ADVANCE(1232);
+    case 1207:
+      if (lookahead == 'n') ADVANCE(1233);
       END_STATE();
-    case 1228:
-      if (lookahead == 'i') ADVANCE(1233);
+    case 1208:
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
-    case 1229:
-      if (lookahead == 'n') ADVANCE(1234);
+    case 1209:
+      if (lookahead == 'a') ADVANCE(1234);
       END_STATE();
-    case 1230:
-      if (lookahead == 'r') ADVANCE(1235);
+    case 1210:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
-    case 1231:
-      if (lookahead == 'e') ADVANCE(1236);
+    case 1211:
+      if (lookahead == 't') ADVANCE(1235);
       END_STATE();
-    case 1232:
+    case 1212:
+      if (lookahead == 'n') ADVANCE(1236);
+      END_STATE();
+    case 1213:
       if (lookahead == 't') ADVANCE(1237);
       END_STATE();
+    case 1214:
+      if (lookahead == 'l') ADVANCE(1238);
+      END_STATE();
+    case 1215:
+      if (lookahead == 't') ADVANCE(1239);
+      END_STATE();
+    case 1216:
+      if (lookahead == 'y') ADVANCE(1240);
+      END_STATE();
+    case 1217:
+      if (lookahead == 'r') ADVANCE(1241);
+      END_STATE();
+    case 1218:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1219:
+      if (lookahead == 'q') ADVANCE(1242);
+      END_STATE();
+    case 1220:
+      if (lookahead == 's') ADVANCE(1243);
+      END_STATE();
+    case 1221:
+      if (lookahead == 't') ADVANCE(1244);
+      END_STATE();
+    case 1222:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1224:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1225:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1226:
+      if (lookahead == 'e') ADVANCE(1245);
+      END_STATE();
+    case 1227:
+      if (lookahead == 'e') ADVANCE(1246);
+      END_STATE();
+    case 1228:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1229:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1230:
+      if (lookahead == 'e') ADVANCE(1247);
+      END_STATE();
+    case 1231:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1232:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
     case 1233:
-      if (lookahead == 't') ADVANCE(1238);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1234:
-      if (lookahead == 'c') ADVANCE(1239);
+      if (lookahead == 'n') ADVANCE(1248);
       END_STATE();
     case 1235:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'i') ADVANCE(1249);
       END_STATE();
     case 1236:
-      if (lookahead == 'n') ADVANCE(1240);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1237:
-      if (lookahead == 'y') ADVANCE(1241);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1238:
-      if (lookahead == 'y') ADVANCE(1242);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1239:
-      if (lookahead == 'y') ADVANCE(1243);
+      if (lookahead == 'i') ADVANCE(1250);
       END_STATE();
     case 1240:
-      if (lookahead == 'c') ADVANCE(1244);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1241:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1242:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      if (lookahead == 'u') ADVANCE(1251);
       END_STATE();
     case 1243:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
       END_STATE();
     case 1244:
-      if (lookahead == 'y') ADVANCE(1245);
+      if (lookahead == 'y') ADVANCE(1252);
       END_STATE();
     case 1245:
+      if (lookahead == 'd') ADVANCE(1253);
+      END_STATE();
+    case 1246:
+      if (lookahead == 't') ADVANCE(1254);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1255);
+      END_STATE();
+    case 1248:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1249:
+      if (lookahead == 'v') ADVANCE(1256);
+      END_STATE();
+    case 1250:
+      if (lookahead == 'v') ADVANCE(1257);
+      END_STATE();
+    case 1251:
+      if (lookahead == 'e') ADVANCE(1258);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1259);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'u') ADVANCE(1260);
+      END_STATE();
+    case 1256:
+      if (lookahead == 'i') ADVANCE(1261);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'i') ADVANCE(1262);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'n') ADVANCE(1263);
+      END_STATE();
+    case 1259:
+      if (lookahead == 'r') ADVANCE(1264);
+      END_STATE();
+    case 1260:
+      if (lookahead == 'e') ADVANCE(1265);
+      END_STATE();
+    case 1261:
+      if (lookahead == 't') ADVANCE(1266);
+      END_STATE();
+    case 1262:
+      if (lookahead == 't') ADVANCE(1267);
+      END_STATE();
+    case 1263:
+      if (lookahead == 'c') ADVANCE(1268);
+      END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1265:
+      if (lookahead == 'n') ADVANCE(1269);
+      END_STATE();
+    case 1266:
+      if (lookahead == 'y') ADVANCE(1270);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'y') ADVANCE(1271);
+      END_STATE();
+    case 1268:
+      if (lookahead == 'y') ADVANCE(1272);
+      END_STATE();
+    case 1269:
+      if (lookahead == 'c') ADVANCE(1273);
+      END_STATE();
+    case 1270:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1271:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1272:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1273:
+      if (lookahead == 'y') ADVANCE(1274);
+      END_STATE();
+    case 1274:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -8987,48 +9184,48 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 151},
+  [1] = {.lex_state = 156},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 148},
-  [4] = {.lex_state = 149},
-  [5] = {.lex_state = 149},
-  [6] = {.lex_state = 149},
-  [7] = {.lex_state = 151},
-  [8] = {.lex_state = 151},
-  [9] = {.lex_state = 151},
-  [10] = {.lex_state = 151},
-  [11] = {.lex_state = 149},
-  [12] = {.lex_state = 149},
-  [13] = {.lex_state = 149},
-  [14] = {.lex_state = 149},
-  [15] = {.lex_state = 149},
-  [16] = {.lex_state = 149},
-  [17] = {.lex_state = 149},
-  [18] = {.lex_state = 149},
-  [19] = {.lex_state = 149},
-  [20] = {.lex_state = 149},
-  [21] = {.lex_state = 150},
-  [22] = {.lex_state = 150},
-  [23] = {.lex_state = 150},
-  [24] = {.lex_state = 150},
-  [25] = {.lex_state = 150},
-  [26] = {.lex_state = 150},
-  [27] = {.lex_state = 150},
-  [28] = {.lex_state = 150},
-  [29] = {.lex_state = 150},
-  [30] = {.lex_state = 150},
-  [31] = {.lex_state = 150},
-  [32] = {.lex_state = 149},
-  [33] = {.lex_state = 149},
-  [34] = {.lex_state = 149},
-  [35] = {.lex_state = 149},
-  [36] = {.lex_state = 149},
-  [37] = {.lex_state = 149},
-  [38] = {.lex_state = 151},
-  [39] = {.lex_state = 151},
-  [40] = {.lex_state = 151},
-  [41] = {.lex_state = 151},
-  [42] = {.lex_state = 151},
+  [3] = {.lex_state = 153},
+  [4] = {.lex_state = 154},
+  [5] = {.lex_state = 154},
+  [6] = {.lex_state = 154},
+  [7] = {.lex_state = 156},
+  [8] = {.lex_state = 156},
+  [9] = {.lex_state = 156},
+  [10] = {.lex_state = 156},
+  [11] = {.lex_state = 154},
+  [12] = {.lex_state = 154},
+  [13] = {.lex_state = 154},
+  [14] = {.lex_state = 154},
+  [15] = {.lex_state = 154},
+  [16] = {.lex_state = 154},
+  [17] = {.lex_state = 154},
+  [18] = {.lex_state = 154},
+  [19] = {.lex_state = 154},
+  [20] = {.lex_state = 154},
+  [21] = {.lex_state = 155},
+  [22] = {.lex_state = 155},
+  [23] = {.lex_state = 155},
+  [24] = {.lex_state = 155},
+  [25] = {.lex_state = 155},
+  [26] = {.lex_state = 155},
+  [27] = {.lex_state = 155},
+  [28] = {.lex_state = 155},
+  [29] = {.lex_state = 155},
+  [30] = {.lex_state = 155},
+  [31] = {.lex_state = 155},
+  [32] = {.lex_state = 154},
+  [33] = {.lex_state = 154},
+  [34] = {.lex_state = 154},
+  [35] = {.lex_state = 154},
+  [36] = {.lex_state = 154},
+  [37] = {.lex_state = 154},
+  [38] = {.lex_state = 156},
+  [39] = {.lex_state = 156},
+  [40] = {.lex_state = 156},
+  [41] = {.lex_state = 156},
+  [42] = {.lex_state = 156},
   [43] = {.lex_state = 4},
   [44] = {.lex_state = 5},
   [45] = {.lex_state = 5},
@@ -9059,13 +9256,13 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [70] = {.lex_state = 5},
   [71] = {.lex_state = 5},
   [72] = {.lex_state = 5},
-  [73] = {.lex_state = 25},
-  [74] = {.lex_state = 25},
-  [75] = {.lex_state = 25},
-  [76] = {.lex_state = 25},
-  [77] = {.lex_state = 25},
-  [78] = {.lex_state = 25},
-  [79] = {.lex_state = 25},
+  [73] = {.lex_state = 26},
+  [74] = {.lex_state = 26},
+  [75] = {.lex_state = 26},
+  [76] = {.lex_state = 26},
+  [77] = {.lex_state = 26},
+  [78] = {.lex_state = 26},
+  [79] = {.lex_state = 26},
   [80] = {.lex_state = 0},
 };
 
@@ -9153,6 +9350,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(1),
     [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_transceiver] = ACTIONS(1),
@@ -9196,7 +9394,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
     [anon_sym_k_DASHfactor] = ACTIONS(1),
-    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
@@ -9227,6 +9424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
     [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
@@ -9248,6 +9446,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_beyond] = ACTIONS(1),
     [anon_sym_blank] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
@@ -9270,6 +9469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(1),
     [anon_sym_degrees] = ACTIONS(1),
     [anon_sym_delivered] = ACTIONS(1),
+    [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
     [anon_sym_dms] = ACTIONS(1),
     [anon_sym_down] = ACTIONS(1),
@@ -9290,6 +9490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
     [anon_sym_height_DASHamsl] = ACTIONS(1),
+    [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
@@ -9353,6 +9554,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
     [anon_sym_up] = ACTIONS(1),
+    [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
@@ -9389,16 +9591,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token13] = ACTIONS(1),
     [aux_sym_unit_token14] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token15] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
     [aux_sym_unit_token17] = ACTIONS(1),
+    [aux_sym_unit_token18] = ACTIONS(1),
     [anon_sym_deg] = ACTIONS(1),
     [anon_sym_min] = ACTIONS(1),
     [anon_sym_ohm] = ACTIONS(1),
@@ -9534,6 +9737,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -9577,7 +9781,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -9608,6 +9811,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -9629,6 +9833,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -9651,6 +9856,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_degrees] = ACTIONS(13),
     [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
@@ -9671,6 +9877,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -9734,6 +9941,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -9833,6 +10041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9876,7 +10085,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9907,6 +10115,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -9928,6 +10137,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -9950,6 +10160,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_degrees] = ACTIONS(25),
     [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
@@ -9970,6 +10181,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
@@ -10033,6 +10245,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -10068,16 +10281,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
     [aux_sym_unit_token11] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token13] = ACTIONS(31),
     [aux_sym_unit_token14] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token15] = ACTIONS(31),
     [aux_sym_unit_token16] = ACTIONS(31),
     [aux_sym_unit_token17] = ACTIONS(31),
+    [aux_sym_unit_token18] = ACTIONS(31),
     [anon_sym_deg] = ACTIONS(27),
     [anon_sym_min] = ACTIONS(27),
     [anon_sym_ohm] = ACTIONS(27),
@@ -10199,6 +10413,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -10242,7 +10457,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -10273,6 +10487,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -10294,6 +10509,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -10316,6 +10532,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_degrees] = ACTIONS(25),
     [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
@@ -10336,6 +10553,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
@@ -10399,6 +10617,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -10432,16 +10651,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
     [aux_sym_unit_token11] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token13] = ACTIONS(37),
     [aux_sym_unit_token14] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token15] = ACTIONS(37),
     [aux_sym_unit_token16] = ACTIONS(37),
     [aux_sym_unit_token17] = ACTIONS(37),
+    [aux_sym_unit_token18] = ACTIONS(37),
     [anon_sym_deg] = ACTIONS(33),
     [anon_sym_min] = ACTIONS(33),
     [anon_sym_ohm] = ACTIONS(33),
@@ -10572,6 +10792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10615,7 +10836,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10646,6 +10866,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -10667,6 +10888,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
     [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
@@ -10689,6 +10911,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_degrees] = ACTIONS(41),
     [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
@@ -10709,6 +10932,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -10772,6 +10996,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10885,6 +11110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10928,7 +11154,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10959,6 +11184,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
@@ -10980,6 +11206,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
     [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
@@ -11002,6 +11229,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_degrees] = ACTIONS(41),
     [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
@@ -11022,6 +11250,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
     [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
@@ -11085,6 +11314,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
     [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -11198,6 +11428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(58),
     [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_transceiver] = ACTIONS(58),
@@ -11241,7 +11472,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
     [anon_sym_k_DASHfactor] = ACTIONS(58),
-    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
@@ -11272,6 +11502,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
     [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
@@ -11293,6 +11524,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_beyond] = ACTIONS(58),
     [anon_sym_blank] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
@@ -11315,6 +11547,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(58),
     [anon_sym_degrees] = ACTIONS(58),
     [anon_sym_delivered] = ACTIONS(58),
+    [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
     [anon_sym_dms] = ACTIONS(58),
     [anon_sym_down] = ACTIONS(58),
@@ -11335,6 +11568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
     [anon_sym_height_DASHamsl] = ACTIONS(58),
+    [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
@@ -11398,6 +11632,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
     [anon_sym_up] = ACTIONS(58),
+    [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
@@ -11516,6 +11751,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(87),
     [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_transceiver] = ACTIONS(87),
@@ -11559,7 +11795,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
     [anon_sym_k_DASHfactor] = ACTIONS(87),
-    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
@@ -11590,6 +11825,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
     [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
@@ -11611,6 +11847,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_beyond] = ACTIONS(90),
     [anon_sym_blank] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
@@ -11633,6 +11870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(90),
     [anon_sym_degrees] = ACTIONS(90),
     [anon_sym_delivered] = ACTIONS(90),
+    [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
     [anon_sym_dms] = ACTIONS(90),
     [anon_sym_down] = ACTIONS(90),
@@ -11653,6 +11891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
     [anon_sym_height_DASHamsl] = ACTIONS(90),
+    [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
@@ -11716,6 +11955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
     [anon_sym_up] = ACTIONS(90),
+    [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
@@ -11828,6 +12068,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11871,7 +12112,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11902,6 +12142,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -11923,6 +12164,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -11945,6 +12187,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_degrees] = ACTIONS(13),
     [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
@@ -11965,6 +12208,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -12028,6 +12272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12140,6 +12385,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -12183,7 +12429,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -12214,6 +12459,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -12235,6 +12481,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -12257,6 +12504,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_degrees] = ACTIONS(13),
     [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
@@ -12277,6 +12525,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -12340,6 +12589,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12452,6 +12702,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -12495,7 +12746,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -12526,6 +12776,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
@@ -12547,6 +12798,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
     [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
@@ -12569,6 +12821,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_degrees] = ACTIONS(13),
     [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
@@ -12589,6 +12842,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
     [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
@@ -12652,6 +12906,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
     [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12751,6 +13006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(117),
     [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_transceiver] = ACTIONS(117),
@@ -12794,7 +13050,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
     [anon_sym_k_DASHfactor] = ACTIONS(117),
-    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
@@ -12825,6 +13080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
     [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
@@ -12846,6 +13102,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_beyond] = ACTIONS(117),
     [anon_sym_blank] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
@@ -12868,6 +13125,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(117),
     [anon_sym_degrees] = ACTIONS(117),
     [anon_sym_delivered] = ACTIONS(117),
+    [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
     [anon_sym_dms] = ACTIONS(117),
     [anon_sym_down] = ACTIONS(117),
@@ -12888,6 +13146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
     [anon_sym_height_DASHamsl] = ACTIONS(117),
+    [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
@@ -12951,6 +13210,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
     [anon_sym_up] = ACTIONS(117),
+    [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
@@ -13060,6 +13320,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -13103,7 +13364,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -13134,6 +13394,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -13155,6 +13416,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
     [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
@@ -13177,6 +13439,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_degrees] = ACTIONS(131),
     [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
@@ -13197,6 +13460,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -13260,6 +13524,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -13369,6 +13634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -13412,7 +13678,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -13443,6 +13708,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -13464,6 +13730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -13486,6 +13753,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_degrees] = ACTIONS(25),
     [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
@@ -13506,6 +13774,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -13569,6 +13838,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -13678,6 +13948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -13721,7 +13992,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -13752,6 +14022,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -13773,6 +14044,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
     [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
@@ -13795,6 +14067,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_degrees] = ACTIONS(135),
     [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
@@ -13815,6 +14088,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -13878,6 +14152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -13987,6 +14262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -14030,7 +14306,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -14061,6 +14336,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -14082,6 +14358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
     [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
@@ -14104,6 +14381,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_degrees] = ACTIONS(139),
     [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
@@ -14124,6 +14402,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -14187,6 +14466,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -14296,6 +14576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -14339,7 +14620,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -14370,6 +14650,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -14391,6 +14672,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
     [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
@@ -14413,6 +14695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_degrees] = ACTIONS(143),
     [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
@@ -14433,6 +14716,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -14496,6 +14780,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -14605,6 +14890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -14648,7 +14934,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -14679,6 +14964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -14700,6 +14986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
     [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
@@ -14722,6 +15009,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_degrees] = ACTIONS(149),
     [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
@@ -14742,6 +15030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -14805,6 +15094,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -14914,6 +15204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -14957,7 +15248,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -14988,6 +15278,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -15009,6 +15300,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
     [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
@@ -15031,6 +15323,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_degrees] = ACTIONS(153),
     [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
@@ -15051,6 +15344,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -15114,6 +15408,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -15223,6 +15518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -15266,7 +15562,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -15297,6 +15592,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -15318,6 +15614,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
     [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
@@ -15340,6 +15637,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_degrees] = ACTIONS(157),
     [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
@@ -15360,6 +15658,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -15423,6 +15722,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -15532,6 +15832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -15575,7 +15876,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -15606,6 +15906,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -15627,6 +15928,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
     [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
@@ -15649,6 +15951,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_degrees] = ACTIONS(161),
     [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
@@ -15669,6 +15972,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -15732,6 +16036,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -15842,6 +16147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(165),
     [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_transceiver] = ACTIONS(165),
@@ -15885,7 +16191,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
     [anon_sym_k_DASHfactor] = ACTIONS(165),
-    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
@@ -15916,6 +16221,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
     [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
@@ -15937,6 +16243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_beyond] = ACTIONS(165),
     [anon_sym_blank] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
@@ -15959,6 +16266,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(165),
     [anon_sym_degrees] = ACTIONS(165),
     [anon_sym_delivered] = ACTIONS(165),
+    [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
     [anon_sym_dms] = ACTIONS(165),
     [anon_sym_down] = ACTIONS(165),
@@ -15979,6 +16287,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
     [anon_sym_height_DASHamsl] = ACTIONS(165),
+    [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
@@ -16042,6 +16351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
     [anon_sym_up] = ACTIONS(165),
+    [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
@@ -16149,6 +16459,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(173),
     [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_transceiver] = ACTIONS(173),
@@ -16192,7 +16503,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
     [anon_sym_k_DASHfactor] = ACTIONS(173),
-    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
@@ -16223,6 +16533,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
     [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
@@ -16244,6 +16555,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_beyond] = ACTIONS(173),
     [anon_sym_blank] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
@@ -16266,6 +16578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(173),
     [anon_sym_degrees] = ACTIONS(173),
     [anon_sym_delivered] = ACTIONS(173),
+    [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
     [anon_sym_dms] = ACTIONS(173),
     [anon_sym_down] = ACTIONS(173),
@@ -16286,6 +16599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
     [anon_sym_height_DASHamsl] = ACTIONS(173),
+    [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
@@ -16349,6 +16663,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
     [anon_sym_up] = ACTIONS(173),
+    [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
@@ -16456,6 +16771,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -16499,7 +16815,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -16530,6 +16845,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
@@ -16551,6 +16867,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
     [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
@@ -16573,6 +16890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_degrees] = ACTIONS(157),
     [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
@@ -16593,6 +16911,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
     [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
@@ -16656,6 +16975,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
     [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -16763,6 +17083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -16806,7 +17127,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -16837,6 +17157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
@@ -16858,6 +17179,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
     [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
@@ -16880,6 +17202,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_degrees] = ACTIONS(153),
     [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
@@ -16900,6 +17223,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
     [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
@@ -16963,6 +17287,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
     [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -17070,6 +17395,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -17113,7 +17439,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -17144,6 +17469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
@@ -17165,6 +17491,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
     [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
@@ -17187,6 +17514,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_degrees] = ACTIONS(131),
     [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
@@ -17207,6 +17535,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
     [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
@@ -17270,6 +17599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
     [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -17377,6 +17707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -17420,7 +17751,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -17451,6 +17781,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
@@ -17472,6 +17803,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
     [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
@@ -17494,6 +17826,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_degrees] = ACTIONS(135),
     [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
@@ -17514,6 +17847,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
     [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
@@ -17577,6 +17911,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
     [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -17684,6 +18019,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -17727,7 +18063,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -17758,6 +18093,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
@@ -17779,6 +18115,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
     [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
@@ -17801,6 +18138,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_degrees] = ACTIONS(149),
     [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
@@ -17821,6 +18159,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
     [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
@@ -17884,6 +18223,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
     [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -17991,6 +18331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -18034,7 +18375,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -18065,6 +18405,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
@@ -18086,6 +18427,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
     [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
@@ -18108,6 +18450,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_degrees] = ACTIONS(25),
     [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
@@ -18128,6 +18471,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
     [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
@@ -18191,6 +18535,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
     [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -18298,6 +18643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -18341,7 +18687,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -18372,6 +18717,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
@@ -18393,6 +18739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
     [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
@@ -18415,6 +18762,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_degrees] = ACTIONS(143),
     [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
@@ -18435,6 +18783,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
     [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
@@ -18498,6 +18847,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
     [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -18605,6 +18955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -18648,7 +18999,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -18679,6 +19029,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
@@ -18700,6 +19051,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
     [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
@@ -18722,6 +19074,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_degrees] = ACTIONS(139),
     [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
@@ -18742,6 +19095,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
     [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
@@ -18805,6 +19159,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
     [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -18912,6 +19267,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -18955,7 +19311,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -18986,6 +19341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
@@ -19007,6 +19363,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
     [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
@@ -19029,6 +19386,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_degrees] = ACTIONS(161),
     [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
@@ -19049,6 +19407,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
     [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
@@ -19112,6 +19471,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
     [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -19219,6 +19579,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(179),
     [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_transceiver] = ACTIONS(179),
@@ -19262,7 +19623,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
     [anon_sym_k_DASHfactor] = ACTIONS(179),
-    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
@@ -19293,6 +19653,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
     [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
@@ -19314,6 +19675,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_beyond] = ACTIONS(179),
     [anon_sym_blank] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
@@ -19336,6 +19698,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(179),
     [anon_sym_degrees] = ACTIONS(179),
     [anon_sym_delivered] = ACTIONS(179),
+    [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
     [anon_sym_dms] = ACTIONS(179),
     [anon_sym_down] = ACTIONS(179),
@@ -19356,6 +19719,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
     [anon_sym_height_DASHamsl] = ACTIONS(179),
+    [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
@@ -19419,6 +19783,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
     [anon_sym_up] = ACTIONS(179),
+    [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
@@ -19522,6 +19887,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(183),
     [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_transceiver] = ACTIONS(183),
@@ -19565,7 +19931,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
     [anon_sym_k_DASHfactor] = ACTIONS(183),
-    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
@@ -19596,6 +19961,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
     [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
@@ -19617,6 +19983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_beyond] = ACTIONS(183),
     [anon_sym_blank] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
@@ -19639,6 +20006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(183),
     [anon_sym_degrees] = ACTIONS(183),
     [anon_sym_delivered] = ACTIONS(183),
+    [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
     [anon_sym_dms] = ACTIONS(183),
     [anon_sym_down] = ACTIONS(183),
@@ -19659,6 +20027,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
     [anon_sym_height_DASHamsl] = ACTIONS(183),
+    [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
@@ -19722,6 +20091,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
     [anon_sym_up] = ACTIONS(183),
+    [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
@@ -19825,6 +20195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(187),
     [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_transceiver] = ACTIONS(187),
@@ -19868,7 +20239,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
     [anon_sym_k_DASHfactor] = ACTIONS(187),
-    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
@@ -19899,6 +20269,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
     [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
@@ -19920,6 +20291,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_beyond] = ACTIONS(187),
     [anon_sym_blank] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
@@ -19942,6 +20314,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(187),
     [anon_sym_degrees] = ACTIONS(187),
     [anon_sym_delivered] = ACTIONS(187),
+    [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
     [anon_sym_dms] = ACTIONS(187),
     [anon_sym_down] = ACTIONS(187),
@@ -19962,6 +20335,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
     [anon_sym_height_DASHamsl] = ACTIONS(187),
+    [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
@@ -20025,6 +20399,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
     [anon_sym_up] = ACTIONS(187),
+    [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
@@ -20128,6 +20503,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(191),
     [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_transceiver] = ACTIONS(191),
@@ -20171,7 +20547,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
     [anon_sym_k_DASHfactor] = ACTIONS(191),
-    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
@@ -20202,6 +20577,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
     [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
@@ -20223,6 +20599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_beyond] = ACTIONS(191),
     [anon_sym_blank] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
@@ -20245,6 +20622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(191),
     [anon_sym_degrees] = ACTIONS(191),
     [anon_sym_delivered] = ACTIONS(191),
+    [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
     [anon_sym_dms] = ACTIONS(191),
     [anon_sym_down] = ACTIONS(191),
@@ -20265,6 +20643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
     [anon_sym_height_DASHamsl] = ACTIONS(191),
+    [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
@@ -20328,6 +20707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
     [anon_sym_up] = ACTIONS(191),
+    [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
@@ -20431,6 +20811,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(195),
     [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_transceiver] = ACTIONS(195),
@@ -20474,7 +20855,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
     [anon_sym_k_DASHfactor] = ACTIONS(195),
-    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
@@ -20505,6 +20885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
     [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
@@ -20526,6 +20907,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_beyond] = ACTIONS(195),
     [anon_sym_blank] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
@@ -20548,6 +20930,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(195),
     [anon_sym_degrees] = ACTIONS(195),
     [anon_sym_delivered] = ACTIONS(195),
+    [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
     [anon_sym_dms] = ACTIONS(195),
     [anon_sym_down] = ACTIONS(195),
@@ -20568,6 +20951,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
     [anon_sym_height_DASHamsl] = ACTIONS(195),
+    [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
@@ -20631,6 +21015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
     [anon_sym_up] = ACTIONS(195),
+    [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
@@ -20734,6 +21119,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(199),
     [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_transceiver] = ACTIONS(199),
@@ -20777,7 +21163,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
     [anon_sym_k_DASHfactor] = ACTIONS(199),
-    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
@@ -20808,6 +21193,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
     [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
@@ -20829,6 +21215,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_beyond] = ACTIONS(199),
     [anon_sym_blank] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
@@ -20851,6 +21238,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(199),
     [anon_sym_degrees] = ACTIONS(199),
     [anon_sym_delivered] = ACTIONS(199),
+    [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
     [anon_sym_dms] = ACTIONS(199),
     [anon_sym_down] = ACTIONS(199),
@@ -20871,6 +21259,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
     [anon_sym_height_DASHamsl] = ACTIONS(199),
+    [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
@@ -20934,6 +21323,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
     [anon_sym_up] = ACTIONS(199),
+    [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
@@ -21036,6 +21426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(203),
     [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_transceiver] = ACTIONS(203),
@@ -21079,7 +21470,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
     [anon_sym_k_DASHfactor] = ACTIONS(203),
-    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
@@ -21110,6 +21500,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
     [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
@@ -21131,6 +21522,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_beyond] = ACTIONS(203),
     [anon_sym_blank] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
@@ -21153,6 +21545,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(203),
     [anon_sym_degrees] = ACTIONS(203),
     [anon_sym_delivered] = ACTIONS(203),
+    [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
     [anon_sym_dms] = ACTIONS(203),
     [anon_sym_down] = ACTIONS(203),
@@ -21173,6 +21566,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
     [anon_sym_height_DASHamsl] = ACTIONS(203),
+    [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
@@ -21236,6 +21630,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
     [anon_sym_up] = ACTIONS(203),
+    [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
@@ -21333,6 +21728,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(207),
     [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_transceiver] = ACTIONS(207),
@@ -21376,7 +21772,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
     [anon_sym_k_DASHfactor] = ACTIONS(207),
-    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
@@ -21407,6 +21802,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
     [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
@@ -21428,6 +21824,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_beyond] = ACTIONS(207),
     [anon_sym_blank] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
@@ -21450,6 +21847,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(207),
     [anon_sym_degrees] = ACTIONS(207),
     [anon_sym_delivered] = ACTIONS(207),
+    [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
     [anon_sym_dms] = ACTIONS(207),
     [anon_sym_down] = ACTIONS(207),
@@ -21470,6 +21868,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
     [anon_sym_height_DASHamsl] = ACTIONS(207),
+    [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
@@ -21533,6 +21932,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
     [anon_sym_up] = ACTIONS(207),
+    [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
@@ -21630,6 +22030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(211),
     [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_transceiver] = ACTIONS(211),
@@ -21673,7 +22074,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
     [anon_sym_k_DASHfactor] = ACTIONS(211),
-    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
@@ -21704,6 +22104,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
     [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
@@ -21725,6 +22126,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_beyond] = ACTIONS(211),
     [anon_sym_blank] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
@@ -21747,6 +22149,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(211),
     [anon_sym_degrees] = ACTIONS(211),
     [anon_sym_delivered] = ACTIONS(211),
+    [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
     [anon_sym_dms] = ACTIONS(211),
     [anon_sym_down] = ACTIONS(211),
@@ -21767,6 +22170,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
     [anon_sym_height_DASHamsl] = ACTIONS(211),
+    [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
@@ -21830,6 +22234,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
     [anon_sym_up] = ACTIONS(211),
+    [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
@@ -21927,6 +22332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(215),
     [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_transceiver] = ACTIONS(215),
@@ -21970,7 +22376,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
     [anon_sym_k_DASHfactor] = ACTIONS(215),
-    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
@@ -22001,6 +22406,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
     [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
@@ -22022,6 +22428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_beyond] = ACTIONS(215),
     [anon_sym_blank] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
@@ -22044,6 +22451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(215),
     [anon_sym_degrees] = ACTIONS(215),
     [anon_sym_delivered] = ACTIONS(215),
+    [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
     [anon_sym_dms] = ACTIONS(215),
     [anon_sym_down] = ACTIONS(215),
@@ -22064,6 +22472,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
     [anon_sym_height_DASHamsl] = ACTIONS(215),
+    [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
@@ -22127,6 +22536,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
     [anon_sym_up] = ACTIONS(215),
+    [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
@@ -22224,6 +22634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(219),
     [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_transceiver] = ACTIONS(219),
@@ -22267,7 +22678,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
     [anon_sym_k_DASHfactor] = ACTIONS(219),
-    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
@@ -22298,6 +22708,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
     [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
@@ -22319,6 +22730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_beyond] = ACTIONS(219),
     [anon_sym_blank] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
@@ -22341,6 +22753,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(219),
     [anon_sym_degrees] = ACTIONS(219),
     [anon_sym_delivered] = ACTIONS(219),
+    [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
     [anon_sym_dms] = ACTIONS(219),
     [anon_sym_down] = ACTIONS(219),
@@ -22361,6 +22774,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
     [anon_sym_height_DASHamsl] = ACTIONS(219),
+    [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
@@ -22424,6 +22838,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
     [anon_sym_up] = ACTIONS(219),
+    [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
@@ -22478,16 +22893,17 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token13] = ACTIONS(221),
     [aux_sym_unit_token14] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token15] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
     [aux_sym_unit_token17] = ACTIONS(221),
+    [aux_sym_unit_token18] = ACTIONS(221),
     [anon_sym_deg] = ACTIONS(223),
     [anon_sym_min] = ACTIONS(221),
     [anon_sym_ohm] = ACTIONS(223),

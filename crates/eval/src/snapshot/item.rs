@@ -27,7 +27,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
             r.exposure = crate::exposure::station(st, &r.chains, env, stage, &mut r.diagnostics)
                 .map(Box::new);
             if stage == Stage::Whole {
-                r.site = crate::site::plan(st, env, &mut r.diagnostics).map(Box::new);
+                r.site = crate::site::plan(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
             }
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);

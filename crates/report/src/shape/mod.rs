@@ -4,6 +4,7 @@ pub mod bench;
 pub mod card;
 pub mod chain;
 pub mod compare;
+pub mod desense;
 pub mod diff;
 pub mod exposure;
 pub mod fit;

@@ -4,6 +4,7 @@
 mod bench;
 mod card;
 mod chain;
+mod desense;
 mod exposure;
 mod link;
 mod overview;
@@ -14,6 +15,7 @@ mod verify;
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
+pub use desense::desense;
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;

@@ -20,7 +20,7 @@ mod quantity;
 mod reader;
 pub(crate) mod rules;
 mod session;
-mod site;
+pub(crate) mod site;
 mod text;
 mod top;
 mod types;
@@ -66,6 +66,8 @@ static STATION_LINES: &[&Form] = &[
     &site::BESIDE,
     &exposure::SPOT,
     &site::ALONE,
+    &site::ISOLATION,
+    &site::SITE_NOISE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
     &ends::TRANSCEIVER,

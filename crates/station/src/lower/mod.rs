@@ -16,6 +16,7 @@ mod exposure;
 mod form;
 mod head;
 mod instrument;
+mod isolation;
 mod kinds;
 mod law;
 mod leg;

@@ -41,7 +41,7 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
-pub use site::{Alone, Beside, Site};
+pub use site::{Alone, AntennaOf, AtOffset, Beside, Isolated, Isolation, Site};
 pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.
