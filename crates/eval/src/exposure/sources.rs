@@ -13,7 +13,7 @@ use downlead_station::model::{
 };
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
-use super::{Refused, Source};
+use super::{Counted, Refused, Source};
 use crate::licence::{ends, holds_until, spans};
 use crate::result::{BandResult, BudgetItem, ChainResult};
 use crate::walk::Stop;
@@ -37,6 +37,8 @@ pub(super) struct Radiator<'r> {
     /// The transmitter, which is on one frequency at a time.
     pub(super) source: Option<Loc>,
     transmitter: Box<str>,
+    /// Name of the chain.
+    chain: Loc,
     pub(super) antennas: Vec<Mast>,
     band: Box<str>,
     /// Lowest and highest frequency of the band, Hz.
@@ -48,6 +50,8 @@ pub(super) struct Radiator<'r> {
     gain_dbi: Option<f64>,
     /// Mean EIRP while keyed, W.
     eirp_w: Option<f64>,
+    /// EIRP on the stated power, W.
+    stated_w: Option<f64>,
     /// EIRP at the peak of the envelope, W.
     peak_w: Option<f64>,
     pub(super) uncertainty_db: f64,
@@ -56,6 +60,8 @@ pub(super) struct Radiator<'r> {
     keyed: Option<(f64, f64)>,
     /// Whether the stated power was taken as the mean.
     pub(super) mean_assumed: bool,
+    /// Losses that may be lower than they are taken.
+    pub(super) lowered: super::lowered::Lowered,
 }
 
 /// Relative width of the edge of a range.
@@ -83,6 +89,8 @@ pub(super) struct Limit<'s> {
     value: f64,
     /// The EIRP that counts over its averaging time, W.
     pub(super) eirp_w: Option<f64>,
+    /// Where it was read, Hz.
+    hz: f64,
 }
 
 /// The radiators of a station, and the chains that may radiate and have no result.
@@ -125,7 +133,7 @@ pub(super) fn radiators<'r>(
             .bands
             .chunk_by(|a, b| a.band == b.band && a.point.is_some() && b.point.is_some())
         {
-            out.extend(of(name, first, points, antennas.clone()));
+            out.extend(of(name, chain.name, first, points, antennas.clone()));
         }
     }
     (out, open)
@@ -174,6 +182,7 @@ fn peak_over_stated(t: &Transmitter) -> Option<f64> {
 /// A chain on one band, from its points; that with the largest EIRP counts, and one without decides.
 fn of<'r>(
     name: Option<&'r str>,
+    chain: Loc,
     part: Option<&Part>,
     points: &'r [BandResult],
     antennas: Vec<Mast>,
@@ -193,6 +202,7 @@ fn of<'r>(
         station: name,
         source: part.map(|p| p.loc),
         transmitter,
+        chain,
         antennas,
         band: b.band.clone(),
         range: (low.min(high), low.max(high)),
@@ -203,11 +213,13 @@ fn of<'r>(
             .eirp_w
             .map(|e| e * factor)
             .filter(|e| !broken && positive(e)),
+        stated_w: b.eirp_w,
         peak_w: b.eirp_w.zip(peak).map(|(e, p)| e * p).filter(positive),
         uncertainty_db: b.uncertainty_db.unwrap_or(0.0),
         budget: &b.budget,
         keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
         mean_assumed: mean_assumed && b.antenna_w.is_some(),
+        lowered: super::lowered::of(b),
     })
 }
 
@@ -256,9 +268,16 @@ impl Radiator<'_> {
         from: f64,
         to: f64,
     ) -> Option<Limit<'s>> {
-        let hz = |v: Variable| (v == Variable::Frequency).then_some((from, to));
-        let value = clause.law.between(&hz).ok()?.0;
+        let least = |from: f64, to: f64| {
+            let hz = |v: Variable| (v == Variable::Frequency).then_some((from, to));
+            clause.law.between(&hz).ok().map(|x| x.0)
+        };
+        let value = least(from, to)?;
         Some(Limit {
+            hz: match least(from, from) {
+                Some(first) if first <= value => from,
+                _ => to,
+            },
             density: match clause.field {
                 Field::Density => value,
                 Field::Electric => density_of_electric(value),
@@ -290,6 +309,25 @@ impl Radiator<'_> {
                 (keyed / averaging).min(1.0)
             }
             _ => 1.0,
+        }
+    }
+
+    /// What the numbers at a spot come from.
+    fn counted(&self, limit: Option<&Limit<'_>>, antenna: Option<&Mast>) -> Counted {
+        let averaging = limit.and_then(|l| l.clause.averaging_s);
+        let peak = limit.is_some() && averaging.is_none();
+        let stated_w = self.stated_w.unwrap_or(f64::NAN);
+        let radiated = if peak { self.peak_w } else { self.eirp_w };
+        Counted {
+            chain: self.chain,
+            stated_w,
+            factor: radiated.unwrap_or(f64::NAN) / stated_w,
+            share: if peak { 1.0 } else { self.share(averaging) },
+            peak,
+            height_m: antenna.and_then(|a| a.height_m),
+            size_m: antenna.and_then(|a| a.size_m),
+            limit_hz: limit.map_or(self.hz, |l| l.hz),
+            clause: limit.map(|l| l.clause.loc),
         }
     }
 
@@ -347,6 +385,7 @@ impl Radiator<'_> {
             fraction: None,
             counts: false,
             refused: None,
+            counted: self.counted(limit.as_ref(), nearest.as_ref().map(|n| n.0)),
         };
         match self.refused(&s, nearest.map(|n| (n.0.clone(), n.1)), limit.is_some()) {
             Err(why) => s.refused = Some(why),
@@ -424,6 +463,9 @@ mod tests {
         Radiator {
             station: None,
             source: None,
+            chain: Loc::new(downlead_base::ItemId::fresh(), downlead_base::Span::new(0, 0)),
+            stated_w: Some(16.0),
+            lowered: super::super::lowered::Lowered::default(),
             transmitter: Box::default(),
             antennas: Vec::new(),
             band: "x".into(),

@@ -8,7 +8,9 @@ use downlead_station::Env;
 use downlead_station::model::Station;
 
 use super::carriers::Gathered;
+use super::desense;
 use super::{HIGHEST_ORDER, Hit, LISTED_HITS, LeftOut, Neighbours, SiteResult};
+use crate::result::ChainResult;
 
 /// Products searched of a site at most: about half a second.
 const MOST_PRODUCTS: u64 = 50_000_000;
@@ -20,7 +22,14 @@ const POINTED_OUT: u32 = 3;
 const EQUAL_HZ: f64 = 1e-3;
 
 /// Searches the site of a station; none where it has no receive channel, or nothing sends.
-pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option<SiteResult> {
+pub(crate) fn plan(
+    st: &Station,
+    chains: &[ChainResult],
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> Option<SiteResult> {
+    let isolations = desense::check_isolations(st, env, out);
+    desense::offsets(st, env, out);
     let mut all = Gathered::default();
     all.station(st, false, env);
     if all.channels.is_empty() {
@@ -60,7 +69,10 @@ pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option
         channels: all.channels.into(),
         left_out: all.left_out.into(),
         hits: Box::default(),
+        isolations,
+        desense: desense::desense(st, chains, env),
     };
+    desense::findings(&site.desense, out);
     search(&mut site);
     findings(&site, out);
     Some(site)

@@ -31,6 +31,8 @@ pub(crate) fn receive_statement(
             }
             return;
         }
+        // which is judged of the site
+        Node::Desense { .. } => return,
         Node::Expect { .. } => "This expectation",
         Node::Log { .. } => "A log of readings",
         Node::Read { .. } => "A reading",
@@ -43,7 +45,7 @@ pub(crate) fn receive_statement(
             format!("{what} needs a transmitter, and this is a receive chain."),
         )
         .at("not compared")
-        .help("In a receive chain only `expect loss` can be compared."),
+        .help("In a receive chain only `expect loss` and `limit … desense` can be compared."),
     );
 }
 
