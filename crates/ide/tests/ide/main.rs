@@ -24,3 +24,4 @@ mod swatches;
 mod types;
 mod typing;
 mod unfinished;
+mod write;
