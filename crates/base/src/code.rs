@@ -170,6 +170,7 @@ pub mod codes {
         READING_CONTRADICTS Error "reading-contradicts" "A reading differs from the chain by more than the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
+        FIGURE_MISTYPED Warning "figure-mistyped" "A figure looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have shown the difference";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";

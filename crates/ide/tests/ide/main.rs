@@ -25,3 +25,4 @@ mod swatches;
 mod types;
 mod typing;
 mod unfinished;
+mod write;
