@@ -17,6 +17,7 @@ mod fmt;
 mod hostile;
 mod licence;
 mod link;
+mod many;
 mod misc;
 mod overview;
 mod papers;
