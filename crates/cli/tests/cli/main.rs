@@ -2,6 +2,7 @@
 
 mod accept;
 mod bad_input;
+mod bad_papers;
 mod bench;
 mod bench_run;
 mod card;
