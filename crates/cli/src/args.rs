@@ -144,6 +144,9 @@ pub(crate) struct CheckArgs {
     /// Warnings and `cannot tell` fail too.
     #[arg(long)]
     pub(crate) strict: bool,
+    /// Say whether this paper of `report` was printed from the files as they are now, and end.
+    #[arg(long, value_name = "PAPER", conflicts_with_all = ["fix", "history"])]
+    pub(crate) sheet: Option<PathBuf>,
     /// Also show what is merely worth knowing (always part of the other formats).
     #[arg(long)]
     pub(crate) notes: bool,
