@@ -203,6 +203,10 @@ pub mod codes {
         VARIANT_NOT_A_FIGURE Error "variant-not-a-figure" "A variant changes something that is no figure of a part";
         VARIANT_CHANGES_NOTHING Warning "variant-changes-nothing" "A variant is the same as its station";
         VARIANT_DROPS_UNCERTAINTY Warning "variant-drops-uncertainty" "A new figure of a variant has no uncertainty and the old one has";
+        // acceptances
+        ACCEPT_REFUSED Error "accept-refused" "An acceptance names something that cannot be accepted";
+        ACCEPT_ENDED Warning "accept-ended" "The last day of an acceptance has passed";
+        ACCEPT_NOT_NEEDED Warning "accept-not-needed" "Nothing needs an acceptance";
         // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";

@@ -43,6 +43,8 @@ struct Sum {
     errors: usize,
     warnings: usize,
     notes: usize,
+    /// Findings that the text accepts.
+    accepted: usize,
 }
 
 /// What was compared and found, file by file.
@@ -108,6 +110,14 @@ impl Conclusion {
                 Severity::Warning => sum.warnings += 1,
                 Severity::Info | Severity::Hint => sum.notes += 1,
             }
+        }
+        for a in &findings.accepted {
+            let file = a.finding.spot.as_ref().map(|s| s.file);
+            let shown = file.map(|f| findings.files[f].shown.clone());
+            self.files
+                .entry(shown.unwrap_or_default())
+                .or_default()
+                .accepted += 1;
         }
     }
 
@@ -241,6 +251,7 @@ impl Sum {
         self.errors += other.errors;
         self.warnings += other.warnings;
         self.notes += other.notes;
+        self.accepted += other.accepted;
     }
 
     /// What files are ranked by.
@@ -301,6 +312,9 @@ impl Sum {
             });
         }
         let mut line = format!("{}; {}", parts.join(", "), self.to_mend());
+        if self.accepted > 0 {
+            let _ = write!(line, ", {} accepted", self.accepted);
+        }
         if self.notes > 0 {
             let lead = if notes_shown { "" } else { ": --notes" };
             let _ = write!(line, " ({}{lead})", counted(self.notes, "note"));

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 369
+#define SYMBOL_COUNT 370
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 347
+#define TOKEN_COUNT 348
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -35,355 +35,356 @@ enum ts_symbol_identifiers {
   anon_sym_rules = 17,
   anon_sym_link = 18,
   anon_sym_variant = 19,
-  anon_sym_transmit = 20,
-  anon_sym_receive = 21,
-  anon_sym_impedance = 22,
-  anon_sym_velocity = 23,
-  anon_sym_loss = 24,
-  anon_sym_construction = 25,
-  anon_sym_wires = 26,
-  anon_sym_valid = 27,
-  anon_sym_accuracy = 28,
-  anon_sym_rating = 29,
-  anon_sym_voltage = 30,
-  anon_sym_size = 31,
-  anon_sym_conductor = 32,
-  anon_sym_source = 33,
-  anon_sym_joins = 34,
-  anon_sym_limit = 35,
-  anon_sym_family = 36,
-  anon_sym_bump = 37,
-  anon_sym_return_DASHloss = 38,
-  anon_sym_swr = 39,
-  anon_sym_kind = 40,
-  anon_sym_high = 41,
-  anon_sym_low = 42,
-  anon_sym_port = 43,
-  anon_sym_from = 44,
-  anon_sym_isolation = 45,
-  anon_sym_ratio = 46,
-  anon_sym_split = 47,
-  anon_sym_tee = 48,
-  anon_sym_reversed = 49,
-  anon_sym_passes = 50,
-  anon_sym_gain = 51,
-  anon_sym_noise = 52,
-  anon_sym_excess = 53,
-  anon_sym_ways = 54,
-  anon_sym_coupled = 55,
-  anon_sym_calibrated = 56,
-  anon_sym_scale = 57,
-  anon_sym_resolution = 58,
-  anon_sym_due = 59,
-  anon_sym_linearity = 60,
-  anon_sym_repeatability = 61,
-  anon_sym_directivity = 62,
-  anon_sym_load = 63,
-  anon_sym_read = 64,
-  anon_sym_temperature = 65,
-  anon_sym_generator = 66,
-  anon_sym_drift = 67,
-  anon_sym_piece = 68,
-  anon_sym_readings = 69,
-  anon_sym_resonance = 70,
-  anon_sym_delay = 71,
-  anon_sym_phase = 72,
-  anon_sym_adapter = 73,
-  anon_sym_position = 74,
-  anon_sym_ground = 75,
-  anon_sym_place = 76,
-  anon_sym_under = 77,
-  anon_sym_beside = 78,
-  anon_sym_spot = 79,
-  anon_sym_alone = 80,
-  anon_sym_transmitter = 81,
-  anon_sym_receiver = 82,
-  anon_sym_transceiver = 83,
-  anon_sym_run = 84,
-  anon_sym_jumper = 85,
-  anon_sym_tail = 86,
-  anon_sym_pad = 87,
-  anon_sym_filter = 88,
-  anon_sym_isolator = 89,
-  anon_sym_circulator = 90,
-  anon_sym_protector = 91,
-  anon_sym_switch = 92,
-  anon_sym_coupler = 93,
-  anon_sym_meter = 94,
-  anon_sym_balun = 95,
-  anon_sym_tuner = 96,
-  anon_sym_duplexer = 97,
-  anon_sym_diplexer = 98,
-  anon_sym_combiner = 99,
-  anon_sym_divider = 100,
-  anon_sym_amplifier = 101,
-  anon_sym_preamplifier = 102,
-  anon_sym_antenna = 103,
-  anon_sym_branches = 104,
-  anon_sym_expect = 105,
-  anon_sym_authority = 106,
-  anon_sym_jurisdiction = 107,
-  anon_sym_service = 108,
-  anon_sym_edition = 109,
-  anon_sym_dated = 110,
-  anon_sym_until = 111,
-  anon_sym_holder = 112,
-  anon_sym_class = 113,
-  anon_sym_ask = 114,
-  anon_sym_threshold = 115,
-  anon_sym_fixed = 116,
-  anon_sym_condition = 117,
-  anon_sym_reflection = 118,
-  anon_sym_hop = 119,
-  anon_sym_profile = 120,
-  anon_sym_distance = 121,
-  anon_sym_k_DASHfactor = 122,
-  anon_sym_site_DASHnoise = 123,
-  anon_sym_need = 124,
-  anon_sym_model = 125,
-  anon_sym_coverage = 126,
-  anon_sym_take = 127,
-  anon_sym_put = 128,
-  anon_sym_branch = 129,
-  anon_sym_inner = 130,
-  anon_sym_outer = 131,
-  anon_sym_permittivity = 132,
-  anon_sym_loss_DASHtangent = 133,
-  anon_sym_strand = 134,
-  anon_sym_strand_DASHdiameter = 135,
-  anon_sym_braid = 136,
-  anon_sym_resistivity = 137,
-  anon_sym_inner_DASHresistivity = 138,
-  anon_sym_outer_DASHresistivity = 139,
-  anon_sym_diameter = 140,
-  anon_sym_spacing = 141,
-  anon_sym_baseline = 142,
-  anon_sym_through = 143,
-  anon_sym_open = 144,
-  anon_sym_short = 145,
-  anon_sym_equalise = 146,
-  anon_sym_power = 147,
-  anon_sym_mode = 148,
-  anon_sym_duty = 149,
-  anon_sym_keyed = 150,
-  anon_sym_foldback = 151,
-  anon_sym_bandwidth = 152,
-  anon_sym_sensitivity = 153,
-  anon_sym_efficiency = 154,
-  anon_sym_height = 155,
-  anon_sym_haat = 156,
-  anon_sym_radius = 157,
-  anon_sym_fails = 158,
-  anon_sym_above = 159,
-  anon_sym_added = 160,
-  anon_sym_after = 161,
-  anon_sym_against = 162,
-  anon_sym_agl = 163,
-  anon_sym_allocated = 164,
-  anon_sym_am = 165,
-  anon_sym_ambient = 166,
-  anon_sym_amsl = 167,
-  anon_sym_apart = 168,
-  anon_sym_at = 169,
-  anon_sym_averaging = 170,
-  anon_sym_below = 171,
-  anon_sym_bow = 172,
-  anon_sym_bullington = 173,
-  anon_sym_by = 174,
-  anon_sym_carrier = 175,
-  anon_sym_cascade = 176,
-  anon_sym_city = 177,
-  anon_sym_clad = 178,
-  anon_sym_confidence = 179,
-  anon_sym_corrected = 180,
-  anon_sym_cw = 181,
-  anon_sym_data = 182,
-  anon_sym_dc_DASHinput = 183,
-  anon_sym_displayed = 184,
-  anon_sym_eirp = 185,
-  anon_sym_ends = 186,
-  anon_sym_erp = 187,
-  anon_sym_etrs89 = 188,
-  anon_sym_figure = 189,
-  anon_sym_fm = 190,
-  anon_sym_for = 191,
-  anon_sym_forward = 192,
-  anon_sym_free_DASHspace = 193,
-  anon_sym_frequency = 194,
-  anon_sym_full = 195,
-  anon_sym_guess = 196,
-  anon_sym_hata_DASHopen = 197,
-  anon_sym_hata_DASHsuburban = 198,
-  anon_sym_hata_DASHurban = 199,
-  anon_sym_if = 200,
-  anon_sym_in = 201,
-  anon_sym_input = 202,
-  anon_sym_instead = 203,
-  anon_sym_k = 204,
-  anon_sym_maximum = 205,
-  anon_sym_mean = 206,
-  anon_sym_medium = 207,
-  anon_sym_nad27 = 208,
-  anon_sym_nad83 = 209,
-  anon_sym_net = 210,
-  anon_sym_no = 211,
-  anon_sym_nominal = 212,
-  anon_sym_occupational = 213,
-  anon_sym_of = 214,
-  anon_sym_on = 215,
-  anon_sym_one_DASHedge = 216,
-  anon_sym_out = 217,
-  anon_sym_output = 218,
-  anon_sym_over = 219,
-  anon_sym_pep = 220,
-  anon_sym_per = 221,
-  anon_sym_places = 222,
-  anon_sym_public = 223,
-  anon_sym_quiet_DASHrural = 224,
-  anon_sym_quieting = 225,
-  anon_sym_rated = 226,
-  anon_sym_reactance = 227,
-  anon_sym_reading = 228,
-  anon_sym_realized = 229,
-  anon_sym_reference = 230,
-  anon_sym_reflected = 231,
-  anon_sym_rejects = 232,
-  anon_sym_residential = 233,
-  anon_sym_rural = 234,
-  anon_sym_series = 235,
-  anon_sym_shared = 236,
-  anon_sym_sheet = 237,
-  anon_sym_shunt = 238,
-  anon_sym_sinad = 239,
-  anon_sym_since = 240,
-  anon_sym_snr = 241,
-  anon_sym_spread = 242,
-  anon_sym_ssb = 243,
-  anon_sym_ssb_DASHprocessed = 244,
-  anon_sym_then = 245,
-  anon_sym_to = 246,
-  anon_sym_total = 247,
-  anon_sym_two_DASHray = 248,
-  anon_sym_typical = 249,
-  anon_sym_way = 250,
-  anon_sym_wet = 251,
-  anon_sym_wgs84 = 252,
-  anon_sym_with = 253,
-  anon_sym_within = 254,
-  anon_sym_yes = 255,
-  anon_sym_COMMA = 256,
-  anon_sym_EQ = 257,
-  anon_sym_u00b1 = 258,
-  anon_sym_PLUS_SLASH_DASH = 259,
-  anon_sym_LPAREN = 260,
-  anon_sym_RPAREN = 261,
-  anon_sym_DASH = 262,
-  anon_sym_u2212 = 263,
-  anon_sym_u2013 = 264,
-  anon_sym_PLUS = 265,
-  anon_sym_STAR = 266,
-  anon_sym_SLASH = 267,
-  anon_sym_CARET = 268,
-  sym__glued = 269,
-  sym_date = 270,
-  sym_dms = 271,
-  sym_number = 272,
-  aux_sym_unit_token1 = 273,
-  aux_sym_unit_token2 = 274,
-  aux_sym_unit_token3 = 275,
-  aux_sym_unit_token4 = 276,
-  aux_sym_unit_token5 = 277,
-  aux_sym_unit_token6 = 278,
-  anon_sym_wavelengths = 279,
-  anon_sym_wavelength = 280,
-  aux_sym_unit_token7 = 281,
-  aux_sym_unit_token8 = 282,
-  aux_sym_unit_token9 = 283,
-  aux_sym_unit_token10 = 284,
-  aux_sym_unit_token11 = 285,
-  anon_sym_ohm_DASHm = 286,
-  aux_sym_unit_token12 = 287,
-  aux_sym_unit_token13 = 288,
-  aux_sym_unit_token14 = 289,
-  anon_sym_degC = 290,
-  anon_sym_degF = 291,
-  anon_sym_ohms = 292,
-  aux_sym_unit_token15 = 293,
-  aux_sym_unit_token16 = 294,
-  anon_sym_GHz = 295,
-  anon_sym_MHz = 296,
-  aux_sym_unit_token17 = 297,
-  anon_sym_dBW = 298,
-  anon_sym_dBd = 299,
-  anon_sym_dBi = 300,
-  anon_sym_dBm = 301,
-  anon_sym_deg = 302,
-  anon_sym_kHz = 303,
-  anon_sym_min = 304,
-  anon_sym_ohm = 305,
-  anon_sym_Hz = 306,
-  anon_sym_cm = 307,
-  anon_sym_dB = 308,
-  anon_sym_ft = 309,
-  anon_sym_kV = 310,
-  anon_sym_kW = 311,
-  anon_sym_km = 312,
-  anon_sym_mW = 313,
-  anon_sym_mi = 314,
-  anon_sym_mm = 315,
-  anon_sym_ms = 316,
-  anon_sym_ns = 317,
-  anon_sym_uV = 318,
-  anon_sym_uW = 319,
-  anon_sym_us = 320,
-  anon_sym_yd = 321,
-  anon_sym_u00b0C = 322,
-  anon_sym_u00b0F = 323,
-  anon_sym_u00b5V = 324,
-  anon_sym_u00b5W = 325,
-  anon_sym_u00b5s = 326,
-  anon_sym_u03a9m = 327,
-  anon_sym_u03bcV = 328,
-  anon_sym_u03bcW = 329,
-  anon_sym_u03bcs = 330,
-  anon_sym_u2126m = 331,
-  anon_sym_PERCENT = 332,
-  anon_sym_A = 333,
-  anon_sym_V = 334,
-  anon_sym_W = 335,
-  anon_sym_h = 336,
-  anon_sym_m = 337,
-  anon_sym_s = 338,
-  anon_sym_u00b0 = 339,
-  anon_sym_u03a9 = 340,
-  anon_sym_u03bb = 341,
-  anon_sym_u2126 = 342,
-  sym_root = 343,
-  sym_digit_name = 344,
-  sym_string = 345,
-  sym_comment = 346,
-  sym_source_file = 347,
-  sym__line = 348,
-  sym__end = 349,
-  sym_statement = 350,
-  sym_block_statement = 351,
-  sym_block = 352,
-  sym__head = 353,
-  sym_keyword = 354,
-  sym_only_word = 355,
-  sym_word = 356,
-  sym__value = 357,
-  sym_range = 358,
-  sym_tolerance = 359,
-  sym_coverage = 360,
-  sym__expression = 361,
-  sym_parenthesized_expression = 362,
-  sym_negation = 363,
-  sym_binary_expression = 364,
-  sym_quantity = 365,
-  sym_unit = 366,
-  aux_sym_source_file_repeat1 = 367,
-  aux_sym__head_repeat1 = 368,
+  anon_sym_accept = 20,
+  anon_sym_transmit = 21,
+  anon_sym_receive = 22,
+  anon_sym_impedance = 23,
+  anon_sym_velocity = 24,
+  anon_sym_loss = 25,
+  anon_sym_construction = 26,
+  anon_sym_wires = 27,
+  anon_sym_valid = 28,
+  anon_sym_accuracy = 29,
+  anon_sym_rating = 30,
+  anon_sym_voltage = 31,
+  anon_sym_size = 32,
+  anon_sym_conductor = 33,
+  anon_sym_source = 34,
+  anon_sym_joins = 35,
+  anon_sym_limit = 36,
+  anon_sym_family = 37,
+  anon_sym_bump = 38,
+  anon_sym_return_DASHloss = 39,
+  anon_sym_swr = 40,
+  anon_sym_kind = 41,
+  anon_sym_high = 42,
+  anon_sym_low = 43,
+  anon_sym_port = 44,
+  anon_sym_from = 45,
+  anon_sym_isolation = 46,
+  anon_sym_ratio = 47,
+  anon_sym_split = 48,
+  anon_sym_tee = 49,
+  anon_sym_reversed = 50,
+  anon_sym_passes = 51,
+  anon_sym_gain = 52,
+  anon_sym_noise = 53,
+  anon_sym_excess = 54,
+  anon_sym_ways = 55,
+  anon_sym_coupled = 56,
+  anon_sym_calibrated = 57,
+  anon_sym_scale = 58,
+  anon_sym_resolution = 59,
+  anon_sym_due = 60,
+  anon_sym_linearity = 61,
+  anon_sym_repeatability = 62,
+  anon_sym_directivity = 63,
+  anon_sym_load = 64,
+  anon_sym_read = 65,
+  anon_sym_temperature = 66,
+  anon_sym_generator = 67,
+  anon_sym_drift = 68,
+  anon_sym_piece = 69,
+  anon_sym_readings = 70,
+  anon_sym_resonance = 71,
+  anon_sym_delay = 72,
+  anon_sym_phase = 73,
+  anon_sym_adapter = 74,
+  anon_sym_position = 75,
+  anon_sym_ground = 76,
+  anon_sym_place = 77,
+  anon_sym_under = 78,
+  anon_sym_beside = 79,
+  anon_sym_spot = 80,
+  anon_sym_alone = 81,
+  anon_sym_transmitter = 82,
+  anon_sym_receiver = 83,
+  anon_sym_transceiver = 84,
+  anon_sym_run = 85,
+  anon_sym_jumper = 86,
+  anon_sym_tail = 87,
+  anon_sym_pad = 88,
+  anon_sym_filter = 89,
+  anon_sym_isolator = 90,
+  anon_sym_circulator = 91,
+  anon_sym_protector = 92,
+  anon_sym_switch = 93,
+  anon_sym_coupler = 94,
+  anon_sym_meter = 95,
+  anon_sym_balun = 96,
+  anon_sym_tuner = 97,
+  anon_sym_duplexer = 98,
+  anon_sym_diplexer = 99,
+  anon_sym_combiner = 100,
+  anon_sym_divider = 101,
+  anon_sym_amplifier = 102,
+  anon_sym_preamplifier = 103,
+  anon_sym_antenna = 104,
+  anon_sym_branches = 105,
+  anon_sym_expect = 106,
+  anon_sym_authority = 107,
+  anon_sym_jurisdiction = 108,
+  anon_sym_service = 109,
+  anon_sym_edition = 110,
+  anon_sym_dated = 111,
+  anon_sym_until = 112,
+  anon_sym_holder = 113,
+  anon_sym_class = 114,
+  anon_sym_ask = 115,
+  anon_sym_threshold = 116,
+  anon_sym_fixed = 117,
+  anon_sym_condition = 118,
+  anon_sym_reflection = 119,
+  anon_sym_hop = 120,
+  anon_sym_profile = 121,
+  anon_sym_distance = 122,
+  anon_sym_k_DASHfactor = 123,
+  anon_sym_site_DASHnoise = 124,
+  anon_sym_need = 125,
+  anon_sym_model = 126,
+  anon_sym_coverage = 127,
+  anon_sym_take = 128,
+  anon_sym_put = 129,
+  anon_sym_branch = 130,
+  anon_sym_inner = 131,
+  anon_sym_outer = 132,
+  anon_sym_permittivity = 133,
+  anon_sym_loss_DASHtangent = 134,
+  anon_sym_strand = 135,
+  anon_sym_strand_DASHdiameter = 136,
+  anon_sym_braid = 137,
+  anon_sym_resistivity = 138,
+  anon_sym_inner_DASHresistivity = 139,
+  anon_sym_outer_DASHresistivity = 140,
+  anon_sym_diameter = 141,
+  anon_sym_spacing = 142,
+  anon_sym_baseline = 143,
+  anon_sym_through = 144,
+  anon_sym_open = 145,
+  anon_sym_short = 146,
+  anon_sym_equalise = 147,
+  anon_sym_power = 148,
+  anon_sym_mode = 149,
+  anon_sym_duty = 150,
+  anon_sym_keyed = 151,
+  anon_sym_foldback = 152,
+  anon_sym_bandwidth = 153,
+  anon_sym_sensitivity = 154,
+  anon_sym_efficiency = 155,
+  anon_sym_height = 156,
+  anon_sym_haat = 157,
+  anon_sym_radius = 158,
+  anon_sym_fails = 159,
+  anon_sym_above = 160,
+  anon_sym_added = 161,
+  anon_sym_after = 162,
+  anon_sym_against = 163,
+  anon_sym_agl = 164,
+  anon_sym_allocated = 165,
+  anon_sym_am = 166,
+  anon_sym_ambient = 167,
+  anon_sym_amsl = 168,
+  anon_sym_apart = 169,
+  anon_sym_at = 170,
+  anon_sym_averaging = 171,
+  anon_sym_below = 172,
+  anon_sym_bow = 173,
+  anon_sym_bullington = 174,
+  anon_sym_by = 175,
+  anon_sym_carrier = 176,
+  anon_sym_cascade = 177,
+  anon_sym_city = 178,
+  anon_sym_clad = 179,
+  anon_sym_confidence = 180,
+  anon_sym_corrected = 181,
+  anon_sym_cw = 182,
+  anon_sym_data = 183,
+  anon_sym_dc_DASHinput = 184,
+  anon_sym_displayed = 185,
+  anon_sym_eirp = 186,
+  anon_sym_ends = 187,
+  anon_sym_erp = 188,
+  anon_sym_etrs89 = 189,
+  anon_sym_figure = 190,
+  anon_sym_fm = 191,
+  anon_sym_for = 192,
+  anon_sym_forward = 193,
+  anon_sym_free_DASHspace = 194,
+  anon_sym_frequency = 195,
+  anon_sym_full = 196,
+  anon_sym_guess = 197,
+  anon_sym_hata_DASHopen = 198,
+  anon_sym_hata_DASHsuburban = 199,
+  anon_sym_hata_DASHurban = 200,
+  anon_sym_if = 201,
+  anon_sym_in = 202,
+  anon_sym_input = 203,
+  anon_sym_instead = 204,
+  anon_sym_k = 205,
+  anon_sym_maximum = 206,
+  anon_sym_mean = 207,
+  anon_sym_medium = 208,
+  anon_sym_nad27 = 209,
+  anon_sym_nad83 = 210,
+  anon_sym_net = 211,
+  anon_sym_no = 212,
+  anon_sym_nominal = 213,
+  anon_sym_occupational = 214,
+  anon_sym_of = 215,
+  anon_sym_on = 216,
+  anon_sym_one_DASHedge = 217,
+  anon_sym_out = 218,
+  anon_sym_output = 219,
+  anon_sym_over = 220,
+  anon_sym_pep = 221,
+  anon_sym_per = 222,
+  anon_sym_places = 223,
+  anon_sym_public = 224,
+  anon_sym_quiet_DASHrural = 225,
+  anon_sym_quieting = 226,
+  anon_sym_rated = 227,
+  anon_sym_reactance = 228,
+  anon_sym_reading = 229,
+  anon_sym_realized = 230,
+  anon_sym_reference = 231,
+  anon_sym_reflected = 232,
+  anon_sym_rejects = 233,
+  anon_sym_residential = 234,
+  anon_sym_rural = 235,
+  anon_sym_series = 236,
+  anon_sym_shared = 237,
+  anon_sym_sheet = 238,
+  anon_sym_shunt = 239,
+  anon_sym_sinad = 240,
+  anon_sym_since = 241,
+  anon_sym_snr = 242,
+  anon_sym_spread = 243,
+  anon_sym_ssb = 244,
+  anon_sym_ssb_DASHprocessed = 245,
+  anon_sym_then = 246,
+  anon_sym_to = 247,
+  anon_sym_total = 248,
+  anon_sym_two_DASHray = 249,
+  anon_sym_typical = 250,
+  anon_sym_way = 251,
+  anon_sym_wet = 252,
+  anon_sym_wgs84 = 253,
+  anon_sym_with = 254,
+  anon_sym_within = 255,
+  anon_sym_yes = 256,
+  anon_sym_COMMA = 257,
+  anon_sym_EQ = 258,
+  anon_sym_u00b1 = 259,
+  anon_sym_PLUS_SLASH_DASH = 260,
+  anon_sym_LPAREN = 261,
+  anon_sym_RPAREN = 262,
+  anon_sym_DASH = 263,
+  anon_sym_u2212 = 264,
+  anon_sym_u2013 = 265,
+  anon_sym_PLUS = 266,
+  anon_sym_STAR = 267,
+  anon_sym_SLASH = 268,
+  anon_sym_CARET = 269,
+  sym__glued = 270,
+  sym_date = 271,
+  sym_dms = 272,
+  sym_number = 273,
+  aux_sym_unit_token1 = 274,
+  aux_sym_unit_token2 = 275,
+  aux_sym_unit_token3 = 276,
+  aux_sym_unit_token4 = 277,
+  aux_sym_unit_token5 = 278,
+  aux_sym_unit_token6 = 279,
+  anon_sym_wavelengths = 280,
+  anon_sym_wavelength = 281,
+  aux_sym_unit_token7 = 282,
+  aux_sym_unit_token8 = 283,
+  aux_sym_unit_token9 = 284,
+  aux_sym_unit_token10 = 285,
+  aux_sym_unit_token11 = 286,
+  anon_sym_ohm_DASHm = 287,
+  aux_sym_unit_token12 = 288,
+  aux_sym_unit_token13 = 289,
+  aux_sym_unit_token14 = 290,
+  anon_sym_degC = 291,
+  anon_sym_degF = 292,
+  anon_sym_ohms = 293,
+  aux_sym_unit_token15 = 294,
+  aux_sym_unit_token16 = 295,
+  anon_sym_GHz = 296,
+  anon_sym_MHz = 297,
+  aux_sym_unit_token17 = 298,
+  anon_sym_dBW = 299,
+  anon_sym_dBd = 300,
+  anon_sym_dBi = 301,
+  anon_sym_dBm = 302,
+  anon_sym_deg = 303,
+  anon_sym_kHz = 304,
+  anon_sym_min = 305,
+  anon_sym_ohm = 306,
+  anon_sym_Hz = 307,
+  anon_sym_cm = 308,
+  anon_sym_dB = 309,
+  anon_sym_ft = 310,
+  anon_sym_kV = 311,
+  anon_sym_kW = 312,
+  anon_sym_km = 313,
+  anon_sym_mW = 314,
+  anon_sym_mi = 315,
+  anon_sym_mm = 316,
+  anon_sym_ms = 317,
+  anon_sym_ns = 318,
+  anon_sym_uV = 319,
+  anon_sym_uW = 320,
+  anon_sym_us = 321,
+  anon_sym_yd = 322,
+  anon_sym_u00b0C = 323,
+  anon_sym_u00b0F = 324,
+  anon_sym_u00b5V = 325,
+  anon_sym_u00b5W = 326,
+  anon_sym_u00b5s = 327,
+  anon_sym_u03a9m = 328,
+  anon_sym_u03bcV = 329,
+  anon_sym_u03bcW = 330,
+  anon_sym_u03bcs = 331,
+  anon_sym_u2126m = 332,
+  anon_sym_PERCENT = 333,
+  anon_sym_A = 334,
+  anon_sym_V = 335,
+  anon_sym_W = 336,
+  anon_sym_h = 337,
+  anon_sym_m = 338,
+  anon_sym_s = 339,
+  anon_sym_u00b0 = 340,
+  anon_sym_u03a9 = 341,
+  anon_sym_u03bb = 342,
+  anon_sym_u2126 = 343,
+  sym_root = 344,
+  sym_digit_name = 345,
+  sym_string = 346,
+  sym_comment = 347,
+  sym_source_file = 348,
+  sym__line = 349,
+  sym__end = 350,
+  sym_statement = 351,
+  sym_block_statement = 352,
+  sym_block = 353,
+  sym__head = 354,
+  sym_keyword = 355,
+  sym_only_word = 356,
+  sym_word = 357,
+  sym__value = 358,
+  sym_range = 359,
+  sym_tolerance = 360,
+  sym_coverage = 361,
+  sym__expression = 362,
+  sym_parenthesized_expression = 363,
+  sym_negation = 364,
+  sym_binary_expression = 365,
+  sym_quantity = 366,
+  sym_unit = 367,
+  aux_sym_source_file_repeat1 = 368,
+  aux_sym__head_repeat1 = 369,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -407,6 +408,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_rules] = "rules",
   [anon_sym_link] = "link",
   [anon_sym_variant] = "variant",
+  [anon_sym_accept] = "accept",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -779,6 +781,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_rules] = anon_sym_rules,
   [anon_sym_link] = anon_sym_link,
   [anon_sym_variant] = anon_sym_variant,
+  [anon_sym_accept] = anon_sym_accept,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -1208,6 +1211,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_variant] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_accept] = {
     .visible = true,
     .named = false,
   },
@@ -5482,123 +5489,124 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(362);
       END_STATE();
     case 166:
-      if (lookahead == 'u') ADVANCE(363);
+      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'u') ADVANCE(364);
       END_STATE();
     case 167:
-      if (lookahead == 'p') ADVANCE(364);
+      if (lookahead == 'p') ADVANCE(365);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(365);
-      END_STATE();
-    case 169:
       if (lookahead == 'e') ADVANCE(366);
       END_STATE();
+    case 169:
+      if (lookahead == 'e') ADVANCE(367);
+      END_STATE();
     case 170:
-      if (lookahead == 'i') ADVANCE(367);
+      if (lookahead == 'i') ADVANCE(368);
       END_STATE();
     case 171:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 172:
-      if (lookahead == 'o') ADVANCE(368);
+      if (lookahead == 'o') ADVANCE(369);
       END_STATE();
     case 173:
-      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 'n') ADVANCE(370);
       END_STATE();
     case 174:
-      if (lookahead == 'i') ADVANCE(370);
+      if (lookahead == 'i') ADVANCE(371);
       END_STATE();
     case 175:
-      if (lookahead == 'l') ADVANCE(371);
-      END_STATE();
-    case 176:
       if (lookahead == 'l') ADVANCE(372);
       END_STATE();
+    case 176:
+      if (lookahead == 'l') ADVANCE(373);
+      END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(373);
+      if (lookahead == 'e') ADVANCE(374);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(375);
       END_STATE();
     case 179:
       ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 180:
-      if (lookahead == 'h') ADVANCE(375);
+      if (lookahead == 'h') ADVANCE(376);
       END_STATE();
     case 181:
-      if (lookahead == 'r') ADVANCE(376);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 182:
-      if (lookahead == 'u') ADVANCE(377);
+      if (lookahead == 'u') ADVANCE(378);
       END_STATE();
     case 183:
-      if (lookahead == 'd') ADVANCE(378);
+      if (lookahead == 'd') ADVANCE(379);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(379);
+      if (lookahead == 'e') ADVANCE(380);
       END_STATE();
     case 185:
-      if (lookahead == 'o') ADVANCE(380);
+      if (lookahead == 'o') ADVANCE(381);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'i') ADVANCE(382);
       END_STATE();
     case 187:
       ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(382);
-      if (lookahead == 'n') ADVANCE(383);
+      if (lookahead == 'i') ADVANCE(383);
+      if (lookahead == 'n') ADVANCE(384);
       END_STATE();
     case 189:
-      if (lookahead == 'l') ADVANCE(384);
+      if (lookahead == 'l') ADVANCE(385);
       END_STATE();
     case 190:
-      if (lookahead == 'p') ADVANCE(385);
+      if (lookahead == 'p') ADVANCE(386);
       END_STATE();
     case 191:
-      if (lookahead == 'l') ADVANCE(386);
+      if (lookahead == 'l') ADVANCE(387);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'i') ADVANCE(388);
       END_STATE();
     case 193:
-      if (lookahead == 'r') ADVANCE(388);
+      if (lookahead == 'r') ADVANCE(389);
       END_STATE();
     case 194:
-      if (lookahead == 'c') ADVANCE(389);
+      if (lookahead == 'c') ADVANCE(390);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'i') ADVANCE(391);
       END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(391);
+      if (lookahead == 'c') ADVANCE(392);
       END_STATE();
     case 197:
-      if (lookahead == 'y') ADVANCE(392);
+      if (lookahead == 'y') ADVANCE(393);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(393);
-      if (lookahead == 's') ADVANCE(394);
+      if (lookahead == 'd') ADVANCE(394);
+      if (lookahead == 's') ADVANCE(395);
       END_STATE();
     case 199:
-      if (lookahead == 'b') ADVANCE(395);
+      if (lookahead == 'b') ADVANCE(396);
       END_STATE();
     case 200:
-      if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 'f') ADVANCE(397);
-      if (lookahead == 'n') ADVANCE(398);
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 'd') ADVANCE(397);
+      if (lookahead == 'f') ADVANCE(398);
+      if (lookahead == 'n') ADVANCE(399);
+      if (lookahead == 's') ADVANCE(400);
       END_STATE();
     case 201:
-      if (lookahead == 'r') ADVANCE(400);
+      if (lookahead == 'r') ADVANCE(401);
       END_STATE();
     case 202:
-      if (lookahead == 'p') ADVANCE(401);
+      if (lookahead == 'p') ADVANCE(402);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'e') ADVANCE(403);
       END_STATE();
     case 204:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -5613,2930 +5621,2939 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 208:
-      if (lookahead == 'a') ADVANCE(403);
-      if (lookahead == 'e') ADVANCE(404);
+      if (lookahead == 'a') ADVANCE(404);
+      if (lookahead == 'e') ADVANCE(405);
       END_STATE();
     case 209:
-      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'i') ADVANCE(406);
       END_STATE();
     case 210:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(406);
-      if (lookahead == 'F') ADVANCE(407);
+      if (lookahead == 'C') ADVANCE(407);
+      if (lookahead == 'F') ADVANCE(408);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(408);
+      if (lookahead == 'a') ADVANCE(409);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(409);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 213:
-      if (lookahead == 'm') ADVANCE(410);
+      if (lookahead == 'm') ADVANCE(411);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(411);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(412);
+      if (lookahead == 'e') ADVANCE(413);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(413);
-      if (lookahead == 't') ADVANCE(414);
+      if (lookahead == 'p') ADVANCE(414);
+      if (lookahead == 't') ADVANCE(415);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(415);
+      if (lookahead == 'i') ADVANCE(416);
       END_STATE();
     case 218:
-      if (lookahead == 'f') ADVANCE(416);
+      if (lookahead == 'f') ADVANCE(417);
       END_STATE();
     case 219:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(417);
+      if (lookahead == 'l') ADVANCE(418);
       END_STATE();
     case 221:
-      if (lookahead == 'y') ADVANCE(418);
+      if (lookahead == 'y') ADVANCE(419);
       END_STATE();
     case 222:
-      if (lookahead == 't') ADVANCE(419);
+      if (lookahead == 't') ADVANCE(420);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(420);
+      if (lookahead == 'i') ADVANCE(421);
       END_STATE();
     case 224:
-      if (lookahead == 'p') ADVANCE(421);
+      if (lookahead == 'p') ADVANCE(422);
       END_STATE();
     case 225:
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 's') ADVANCE(423);
       END_STATE();
     case 226:
-      if (lookahead == 'a') ADVANCE(423);
+      if (lookahead == 'a') ADVANCE(424);
       END_STATE();
     case 227:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 228:
-      if (lookahead == 's') ADVANCE(424);
+      if (lookahead == 's') ADVANCE(425);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(425);
-      END_STATE();
-    case 230:
       if (lookahead == 'e') ADVANCE(426);
       END_STATE();
+    case 230:
+      if (lookahead == 'e') ADVANCE(427);
+      END_STATE();
     case 231:
-      if (lookahead == 'l') ADVANCE(427);
+      if (lookahead == 'l') ADVANCE(428);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(428);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 233:
-      if (lookahead == 'u') ADVANCE(429);
+      if (lookahead == 'u') ADVANCE(430);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(430);
+      if (lookahead == 't') ADVANCE(431);
       END_STATE();
     case 235:
-      if (lookahead == 'e') ADVANCE(431);
+      if (lookahead == 'e') ADVANCE(432);
       END_STATE();
     case 236:
-      if (lookahead == 'd') ADVANCE(432);
+      if (lookahead == 'd') ADVANCE(433);
       END_STATE();
     case 237:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(433);
+      if (lookahead == 'w') ADVANCE(434);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(434);
-      if (lookahead == 'q') ADVANCE(435);
+      if (lookahead == 'e') ADVANCE(435);
+      if (lookahead == 'q') ADVANCE(436);
       END_STATE();
     case 239:
-      if (lookahead == 'm') ADVANCE(436);
+      if (lookahead == 'm') ADVANCE(437);
       END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(437);
+      if (lookahead == 'l') ADVANCE(438);
       END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(438);
+      if (lookahead == 'n') ADVANCE(439);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'e') ADVANCE(440);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(440);
+      if (lookahead == 'u') ADVANCE(441);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(441);
+      if (lookahead == 's') ADVANCE(442);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(442);
+      if (lookahead == 't') ADVANCE(443);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(443);
+      if (lookahead == 'a') ADVANCE(444);
       END_STATE();
     case 247:
-      if (lookahead == 'g') ADVANCE(444);
+      if (lookahead == 'g') ADVANCE(445);
       END_STATE();
     case 248:
-      if (lookahead == 'h') ADVANCE(445);
+      if (lookahead == 'h') ADVANCE(446);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(446);
+      if (lookahead == 'd') ADVANCE(447);
       END_STATE();
     case 250:
       ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(447);
-      END_STATE();
-    case 252:
       if (lookahead == 'e') ADVANCE(448);
       END_STATE();
+    case 252:
+      if (lookahead == 'e') ADVANCE(449);
+      END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(449);
+      if (lookahead == 'u') ADVANCE(450);
       END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(451);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(451);
+      if (lookahead == 'l') ADVANCE(452);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(452);
+      if (lookahead == 'n') ADVANCE(453);
       END_STATE();
     case 257:
-      if (lookahead == 'p') ADVANCE(453);
+      if (lookahead == 'p') ADVANCE(454);
       END_STATE();
     case 258:
-      if (lookahead == 'i') ADVANCE(454);
+      if (lookahead == 'i') ADVANCE(455);
       END_STATE();
     case 259:
-      if (lookahead == 'a') ADVANCE(455);
+      if (lookahead == 'a') ADVANCE(456);
       END_STATE();
     case 260:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(457);
       END_STATE();
     case 262:
-      if (lookahead == 'd') ADVANCE(457);
+      if (lookahead == 'd') ADVANCE(458);
       END_STATE();
     case 263:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(459);
       END_STATE();
     case 265:
-      if (lookahead == 'i') ADVANCE(459);
+      if (lookahead == 'i') ADVANCE(460);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(460);
-      if (lookahead == 'k') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(461);
+      if (lookahead == 'k') ADVANCE(462);
       END_STATE();
     case 267:
-      if (lookahead == 'd') ADVANCE(462);
+      if (lookahead == 'd') ADVANCE(463);
       END_STATE();
     case 268:
-      if (lookahead == 's') ADVANCE(463);
+      if (lookahead == 's') ADVANCE(464);
       END_STATE();
     case 269:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 270:
-      if (lookahead == 'i') ADVANCE(464);
+      if (lookahead == 'i') ADVANCE(465);
       END_STATE();
     case 271:
-      if (lookahead == 'n') ADVANCE(465);
+      if (lookahead == 'n') ADVANCE(466);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(466);
+      if (lookahead == 'i') ADVANCE(467);
       END_STATE();
     case 273:
-      if (lookahead == 'e') ADVANCE(467);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 276:
-      if (lookahead == '2') ADVANCE(469);
-      if (lookahead == '8') ADVANCE(470);
+      if (lookahead == '2') ADVANCE(470);
+      if (lookahead == '8') ADVANCE(471);
       END_STATE();
     case 277:
-      if (lookahead == 'd') ADVANCE(471);
+      if (lookahead == 'd') ADVANCE(472);
       END_STATE();
     case 278:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 279:
-      if (lookahead == 's') ADVANCE(472);
+      if (lookahead == 's') ADVANCE(473);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(473);
+      if (lookahead == 'i') ADVANCE(474);
       END_STATE();
     case 281:
-      if (lookahead == 'u') ADVANCE(474);
+      if (lookahead == 'u') ADVANCE(475);
       END_STATE();
     case 282:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(475);
-      if (lookahead == 's') ADVANCE(476);
+      if (lookahead == '-') ADVANCE(476);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 283:
-      if (lookahead == '-') ADVANCE(477);
+      if (lookahead == '-') ADVANCE(478);
       END_STATE();
     case 284:
-      if (lookahead == 'n') ADVANCE(478);
+      if (lookahead == 'n') ADVANCE(479);
       END_STATE();
     case 285:
       ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(479);
-      if (lookahead == 'p') ADVANCE(480);
+      if (lookahead == 'e') ADVANCE(480);
+      if (lookahead == 'p') ADVANCE(481);
       END_STATE();
     case 286:
-      if (lookahead == 'r') ADVANCE(481);
+      if (lookahead == 'r') ADVANCE(482);
       END_STATE();
     case 287:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 288:
-      if (lookahead == 's') ADVANCE(482);
+      if (lookahead == 's') ADVANCE(483);
       END_STATE();
     case 289:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 290:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(483);
+      if (lookahead == 'm') ADVANCE(484);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(484);
+      if (lookahead == 's') ADVANCE(485);
       END_STATE();
     case 292:
-      if (lookahead == 'c') ADVANCE(485);
-      END_STATE();
-    case 293:
       if (lookahead == 'c') ADVANCE(486);
       END_STATE();
+    case 293:
+      if (lookahead == 'c') ADVANCE(487);
+      END_STATE();
     case 294:
-      if (lookahead == 't') ADVANCE(487);
+      if (lookahead == 't') ADVANCE(488);
       END_STATE();
     case 295:
-      if (lookahead == 'i') ADVANCE(488);
+      if (lookahead == 'i') ADVANCE(489);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(490);
       END_STATE();
     case 297:
-      if (lookahead == 'a') ADVANCE(490);
+      if (lookahead == 'a') ADVANCE(491);
       END_STATE();
     case 298:
-      if (lookahead == 'f') ADVANCE(491);
-      if (lookahead == 't') ADVANCE(492);
+      if (lookahead == 'f') ADVANCE(492);
+      if (lookahead == 't') ADVANCE(493);
       END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(493);
+      if (lookahead == 'l') ADVANCE(494);
       END_STATE();
     case 300:
       ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(494);
+      if (lookahead == 'e') ADVANCE(495);
       END_STATE();
     case 302:
-      if (lookahead == 'i') ADVANCE(495);
+      if (lookahead == 'i') ADVANCE(496);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(496);
-      if (lookahead == 'i') ADVANCE(497);
+      if (lookahead == 'e') ADVANCE(497);
+      if (lookahead == 'i') ADVANCE(498);
       END_STATE();
     case 304:
-      if (lookahead == 'c') ADVANCE(498);
-      if (lookahead == 'd') ADVANCE(499);
-      if (lookahead == 'l') ADVANCE(500);
+      if (lookahead == 'c') ADVANCE(499);
+      if (lookahead == 'd') ADVANCE(500);
+      if (lookahead == 'l') ADVANCE(501);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(502);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(502);
-      if (lookahead == 'l') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'l') ADVANCE(504);
       END_STATE();
     case 307:
-      if (lookahead == 'e') ADVANCE(504);
-      END_STATE();
-    case 308:
       if (lookahead == 'e') ADVANCE(505);
       END_STATE();
+    case 308:
+      if (lookahead == 'e') ADVANCE(506);
+      END_STATE();
     case 309:
-      if (lookahead == 'i') ADVANCE(506);
-      if (lookahead == 'o') ADVANCE(507);
+      if (lookahead == 'i') ADVANCE(507);
+      if (lookahead == 'o') ADVANCE(508);
       END_STATE();
     case 310:
-      if (lookahead == 'u') ADVANCE(508);
+      if (lookahead == 'u') ADVANCE(509);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(509);
+      if (lookahead == 'e') ADVANCE(510);
       END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'e') ADVANCE(511);
       END_STATE();
     case 313:
       ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(511);
+      if (lookahead == 'a') ADVANCE(512);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(512);
+      if (lookahead == 'l') ADVANCE(513);
       END_STATE();
     case 316:
-      if (lookahead == 's') ADVANCE(513);
+      if (lookahead == 's') ADVANCE(514);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(514);
-      if (lookahead == 'v') ADVANCE(515);
+      if (lookahead == 'i') ADVANCE(515);
+      if (lookahead == 'v') ADVANCE(516);
       END_STATE();
     case 318:
-      if (lookahead == 's') ADVANCE(516);
+      if (lookahead == 's') ADVANCE(517);
       END_STATE();
     case 319:
-      if (lookahead == 'r') ADVANCE(517);
+      if (lookahead == 'r') ADVANCE(518);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(519);
       END_STATE();
     case 321:
-      if (lookahead == 'r') ADVANCE(519);
+      if (lookahead == 'r') ADVANCE(520);
       END_STATE();
     case 322:
-      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'n') ADVANCE(521);
       END_STATE();
     case 323:
-      if (lookahead == 'a') ADVANCE(521);
-      if (lookahead == 'c') ADVANCE(522);
+      if (lookahead == 'a') ADVANCE(522);
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(523);
+      if (lookahead == 'e') ADVANCE(524);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(525);
       END_STATE();
     case 326:
       ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 327:
-      if (lookahead == 'r') ADVANCE(525);
+      if (lookahead == 'r') ADVANCE(526);
       END_STATE();
     case 328:
-      if (lookahead == 'c') ADVANCE(526);
+      if (lookahead == 'c') ADVANCE(527);
       END_STATE();
     case 329:
-      if (lookahead == 'i') ADVANCE(527);
+      if (lookahead == 'i') ADVANCE(528);
       END_STATE();
     case 330:
-      if (lookahead == 't') ADVANCE(528);
+      if (lookahead == 't') ADVANCE(529);
       END_STATE();
     case 331:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'e') ADVANCE(530);
       END_STATE();
     case 332:
       ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(530);
+      if (lookahead == '-') ADVANCE(531);
       END_STATE();
     case 333:
-      if (lookahead == 't') ADVANCE(531);
+      if (lookahead == 't') ADVANCE(532);
       END_STATE();
     case 334:
-      if (lookahead == 'a') ADVANCE(532);
+      if (lookahead == 'a') ADVANCE(533);
       END_STATE();
     case 335:
-      if (lookahead == 't') ADVANCE(533);
+      if (lookahead == 't') ADVANCE(534);
       END_STATE();
     case 336:
       ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(534);
+      if (lookahead == 'l') ADVANCE(535);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 'e') ADVANCE(536);
       END_STATE();
     case 339:
       ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 340:
-      if (lookahead == 'p') ADVANCE(536);
+      if (lookahead == 'p') ADVANCE(537);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(537);
+      if (lookahead == 'n') ADVANCE(538);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(538);
-      if (lookahead == 'o') ADVANCE(539);
+      if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'o') ADVANCE(540);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(540);
+      if (lookahead == 'a') ADVANCE(541);
       END_STATE();
     case 344:
-      if (lookahead == 'n') ADVANCE(541);
+      if (lookahead == 'n') ADVANCE(542);
       END_STATE();
     case 345:
-      if (lookahead == 'e') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(543);
       END_STATE();
     case 346:
-      if (lookahead == '-') ADVANCE(543);
+      if (lookahead == '-') ADVANCE(544);
       END_STATE();
     case 347:
-      if (lookahead == 'i') ADVANCE(544);
+      if (lookahead == 'i') ADVANCE(545);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 349:
-      if (lookahead == 'i') ADVANCE(546);
+      if (lookahead == 'i') ADVANCE(547);
       END_STATE();
     case 350:
       ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 351:
-      if (lookahead == 'i') ADVANCE(547);
-      END_STATE();
-    case 352:
       if (lookahead == 'i') ADVANCE(548);
       END_STATE();
+    case 352:
+      if (lookahead == 'i') ADVANCE(549);
+      END_STATE();
     case 353:
-      if (lookahead == 'o') ADVANCE(549);
+      if (lookahead == 'o') ADVANCE(550);
       END_STATE();
     case 354:
-      if (lookahead == 't') ADVANCE(550);
+      if (lookahead == 't') ADVANCE(551);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(551);
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
     case 356:
       ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(552);
+      if (lookahead == 's') ADVANCE(553);
       END_STATE();
     case 357:
       ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 358:
-      if (lookahead == '8') ADVANCE(553);
+      if (lookahead == '8') ADVANCE(554);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(554);
+      if (lookahead == 'e') ADVANCE(555);
       END_STATE();
     case 360:
-      if (lookahead == 'h') ADVANCE(555);
+      if (lookahead == 'h') ADVANCE(556);
       END_STATE();
     case 361:
       ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 'e') ADVANCE(557);
       END_STATE();
     case 363:
-      if (lookahead == 'r') ADVANCE(557);
+      if (lookahead == 'p') ADVANCE(558);
       END_STATE();
     case 364:
-      if (lookahead == 't') ADVANCE(558);
+      if (lookahead == 'r') ADVANCE(559);
       END_STATE();
     case 365:
-      if (lookahead == 'd') ADVANCE(559);
+      if (lookahead == 't') ADVANCE(560);
       END_STATE();
     case 366:
-      if (lookahead == 'r') ADVANCE(560);
+      if (lookahead == 'd') ADVANCE(561);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(561);
+      if (lookahead == 'r') ADVANCE(562);
       END_STATE();
     case 368:
-      if (lookahead == 'c') ADVANCE(562);
+      if (lookahead == 'n') ADVANCE(563);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(563);
+      if (lookahead == 'c') ADVANCE(564);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(564);
+      if (lookahead == 'e') ADVANCE(565);
       END_STATE();
     case 371:
-      if (lookahead == 'i') ADVANCE(565);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(567);
       END_STATE();
     case 373:
-      if (lookahead == 'n') ADVANCE(566);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 374:
-      if (lookahead == 't') ADVANCE(567);
+      if (lookahead == 'n') ADVANCE(568);
       END_STATE();
     case 375:
-      if (lookahead == 'o') ADVANCE(568);
+      if (lookahead == 't') ADVANCE(569);
       END_STATE();
     case 376:
-      if (lookahead == 'a') ADVANCE(569);
+      if (lookahead == 'o') ADVANCE(570);
       END_STATE();
     case 377:
-      if (lookahead == 'n') ADVANCE(570);
+      if (lookahead == 'a') ADVANCE(571);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(571);
+      if (lookahead == 'n') ADVANCE(572);
       END_STATE();
     case 379:
-      if (lookahead == 'l') ADVANCE(572);
-      END_STATE();
-    case 380:
+      ACCEPT_TOKEN(anon_sym_band);
       if (lookahead == 'w') ADVANCE(573);
       END_STATE();
+    case 380:
+      if (lookahead == 'l') ADVANCE(574);
+      END_STATE();
     case 381:
-      if (lookahead == 'd') ADVANCE(574);
+      if (lookahead == 'w') ADVANCE(575);
       END_STATE();
     case 382:
-      if (lookahead == 'd') ADVANCE(575);
+      if (lookahead == 'd') ADVANCE(576);
       END_STATE();
     case 383:
-      if (lookahead == 'c') ADVANCE(576);
+      if (lookahead == 'd') ADVANCE(577);
       END_STATE();
     case 384:
-      if (lookahead == 'i') ADVANCE(577);
+      if (lookahead == 'c') ADVANCE(578);
       END_STATE();
     case 385:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'i') ADVANCE(579);
       END_STATE();
     case 386:
-      if (lookahead == 'e') ADVANCE(578);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 387:
-      if (lookahead == 'b') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(580);
       END_STATE();
     case 388:
-      if (lookahead == 'i') ADVANCE(580);
+      if (lookahead == 'b') ADVANCE(581);
       END_STATE();
     case 389:
-      if (lookahead == 'a') ADVANCE(581);
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
     case 390:
-      if (lookahead == 'n') ADVANCE(582);
+      if (lookahead == 'a') ADVANCE(583);
       END_STATE();
     case 391:
-      if (lookahead == 'u') ADVANCE(583);
+      if (lookahead == 'n') ADVANCE(584);
       END_STATE();
     case 392:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'u') ADVANCE(585);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_clad);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 394:
-      if (lookahead == 's') ADVANCE(584);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 395:
-      if (lookahead == 'i') ADVANCE(585);
+      if (lookahead == 's') ADVANCE(586);
       END_STATE();
     case 396:
-      if (lookahead == 'i') ADVANCE(586);
-      if (lookahead == 'u') ADVANCE(587);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 397:
       if (lookahead == 'i') ADVANCE(588);
+      if (lookahead == 'u') ADVANCE(589);
       END_STATE();
     case 398:
-      if (lookahead == 'e') ADVANCE(589);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 399:
-      if (lookahead == 't') ADVANCE(590);
-      END_STATE();
-    case 400:
       if (lookahead == 'e') ADVANCE(591);
       END_STATE();
+    case 400:
+      if (lookahead == 't') ADVANCE(592);
+      END_STATE();
     case 401:
-      if (lookahead == 'l') ADVANCE(592);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 402:
-      if (lookahead == 'r') ADVANCE(593);
+      if (lookahead == 'l') ADVANCE(594);
       END_STATE();
     case 403:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'r') ADVANCE(595);
       END_STATE();
     case 404:
-      if (lookahead == 'd') ADVANCE(594);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 405:
-      if (lookahead == 'n') ADVANCE(595);
+      if (lookahead == 'd') ADVANCE(596);
       END_STATE();
     case 406:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'n') ADVANCE(597);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 408:
-      if (lookahead == 'y') ADVANCE(596);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 409:
-      if (lookahead == 'c') ADVANCE(597);
+      if (lookahead == 'y') ADVANCE(598);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(598);
+      if (lookahead == 'c') ADVANCE(599);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(599);
+      if (lookahead == 'e') ADVANCE(600);
       END_STATE();
     case 412:
-      if (lookahead == 'c') ADVANCE(600);
+      if (lookahead == 'e') ADVANCE(601);
       END_STATE();
     case 413:
-      if (lookahead == 'l') ADVANCE(601);
+      if (lookahead == 'c') ADVANCE(602);
       END_STATE();
     case 414:
-      if (lookahead == 'a') ADVANCE(602);
+      if (lookahead == 'l') ADVANCE(603);
       END_STATE();
     case 415:
-      if (lookahead == 'd') ADVANCE(603);
+      if (lookahead == 'a') ADVANCE(604);
       END_STATE();
     case 416:
-      if (lookahead == 't') ADVANCE(604);
+      if (lookahead == 'd') ADVANCE(605);
       END_STATE();
     case 417:
-      if (lookahead == 'e') ADVANCE(605);
+      if (lookahead == 't') ADVANCE(606);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(607);
       END_STATE();
     case 419:
-      if (lookahead == 'i') ADVANCE(606);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 420:
-      if (lookahead == 'c') ADVANCE(607);
+      if (lookahead == 'i') ADVANCE(608);
       END_STATE();
     case 421:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'c') ADVANCE(609);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 423:
-      if (lookahead == 'l') ADVANCE(608);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 424:
-      if (lookahead == '8') ADVANCE(609);
+      if (lookahead == 'l') ADVANCE(610);
       END_STATE();
     case 425:
-      if (lookahead == 's') ADVANCE(610);
+      if (lookahead == '8') ADVANCE(611);
       END_STATE();
     case 426:
-      if (lookahead == 'c') ADVANCE(611);
-      END_STATE();
-    case 427:
       if (lookahead == 's') ADVANCE(612);
       END_STATE();
+    case 427:
+      if (lookahead == 'c') ADVANCE(613);
+      END_STATE();
     case 428:
-      if (lookahead == 'l') ADVANCE(613);
+      if (lookahead == 's') ADVANCE(614);
       END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(614);
+      if (lookahead == 'l') ADVANCE(615);
       END_STATE();
     case 430:
-      if (lookahead == 'e') ADVANCE(615);
+      if (lookahead == 'r') ADVANCE(616);
       END_STATE();
     case 431:
-      if (lookahead == 'd') ADVANCE(616);
+      if (lookahead == 'e') ADVANCE(617);
       END_STATE();
     case 432:
-      if (lookahead == 'b') ADVANCE(617);
+      if (lookahead == 'd') ADVANCE(618);
       END_STATE();
     case 433:
-      if (lookahead == 'a') ADVANCE(618);
+      if (lookahead == 'b') ADVANCE(619);
       END_STATE();
     case 434:
-      if (lookahead == '-') ADVANCE(619);
+      if (lookahead == 'a') ADVANCE(620);
       END_STATE();
     case 435:
-      if (lookahead == 'u') ADVANCE(620);
+      if (lookahead == '-') ADVANCE(621);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'u') ADVANCE(622);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_full);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 439:
-      if (lookahead == 'r') ADVANCE(621);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 440:
-      if (lookahead == 'n') ADVANCE(622);
+      if (lookahead == 'r') ADVANCE(623);
       END_STATE();
     case 441:
-      if (lookahead == 's') ADVANCE(623);
+      if (lookahead == 'n') ADVANCE(624);
       END_STATE();
     case 442:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 's') ADVANCE(625);
       END_STATE();
     case 443:
-      if (lookahead == '-') ADVANCE(624);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 444:
-      if (lookahead == 'h') ADVANCE(625);
+      if (lookahead == '-') ADVANCE(626);
       END_STATE();
     case 445:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'h') ADVANCE(627);
       END_STATE();
     case 446:
-      if (lookahead == 'e') ADVANCE(626);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 447:
-      if (lookahead == 'd') ADVANCE(627);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(628);
+      if (lookahead == 'd') ADVANCE(629);
       END_STATE();
     case 449:
-      if (lookahead == 't') ADVANCE(629);
+      if (lookahead == 'r') ADVANCE(630);
       END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(630);
-      if (lookahead == 'r') ADVANCE(631);
+      if (lookahead == 't') ADVANCE(631);
       END_STATE();
     case 451:
-      if (lookahead == 'a') ADVANCE(632);
+      if (lookahead == 'e') ADVANCE(632);
+      if (lookahead == 'r') ADVANCE(633);
       END_STATE();
     case 452:
-      if (lookahead == 's') ADVANCE(633);
+      if (lookahead == 'a') ADVANCE(634);
       END_STATE();
     case 453:
-      if (lookahead == 'e') ADVANCE(634);
-      END_STATE();
-    case 454:
       if (lookahead == 's') ADVANCE(635);
       END_STATE();
+    case 454:
+      if (lookahead == 'e') ADVANCE(636);
+      END_STATE();
     case 455:
-      if (lookahead == 'c') ADVANCE(636);
+      if (lookahead == 's') ADVANCE(637);
       END_STATE();
     case 456:
-      if (lookahead == 'd') ADVANCE(637);
+      if (lookahead == 'c') ADVANCE(638);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(639);
       END_STATE();
     case 458:
-      if (lookahead == 'n') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 459:
-      if (lookahead == 't') ADVANCE(639);
+      if (lookahead == 'n') ADVANCE(640);
       END_STATE();
     case 460:
-      if (lookahead == 'a') ADVANCE(640);
+      if (lookahead == 't') ADVANCE(641);
       END_STATE();
     case 461:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'a') ADVANCE(642);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 463:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 464:
-      if (lookahead == 'm') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(643);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'm') ADVANCE(644);
       END_STATE();
     case 466:
-      if (lookahead == 'u') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 467:
-      if (lookahead == 'r') ADVANCE(644);
+      if (lookahead == 'u') ADVANCE(645);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(645);
+      if (lookahead == 'r') ADVANCE(646);
       END_STATE();
     case 469:
-      if (lookahead == '7') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(647);
       END_STATE();
     case 470:
-      if (lookahead == '3') ADVANCE(647);
+      if (lookahead == '7') ADVANCE(648);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == '3') ADVANCE(649);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(648);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 473:
-      if (lookahead == 'n') ADVANCE(649);
+      if (lookahead == 'e') ADVANCE(650);
       END_STATE();
     case 474:
-      if (lookahead == 'p') ADVANCE(650);
+      if (lookahead == 'n') ADVANCE(651);
       END_STATE();
     case 475:
-      if (lookahead == 'm') ADVANCE(651);
+      if (lookahead == 'p') ADVANCE(652);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'm') ADVANCE(653);
       END_STATE();
     case 477:
-      if (lookahead == 'e') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(654);
       END_STATE();
     case 479:
-      if (lookahead == 'r') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 480:
-      if (lookahead == 'u') ADVANCE(654);
+      if (lookahead == 'r') ADVANCE(655);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'u') ADVANCE(656);
       END_STATE();
     case 482:
-      if (lookahead == 'e') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 483:
-      if (lookahead == 'i') ADVANCE(656);
-      END_STATE();
-    case 484:
       if (lookahead == 'e') ADVANCE(657);
       END_STATE();
-    case 485:
-      if (lookahead == 'e') ADVANCE(658);
+    case 484:
+      if (lookahead == 'i') ADVANCE(658);
       END_STATE();
-    case 486:
+    case 485:
       if (lookahead == 'e') ADVANCE(659);
       END_STATE();
+    case 486:
+      if (lookahead == 'e') ADVANCE(660);
+      END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(661);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(660);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(661);
+      if (lookahead == 't') ADVANCE(662);
       END_STATE();
     case 490:
-      if (lookahead == 'm') ADVANCE(662);
+      if (lookahead == 'r') ADVANCE(663);
       END_STATE();
     case 491:
-      if (lookahead == 'i') ADVANCE(663);
+      if (lookahead == 'm') ADVANCE(664);
       END_STATE();
     case 492:
-      if (lookahead == 'e') ADVANCE(664);
-      END_STATE();
-    case 493:
       if (lookahead == 'i') ADVANCE(665);
       END_STATE();
+    case 493:
+      if (lookahead == 'e') ADVANCE(666);
+      END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(667);
       END_STATE();
     case 495:
-      if (lookahead == 'u') ADVANCE(667);
+      if (lookahead == 't') ADVANCE(668);
       END_STATE();
     case 496:
-      if (lookahead == 'd') ADVANCE(668);
+      if (lookahead == 'u') ADVANCE(669);
       END_STATE();
     case 497:
-      if (lookahead == 'n') ADVANCE(669);
-      if (lookahead == 'o') ADVANCE(670);
+      if (lookahead == 'd') ADVANCE(670);
       END_STATE();
     case 498:
-      if (lookahead == 't') ADVANCE(671);
+      if (lookahead == 'n') ADVANCE(671);
+      if (lookahead == 'o') ADVANCE(672);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(672);
+      if (lookahead == 't') ADVANCE(673);
       END_STATE();
     case 500:
-      if (lookahead == 'i') ADVANCE(673);
-      END_STATE();
-    case 501:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(674);
       END_STATE();
+    case 501:
+      if (lookahead == 'i') ADVANCE(675);
+      END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(675);
+      if (lookahead == 'i') ADVANCE(676);
       END_STATE();
     case 503:
-      if (lookahead == 'e') ADVANCE(676);
+      if (lookahead == 'r') ADVANCE(677);
       END_STATE();
     case 504:
-      if (lookahead == 'c') ADVANCE(677);
+      if (lookahead == 'e') ADVANCE(678);
       END_STATE();
     case 505:
-      if (lookahead == 'a') ADVANCE(678);
+      if (lookahead == 'c') ADVANCE(679);
       END_STATE();
     case 506:
-      if (lookahead == 'd') ADVANCE(679);
-      if (lookahead == 's') ADVANCE(680);
+      if (lookahead == 'a') ADVANCE(680);
       END_STATE();
     case 507:
-      if (lookahead == 'l') ADVANCE(681);
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'd') ADVANCE(681);
+      if (lookahead == 's') ADVANCE(682);
       END_STATE();
     case 508:
-      if (lookahead == 'r') ADVANCE(683);
+      if (lookahead == 'l') ADVANCE(683);
+      if (lookahead == 'n') ADVANCE(684);
       END_STATE();
     case 509:
-      if (lookahead == 'r') ADVANCE(684);
+      if (lookahead == 'r') ADVANCE(685);
       END_STATE();
     case 510:
-      if (lookahead == 's') ADVANCE(685);
+      if (lookahead == 'r') ADVANCE(686);
       END_STATE();
     case 511:
-      if (lookahead == 'l') ADVANCE(686);
+      if (lookahead == 's') ADVANCE(687);
       END_STATE();
     case 512:
-      if (lookahead == 'e') ADVANCE(687);
+      if (lookahead == 'l') ADVANCE(688);
       END_STATE();
     case 513:
-      if (lookahead == 'i') ADVANCE(688);
-      END_STATE();
-    case 514:
       if (lookahead == 'e') ADVANCE(689);
       END_STATE();
-    case 515:
+    case 514:
       if (lookahead == 'i') ADVANCE(690);
       END_STATE();
+    case 515:
+      if (lookahead == 'e') ADVANCE(691);
+      END_STATE();
     case 516:
-      if (lookahead == 'i') ADVANCE(691);
+      if (lookahead == 'i') ADVANCE(692);
       END_STATE();
     case 517:
-      if (lookahead == 'e') ADVANCE(692);
+      if (lookahead == 'i') ADVANCE(693);
       END_STATE();
     case 518:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'e') ADVANCE(694);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(694);
-      END_STATE();
-    case 520:
       if (lookahead == 't') ADVANCE(695);
       END_STATE();
+    case 520:
+      if (lookahead == 't') ADVANCE(696);
+      END_STATE();
     case 521:
-      if (lookahead == 'd') ADVANCE(696);
+      if (lookahead == 't') ADVANCE(697);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 'd') ADVANCE(698);
       END_STATE();
     case 523:
-      if (lookahead == '-') ADVANCE(698);
+      if (lookahead == 'e') ADVANCE(699);
       END_STATE();
     case 524:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == '-') ADVANCE(700);
       END_STATE();
     case 525:
-      if (lookahead == 'c') ADVANCE(699);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(700);
+      if (lookahead == 'c') ADVANCE(701);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(701);
+      if (lookahead == 'i') ADVANCE(702);
       END_STATE();
     case 528:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 't') ADVANCE(703);
       END_STATE();
     case 529:
-      if (lookahead == 'a') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 530:
-      if (lookahead == 'p') ADVANCE(703);
+      if (lookahead == 'a') ADVANCE(704);
       END_STATE();
     case 531:
-      if (lookahead == 'i') ADVANCE(704);
+      if (lookahead == 'p') ADVANCE(705);
       END_STATE();
     case 532:
-      if (lookahead == 'n') ADVANCE(705);
+      if (lookahead == 'i') ADVANCE(706);
       END_STATE();
     case 533:
-      if (lookahead == 'c') ADVANCE(706);
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(708);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_take);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 536:
-      if (lookahead == 'e') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
     case 538:
-      if (lookahead == 's') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 539:
-      if (lookahead == 'u') ADVANCE(709);
+      if (lookahead == 's') ADVANCE(710);
       END_STATE();
     case 540:
-      if (lookahead == 'l') ADVANCE(710);
+      if (lookahead == 'u') ADVANCE(711);
       END_STATE();
     case 541:
-      if (lookahead == 's') ADVANCE(711);
+      if (lookahead == 'l') ADVANCE(712);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(712);
+      if (lookahead == 's') ADVANCE(713);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(713);
+      if (lookahead == 'r') ADVANCE(714);
       END_STATE();
     case 544:
-      if (lookahead == 'c') ADVANCE(714);
-      END_STATE();
-    case 545:
       if (lookahead == 'r') ADVANCE(715);
       END_STATE();
+    case 545:
+      if (lookahead == 'c') ADVANCE(716);
+      END_STATE();
     case 546:
-      if (lookahead == 'l') ADVANCE(716);
+      if (lookahead == 'r') ADVANCE(717);
       END_STATE();
     case 547:
-      if (lookahead == 'd') ADVANCE(717);
+      if (lookahead == 'l') ADVANCE(718);
       END_STATE();
     case 548:
-      if (lookahead == 'a') ADVANCE(718);
+      if (lookahead == 'd') ADVANCE(719);
       END_STATE();
     case 549:
-      if (lookahead == 'c') ADVANCE(719);
-      END_STATE();
-    case 550:
       if (lookahead == 'a') ADVANCE(720);
       END_STATE();
+    case 550:
+      if (lookahead == 'c') ADVANCE(721);
+      END_STATE();
     case 551:
-      if (lookahead == 'l') ADVANCE(721);
+      if (lookahead == 'a') ADVANCE(722);
       END_STATE();
     case 552:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'l') ADVANCE(723);
       END_STATE();
     case 553:
-      if (lookahead == '4') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 554:
-      if (lookahead == 's') ADVANCE(723);
+      if (lookahead == '4') ADVANCE(724);
       END_STATE();
     case 555:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(724);
+      if (lookahead == 's') ADVANCE(725);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_above);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(726);
       END_STATE();
     case 557:
-      if (lookahead == 'a') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(726);
+      if (lookahead == 't') ADVANCE(727);
       END_STATE();
     case 559:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 561:
-      if (lookahead == 's') ADVANCE(727);
-      END_STATE();
-    case 562:
       if (lookahead == 'a') ADVANCE(728);
       END_STATE();
+    case 560:
+      if (lookahead == 'e') ADVANCE(729);
+      END_STATE();
+    case 561:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 562:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
     case 563:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 's') ADVANCE(730);
       END_STATE();
     case 564:
-      if (lookahead == 'n') ADVANCE(729);
+      if (lookahead == 'a') ADVANCE(731);
       END_STATE();
     case 565:
-      if (lookahead == 'f') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 566:
-      if (lookahead == 'n') ADVANCE(731);
+      if (lookahead == 'n') ADVANCE(732);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(733);
       END_STATE();
     case 568:
-      if (lookahead == 'r') ADVANCE(732);
+      if (lookahead == 'n') ADVANCE(734);
       END_STATE();
     case 569:
-      if (lookahead == 'g') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'r') ADVANCE(735);
       END_STATE();
     case 571:
-      if (lookahead == 'i') ADVANCE(734);
+      if (lookahead == 'g') ADVANCE(736);
       END_STATE();
     case 572:
-      if (lookahead == 'i') ADVANCE(735);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'i') ADVANCE(737);
       END_STATE();
     case 574:
-      if (lookahead == 'e') ADVANCE(736);
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 576:
-      if (lookahead == 'h') ADVANCE(737);
+      if (lookahead == 'e') ADVANCE(739);
       END_STATE();
     case 577:
-      if (lookahead == 'n') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'h') ADVANCE(740);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(739);
+      if (lookahead == 'n') ADVANCE(741);
       END_STATE();
     case 580:
-      if (lookahead == 'e') ADVANCE(740);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 581:
-      if (lookahead == 'd') ADVANCE(741);
+      if (lookahead == 'r') ADVANCE(742);
       END_STATE();
     case 582:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'e') ADVANCE(743);
       END_STATE();
     case 583:
-      if (lookahead == 'l') ADVANCE(742);
+      if (lookahead == 'd') ADVANCE(744);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 585:
-      if (lookahead == 'n') ADVANCE(743);
+      if (lookahead == 'l') ADVANCE(745);
       END_STATE();
     case 586:
-      if (lookahead == 't') ADVANCE(744);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 587:
-      if (lookahead == 'c') ADVANCE(745);
+      if (lookahead == 'n') ADVANCE(746);
       END_STATE();
     case 588:
-      if (lookahead == 'd') ADVANCE(746);
+      if (lookahead == 't') ADVANCE(747);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(747);
+      if (lookahead == 'c') ADVANCE(748);
       END_STATE();
     case 590:
-      if (lookahead == 'r') ADVANCE(748);
+      if (lookahead == 'd') ADVANCE(749);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(749);
+      if (lookahead == 'c') ADVANCE(750);
       END_STATE();
     case 592:
-      if (lookahead == 'e') ADVANCE(750);
+      if (lookahead == 'r') ADVANCE(751);
       END_STATE();
     case 593:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'c') ADVANCE(752);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 595:
-      if (lookahead == 'p') ADVANCE(752);
-      END_STATE();
-    case 596:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 597:
       if (lookahead == 'e') ADVANCE(753);
       END_STATE();
+    case 595:
+      if (lookahead == 'a') ADVANCE(754);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 597:
+      if (lookahead == 'p') ADVANCE(755);
+      END_STATE();
     case 598:
-      if (lookahead == 't') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 599:
-      if (lookahead == 'x') ADVANCE(755);
+      if (lookahead == 'e') ADVANCE(756);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(756);
+      if (lookahead == 't') ADVANCE(757);
       END_STATE();
     case 601:
-      if (lookahead == 'a') ADVANCE(757);
+      if (lookahead == 'x') ADVANCE(758);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(758);
+      if (lookahead == 't') ADVANCE(759);
       END_STATE();
     case 603:
-      if (lookahead == 'e') ADVANCE(759);
+      if (lookahead == 'a') ADVANCE(760);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'n') ADVANCE(761);
       END_STATE();
     case 605:
-      if (lookahead == 'x') ADVANCE(760);
+      if (lookahead == 'e') ADVANCE(762);
       END_STATE();
     case 606:
-      if (lookahead == 'o') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(762);
+      if (lookahead == 'x') ADVANCE(763);
       END_STATE();
     case 608:
-      if (lookahead == 'i') ADVANCE(763);
+      if (lookahead == 'o') ADVANCE(764);
       END_STATE();
     case 609:
-      if (lookahead == '9') ADVANCE(764);
+      if (lookahead == 'i') ADVANCE(765);
       END_STATE();
     case 610:
-      if (lookahead == 's') ADVANCE(765);
+      if (lookahead == 'i') ADVANCE(766);
       END_STATE();
     case 611:
-      if (lookahead == 't') ADVANCE(766);
+      if (lookahead == '9') ADVANCE(767);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 's') ADVANCE(768);
       END_STATE();
     case 613:
-      if (lookahead == 'y') ADVANCE(767);
+      if (lookahead == 't') ADVANCE(769);
       END_STATE();
     case 614:
-      if (lookahead == 'e') ADVANCE(768);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 615:
-      if (lookahead == 'r') ADVANCE(769);
+      if (lookahead == 'y') ADVANCE(770);
       END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 617:
-      if (lookahead == 'a') ADVANCE(770);
+      if (lookahead == 'r') ADVANCE(772);
       END_STATE();
     case 618:
-      if (lookahead == 'r') ADVANCE(771);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 619:
-      if (lookahead == 's') ADVANCE(772);
+      if (lookahead == 'a') ADVANCE(773);
       END_STATE();
     case 620:
-      if (lookahead == 'e') ADVANCE(773);
+      if (lookahead == 'r') ADVANCE(774);
       END_STATE();
     case 621:
-      if (lookahead == 'a') ADVANCE(774);
+      if (lookahead == 's') ADVANCE(775);
       END_STATE();
     case 622:
-      if (lookahead == 'd') ADVANCE(775);
+      if (lookahead == 'e') ADVANCE(776);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(777);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(776);
-      if (lookahead == 's') ADVANCE(777);
-      if (lookahead == 'u') ADVANCE(778);
+      if (lookahead == 'd') ADVANCE(778);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(779);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 626:
-      if (lookahead == 'r') ADVANCE(780);
+      if (lookahead == 'o') ADVANCE(779);
+      if (lookahead == 's') ADVANCE(780);
+      if (lookahead == 'u') ADVANCE(781);
       END_STATE();
     case 627:
-      if (lookahead == 'a') ADVANCE(781);
+      if (lookahead == 't') ADVANCE(782);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(782);
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(784);
       END_STATE();
     case 630:
-      if (lookahead == 'a') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(785);
       END_STATE();
     case 631:
-      if (lookahead == 'u') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 632:
-      if (lookahead == 't') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(786);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(787);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(786);
-      END_STATE();
-    case 635:
-      if (lookahead == 'd') ADVANCE(787);
-      END_STATE();
-    case 636:
       if (lookahead == 't') ADVANCE(788);
       END_STATE();
+    case 635:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 636:
+      if (lookahead == 'r') ADVANCE(789);
+      END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'd') ADVANCE(790);
       END_STATE();
     case 638:
-      if (lookahead == 'c') ADVANCE(789);
-      END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 640:
-      if (lookahead == 'r') ADVANCE(790);
-      END_STATE();
-    case 641:
       if (lookahead == 't') ADVANCE(791);
       END_STATE();
+    case 639:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 640:
+      if (lookahead == 'c') ADVANCE(792);
+      END_STATE();
+    case 641:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 642:
-      if (lookahead == 'u') ADVANCE(792);
+      if (lookahead == 'r') ADVANCE(793);
       END_STATE();
     case 643:
-      if (lookahead == 'm') ADVANCE(793);
+      if (lookahead == 't') ADVANCE(794);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'u') ADVANCE(795);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'm') ADVANCE(796);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 649:
-      if (lookahead == 'a') ADVANCE(794);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 650:
-      if (lookahead == 'a') ADVANCE(795);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 651:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'a') ADVANCE(797);
       END_STATE();
     case 652:
-      if (lookahead == 'd') ADVANCE(796);
+      if (lookahead == 'a') ADVANCE(798);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(797);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 654:
-      if (lookahead == 't') ADVANCE(798);
+      if (lookahead == 'd') ADVANCE(799);
       END_STATE();
     case 655:
-      if (lookahead == 's') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(800);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(800);
+      if (lookahead == 't') ADVANCE(801);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(802);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(803);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(801);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 660:
-      if (lookahead == 'i') ADVANCE(802);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(804);
       END_STATE();
     case 662:
-      if (lookahead == 'p') ADVANCE(803);
+      if (lookahead == 'i') ADVANCE(805);
       END_STATE();
     case 663:
-      if (lookahead == 'l') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(805);
+      if (lookahead == 'p') ADVANCE(806);
       END_STATE();
     case 665:
-      if (lookahead == 'c') ADVANCE(806);
+      if (lookahead == 'l') ADVANCE(807);
       END_STATE();
     case 666:
-      if (lookahead == '-') ADVANCE(807);
-      if (lookahead == 'i') ADVANCE(808);
+      if (lookahead == 'c') ADVANCE(808);
       END_STATE();
     case 667:
-      if (lookahead == 's') ADVANCE(809);
+      if (lookahead == 'c') ADVANCE(809);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == '-') ADVANCE(810);
+      if (lookahead == 'i') ADVANCE(811);
       END_STATE();
     case 669:
-      if (lookahead == 'g') ADVANCE(810);
+      if (lookahead == 's') ADVANCE(812);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 671:
-      if (lookahead == 'a') ADVANCE(811);
+      if (lookahead == 'g') ADVANCE(813);
       END_STATE();
     case 672:
-      if (lookahead == 'n') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 673:
-      if (lookahead == 'z') ADVANCE(813);
+      if (lookahead == 'a') ADVANCE(814);
       END_STATE();
     case 674:
-      if (lookahead == 'v') ADVANCE(814);
+      if (lookahead == 'n') ADVANCE(815);
       END_STATE();
     case 675:
-      if (lookahead == 'e') ADVANCE(815);
+      if (lookahead == 'z') ADVANCE(816);
       END_STATE();
     case 676:
-      if (lookahead == 'c') ADVANCE(816);
+      if (lookahead == 'v') ADVANCE(817);
       END_STATE();
     case 677:
-      if (lookahead == 't') ADVANCE(817);
+      if (lookahead == 'e') ADVANCE(818);
       END_STATE();
     case 678:
-      if (lookahead == 't') ADVANCE(818);
+      if (lookahead == 'c') ADVANCE(819);
       END_STATE();
     case 679:
-      if (lookahead == 'e') ADVANCE(819);
-      END_STATE();
-    case 680:
       if (lookahead == 't') ADVANCE(820);
       END_STATE();
+    case 680:
+      if (lookahead == 't') ADVANCE(821);
+      END_STATE();
     case 681:
-      if (lookahead == 'u') ADVANCE(821);
+      if (lookahead == 'e') ADVANCE(822);
       END_STATE();
     case 682:
-      if (lookahead == 'a') ADVANCE(822);
+      if (lookahead == 't') ADVANCE(823);
       END_STATE();
     case 683:
-      if (lookahead == 'n') ADVANCE(823);
+      if (lookahead == 'u') ADVANCE(824);
       END_STATE();
     case 684:
-      if (lookahead == 's') ADVANCE(824);
+      if (lookahead == 'a') ADVANCE(825);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'n') ADVANCE(826);
       END_STATE();
     case 686:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 's') ADVANCE(827);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_scale);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 688:
-      if (lookahead == 't') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 689:
-      if (lookahead == 's') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 690:
-      if (lookahead == 'c') ADVANCE(827);
+      if (lookahead == 't') ADVANCE(828);
       END_STATE();
     case 691:
-      if (lookahead == 'o') ADVANCE(828);
+      if (lookahead == 's') ADVANCE(829);
       END_STATE();
     case 692:
-      if (lookahead == 'd') ADVANCE(829);
+      if (lookahead == 'c') ADVANCE(830);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'o') ADVANCE(831);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'd') ADVANCE(832);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 698:
-      if (lookahead == 'n') ADVANCE(830);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 699:
-      if (lookahead == 'e') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 700:
-      if (lookahead == 'n') ADVANCE(832);
+      if (lookahead == 'n') ADVANCE(833);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'e') ADVANCE(834);
       END_STATE();
     case 702:
-      if (lookahead == 'd') ADVANCE(833);
+      if (lookahead == 'n') ADVANCE(835);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(834);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 704:
-      if (lookahead == 'o') ADVANCE(835);
-      END_STATE();
-    case 705:
       if (lookahead == 'd') ADVANCE(836);
       END_STATE();
+    case 705:
+      if (lookahead == 'r') ADVANCE(837);
+      END_STATE();
     case 706:
-      if (lookahead == 'h') ADVANCE(837);
+      if (lookahead == 'o') ADVANCE(838);
       END_STATE();
     case 707:
-      if (lookahead == 'r') ADVANCE(838);
+      if (lookahead == 'd') ADVANCE(839);
       END_STATE();
     case 708:
-      if (lookahead == 'h') ADVANCE(839);
+      if (lookahead == 'h') ADVANCE(840);
       END_STATE();
     case 709:
-      if (lookahead == 'g') ADVANCE(840);
+      if (lookahead == 'r') ADVANCE(841);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'h') ADVANCE(842);
       END_STATE();
     case 711:
-      if (lookahead == 'c') ADVANCE(841);
-      if (lookahead == 'm') ADVANCE(842);
+      if (lookahead == 'g') ADVANCE(843);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 713:
-      if (lookahead == 'a') ADVANCE(843);
+      if (lookahead == 'c') ADVANCE(844);
+      if (lookahead == 'm') ADVANCE(845);
       END_STATE();
     case 714:
-      if (lookahead == 'a') ADVANCE(844);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'a') ADVANCE(846);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'a') ADVANCE(847);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 718:
-      if (lookahead == 'n') ADVANCE(845);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(846);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 720:
-      if (lookahead == 'g') ADVANCE(847);
+      if (lookahead == 'n') ADVANCE(848);
       END_STATE();
     case 721:
-      if (lookahead == 'e') ADVANCE(848);
+      if (lookahead == 'i') ADVANCE(849);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'g') ADVANCE(850);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'e') ADVANCE(851);
       END_STATE();
     case 724:
-      if (lookahead == 'n') ADVANCE(849);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 725:
-      if (lookahead == 'c') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 726:
-      if (lookahead == 'r') ADVANCE(851);
+      if (lookahead == 'n') ADVANCE(852);
       END_STATE();
     case 727:
-      if (lookahead == 't') ADVANCE(852);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(853);
+      if (lookahead == 'c') ADVANCE(853);
       END_STATE();
     case 729:
-      if (lookahead == 't') ADVANCE(854);
+      if (lookahead == 'r') ADVANCE(854);
       END_STATE();
     case 730:
-      if (lookahead == 'i') ADVANCE(855);
+      if (lookahead == 't') ADVANCE(855);
       END_STATE();
     case 731:
-      if (lookahead == 'a') ADVANCE(856);
+      if (lookahead == 't') ADVANCE(856);
       END_STATE();
     case 732:
-      if (lookahead == 'i') ADVANCE(857);
+      if (lookahead == 't') ADVANCE(857);
       END_STATE();
     case 733:
       if (lookahead == 'i') ADVANCE(858);
       END_STATE();
     case 734:
-      if (lookahead == 'd') ADVANCE(859);
+      if (lookahead == 'a') ADVANCE(859);
       END_STATE();
     case 735:
-      if (lookahead == 'n') ADVANCE(860);
+      if (lookahead == 'i') ADVANCE(860);
       END_STATE();
     case 736:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'i') ADVANCE(861);
       END_STATE();
     case 737:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(861);
+      if (lookahead == 'd') ADVANCE(862);
       END_STATE();
     case 738:
-      if (lookahead == 'g') ADVANCE(862);
+      if (lookahead == 'n') ADVANCE(863);
       END_STATE();
     case 739:
-      if (lookahead == 'a') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 740:
-      if (lookahead == 'r') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(864);
       END_STATE();
     case 741:
-      if (lookahead == 'e') ADVANCE(865);
+      if (lookahead == 'g') ADVANCE(865);
       END_STATE();
     case 742:
       if (lookahead == 'a') ADVANCE(866);
       END_STATE();
     case 743:
-      if (lookahead == 'e') ADVANCE(867);
+      if (lookahead == 'r') ADVANCE(867);
       END_STATE();
     case 744:
-      if (lookahead == 'i') ADVANCE(868);
+      if (lookahead == 'e') ADVANCE(868);
       END_STATE();
     case 745:
-      if (lookahead == 't') ADVANCE(869);
+      if (lookahead == 'a') ADVANCE(869);
       END_STATE();
     case 746:
       if (lookahead == 'e') ADVANCE(870);
       END_STATE();
     case 747:
-      if (lookahead == 't') ADVANCE(871);
+      if (lookahead == 'i') ADVANCE(871);
       END_STATE();
     case 748:
-      if (lookahead == 'u') ADVANCE(872);
+      if (lookahead == 't') ADVANCE(872);
       END_STATE();
     case 749:
-      if (lookahead == 't') ADVANCE(873);
+      if (lookahead == 'e') ADVANCE(873);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(874);
-      if (lookahead == 'r') ADVANCE(875);
+      if (lookahead == 't') ADVANCE(874);
       END_STATE();
     case 751:
-      if (lookahead == 'g') ADVANCE(876);
+      if (lookahead == 'u') ADVANCE(875);
       END_STATE();
     case 752:
-      if (lookahead == 'u') ADVANCE(877);
+      if (lookahead == 't') ADVANCE(876);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'd') ADVANCE(877);
+      if (lookahead == 'r') ADVANCE(878);
       END_STATE();
     case 754:
-      if (lookahead == 'e') ADVANCE(878);
+      if (lookahead == 'g') ADVANCE(879);
       END_STATE();
     case 755:
-      if (lookahead == 'e') ADVANCE(879);
+      if (lookahead == 'u') ADVANCE(880);
       END_STATE();
     case 756:
-      if (lookahead == 'i') ADVANCE(880);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 757:
-      if (lookahead == 'y') ADVANCE(881);
+      if (lookahead == 'e') ADVANCE(881);
       END_STATE();
     case 758:
-      if (lookahead == 'c') ADVANCE(882);
+      if (lookahead == 'e') ADVANCE(882);
       END_STATE();
     case 759:
-      if (lookahead == 'r') ADVANCE(883);
+      if (lookahead == 'i') ADVANCE(883);
       END_STATE();
     case 760:
-      if (lookahead == 'e') ADVANCE(884);
+      if (lookahead == 'y') ADVANCE(884);
       END_STATE();
     case 761:
-      if (lookahead == 'n') ADVANCE(885);
+      if (lookahead == 'c') ADVANCE(885);
       END_STATE();
     case 762:
-      if (lookahead == 'e') ADVANCE(886);
+      if (lookahead == 'r') ADVANCE(886);
       END_STATE();
     case 763:
-      if (lookahead == 's') ADVANCE(887);
+      if (lookahead == 'e') ADVANCE(887);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'n') ADVANCE(888);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(889);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 's') ADVANCE(890);
       END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 768:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 770:
-      if (lookahead == 'c') ADVANCE(888);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 771:
-      if (lookahead == 'd') ADVANCE(889);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 772:
-      if (lookahead == 'p') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 773:
-      if (lookahead == 'n') ADVANCE(891);
+      if (lookahead == 'c') ADVANCE(891);
       END_STATE();
     case 774:
-      if (lookahead == 't') ADVANCE(892);
+      if (lookahead == 'd') ADVANCE(892);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 776:
       if (lookahead == 'p') ADVANCE(893);
       END_STATE();
+    case 776:
+      if (lookahead == 'n') ADVANCE(894);
+      END_STATE();
     case 777:
-      if (lookahead == 'u') ADVANCE(894);
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
     case 778:
-      if (lookahead == 'r') ADVANCE(895);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'p') ADVANCE(896);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'u') ADVANCE(897);
       END_STATE();
     case 781:
-      if (lookahead == 'n') ADVANCE(896);
+      if (lookahead == 'r') ADVANCE(898);
       END_STATE();
     case 782:
-      if (lookahead == 'r') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 783:
-      if (lookahead == 'd') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 784:
-      if (lookahead == 'm') ADVANCE(899);
+      if (lookahead == 'n') ADVANCE(899);
       END_STATE();
     case 785:
-      if (lookahead == 'i') ADVANCE(900);
-      if (lookahead == 'o') ADVANCE(901);
+      if (lookahead == 'r') ADVANCE(900);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'd') ADVANCE(901);
       END_STATE();
     case 787:
-      if (lookahead == 'i') ADVANCE(902);
+      if (lookahead == 'm') ADVANCE(902);
       END_STATE();
     case 788:
-      if (lookahead == 'o') ADVANCE(903);
+      if (lookahead == 'i') ADVANCE(903);
+      if (lookahead == 'o') ADVANCE(904);
       END_STATE();
     case 789:
-      if (lookahead == 'e') ADVANCE(904);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 790:
       if (lookahead == 'i') ADVANCE(905);
       END_STATE();
     case 791:
-      if (lookahead == 'a') ADVANCE(906);
+      if (lookahead == 'o') ADVANCE(906);
       END_STATE();
     case 792:
-      if (lookahead == 'm') ADVANCE(907);
+      if (lookahead == 'e') ADVANCE(907);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(908);
       END_STATE();
     case 794:
-      if (lookahead == 'l') ADVANCE(908);
+      if (lookahead == 'a') ADVANCE(909);
       END_STATE();
     case 795:
-      if (lookahead == 't') ADVANCE(909);
+      if (lookahead == 'm') ADVANCE(910);
       END_STATE();
     case 796:
-      if (lookahead == 'g') ADVANCE(910);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 797:
-      if (lookahead == 'r') ADVANCE(911);
+      if (lookahead == 'l') ADVANCE(911);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 799:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 800:
       if (lookahead == 't') ADVANCE(912);
       END_STATE();
+    case 799:
+      if (lookahead == 'g') ADVANCE(913);
+      END_STATE();
+    case 800:
+      if (lookahead == 'r') ADVANCE(914);
+      END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_places);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 802:
-      if (lookahead == 'o') ADVANCE(913);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 803:
-      if (lookahead == 'l') ADVANCE(914);
+      if (lookahead == 't') ADVANCE(915);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(915);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 805:
-      if (lookahead == 't') ADVANCE(916);
+      if (lookahead == 'o') ADVANCE(916);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'l') ADVANCE(917);
       END_STATE();
     case 807:
-      if (lookahead == 'r') ADVANCE(917);
+      if (lookahead == 'e') ADVANCE(918);
       END_STATE();
     case 808:
-      if (lookahead == 'n') ADVANCE(918);
+      if (lookahead == 't') ADVANCE(919);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'r') ADVANCE(920);
       END_STATE();
     case 811:
-      if (lookahead == 'n') ADVANCE(919);
+      if (lookahead == 'n') ADVANCE(921);
       END_STATE();
     case 812:
-      if (lookahead == 'g') ADVANCE(920);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 813:
-      if (lookahead == 'e') ADVANCE(921);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 814:
-      if (lookahead == 'e') ADVANCE(922);
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
     case 815:
-      if (lookahead == 'n') ADVANCE(923);
+      if (lookahead == 'g') ADVANCE(923);
       END_STATE();
     case 816:
-      if (lookahead == 't') ADVANCE(924);
+      if (lookahead == 'e') ADVANCE(924);
       END_STATE();
     case 817:
-      if (lookahead == 's') ADVANCE(925);
+      if (lookahead == 'e') ADVANCE(925);
       END_STATE();
     case 818:
-      if (lookahead == 'a') ADVANCE(926);
+      if (lookahead == 'n') ADVANCE(926);
       END_STATE();
     case 819:
-      if (lookahead == 'n') ADVANCE(927);
+      if (lookahead == 't') ADVANCE(927);
       END_STATE();
     case 820:
-      if (lookahead == 'i') ADVANCE(928);
+      if (lookahead == 's') ADVANCE(928);
       END_STATE();
     case 821:
-      if (lookahead == 't') ADVANCE(929);
+      if (lookahead == 'a') ADVANCE(929);
       END_STATE();
     case 822:
       if (lookahead == 'n') ADVANCE(930);
       END_STATE();
     case 823:
-      if (lookahead == '-') ADVANCE(931);
+      if (lookahead == 'i') ADVANCE(931);
       END_STATE();
     case 824:
-      if (lookahead == 'e') ADVANCE(932);
+      if (lookahead == 't') ADVANCE(932);
       END_STATE();
     case 825:
-      if (lookahead == 'i') ADVANCE(933);
+      if (lookahead == 'n') ADVANCE(933);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == '-') ADVANCE(934);
       END_STATE();
     case 827:
-      if (lookahead == 'e') ADVANCE(934);
+      if (lookahead == 'e') ADVANCE(935);
       END_STATE();
     case 828:
-      if (lookahead == 'n') ADVANCE(935);
+      if (lookahead == 'i') ADVANCE(936);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 830:
-      if (lookahead == 'o') ADVANCE(936);
+      if (lookahead == 'e') ADVANCE(937);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(938);
       END_STATE();
     case 832:
-      if (lookahead == 'g') ADVANCE(937);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'o') ADVANCE(939);
       END_STATE();
     case 834:
-      if (lookahead == 'o') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 835:
-      if (lookahead == 'n') ADVANCE(939);
+      if (lookahead == 'g') ADVANCE(940);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 837:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'o') ADVANCE(941);
       END_STATE();
     case 838:
-      if (lookahead == 'a') ADVANCE(941);
+      if (lookahead == 'n') ADVANCE(942);
       END_STATE();
     case 839:
-      if (lookahead == 'o') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(943);
       END_STATE();
     case 840:
-      if (lookahead == 'h') ADVANCE(943);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 841:
-      if (lookahead == 'e') ADVANCE(944);
+      if (lookahead == 'a') ADVANCE(944);
       END_STATE();
     case 842:
-      if (lookahead == 'i') ADVANCE(945);
+      if (lookahead == 'o') ADVANCE(945);
       END_STATE();
     case 843:
-      if (lookahead == 'y') ADVANCE(946);
+      if (lookahead == 'h') ADVANCE(946);
       END_STATE();
     case 844:
-      if (lookahead == 'l') ADVANCE(947);
+      if (lookahead == 'e') ADVANCE(947);
       END_STATE();
     case 845:
-      if (lookahead == 't') ADVANCE(948);
+      if (lookahead == 'i') ADVANCE(948);
       END_STATE();
     case 846:
-      if (lookahead == 't') ADVANCE(949);
+      if (lookahead == 'y') ADVANCE(949);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(950);
+      if (lookahead == 'l') ADVANCE(950);
       END_STATE();
     case 848:
-      if (lookahead == 'n') ADVANCE(951);
+      if (lookahead == 't') ADVANCE(951);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 't') ADVANCE(952);
       END_STATE();
     case 850:
-      if (lookahead == 'y') ADVANCE(952);
-      END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 852:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 853:
       if (lookahead == 'e') ADVANCE(953);
       END_STATE();
+    case 851:
+      if (lookahead == 'n') ADVANCE(954);
+      END_STATE();
+    case 852:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 853:
+      if (lookahead == 'y') ADVANCE(955);
+      END_STATE();
     case 854:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 855:
-      if (lookahead == 'e') ADVANCE(954);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 856:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(956);
       END_STATE();
     case 857:
-      if (lookahead == 't') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 858:
-      if (lookahead == 'n') ADVANCE(956);
+      if (lookahead == 'e') ADVANCE(957);
       END_STATE();
     case 859:
-      if (lookahead == 't') ADVANCE(957);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 860:
-      if (lookahead == 'e') ADVANCE(958);
+      if (lookahead == 't') ADVANCE(958);
       END_STATE();
     case 861:
-      if (lookahead == 's') ADVANCE(959);
+      if (lookahead == 'n') ADVANCE(959);
       END_STATE();
     case 862:
       if (lookahead == 't') ADVANCE(960);
       END_STATE();
     case 863:
-      if (lookahead == 't') ADVANCE(961);
+      if (lookahead == 'e') ADVANCE(961);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 's') ADVANCE(962);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(963);
       END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(962);
+      if (lookahead == 't') ADVANCE(964);
       END_STATE();
     case 867:
-      if (lookahead == 'r') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 868:
-      if (lookahead == 'o') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 869:
-      if (lookahead == 'o') ADVANCE(965);
+      if (lookahead == 't') ADVANCE(965);
       END_STATE();
     case 870:
-      if (lookahead == 'n') ADVANCE(966);
+      if (lookahead == 'r') ADVANCE(966);
       END_STATE();
     case 871:
       if (lookahead == 'o') ADVANCE(967);
       END_STATE();
     case 872:
-      if (lookahead == 'c') ADVANCE(968);
+      if (lookahead == 'o') ADVANCE(968);
       END_STATE();
     case 873:
-      if (lookahead == 'e') ADVANCE(969);
+      if (lookahead == 'n') ADVANCE(969);
       END_STATE();
     case 874:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'c') ADVANCE(971);
       END_STATE();
     case 876:
-      if (lookahead == 'e') ADVANCE(970);
+      if (lookahead == 'e') ADVANCE(972);
       END_STATE();
     case 877:
-      if (lookahead == 't') ADVANCE(971);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 878:
-      if (lookahead == 'r') ADVANCE(972);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 879:
-      if (lookahead == 'r') ADVANCE(973);
+      if (lookahead == 'e') ADVANCE(973);
       END_STATE();
     case 880:
-      if (lookahead == 'v') ADVANCE(974);
+      if (lookahead == 't') ADVANCE(974);
       END_STATE();
     case 881:
-      if (lookahead == 'e') ADVANCE(975);
+      if (lookahead == 'r') ADVANCE(975);
       END_STATE();
     case 882:
-      if (lookahead == 'e') ADVANCE(976);
+      if (lookahead == 'r') ADVANCE(976);
       END_STATE();
     case 883:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'v') ADVANCE(977);
       END_STATE();
     case 884:
-      if (lookahead == 'r') ADVANCE(977);
+      if (lookahead == 'e') ADVANCE(978);
       END_STATE();
     case 885:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 886:
-      if (lookahead == 'n') ADVANCE(978);
-      END_STATE();
-    case 887:
       if (lookahead == 'e') ADVANCE(979);
       END_STATE();
+    case 886:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 887:
+      if (lookahead == 'r') ADVANCE(980);
+      END_STATE();
     case 888:
-      if (lookahead == 'k') ADVANCE(980);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'n') ADVANCE(981);
       END_STATE();
     case 890:
-      if (lookahead == 'a') ADVANCE(981);
+      if (lookahead == 'e') ADVANCE(982);
       END_STATE();
     case 891:
-      if (lookahead == 'c') ADVANCE(982);
+      if (lookahead == 'k') ADVANCE(983);
       END_STATE();
     case 892:
-      if (lookahead == 'o') ADVANCE(983);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 893:
-      if (lookahead == 'e') ADVANCE(984);
+      if (lookahead == 'a') ADVANCE(984);
       END_STATE();
     case 894:
-      if (lookahead == 'b') ADVANCE(985);
+      if (lookahead == 'c') ADVANCE(985);
       END_STATE();
     case 895:
-      if (lookahead == 'b') ADVANCE(986);
+      if (lookahead == 'o') ADVANCE(986);
       END_STATE();
     case 896:
-      if (lookahead == 'c') ADVANCE(987);
+      if (lookahead == 'e') ADVANCE(987);
       END_STATE();
     case 897:
-      if (lookahead == 'e') ADVANCE(988);
+      if (lookahead == 'b') ADVANCE(988);
       END_STATE();
     case 898:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'b') ADVANCE(989);
       END_STATE();
     case 899:
-      if (lookahead == 'e') ADVANCE(989);
+      if (lookahead == 'c') ADVANCE(990);
       END_STATE();
     case 900:
-      if (lookahead == 'o') ADVANCE(990);
+      if (lookahead == 'e') ADVANCE(991);
       END_STATE();
     case 901:
-      if (lookahead == 'r') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 902:
-      if (lookahead == 'c') ADVANCE(992);
+      if (lookahead == 'e') ADVANCE(992);
       END_STATE();
     case 903:
-      if (lookahead == 'r') ADVANCE(993);
+      if (lookahead == 'o') ADVANCE(993);
       END_STATE();
     case 904:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'r') ADVANCE(994);
       END_STATE();
     case 905:
-      if (lookahead == 't') ADVANCE(994);
+      if (lookahead == 'c') ADVANCE(995);
       END_STATE();
     case 906:
-      if (lookahead == 'n') ADVANCE(995);
+      if (lookahead == 'r') ADVANCE(996);
       END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 't') ADVANCE(997);
       END_STATE();
     case 909:
-      if (lookahead == 'i') ADVANCE(996);
+      if (lookahead == 'n') ADVANCE(998);
       END_STATE();
     case 910:
-      if (lookahead == 'e') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 911:
-      if (lookahead == 'e') ADVANCE(998);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 912:
       if (lookahead == 'i') ADVANCE(999);
       END_STATE();
     case 913:
-      if (lookahead == 'n') ADVANCE(1000);
+      if (lookahead == 'e') ADVANCE(1000);
       END_STATE();
     case 914:
-      if (lookahead == 'i') ADVANCE(1001);
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
     case 915:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
     case 916:
-      if (lookahead == 'o') ADVANCE(1002);
+      if (lookahead == 'n') ADVANCE(1003);
       END_STATE();
     case 917:
-      if (lookahead == 'u') ADVANCE(1003);
+      if (lookahead == 'i') ADVANCE(1004);
       END_STATE();
     case 918:
-      if (lookahead == 'g') ADVANCE(1004);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 919:
-      if (lookahead == 'c') ADVANCE(1005);
+      if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1006);
+      if (lookahead == 'u') ADVANCE(1006);
       END_STATE();
     case 921:
-      if (lookahead == 'd') ADVANCE(1007);
+      if (lookahead == 'g') ADVANCE(1007);
       END_STATE();
     case 922:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1008);
+      if (lookahead == 'c') ADVANCE(1008);
       END_STATE();
     case 923:
-      if (lookahead == 'c') ADVANCE(1009);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1009);
       END_STATE();
     case 924:
-      if (lookahead == 'e') ADVANCE(1010);
-      if (lookahead == 'i') ADVANCE(1011);
+      if (lookahead == 'd') ADVANCE(1010);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1011);
       END_STATE();
     case 926:
-      if (lookahead == 'b') ADVANCE(1012);
+      if (lookahead == 'c') ADVANCE(1012);
       END_STATE();
     case 927:
-      if (lookahead == 't') ADVANCE(1013);
+      if (lookahead == 'e') ADVANCE(1013);
+      if (lookahead == 'i') ADVANCE(1014);
       END_STATE();
     case 928:
-      if (lookahead == 'v') ADVANCE(1014);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 929:
-      if (lookahead == 'i') ADVANCE(1015);
+      if (lookahead == 'b') ADVANCE(1015);
       END_STATE();
     case 930:
-      if (lookahead == 'c') ADVANCE(1016);
+      if (lookahead == 't') ADVANCE(1016);
       END_STATE();
     case 931:
-      if (lookahead == 'l') ADVANCE(1017);
+      if (lookahead == 'v') ADVANCE(1017);
       END_STATE();
     case 932:
-      if (lookahead == 'd') ADVANCE(1018);
+      if (lookahead == 'i') ADVANCE(1018);
       END_STATE();
     case 933:
-      if (lookahead == 'v') ADVANCE(1019);
+      if (lookahead == 'c') ADVANCE(1019);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'l') ADVANCE(1020);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'd') ADVANCE(1021);
       END_STATE();
     case 936:
-      if (lookahead == 'i') ADVANCE(1020);
+      if (lookahead == 'v') ADVANCE(1022);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 938:
-      if (lookahead == 'c') ADVANCE(1021);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'i') ADVANCE(1023);
       END_STATE();
     case 940:
-      if (lookahead == 'd') ADVANCE(1022);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 941:
-      if (lookahead == 't') ADVANCE(1023);
+      if (lookahead == 'c') ADVANCE(1024);
       END_STATE();
     case 942:
-      if (lookahead == 'l') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'd') ADVANCE(1025);
       END_STATE();
     case 944:
-      if (lookahead == 'i') ADVANCE(1025);
-      END_STATE();
-    case 945:
       if (lookahead == 't') ADVANCE(1026);
       END_STATE();
+    case 945:
+      if (lookahead == 'l') ADVANCE(1027);
+      END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 947:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(1028);
       END_STATE();
     case 948:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 't') ADVANCE(1029);
       END_STATE();
     case 949:
-      if (lookahead == 'y') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 951:
-      if (lookahead == 'g') ADVANCE(1028);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'y') ADVANCE(1030);
       END_STATE();
     case 953:
-      if (lookahead == 'd') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 954:
-      if (lookahead == 'r') ADVANCE(1030);
+      if (lookahead == 'g') ADVANCE(1031);
       END_STATE();
     case 955:
-      if (lookahead == 'y') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 956:
-      if (lookahead == 'g') ADVANCE(1032);
+      if (lookahead == 'd') ADVANCE(1032);
       END_STATE();
     case 957:
-      if (lookahead == 'h') ADVANCE(1033);
+      if (lookahead == 'r') ADVANCE(1033);
       END_STATE();
     case 958:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(1034);
       END_STATE();
     case 959:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'g') ADVANCE(1035);
       END_STATE();
     case 960:
-      if (lookahead == 'o') ADVANCE(1034);
+      if (lookahead == 'h') ADVANCE(1036);
       END_STATE();
     case 961:
-      if (lookahead == 'e') ADVANCE(1035);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 962:
-      if (lookahead == 'o') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'o') ADVANCE(1037);
       END_STATE();
     case 964:
-      if (lookahead == 'n') ADVANCE(1037);
+      if (lookahead == 'e') ADVANCE(1038);
       END_STATE();
     case 965:
-      if (lookahead == 'r') ADVANCE(1038);
+      if (lookahead == 'o') ADVANCE(1039);
       END_STATE();
     case 966:
-      if (lookahead == 'c') ADVANCE(1039);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 967:
-      if (lookahead == 'r') ADVANCE(1040);
+      if (lookahead == 'n') ADVANCE(1040);
       END_STATE();
     case 968:
-      if (lookahead == 't') ADVANCE(1041);
+      if (lookahead == 'r') ADVANCE(1041);
       END_STATE();
     case 969:
-      if (lookahead == 'd') ADVANCE(1042);
+      if (lookahead == 'c') ADVANCE(1042);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'r') ADVANCE(1043);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 't') ADVANCE(1044);
       END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'd') ADVANCE(1045);
       END_STATE();
     case 973:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 974:
-      if (lookahead == 'i') ADVANCE(1043);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 975:
-      if (lookahead == 'd') ADVANCE(1044);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'i') ADVANCE(1046);
       END_STATE();
     case 978:
-      if (lookahead == 'c') ADVANCE(1045);
+      if (lookahead == 'd') ADVANCE(1047);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 981:
-      if (lookahead == 'c') ADVANCE(1046);
+      if (lookahead == 'c') ADVANCE(1048);
       END_STATE();
     case 982:
-      if (lookahead == 'y') ADVANCE(1047);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 983:
-      if (lookahead == 'r') ADVANCE(1048);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 984:
-      if (lookahead == 'n') ADVANCE(1049);
+      if (lookahead == 'c') ADVANCE(1049);
       END_STATE();
     case 985:
-      if (lookahead == 'u') ADVANCE(1050);
+      if (lookahead == 'y') ADVANCE(1050);
       END_STATE();
     case 986:
-      if (lookahead == 'a') ADVANCE(1051);
+      if (lookahead == 'r') ADVANCE(1051);
       END_STATE();
     case 987:
-      if (lookahead == 'e') ADVANCE(1052);
+      if (lookahead == 'n') ADVANCE(1052);
       END_STATE();
     case 988:
-      if (lookahead == 's') ADVANCE(1053);
+      if (lookahead == 'u') ADVANCE(1053);
       END_STATE();
     case 989:
-      if (lookahead == 'n') ADVANCE(1054);
+      if (lookahead == 'a') ADVANCE(1054);
       END_STATE();
     case 990:
-      if (lookahead == 'n') ADVANCE(1055);
+      if (lookahead == 'e') ADVANCE(1055);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 's') ADVANCE(1056);
       END_STATE();
     case 992:
-      if (lookahead == 't') ADVANCE(1056);
+      if (lookahead == 'n') ADVANCE(1057);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'n') ADVANCE(1058);
       END_STATE();
     case 994:
-      if (lookahead == 'y') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 995:
-      if (lookahead == 'g') ADVANCE(1058);
+      if (lookahead == 't') ADVANCE(1059);
       END_STATE();
     case 996:
-      if (lookahead == 'o') ADVANCE(1059);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'y') ADVANCE(1060);
       END_STATE();
     case 998:
-      if (lookahead == 's') ADVANCE(1060);
+      if (lookahead == 'g') ADVANCE(1061);
       END_STATE();
     case 999:
-      if (lookahead == 'v') ADVANCE(1061);
+      if (lookahead == 'o') ADVANCE(1062);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1001:
-      if (lookahead == 'f') ADVANCE(1062);
+      if (lookahead == 's') ADVANCE(1063);
       END_STATE();
     case 1002:
-      if (lookahead == 'r') ADVANCE(1063);
+      if (lookahead == 'v') ADVANCE(1064);
       END_STATE();
     case 1003:
-      if (lookahead == 'r') ADVANCE(1064);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1004:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'f') ADVANCE(1065);
       END_STATE();
     case 1005:
-      if (lookahead == 'e') ADVANCE(1065);
+      if (lookahead == 'r') ADVANCE(1066);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
     case 1007:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1008:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
     case 1009:
-      if (lookahead == 'e') ADVANCE(1066);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1010:
-      if (lookahead == 'd') ADVANCE(1067);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1011:
-      if (lookahead == 'o') ADVANCE(1068);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1012:
-      if (lookahead == 'i') ADVANCE(1069);
+      if (lookahead == 'e') ADVANCE(1069);
       END_STATE();
     case 1013:
-      if (lookahead == 'i') ADVANCE(1070);
+      if (lookahead == 'd') ADVANCE(1070);
       END_STATE();
     case 1014:
-      if (lookahead == 'i') ADVANCE(1071);
+      if (lookahead == 'o') ADVANCE(1071);
       END_STATE();
     case 1015:
-      if (lookahead == 'o') ADVANCE(1072);
+      if (lookahead == 'i') ADVANCE(1072);
       END_STATE();
     case 1016:
-      if (lookahead == 'e') ADVANCE(1073);
+      if (lookahead == 'i') ADVANCE(1073);
       END_STATE();
     case 1017:
-      if (lookahead == 'o') ADVANCE(1074);
+      if (lookahead == 'i') ADVANCE(1074);
       END_STATE();
     case 1018:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'o') ADVANCE(1075);
       END_STATE();
     case 1019:
-      if (lookahead == 'i') ADVANCE(1075);
+      if (lookahead == 'e') ADVANCE(1076);
       END_STATE();
     case 1020:
-      if (lookahead == 's') ADVANCE(1076);
+      if (lookahead == 'o') ADVANCE(1077);
       END_STATE();
     case 1021:
-      if (lookahead == 'e') ADVANCE(1077);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1022:
       if (lookahead == 'i') ADVANCE(1078);
       END_STATE();
     case 1023:
-      if (lookahead == 'u') ADVANCE(1079);
+      if (lookahead == 's') ADVANCE(1079);
       END_STATE();
     case 1024:
-      if (lookahead == 'd') ADVANCE(1080);
+      if (lookahead == 'e') ADVANCE(1080);
       END_STATE();
     case 1025:
-      if (lookahead == 'v') ADVANCE(1081);
+      if (lookahead == 'i') ADVANCE(1081);
       END_STATE();
     case 1026:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1082);
+      if (lookahead == 'u') ADVANCE(1082);
       END_STATE();
     case 1027:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
     case 1028:
-      if (lookahead == 't') ADVANCE(1083);
+      if (lookahead == 'v') ADVANCE(1084);
       END_STATE();
     case 1029:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1085);
       END_STATE();
     case 1030:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1031:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 't') ADVANCE(1086);
       END_STATE();
     case 1032:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1033:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1034:
-      if (lookahead == 'n') ADVANCE(1084);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1035:
-      if (lookahead == 'd') ADVANCE(1085);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1036:
-      if (lookahead == 'r') ADVANCE(1086);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1037:
-      ACCEPT_TOKEN(anon_sym_condition);
+      if (lookahead == 'n') ADVANCE(1087);
       END_STATE();
     case 1038:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'd') ADVANCE(1088);
       END_STATE();
     case 1039:
-      if (lookahead == 'e') ADVANCE(1087);
+      if (lookahead == 'r') ADVANCE(1089);
       END_STATE();
     case 1040:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1041:
-      if (lookahead == 'i') ADVANCE(1088);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1042:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'e') ADVANCE(1090);
       END_STATE();
     case 1043:
-      if (lookahead == 't') ADVANCE(1089);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1044:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'i') ADVANCE(1091);
       END_STATE();
     case 1045:
-      if (lookahead == 'y') ADVANCE(1090);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1046:
-      if (lookahead == 'e') ADVANCE(1091);
+      if (lookahead == 't') ADVANCE(1092);
       END_STATE();
     case 1047:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1048:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'y') ADVANCE(1093);
       END_STATE();
     case 1049:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      if (lookahead == 'e') ADVANCE(1094);
       END_STATE();
     case 1050:
-      if (lookahead == 'r') ADVANCE(1092);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1051:
-      if (lookahead == 'n') ADVANCE(1093);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1052:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1053:
-      if (lookahead == 'i') ADVANCE(1094);
+      if (lookahead == 'r') ADVANCE(1095);
       END_STATE();
     case 1054:
-      if (lookahead == 't') ADVANCE(1095);
+      if (lookahead == 'n') ADVANCE(1096);
       END_STATE();
     case 1055:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 1056:
-      if (lookahead == 'i') ADVANCE(1096);
+      if (lookahead == 'i') ADVANCE(1097);
       END_STATE();
     case 1057:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 't') ADVANCE(1098);
       END_STATE();
     case 1058:
-      if (lookahead == 'e') ADVANCE(1097);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 1059:
-      if (lookahead == 'n') ADVANCE(1098);
-      END_STATE();
-    case 1060:
       if (lookahead == 'i') ADVANCE(1099);
       END_STATE();
+    case 1060:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
     case 1061:
-      if (lookahead == 'i') ADVANCE(1100);
+      if (lookahead == 'e') ADVANCE(1100);
       END_STATE();
     case 1062:
-      if (lookahead == 'i') ADVANCE(1101);
+      if (lookahead == 'n') ADVANCE(1101);
       END_STATE();
     case 1063:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(1102);
       END_STATE();
     case 1064:
-      if (lookahead == 'a') ADVANCE(1102);
+      if (lookahead == 'i') ADVANCE(1103);
       END_STATE();
     case 1065:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'i') ADVANCE(1104);
       END_STATE();
     case 1066:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1067:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1068:
-      if (lookahead == 'n') ADVANCE(1103);
-      END_STATE();
-    case 1069:
-      if (lookahead == 'l') ADVANCE(1104);
-      END_STATE();
-    case 1070:
       if (lookahead == 'a') ADVANCE(1105);
       END_STATE();
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1069:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1070:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
     case 1071:
-      if (lookahead == 't') ADVANCE(1106);
+      if (lookahead == 'n') ADVANCE(1106);
       END_STATE();
     case 1072:
-      if (lookahead == 'n') ADVANCE(1107);
+      if (lookahead == 'l') ADVANCE(1107);
       END_STATE();
     case 1073:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'a') ADVANCE(1108);
       END_STATE();
     case 1074:
-      if (lookahead == 's') ADVANCE(1108);
-      END_STATE();
-    case 1075:
       if (lookahead == 't') ADVANCE(1109);
       END_STATE();
+    case 1075:
+      if (lookahead == 'n') ADVANCE(1110);
+      END_STATE();
     case 1076:
-      if (lookahead == 'e') ADVANCE(1110);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1077:
       if (lookahead == 's') ADVANCE(1111);
       END_STATE();
     case 1078:
-      if (lookahead == 'a') ADVANCE(1112);
+      if (lookahead == 't') ADVANCE(1112);
       END_STATE();
     case 1079:
-      if (lookahead == 'r') ADVANCE(1113);
+      if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 's') ADVANCE(1114);
       END_STATE();
     case 1081:
-      if (lookahead == 'e') ADVANCE(1114);
+      if (lookahead == 'a') ADVANCE(1115);
       END_STATE();
     case 1082:
-      if (lookahead == 'e') ADVANCE(1115);
+      if (lookahead == 'r') ADVANCE(1116);
       END_STATE();
     case 1083:
-      if (lookahead == 'h') ADVANCE(1116);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1084:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'e') ADVANCE(1117);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(1118);
       END_STATE();
     case 1086:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'h') ADVANCE(1119);
       END_STATE();
     case 1087:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1088:
-      if (lookahead == 'o') ADVANCE(1117);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1089:
-      if (lookahead == 'y') ADVANCE(1118);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1090:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1091:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      if (lookahead == 'o') ADVANCE(1120);
       END_STATE();
     case 1092:
-      if (lookahead == 'b') ADVANCE(1119);
+      if (lookahead == 'y') ADVANCE(1121);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1094:
-      if (lookahead == 's') ADVANCE(1120);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'b') ADVANCE(1122);
       END_STATE();
     case 1096:
-      if (lookahead == 'o') ADVANCE(1121);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1097:
-      if (lookahead == 'n') ADVANCE(1122);
+      if (lookahead == 's') ADVANCE(1123);
       END_STATE();
     case 1098:
-      if (lookahead == 'a') ADVANCE(1123);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1099:
-      if (lookahead == 's') ADVANCE(1124);
+      if (lookahead == 'o') ADVANCE(1124);
       END_STATE();
     case 1100:
-      if (lookahead == 't') ADVANCE(1125);
+      if (lookahead == 'n') ADVANCE(1125);
       END_STATE();
     case 1101:
-      if (lookahead == 'e') ADVANCE(1126);
+      if (lookahead == 'a') ADVANCE(1126);
       END_STATE();
     case 1102:
-      if (lookahead == 'l') ADVANCE(1127);
+      if (lookahead == 's') ADVANCE(1127);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 't') ADVANCE(1128);
       END_STATE();
     case 1104:
-      if (lookahead == 'i') ADVANCE(1128);
+      if (lookahead == 'e') ADVANCE(1129);
       END_STATE();
     case 1105:
-      if (lookahead == 'l') ADVANCE(1129);
+      if (lookahead == 'l') ADVANCE(1130);
       END_STATE();
     case 1106:
-      if (lookahead == 'y') ADVANCE(1130);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'i') ADVANCE(1131);
       END_STATE();
     case 1108:
-      if (lookahead == 's') ADVANCE(1131);
+      if (lookahead == 'l') ADVANCE(1132);
       END_STATE();
     case 1109:
-      if (lookahead == 'y') ADVANCE(1132);
+      if (lookahead == 'y') ADVANCE(1133);
       END_STATE();
     case 1110:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1111:
-      if (lookahead == 's') ADVANCE(1133);
+      if (lookahead == 's') ADVANCE(1134);
       END_STATE();
     case 1112:
-      if (lookahead == 'm') ADVANCE(1134);
+      if (lookahead == 'y') ADVANCE(1135);
       END_STATE();
     case 1113:
-      if (lookahead == 'e') ADVANCE(1135);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1114:
-      if (lookahead == 'r') ADVANCE(1136);
+      if (lookahead == 's') ADVANCE(1136);
       END_STATE();
     case 1115:
-      if (lookahead == 'r') ADVANCE(1137);
+      if (lookahead == 'm') ADVANCE(1137);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1138);
+      if (lookahead == 'e') ADVANCE(1138);
       END_STATE();
     case 1117:
-      if (lookahead == 'n') ADVANCE(1139);
+      if (lookahead == 'r') ADVANCE(1139);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'r') ADVANCE(1140);
       END_STATE();
     case 1119:
-      if (lookahead == 'a') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1141);
       END_STATE();
     case 1120:
-      if (lookahead == 't') ADVANCE(1141);
-      END_STATE();
-    case 1121:
       if (lookahead == 'n') ADVANCE(1142);
       END_STATE();
+    case 1121:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
     case 1122:
-      if (lookahead == 't') ADVANCE(1143);
+      if (lookahead == 'a') ADVANCE(1143);
       END_STATE();
     case 1123:
-      if (lookahead == 'l') ADVANCE(1144);
+      if (lookahead == 't') ADVANCE(1144);
       END_STATE();
     case 1124:
-      if (lookahead == 't') ADVANCE(1145);
+      if (lookahead == 'n') ADVANCE(1145);
       END_STATE();
     case 1125:
-      if (lookahead == 'y') ADVANCE(1146);
+      if (lookahead == 't') ADVANCE(1146);
       END_STATE();
     case 1126:
-      if (lookahead == 'r') ADVANCE(1147);
+      if (lookahead == 'l') ADVANCE(1147);
       END_STATE();
     case 1127:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
-      END_STATE();
-    case 1128:
       if (lookahead == 't') ADVANCE(1148);
       END_STATE();
+    case 1128:
+      if (lookahead == 'y') ADVANCE(1149);
+      END_STATE();
     case 1129:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 'r') ADVANCE(1150);
       END_STATE();
     case 1130:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1131:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1151);
       END_STATE();
     case 1132:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
     case 1133:
-      if (lookahead == 'e') ADVANCE(1149);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1134:
-      if (lookahead == 'e') ADVANCE(1150);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1135:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1136:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'e') ADVANCE(1152);
       END_STATE();
     case 1137:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'e') ADVANCE(1153);
       END_STATE();
     case 1138:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1139:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
     case 1140:
-      if (lookahead == 'n') ADVANCE(1151);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 1141:
-      if (lookahead == 'i') ADVANCE(1152);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1142:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1143:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'n') ADVANCE(1154);
       END_STATE();
     case 1144:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      if (lookahead == 'i') ADVANCE(1155);
       END_STATE();
     case 1145:
-      if (lookahead == 'i') ADVANCE(1153);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1146:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1147:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1148:
-      if (lookahead == 'y') ADVANCE(1154);
+      if (lookahead == 'i') ADVANCE(1156);
       END_STATE();
     case 1149:
-      if (lookahead == 'd') ADVANCE(1155);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1150:
-      if (lookahead == 't') ADVANCE(1156);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1151:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'y') ADVANCE(1157);
       END_STATE();
     case 1152:
-      if (lookahead == 'v') ADVANCE(1157);
+      if (lookahead == 'd') ADVANCE(1158);
       END_STATE();
     case 1153:
-      if (lookahead == 'v') ADVANCE(1158);
+      if (lookahead == 't') ADVANCE(1159);
       END_STATE();
     case 1154:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
       END_STATE();
     case 1155:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'v') ADVANCE(1160);
       END_STATE();
     case 1156:
-      if (lookahead == 'e') ADVANCE(1159);
+      if (lookahead == 'v') ADVANCE(1161);
       END_STATE();
     case 1157:
-      if (lookahead == 'i') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1158:
-      if (lookahead == 'i') ADVANCE(1161);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1159:
-      if (lookahead == 'r') ADVANCE(1162);
+      if (lookahead == 'e') ADVANCE(1162);
       END_STATE();
     case 1160:
-      if (lookahead == 't') ADVANCE(1163);
+      if (lookahead == 'i') ADVANCE(1163);
       END_STATE();
     case 1161:
-      if (lookahead == 't') ADVANCE(1164);
+      if (lookahead == 'i') ADVANCE(1164);
       END_STATE();
     case 1162:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'r') ADVANCE(1165);
       END_STATE();
     case 1163:
-      if (lookahead == 'y') ADVANCE(1165);
+      if (lookahead == 't') ADVANCE(1166);
       END_STATE();
     case 1164:
-      if (lookahead == 'y') ADVANCE(1166);
+      if (lookahead == 't') ADVANCE(1167);
       END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
       END_STATE();
     case 1166:
+      if (lookahead == 'y') ADVANCE(1168);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'y') ADVANCE(1169);
+      END_STATE();
+    case 1168:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1169:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8650,6 +8667,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(1),
     [anon_sym_link] = ACTIONS(1),
     [anon_sym_variant] = ACTIONS(1),
+    [anon_sym_accept] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -9013,6 +9031,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9280,6 +9299,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9628,6 +9648,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9983,6 +10004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10264,6 +10286,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10545,6 +10568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(58),
     [anon_sym_link] = ACTIONS(58),
     [anon_sym_variant] = ACTIONS(58),
+    [anon_sym_accept] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -10831,6 +10855,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(87),
     [anon_sym_link] = ACTIONS(87),
     [anon_sym_variant] = ACTIONS(87),
+    [anon_sym_accept] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -11111,6 +11136,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11391,6 +11417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11671,6 +11698,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11938,6 +11966,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(117),
     [anon_sym_link] = ACTIONS(117),
     [anon_sym_variant] = ACTIONS(117),
+    [anon_sym_accept] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -12215,6 +12244,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -12492,6 +12522,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -12769,6 +12800,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -13046,6 +13078,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -13323,6 +13356,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -13600,6 +13634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -13877,6 +13912,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -14154,6 +14190,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -14431,6 +14468,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -14709,6 +14747,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(165),
     [anon_sym_link] = ACTIONS(165),
     [anon_sym_variant] = ACTIONS(165),
+    [anon_sym_accept] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -14984,6 +15023,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(173),
     [anon_sym_link] = ACTIONS(173),
     [anon_sym_variant] = ACTIONS(173),
+    [anon_sym_accept] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -15259,6 +15299,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -15534,6 +15575,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -15809,6 +15851,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -16084,6 +16127,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -16359,6 +16403,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -16634,6 +16679,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -16909,6 +16955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -17184,6 +17231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -17459,6 +17507,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -17734,6 +17783,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(179),
     [anon_sym_link] = ACTIONS(179),
     [anon_sym_variant] = ACTIONS(179),
+    [anon_sym_accept] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -18005,6 +18055,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(183),
     [anon_sym_link] = ACTIONS(183),
     [anon_sym_variant] = ACTIONS(183),
+    [anon_sym_accept] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -18276,6 +18327,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(187),
     [anon_sym_link] = ACTIONS(187),
     [anon_sym_variant] = ACTIONS(187),
+    [anon_sym_accept] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -18547,6 +18599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(191),
     [anon_sym_link] = ACTIONS(191),
     [anon_sym_variant] = ACTIONS(191),
+    [anon_sym_accept] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -18818,6 +18871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(195),
     [anon_sym_link] = ACTIONS(195),
     [anon_sym_variant] = ACTIONS(195),
+    [anon_sym_accept] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -19089,6 +19143,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(199),
     [anon_sym_link] = ACTIONS(199),
     [anon_sym_variant] = ACTIONS(199),
+    [anon_sym_accept] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -19359,6 +19414,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(203),
     [anon_sym_link] = ACTIONS(203),
     [anon_sym_variant] = ACTIONS(203),
+    [anon_sym_accept] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -19624,6 +19680,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(207),
     [anon_sym_link] = ACTIONS(207),
     [anon_sym_variant] = ACTIONS(207),
+    [anon_sym_accept] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -19889,6 +19946,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(211),
     [anon_sym_link] = ACTIONS(211),
     [anon_sym_variant] = ACTIONS(211),
+    [anon_sym_accept] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -20154,6 +20212,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(215),
     [anon_sym_link] = ACTIONS(215),
     [anon_sym_variant] = ACTIONS(215),
+    [anon_sym_accept] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -20419,6 +20478,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(219),
     [anon_sym_link] = ACTIONS(219),
     [anon_sym_variant] = ACTIONS(219),
+    [anon_sym_accept] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),

@@ -8,6 +8,7 @@ pub mod diff;
 pub mod exposure;
 pub mod link;
 pub mod overview;
+pub mod paper;
 pub mod remarks;
 pub mod trends;
 mod unjudged;
@@ -15,6 +16,7 @@ pub mod variants;
 pub mod verify;
 
 mod rules;
+pub mod run;
 mod site;
 
 /// A probability nearer to 0 or 1 than this is 0 or 1.

@@ -251,7 +251,7 @@ const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
 /// An antenna.
 pub(crate) static ANTENNA: Form = Form {
     word: "antenna",
-    also: &["aerial"],
+    also: &["aerial", "dipole", "yagi", "collinear", "vertical", "whip"],
     noun: "an antenna",
     doc: "An antenna with its gain over isotropic (dBi) or a dipole (dBd).",
     examples: &[
@@ -305,7 +305,7 @@ pub(crate) static ANTENNA: Form = Form {
 /// A dummy load.
 pub(crate) static LOAD: Form = Form {
     word: "load",
-    also: &["dummy", "termination"],
+    also: &["dummy", "termination", "terminator", "dummy-load"],
     noun: "a load",
     doc: "A dummy load, which ends a chain.",
     examples: &[

@@ -3,6 +3,7 @@
 //! Values are in base units (see [`downlead_quantity::Dim`]). Places are item-relative, so a
 //! definition survives edits elsewhere in its file.
 
+mod accept;
 mod cable;
 mod chain;
 mod definition;
@@ -20,6 +21,7 @@ mod variant;
 
 use downlead_base::Loc;
 
+pub use accept::{Accept, Covers, acceptable};
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
