@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 370
+#define SYMBOL_COUNT 372
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 348
+#define TOKEN_COUNT 350
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -172,219 +172,221 @@ enum ts_symbol_identifiers {
   anon_sym_sensitivity = 154,
   anon_sym_efficiency = 155,
   anon_sym_height = 156,
-  anon_sym_haat = 157,
-  anon_sym_radius = 158,
-  anon_sym_fails = 159,
-  anon_sym_above = 160,
-  anon_sym_added = 161,
-  anon_sym_after = 162,
-  anon_sym_against = 163,
-  anon_sym_agl = 164,
-  anon_sym_allocated = 165,
-  anon_sym_am = 166,
-  anon_sym_ambient = 167,
-  anon_sym_amsl = 168,
-  anon_sym_apart = 169,
-  anon_sym_at = 170,
-  anon_sym_averaging = 171,
-  anon_sym_below = 172,
-  anon_sym_bow = 173,
-  anon_sym_bullington = 174,
-  anon_sym_by = 175,
-  anon_sym_carrier = 176,
-  anon_sym_cascade = 177,
-  anon_sym_city = 178,
-  anon_sym_clad = 179,
-  anon_sym_confidence = 180,
-  anon_sym_corrected = 181,
-  anon_sym_cw = 182,
-  anon_sym_data = 183,
-  anon_sym_dc_DASHinput = 184,
-  anon_sym_displayed = 185,
-  anon_sym_eirp = 186,
-  anon_sym_ends = 187,
-  anon_sym_erp = 188,
-  anon_sym_etrs89 = 189,
-  anon_sym_figure = 190,
-  anon_sym_fm = 191,
-  anon_sym_for = 192,
-  anon_sym_forward = 193,
-  anon_sym_free_DASHspace = 194,
-  anon_sym_frequency = 195,
-  anon_sym_full = 196,
-  anon_sym_guess = 197,
-  anon_sym_hata_DASHopen = 198,
-  anon_sym_hata_DASHsuburban = 199,
-  anon_sym_hata_DASHurban = 200,
-  anon_sym_if = 201,
-  anon_sym_in = 202,
-  anon_sym_input = 203,
-  anon_sym_instead = 204,
-  anon_sym_k = 205,
-  anon_sym_maximum = 206,
-  anon_sym_mean = 207,
-  anon_sym_medium = 208,
-  anon_sym_nad27 = 209,
-  anon_sym_nad83 = 210,
-  anon_sym_net = 211,
-  anon_sym_no = 212,
-  anon_sym_nominal = 213,
-  anon_sym_occupational = 214,
-  anon_sym_of = 215,
-  anon_sym_on = 216,
-  anon_sym_one_DASHedge = 217,
-  anon_sym_out = 218,
-  anon_sym_output = 219,
-  anon_sym_over = 220,
-  anon_sym_pep = 221,
-  anon_sym_per = 222,
-  anon_sym_places = 223,
-  anon_sym_public = 224,
-  anon_sym_quiet_DASHrural = 225,
-  anon_sym_quieting = 226,
-  anon_sym_rated = 227,
-  anon_sym_reactance = 228,
-  anon_sym_reading = 229,
-  anon_sym_realized = 230,
-  anon_sym_reference = 231,
-  anon_sym_reflected = 232,
-  anon_sym_rejects = 233,
-  anon_sym_residential = 234,
-  anon_sym_rural = 235,
-  anon_sym_series = 236,
-  anon_sym_shared = 237,
-  anon_sym_sheet = 238,
-  anon_sym_shunt = 239,
-  anon_sym_sinad = 240,
-  anon_sym_since = 241,
-  anon_sym_snr = 242,
-  anon_sym_spread = 243,
-  anon_sym_ssb = 244,
-  anon_sym_ssb_DASHprocessed = 245,
-  anon_sym_then = 246,
-  anon_sym_to = 247,
-  anon_sym_total = 248,
-  anon_sym_two_DASHray = 249,
-  anon_sym_typical = 250,
-  anon_sym_way = 251,
-  anon_sym_wet = 252,
-  anon_sym_wgs84 = 253,
-  anon_sym_with = 254,
-  anon_sym_within = 255,
-  anon_sym_yes = 256,
-  anon_sym_COMMA = 257,
-  anon_sym_EQ = 258,
-  anon_sym_u00b1 = 259,
-  anon_sym_PLUS_SLASH_DASH = 260,
-  anon_sym_LPAREN = 261,
-  anon_sym_RPAREN = 262,
-  anon_sym_DASH = 263,
-  anon_sym_u2212 = 264,
-  anon_sym_u2013 = 265,
-  anon_sym_PLUS = 266,
-  anon_sym_STAR = 267,
-  anon_sym_SLASH = 268,
-  anon_sym_CARET = 269,
-  sym__glued = 270,
-  sym_date = 271,
-  sym_dms = 272,
-  sym_number = 273,
-  aux_sym_unit_token1 = 274,
-  aux_sym_unit_token2 = 275,
-  aux_sym_unit_token3 = 276,
-  aux_sym_unit_token4 = 277,
-  aux_sym_unit_token5 = 278,
-  aux_sym_unit_token6 = 279,
-  anon_sym_wavelengths = 280,
-  anon_sym_wavelength = 281,
-  aux_sym_unit_token7 = 282,
-  aux_sym_unit_token8 = 283,
-  aux_sym_unit_token9 = 284,
-  aux_sym_unit_token10 = 285,
-  aux_sym_unit_token11 = 286,
-  anon_sym_ohm_DASHm = 287,
-  aux_sym_unit_token12 = 288,
-  aux_sym_unit_token13 = 289,
-  aux_sym_unit_token14 = 290,
-  anon_sym_degC = 291,
-  anon_sym_degF = 292,
-  anon_sym_ohms = 293,
-  aux_sym_unit_token15 = 294,
-  aux_sym_unit_token16 = 295,
-  anon_sym_GHz = 296,
-  anon_sym_MHz = 297,
-  aux_sym_unit_token17 = 298,
-  anon_sym_dBW = 299,
-  anon_sym_dBd = 300,
-  anon_sym_dBi = 301,
-  anon_sym_dBm = 302,
-  anon_sym_deg = 303,
-  anon_sym_kHz = 304,
-  anon_sym_min = 305,
-  anon_sym_ohm = 306,
-  anon_sym_Hz = 307,
-  anon_sym_cm = 308,
-  anon_sym_dB = 309,
-  anon_sym_ft = 310,
-  anon_sym_kV = 311,
-  anon_sym_kW = 312,
-  anon_sym_km = 313,
-  anon_sym_mW = 314,
-  anon_sym_mi = 315,
-  anon_sym_mm = 316,
-  anon_sym_ms = 317,
-  anon_sym_ns = 318,
-  anon_sym_uV = 319,
-  anon_sym_uW = 320,
-  anon_sym_us = 321,
-  anon_sym_yd = 322,
-  anon_sym_u00b0C = 323,
-  anon_sym_u00b0F = 324,
-  anon_sym_u00b5V = 325,
-  anon_sym_u00b5W = 326,
-  anon_sym_u00b5s = 327,
-  anon_sym_u03a9m = 328,
-  anon_sym_u03bcV = 329,
-  anon_sym_u03bcW = 330,
-  anon_sym_u03bcs = 331,
-  anon_sym_u2126m = 332,
-  anon_sym_PERCENT = 333,
-  anon_sym_A = 334,
-  anon_sym_V = 335,
-  anon_sym_W = 336,
-  anon_sym_h = 337,
-  anon_sym_m = 338,
-  anon_sym_s = 339,
-  anon_sym_u00b0 = 340,
-  anon_sym_u03a9 = 341,
-  anon_sym_u03bb = 342,
-  anon_sym_u2126 = 343,
-  sym_root = 344,
-  sym_digit_name = 345,
-  sym_string = 346,
-  sym_comment = 347,
-  sym_source_file = 348,
-  sym__line = 349,
-  sym__end = 350,
-  sym_statement = 351,
-  sym_block_statement = 352,
-  sym_block = 353,
-  sym__head = 354,
-  sym_keyword = 355,
-  sym_only_word = 356,
-  sym_word = 357,
-  sym__value = 358,
-  sym_range = 359,
-  sym_tolerance = 360,
-  sym_coverage = 361,
-  sym__expression = 362,
-  sym_parenthesized_expression = 363,
-  sym_negation = 364,
-  sym_binary_expression = 365,
-  sym_quantity = 366,
-  sym_unit = 367,
-  aux_sym_source_file_repeat1 = 368,
-  aux_sym__head_repeat1 = 369,
+  anon_sym_pattern = 157,
+  anon_sym_haat = 158,
+  anon_sym_radius = 159,
+  anon_sym_fails = 160,
+  anon_sym_above = 161,
+  anon_sym_added = 162,
+  anon_sym_after = 163,
+  anon_sym_against = 164,
+  anon_sym_agl = 165,
+  anon_sym_allocated = 166,
+  anon_sym_am = 167,
+  anon_sym_ambient = 168,
+  anon_sym_amsl = 169,
+  anon_sym_apart = 170,
+  anon_sym_at = 171,
+  anon_sym_averaging = 172,
+  anon_sym_below = 173,
+  anon_sym_bow = 174,
+  anon_sym_bullington = 175,
+  anon_sym_by = 176,
+  anon_sym_carrier = 177,
+  anon_sym_cascade = 178,
+  anon_sym_city = 179,
+  anon_sym_clad = 180,
+  anon_sym_confidence = 181,
+  anon_sym_corrected = 182,
+  anon_sym_cw = 183,
+  anon_sym_data = 184,
+  anon_sym_dc_DASHinput = 185,
+  anon_sym_displayed = 186,
+  anon_sym_eirp = 187,
+  anon_sym_elevation = 188,
+  anon_sym_ends = 189,
+  anon_sym_erp = 190,
+  anon_sym_etrs89 = 191,
+  anon_sym_figure = 192,
+  anon_sym_fm = 193,
+  anon_sym_for = 194,
+  anon_sym_forward = 195,
+  anon_sym_free_DASHspace = 196,
+  anon_sym_frequency = 197,
+  anon_sym_full = 198,
+  anon_sym_guess = 199,
+  anon_sym_hata_DASHopen = 200,
+  anon_sym_hata_DASHsuburban = 201,
+  anon_sym_hata_DASHurban = 202,
+  anon_sym_if = 203,
+  anon_sym_in = 204,
+  anon_sym_input = 205,
+  anon_sym_instead = 206,
+  anon_sym_k = 207,
+  anon_sym_maximum = 208,
+  anon_sym_mean = 209,
+  anon_sym_medium = 210,
+  anon_sym_nad27 = 211,
+  anon_sym_nad83 = 212,
+  anon_sym_net = 213,
+  anon_sym_no = 214,
+  anon_sym_nominal = 215,
+  anon_sym_occupational = 216,
+  anon_sym_of = 217,
+  anon_sym_on = 218,
+  anon_sym_one_DASHedge = 219,
+  anon_sym_out = 220,
+  anon_sym_output = 221,
+  anon_sym_over = 222,
+  anon_sym_pep = 223,
+  anon_sym_per = 224,
+  anon_sym_places = 225,
+  anon_sym_public = 226,
+  anon_sym_quiet_DASHrural = 227,
+  anon_sym_quieting = 228,
+  anon_sym_rated = 229,
+  anon_sym_reactance = 230,
+  anon_sym_reading = 231,
+  anon_sym_realized = 232,
+  anon_sym_reference = 233,
+  anon_sym_reflected = 234,
+  anon_sym_rejects = 235,
+  anon_sym_residential = 236,
+  anon_sym_rural = 237,
+  anon_sym_series = 238,
+  anon_sym_shared = 239,
+  anon_sym_sheet = 240,
+  anon_sym_shunt = 241,
+  anon_sym_sinad = 242,
+  anon_sym_since = 243,
+  anon_sym_snr = 244,
+  anon_sym_spread = 245,
+  anon_sym_ssb = 246,
+  anon_sym_ssb_DASHprocessed = 247,
+  anon_sym_then = 248,
+  anon_sym_to = 249,
+  anon_sym_total = 250,
+  anon_sym_two_DASHray = 251,
+  anon_sym_typical = 252,
+  anon_sym_way = 253,
+  anon_sym_wet = 254,
+  anon_sym_wgs84 = 255,
+  anon_sym_with = 256,
+  anon_sym_within = 257,
+  anon_sym_yes = 258,
+  anon_sym_COMMA = 259,
+  anon_sym_EQ = 260,
+  anon_sym_u00b1 = 261,
+  anon_sym_PLUS_SLASH_DASH = 262,
+  anon_sym_LPAREN = 263,
+  anon_sym_RPAREN = 264,
+  anon_sym_DASH = 265,
+  anon_sym_u2212 = 266,
+  anon_sym_u2013 = 267,
+  anon_sym_PLUS = 268,
+  anon_sym_STAR = 269,
+  anon_sym_SLASH = 270,
+  anon_sym_CARET = 271,
+  sym__glued = 272,
+  sym_date = 273,
+  sym_dms = 274,
+  sym_number = 275,
+  aux_sym_unit_token1 = 276,
+  aux_sym_unit_token2 = 277,
+  aux_sym_unit_token3 = 278,
+  aux_sym_unit_token4 = 279,
+  aux_sym_unit_token5 = 280,
+  aux_sym_unit_token6 = 281,
+  anon_sym_wavelengths = 282,
+  anon_sym_wavelength = 283,
+  aux_sym_unit_token7 = 284,
+  aux_sym_unit_token8 = 285,
+  aux_sym_unit_token9 = 286,
+  aux_sym_unit_token10 = 287,
+  aux_sym_unit_token11 = 288,
+  anon_sym_ohm_DASHm = 289,
+  aux_sym_unit_token12 = 290,
+  aux_sym_unit_token13 = 291,
+  aux_sym_unit_token14 = 292,
+  anon_sym_degC = 293,
+  anon_sym_degF = 294,
+  anon_sym_ohms = 295,
+  aux_sym_unit_token15 = 296,
+  aux_sym_unit_token16 = 297,
+  anon_sym_GHz = 298,
+  anon_sym_MHz = 299,
+  aux_sym_unit_token17 = 300,
+  anon_sym_dBW = 301,
+  anon_sym_dBd = 302,
+  anon_sym_dBi = 303,
+  anon_sym_dBm = 304,
+  anon_sym_deg = 305,
+  anon_sym_kHz = 306,
+  anon_sym_min = 307,
+  anon_sym_ohm = 308,
+  anon_sym_Hz = 309,
+  anon_sym_cm = 310,
+  anon_sym_dB = 311,
+  anon_sym_ft = 312,
+  anon_sym_kV = 313,
+  anon_sym_kW = 314,
+  anon_sym_km = 315,
+  anon_sym_mW = 316,
+  anon_sym_mi = 317,
+  anon_sym_mm = 318,
+  anon_sym_ms = 319,
+  anon_sym_ns = 320,
+  anon_sym_uV = 321,
+  anon_sym_uW = 322,
+  anon_sym_us = 323,
+  anon_sym_yd = 324,
+  anon_sym_u00b0C = 325,
+  anon_sym_u00b0F = 326,
+  anon_sym_u00b5V = 327,
+  anon_sym_u00b5W = 328,
+  anon_sym_u00b5s = 329,
+  anon_sym_u03a9m = 330,
+  anon_sym_u03bcV = 331,
+  anon_sym_u03bcW = 332,
+  anon_sym_u03bcs = 333,
+  anon_sym_u2126m = 334,
+  anon_sym_PERCENT = 335,
+  anon_sym_A = 336,
+  anon_sym_V = 337,
+  anon_sym_W = 338,
+  anon_sym_h = 339,
+  anon_sym_m = 340,
+  anon_sym_s = 341,
+  anon_sym_u00b0 = 342,
+  anon_sym_u03a9 = 343,
+  anon_sym_u03bb = 344,
+  anon_sym_u2126 = 345,
+  sym_root = 346,
+  sym_digit_name = 347,
+  sym_string = 348,
+  sym_comment = 349,
+  sym_source_file = 350,
+  sym__line = 351,
+  sym__end = 352,
+  sym_statement = 353,
+  sym_block_statement = 354,
+  sym_block = 355,
+  sym__head = 356,
+  sym_keyword = 357,
+  sym_only_word = 358,
+  sym_word = 359,
+  sym__value = 360,
+  sym_range = 361,
+  sym_tolerance = 362,
+  sym_coverage = 363,
+  sym__expression = 364,
+  sym_parenthesized_expression = 365,
+  sym_negation = 366,
+  sym_binary_expression = 367,
+  sym_quantity = 368,
+  sym_unit = 369,
+  aux_sym_source_file_repeat1 = 370,
+  aux_sym__head_repeat1 = 371,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -545,6 +547,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_sensitivity] = "sensitivity",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_pattern] = "pattern",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
@@ -575,6 +578,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_dc_DASHinput] = "dc-input",
   [anon_sym_displayed] = "displayed",
   [anon_sym_eirp] = "eirp",
+  [anon_sym_elevation] = "elevation",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
   [anon_sym_etrs89] = "etrs89",
@@ -918,6 +922,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_sensitivity] = anon_sym_sensitivity,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_pattern] = anon_sym_pattern,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
@@ -948,6 +953,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
   [anon_sym_displayed] = anon_sym_displayed,
   [anon_sym_eirp] = anon_sym_eirp,
+  [anon_sym_elevation] = anon_sym_elevation,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
   [anon_sym_etrs89] = anon_sym_etrs89,
@@ -1762,6 +1768,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_pattern] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_haat] = {
     .visible = true,
     .named = false,
@@ -1879,6 +1889,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_eirp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_elevation] = {
     .visible = true,
     .named = false,
   },
@@ -4838,3722 +4852,3763 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'd', 64,
         'f', 65,
         'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'l', 67,
+        'n', 68,
+        'q', 69,
+        'r', 70,
+        't', 71,
+        'x', 72,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(73);
+      if (lookahead == 'i') ADVANCE(74);
+      if (lookahead == 'm') ADVANCE(75);
+      if (lookahead == 'o') ADVANCE(76);
+      if (lookahead == 'r') ADVANCE(77);
+      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'r') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(90);
+      if (lookahead == 's') ADVANCE(91);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(92);
+      if (lookahead == 'u') ADVANCE(93);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(93);
-      if (lookahead == 'H') ADVANCE(94);
-      if (lookahead == 'V') ADVANCE(95);
-      if (lookahead == 'W') ADVANCE(96);
-      if (lookahead == 'e') ADVANCE(97);
-      if (lookahead == 'i') ADVANCE(98);
-      if (lookahead == 'm') ADVANCE(99);
+      if (lookahead == '-') ADVANCE(94);
+      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == 'V') ADVANCE(96);
+      if (lookahead == 'W') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(100);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(100);
-      if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'o') ADVANCE(102);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'o') ADVANCE(103);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'a') ADVANCE(104);
+      if (lookahead == 'e') ADVANCE(105);
+      if (lookahead == 'i') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(110);
+      if (lookahead == 'e') ADVANCE(111);
+      if (lookahead == 'o') ADVANCE(112);
+      if (lookahead == 's') ADVANCE(113);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(113);
-      if (lookahead == 'f') ADVANCE(114);
-      if (lookahead == 'h') ADVANCE(115);
-      if (lookahead == 'n') ADVANCE(116);
-      if (lookahead == 'p') ADVANCE(117);
-      if (lookahead == 'u') ADVANCE(118);
-      if (lookahead == 'v') ADVANCE(119);
+      if (lookahead == 'c') ADVANCE(114);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'h') ADVANCE(116);
+      if (lookahead == 'n') ADVANCE(117);
+      if (lookahead == 'p') ADVANCE(118);
+      if (lookahead == 'u') ADVANCE(119);
+      if (lookahead == 'v') ADVANCE(120);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 120,
-        'e', 121,
-        'h', 122,
-        'i', 123,
-        'l', 124,
-        'o', 125,
-        'r', 126,
-        'u', 127,
+        'a', 121,
+        'e', 122,
+        'h', 123,
+        'i', 124,
+        'l', 125,
+        'o', 126,
+        'r', 127,
+        'u', 128,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(128);
+      if (lookahead == 'u') ADVANCE(129);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(129);
-      if (lookahead == 'e') ADVANCE(130);
-      if (lookahead == 'u') ADVANCE(131);
+      if (lookahead == 'a') ADVANCE(130);
+      if (lookahead == 'e') ADVANCE(131);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 132,
-        'e', 133,
-        'h', 134,
-        'i', 135,
-        'n', 136,
-        'o', 137,
-        'p', 138,
-        's', 139,
-        't', 140,
-        'w', 141,
+        'c', 133,
+        'e', 134,
+        'h', 135,
+        'i', 136,
+        'n', 137,
+        'o', 138,
+        'p', 139,
+        's', 140,
+        't', 141,
+        'w', 142,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 142,
-        'e', 143,
-        'h', 144,
-        'o', 145,
-        'r', 146,
-        'u', 147,
-        'w', 148,
-        'y', 149,
+        'a', 143,
+        'e', 144,
+        'h', 145,
+        'o', 146,
+        'r', 147,
+        'u', 148,
+        'w', 149,
+        'y', 150,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(150);
-      if (lookahead == 'W') ADVANCE(151);
-      if (lookahead == 'n') ADVANCE(152);
-      if (lookahead == 's') ADVANCE(153);
+      if (lookahead == 'V') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(152);
+      if (lookahead == 'n') ADVANCE(153);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(154);
-      if (lookahead == 'e') ADVANCE(155);
-      if (lookahead == 'o') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
+      if (lookahead == 'o') ADVANCE(157);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(158);
-      if (lookahead == 'g') ADVANCE(159);
-      if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(159);
+      if (lookahead == 'g') ADVANCE(160);
+      if (lookahead == 'i') ADVANCE(161);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(163);
+      if (lookahead == 'z') ADVANCE(164);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(165);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(165);
+      if (lookahead == 'o') ADVANCE(166);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'c') ADVANCE(167);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(167);
-      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(168);
+      if (lookahead == 'd') ADVANCE(169);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == 't') ADVANCE(170);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(170);
-      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'a') ADVANCE(171);
+      if (lookahead == 'l') ADVANCE(172);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'o') ADVANCE(173);
+      if (lookahead == 'l') ADVANCE(173);
+      if (lookahead == 'o') ADVANCE(174);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(174);
-      if (lookahead == 'p') ADVANCE(175);
-      if (lookahead == 's') ADVANCE(176);
+      if (lookahead == 'b') ADVANCE(175);
+      if (lookahead == 'p') ADVANCE(176);
+      if (lookahead == 's') ADVANCE(177);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(177);
+      if (lookahead == 't') ADVANCE(178);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(179);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(179);
+      if (lookahead == 'k') ADVANCE(180);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(180);
+      if (lookahead == 't') ADVANCE(181);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(181);
+      if (lookahead == 'e') ADVANCE(182);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(182);
-      if (lookahead == 'n') ADVANCE(183);
-      if (lookahead == 's') ADVANCE(184);
+      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'n') ADVANCE(184);
+      if (lookahead == 's') ADVANCE(185);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(185);
-      if (lookahead == 's') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(186);
+      if (lookahead == 's') ADVANCE(187);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(187);
+      if (lookahead == 'w') ADVANCE(188);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(188);
+      if (lookahead == 'a') ADVANCE(189);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'm') ADVANCE(191);
       END_STATE();
     case 49:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(191);
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 'r') ADVANCE(193);
-      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'b') ADVANCE(192);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 'r') ADVANCE(194);
+      if (lookahead == 's') ADVANCE(195);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'a') ADVANCE(196);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(196);
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 'r') ADVANCE(197);
+      if (lookahead == 't') ADVANCE(198);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'a') ADVANCE(199);
       END_STATE();
     case 54:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(199);
-      if (lookahead == 'n') ADVANCE(200);
-      if (lookahead == 'r') ADVANCE(201);
-      if (lookahead == 'u') ADVANCE(202);
-      if (lookahead == 'v') ADVANCE(203);
+      if (lookahead == 'm') ADVANCE(200);
+      if (lookahead == 'n') ADVANCE(201);
+      if (lookahead == 'r') ADVANCE(202);
+      if (lookahead == 'u') ADVANCE(203);
+      if (lookahead == 'v') ADVANCE(204);
       END_STATE();
     case 56:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(204);
-      if (lookahead == 'd') ADVANCE(205);
-      if (lookahead == 'i') ADVANCE(206);
-      if (lookahead == 'm') ADVANCE(207);
+      if (lookahead == 'W') ADVANCE(205);
+      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == 'i') ADVANCE(207);
+      if (lookahead == 'm') ADVANCE(208);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(209);
+      if (lookahead == '-') ADVANCE(210);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(210);
-      if (lookahead == 'l') ADVANCE(211);
-      if (lookahead == 'v') ADVANCE(212);
+      if (lookahead == 'g') ADVANCE(211);
+      if (lookahead == 'l') ADVANCE(212);
+      if (lookahead == 'v') ADVANCE(213);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(213);
-      if (lookahead == 'p') ADVANCE(214);
-      if (lookahead == 'r') ADVANCE(215);
-      if (lookahead == 's') ADVANCE(216);
-      if (lookahead == 'v') ADVANCE(217);
+      if (lookahead == 'a') ADVANCE(214);
+      if (lookahead == 'p') ADVANCE(215);
+      if (lookahead == 'r') ADVANCE(216);
+      if (lookahead == 's') ADVANCE(217);
+      if (lookahead == 'v') ADVANCE(218);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'i') ADVANCE(219);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(219);
-      if (lookahead == 'p') ADVANCE(220);
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 'e') ADVANCE(220);
+      if (lookahead == 'p') ADVANCE(221);
+      if (lookahead == 't') ADVANCE(222);
       END_STATE();
     case 64:
-      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 'i') ADVANCE(223);
       END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(223);
+      if (lookahead == 'f') ADVANCE(224);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(225);
+      if (lookahead == 'e') ADVANCE(226);
       END_STATE();
     case 68:
-      if (lookahead == 'u') ADVANCE(226);
+      if (lookahead == 'd') ADVANCE(227);
       END_STATE();
     case 69:
-      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'u') ADVANCE(228);
       END_STATE();
     case 70:
-      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 'p') ADVANCE(229);
       END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(229);
-      if (lookahead == 'p') ADVANCE(230);
+      if (lookahead == 'r') ADVANCE(230);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(231);
-      if (lookahead == 'm') ADVANCE(232);
+      if (lookahead == 'c') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(233);
-      if (lookahead == 'l') ADVANCE(234);
-      if (lookahead == 'x') ADVANCE(235);
+      if (lookahead == 'i') ADVANCE(233);
+      if (lookahead == 'm') ADVANCE(234);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(235);
+      if (lookahead == 'l') ADVANCE(236);
+      if (lookahead == 'x') ADVANCE(237);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'r') ADVANCE(237);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == 'o') ADVANCE(239);
+      if (lookahead == 'l') ADVANCE(238);
+      if (lookahead == 'r') ADVANCE(239);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(240);
+      if (lookahead == 'o') ADVANCE(241);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(240);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 79:
-      if (lookahead == 'i') ADVANCE(241);
+      if (lookahead == 'l') ADVANCE(242);
       END_STATE();
     case 80:
-      if (lookahead == 'n') ADVANCE(242);
+      if (lookahead == 'i') ADVANCE(243);
       END_STATE();
     case 81:
-      if (lookahead == 'o') ADVANCE(243);
+      if (lookahead == 'n') ADVANCE(244);
       END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(244);
+      if (lookahead == 'o') ADVANCE(245);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 't') ADVANCE(246);
+      if (lookahead == 'e') ADVANCE(246);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'a') ADVANCE(247);
+      if (lookahead == 't') ADVANCE(248);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(249);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'p') ADVANCE(250);
+      if (lookahead == 'g') ADVANCE(250);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'p') ADVANCE(252);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(251);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(252);
       if (lookahead == 'p') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(254);
+      if (lookahead == 'p') ADVANCE(255);
+      if (lookahead == 's') ADVANCE(256);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'o') ADVANCE(257);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(257);
-      if (lookahead == 'r') ADVANCE(258);
+      if (lookahead == 'i') ADVANCE(258);
       END_STATE();
     case 93:
-      if (lookahead == 'f') ADVANCE(259);
+      if (lookahead == 'm') ADVANCE(259);
+      if (lookahead == 'r') ADVANCE(260);
       END_STATE();
     case 94:
-      if (lookahead == 'z') ADVANCE(260);
+      if (lookahead == 'f') ADVANCE(261);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(262);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 97:
-      if (lookahead == 'y') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 98:
-      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'y') ADVANCE(263);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(264);
       END_STATE();
     case 100:
-      if (lookahead == 't') ADVANCE(263);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 101:
-      if (lookahead == 'c') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
-      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 't') ADVANCE(265);
       END_STATE();
     case 102:
-      if (lookahead == 'a') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
-      if (lookahead == 'w') ADVANCE(269);
+      if (lookahead == 'c') ADVANCE(266);
+      if (lookahead == 'm') ADVANCE(267);
+      if (lookahead == 'n') ADVANCE(268);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(270);
+      if (lookahead == 'a') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
+      if (lookahead == 'w') ADVANCE(271);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'd') ADVANCE(272);
-      if (lookahead == 't') ADVANCE(273);
+      if (lookahead == 'x') ADVANCE(272);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(273);
+      if (lookahead == 'd') ADVANCE(274);
+      if (lookahead == 't') ADVANCE(275);
       END_STATE();
     case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 107:
-      if (lookahead == 'd') ADVANCE(275);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(277);
       END_STATE();
     case 109:
-      if (lookahead == 'd') ADVANCE(276);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 110:
-      if (lookahead == 'e') ADVANCE(277);
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 'd') ADVANCE(278);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'e') ADVANCE(279);
+      if (lookahead == 't') ADVANCE(280);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 113:
-      if (lookahead == 'c') ADVANCE(281);
-      END_STATE();
-    case 114:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 115:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(281);
       if (lookahead == 'm') ADVANCE(282);
       END_STATE();
+    case 113:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 114:
+      if (lookahead == 'c') ADVANCE(283);
+      END_STATE();
+    case 115:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(284);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(285);
       END_STATE();
     case 118:
-      if (lookahead == 't') ADVANCE(285);
-      END_STATE();
-    case 119:
       if (lookahead == 'e') ADVANCE(286);
       END_STATE();
+    case 119:
+      if (lookahead == 't') ADVANCE(287);
+      END_STATE();
     case 120:
-      if (lookahead == 'd') ADVANCE(287);
-      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'e') ADVANCE(288);
       END_STATE();
     case 121:
-      if (lookahead == 'p') ADVANCE(289);
-      if (lookahead == 'r') ADVANCE(290);
+      if (lookahead == 'd') ADVANCE(289);
+      if (lookahead == 's') ADVANCE(290);
+      if (lookahead == 't') ADVANCE(291);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'p') ADVANCE(292);
+      if (lookahead == 'r') ADVANCE(293);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(292);
+      if (lookahead == 'a') ADVANCE(294);
       END_STATE();
     case 124:
-      if (lookahead == 'a') ADVANCE(293);
+      if (lookahead == 'e') ADVANCE(295);
       END_STATE();
     case 125:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 's') ADVANCE(295);
-      if (lookahead == 'w') ADVANCE(296);
+      if (lookahead == 'a') ADVANCE(296);
       END_STATE();
     case 126:
-      if (lookahead == 'e') ADVANCE(297);
-      if (lookahead == 'o') ADVANCE(298);
+      if (lookahead == 'r') ADVANCE(297);
+      if (lookahead == 's') ADVANCE(298);
+      if (lookahead == 'w') ADVANCE(299);
       END_STATE();
     case 127:
-      if (lookahead == 'b') ADVANCE(299);
-      if (lookahead == 't') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(300);
+      if (lookahead == 'o') ADVANCE(301);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(301);
-      END_STATE();
-    case 129:
-      if (lookahead == 'd') ADVANCE(302);
+      if (lookahead == 'b') ADVANCE(302);
       if (lookahead == 't') ADVANCE(303);
       END_STATE();
+    case 129:
+      if (lookahead == 'i') ADVANCE(304);
+      END_STATE();
     case 130:
-      ADVANCE_MAP(
-        'a', 304,
-        'c', 305,
-        'f', 306,
-        'j', 307,
-        'p', 308,
-        's', 309,
-        't', 310,
-        'v', 311,
-      );
+      if (lookahead == 'd') ADVANCE(305);
+      if (lookahead == 't') ADVANCE(306);
       END_STATE();
     case 131:
-      if (lookahead == 'l') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      ADVANCE_MAP(
+        'a', 307,
+        'c', 308,
+        'f', 309,
+        'j', 310,
+        'p', 311,
+        's', 312,
+        't', 313,
+        'v', 314,
+      );
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(315);
-      END_STATE();
-    case 133:
+      if (lookahead == 'l') ADVANCE(315);
       if (lookahead == 'n') ADVANCE(316);
       if (lookahead == 'r') ADVANCE(317);
-      if (lookahead == 's') ADVANCE(318);
+      END_STATE();
+    case 133:
+      if (lookahead == 'a') ADVANCE(318);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(319);
-      if (lookahead == 'e') ADVANCE(320);
-      if (lookahead == 'o') ADVANCE(321);
-      if (lookahead == 'u') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(319);
+      if (lookahead == 'r') ADVANCE(320);
+      if (lookahead == 's') ADVANCE(321);
       END_STATE();
     case 135:
-      if (lookahead == 'n') ADVANCE(323);
-      if (lookahead == 't') ADVANCE(324);
-      if (lookahead == 'z') ADVANCE(325);
+      if (lookahead == 'a') ADVANCE(322);
+      if (lookahead == 'e') ADVANCE(323);
+      if (lookahead == 'o') ADVANCE(324);
+      if (lookahead == 'u') ADVANCE(325);
       END_STATE();
     case 136:
-      if (lookahead == 'r') ADVANCE(326);
+      if (lookahead == 'n') ADVANCE(326);
+      if (lookahead == 't') ADVANCE(327);
+      if (lookahead == 'z') ADVANCE(328);
       END_STATE();
     case 137:
-      if (lookahead == 'u') ADVANCE(327);
+      if (lookahead == 'r') ADVANCE(329);
       END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(328);
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'o') ADVANCE(330);
-      if (lookahead == 'r') ADVANCE(331);
+      if (lookahead == 'u') ADVANCE(330);
       END_STATE();
     case 139:
-      if (lookahead == 'b') ADVANCE(332);
-      END_STATE();
-    case 140:
-      if (lookahead == 'a') ADVANCE(333);
+      if (lookahead == 'a') ADVANCE(331);
+      if (lookahead == 'l') ADVANCE(332);
+      if (lookahead == 'o') ADVANCE(333);
       if (lookahead == 'r') ADVANCE(334);
       END_STATE();
+    case 140:
+      if (lookahead == 'b') ADVANCE(335);
+      END_STATE();
     case 141:
-      if (lookahead == 'i') ADVANCE(335);
-      if (lookahead == 'r') ADVANCE(336);
+      if (lookahead == 'a') ADVANCE(336);
+      if (lookahead == 'r') ADVANCE(337);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(337);
-      if (lookahead == 'k') ADVANCE(338);
+      if (lookahead == 'i') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(339);
       END_STATE();
     case 143:
-      if (lookahead == 'e') ADVANCE(339);
-      if (lookahead == 'm') ADVANCE(340);
+      if (lookahead == 'i') ADVANCE(340);
+      if (lookahead == 'k') ADVANCE(341);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(341);
-      if (lookahead == 'r') ADVANCE(342);
+      if (lookahead == 'e') ADVANCE(342);
+      if (lookahead == 'm') ADVANCE(343);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(344);
+      if (lookahead == 'r') ADVANCE(345);
       END_STATE();
     case 146:
-      if (lookahead == 'a') ADVANCE(344);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(346);
       END_STATE();
     case 147:
-      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 'a') ADVANCE(347);
       END_STATE();
     case 148:
-      if (lookahead == 'o') ADVANCE(346);
+      if (lookahead == 'n') ADVANCE(348);
       END_STATE();
     case 149:
-      if (lookahead == 'p') ADVANCE(347);
+      if (lookahead == 'o') ADVANCE(349);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(350);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 152:
-      if (lookahead == 'd') ADVANCE(348);
-      if (lookahead == 't') ADVANCE(349);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'd') ADVANCE(351);
+      if (lookahead == 't') ADVANCE(352);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(351);
-      if (lookahead == 'r') ADVANCE(352);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(353);
       END_STATE();
     case 155:
-      if (lookahead == 'l') ADVANCE(353);
+      if (lookahead == 'l') ADVANCE(354);
+      if (lookahead == 'r') ADVANCE(355);
       END_STATE();
     case 156:
-      if (lookahead == 'l') ADVANCE(354);
+      if (lookahead == 'l') ADVANCE(356);
       END_STATE();
     case 157:
-      if (lookahead == 'v') ADVANCE(355);
-      if (lookahead == 'y') ADVANCE(356);
+      if (lookahead == 'l') ADVANCE(357);
       END_STATE();
     case 158:
-      if (lookahead == 't') ADVANCE(357);
+      if (lookahead == 'v') ADVANCE(358);
+      if (lookahead == 'y') ADVANCE(359);
       END_STATE();
     case 159:
-      if (lookahead == 's') ADVANCE(358);
-      END_STATE();
-    case 160:
-      if (lookahead == 'r') ADVANCE(359);
       if (lookahead == 't') ADVANCE(360);
       END_STATE();
-    case 161:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 162:
+    case 160:
       if (lookahead == 's') ADVANCE(361);
       END_STATE();
+    case 161:
+      if (lookahead == 'r') ADVANCE(362);
+      if (lookahead == 't') ADVANCE(363);
+      END_STATE();
+    case 162:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
     case 163:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(364);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 165:
-      if (lookahead == 'v') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 166:
-      if (lookahead == 'e') ADVANCE(363);
-      if (lookahead == 'u') ADVANCE(364);
+      if (lookahead == 'v') ADVANCE(365);
       END_STATE();
     case 167:
-      if (lookahead == 'p') ADVANCE(365);
+      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'u') ADVANCE(367);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'p') ADVANCE(368);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(367);
+      if (lookahead == 'e') ADVANCE(369);
       END_STATE();
     case 170:
-      if (lookahead == 'i') ADVANCE(368);
+      if (lookahead == 'e') ADVANCE(370);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_agl);
-      END_STATE();
-    case 172:
-      if (lookahead == 'o') ADVANCE(369);
-      END_STATE();
-    case 173:
-      if (lookahead == 'n') ADVANCE(370);
-      END_STATE();
-    case 174:
       if (lookahead == 'i') ADVANCE(371);
       END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 173:
+      if (lookahead == 'o') ADVANCE(372);
+      END_STATE();
+    case 174:
+      if (lookahead == 'n') ADVANCE(373);
+      END_STATE();
     case 175:
-      if (lookahead == 'l') ADVANCE(372);
+      if (lookahead == 'i') ADVANCE(374);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'l') ADVANCE(375);
       END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(374);
+      if (lookahead == 'l') ADVANCE(376);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(375);
+      if (lookahead == 'e') ADVANCE(377);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'r') ADVANCE(378);
       END_STATE();
     case 180:
-      if (lookahead == 'h') ADVANCE(376);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 181:
-      if (lookahead == 'r') ADVANCE(377);
+      if (lookahead == 'h') ADVANCE(379);
       END_STATE();
     case 182:
-      if (lookahead == 'u') ADVANCE(378);
+      if (lookahead == 'r') ADVANCE(380);
       END_STATE();
     case 183:
-      if (lookahead == 'd') ADVANCE(379);
+      if (lookahead == 'u') ADVANCE(381);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'd') ADVANCE(382);
       END_STATE();
     case 185:
-      if (lookahead == 'o') ADVANCE(381);
+      if (lookahead == 'e') ADVANCE(383);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'o') ADVANCE(384);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'i') ADVANCE(385);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(383);
-      if (lookahead == 'n') ADVANCE(384);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 189:
-      if (lookahead == 'l') ADVANCE(385);
+      if (lookahead == 'i') ADVANCE(386);
+      if (lookahead == 'n') ADVANCE(387);
       END_STATE();
     case 190:
-      if (lookahead == 'p') ADVANCE(386);
+      if (lookahead == 'l') ADVANCE(388);
       END_STATE();
     case 191:
-      if (lookahead == 'l') ADVANCE(387);
+      if (lookahead == 'p') ADVANCE(389);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(388);
+      if (lookahead == 'l') ADVANCE(390);
       END_STATE();
     case 193:
-      if (lookahead == 'r') ADVANCE(389);
-      END_STATE();
-    case 194:
-      if (lookahead == 'c') ADVANCE(390);
-      END_STATE();
-    case 195:
       if (lookahead == 'i') ADVANCE(391);
       END_STATE();
+    case 194:
+      if (lookahead == 'r') ADVANCE(392);
+      END_STATE();
+    case 195:
+      if (lookahead == 'c') ADVANCE(393);
+      END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(394);
       END_STATE();
     case 197:
-      if (lookahead == 'y') ADVANCE(393);
+      if (lookahead == 'c') ADVANCE(395);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(394);
-      if (lookahead == 's') ADVANCE(395);
+      if (lookahead == 'y') ADVANCE(396);
       END_STATE();
     case 199:
-      if (lookahead == 'b') ADVANCE(396);
+      if (lookahead == 'd') ADVANCE(397);
+      if (lookahead == 's') ADVANCE(398);
       END_STATE();
     case 200:
-      if (lookahead == 'd') ADVANCE(397);
-      if (lookahead == 'f') ADVANCE(398);
-      if (lookahead == 'n') ADVANCE(399);
-      if (lookahead == 's') ADVANCE(400);
+      if (lookahead == 'b') ADVANCE(399);
       END_STATE();
     case 201:
-      if (lookahead == 'r') ADVANCE(401);
+      if (lookahead == 'd') ADVANCE(400);
+      if (lookahead == 'f') ADVANCE(401);
+      if (lookahead == 'n') ADVANCE(402);
+      if (lookahead == 's') ADVANCE(403);
       END_STATE();
     case 202:
-      if (lookahead == 'p') ADVANCE(402);
+      if (lookahead == 'r') ADVANCE(404);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(403);
+      if (lookahead == 'p') ADVANCE(405);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'e') ADVANCE(406);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 208:
-      if (lookahead == 'a') ADVANCE(404);
-      if (lookahead == 'e') ADVANCE(405);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 209:
-      if (lookahead == 'i') ADVANCE(406);
+      if (lookahead == 'a') ADVANCE(407);
+      if (lookahead == 'e') ADVANCE(408);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(407);
-      if (lookahead == 'F') ADVANCE(408);
+      if (lookahead == 'i') ADVANCE(409);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(409);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(410);
+      if (lookahead == 'F') ADVANCE(411);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'a') ADVANCE(412);
       END_STATE();
     case 213:
-      if (lookahead == 'm') ADVANCE(411);
+      if (lookahead == 'i') ADVANCE(413);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(412);
+      if (lookahead == 'm') ADVANCE(414);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(413);
+      if (lookahead == 'l') ADVANCE(415);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(414);
-      if (lookahead == 't') ADVANCE(415);
+      if (lookahead == 'e') ADVANCE(416);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(416);
+      if (lookahead == 'p') ADVANCE(417);
+      if (lookahead == 't') ADVANCE(418);
       END_STATE();
     case 218:
-      if (lookahead == 'f') ADVANCE(417);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'f') ADVANCE(420);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(418);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 221:
-      if (lookahead == 'y') ADVANCE(419);
+      if (lookahead == 'l') ADVANCE(421);
       END_STATE();
     case 222:
-      if (lookahead == 't') ADVANCE(420);
+      if (lookahead == 'y') ADVANCE(422);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(421);
+      if (lookahead == 't') ADVANCE(423);
       END_STATE();
     case 224:
-      if (lookahead == 'p') ADVANCE(422);
+      if (lookahead == 'i') ADVANCE(424);
       END_STATE();
     case 225:
-      if (lookahead == 's') ADVANCE(423);
+      if (lookahead == 'p') ADVANCE(425);
       END_STATE();
     case 226:
-      if (lookahead == 'a') ADVANCE(424);
+      if (lookahead == 'v') ADVANCE(426);
       END_STATE();
     case 227:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(427);
       END_STATE();
     case 228:
-      if (lookahead == 's') ADVANCE(425);
+      if (lookahead == 'a') ADVANCE(428);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(426);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 's') ADVANCE(429);
       END_STATE();
     case 231:
-      if (lookahead == 'l') ADVANCE(428);
+      if (lookahead == 'e') ADVANCE(430);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 233:
-      if (lookahead == 'u') ADVANCE(430);
+      if (lookahead == 'l') ADVANCE(432);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(431);
+      if (lookahead == 'i') ADVANCE(433);
       END_STATE();
     case 235:
-      if (lookahead == 'e') ADVANCE(432);
+      if (lookahead == 'u') ADVANCE(434);
       END_STATE();
     case 236:
-      if (lookahead == 'd') ADVANCE(433);
+      if (lookahead == 't') ADVANCE(435);
       END_STATE();
     case 237:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(434);
+      if (lookahead == 'e') ADVANCE(436);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(435);
-      if (lookahead == 'q') ADVANCE(436);
+      if (lookahead == 'd') ADVANCE(437);
       END_STATE();
     case 239:
-      if (lookahead == 'm') ADVANCE(437);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(438);
       END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(438);
+      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'q') ADVANCE(440);
       END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(439);
+      if (lookahead == 'm') ADVANCE(441);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(440);
+      if (lookahead == 'l') ADVANCE(442);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(441);
+      if (lookahead == 'n') ADVANCE(443);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(442);
+      if (lookahead == 'e') ADVANCE(444);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(443);
+      if (lookahead == 'u') ADVANCE(445);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(444);
+      if (lookahead == 's') ADVANCE(446);
       END_STATE();
     case 247:
-      if (lookahead == 'g') ADVANCE(445);
+      if (lookahead == 't') ADVANCE(447);
       END_STATE();
     case 248:
-      if (lookahead == 'h') ADVANCE(446);
+      if (lookahead == 'a') ADVANCE(448);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(447);
+      if (lookahead == 'g') ADVANCE(449);
       END_STATE();
     case 250:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(450);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'd') ADVANCE(451);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(449);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(450);
+      if (lookahead == 'e') ADVANCE(452);
       END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(452);
+      if (lookahead == 'u') ADVANCE(454);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(453);
+      if (lookahead == 't') ADVANCE(455);
       END_STATE();
     case 257:
-      if (lookahead == 'p') ADVANCE(454);
+      if (lookahead == 'l') ADVANCE(456);
       END_STATE();
     case 258:
-      if (lookahead == 'i') ADVANCE(455);
+      if (lookahead == 'n') ADVANCE(457);
       END_STATE();
     case 259:
-      if (lookahead == 'a') ADVANCE(456);
+      if (lookahead == 'p') ADVANCE(458);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'i') ADVANCE(459);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(457);
+      if (lookahead == 'a') ADVANCE(460);
       END_STATE();
     case 262:
-      if (lookahead == 'd') ADVANCE(458);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 263:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 'd') ADVANCE(462);
       END_STATE();
     case 265:
-      if (lookahead == 'i') ADVANCE(460);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(461);
-      if (lookahead == 'k') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 267:
-      if (lookahead == 'd') ADVANCE(463);
+      if (lookahead == 'i') ADVANCE(464);
       END_STATE();
     case 268:
-      if (lookahead == 's') ADVANCE(464);
+      if (lookahead == 'e') ADVANCE(465);
+      if (lookahead == 'k') ADVANCE(466);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'd') ADVANCE(467);
       END_STATE();
     case 270:
-      if (lookahead == 'i') ADVANCE(465);
+      if (lookahead == 's') ADVANCE(468);
       END_STATE();
     case 271:
-      if (lookahead == 'n') ADVANCE(466);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(467);
+      if (lookahead == 'i') ADVANCE(469);
       END_STATE();
     case 273:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'n') ADVANCE(470);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(471);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(469);
+      if (lookahead == 'e') ADVANCE(472);
       END_STATE();
     case 276:
-      if (lookahead == '2') ADVANCE(470);
-      if (lookahead == '8') ADVANCE(471);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 277:
-      if (lookahead == 'd') ADVANCE(472);
+      if (lookahead == 'e') ADVANCE(473);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(474);
+      if (lookahead == '8') ADVANCE(475);
       END_STATE();
     case 279:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 'd') ADVANCE(476);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(474);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 281:
-      if (lookahead == 'u') ADVANCE(475);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(476);
       if (lookahead == 's') ADVANCE(477);
       END_STATE();
+    case 282:
+      if (lookahead == 'i') ADVANCE(478);
+      END_STATE();
     case 283:
-      if (lookahead == '-') ADVANCE(478);
+      if (lookahead == 'u') ADVANCE(479);
       END_STATE();
     case 284:
-      if (lookahead == 'n') ADVANCE(479);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(480);
+      if (lookahead == 's') ADVANCE(481);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(480);
-      if (lookahead == 'p') ADVANCE(481);
+      if (lookahead == '-') ADVANCE(482);
       END_STATE();
     case 286:
-      if (lookahead == 'r') ADVANCE(482);
+      if (lookahead == 'n') ADVANCE(483);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(484);
+      if (lookahead == 'p') ADVANCE(485);
       END_STATE();
     case 288:
-      if (lookahead == 's') ADVANCE(483);
+      if (lookahead == 'r') ADVANCE(486);
       END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(484);
+      if (lookahead == 's') ADVANCE(487);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(485);
-      END_STATE();
-    case 292:
-      if (lookahead == 'c') ADVANCE(486);
-      END_STATE();
-    case 293:
-      if (lookahead == 'c') ADVANCE(487);
-      END_STATE();
-    case 294:
       if (lookahead == 't') ADVANCE(488);
       END_STATE();
+    case 292:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(489);
+      END_STATE();
+    case 294:
+      if (lookahead == 's') ADVANCE(490);
+      END_STATE();
     case 295:
-      if (lookahead == 'i') ADVANCE(489);
+      if (lookahead == 'c') ADVANCE(491);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'c') ADVANCE(492);
       END_STATE();
     case 297:
-      if (lookahead == 'a') ADVANCE(491);
-      END_STATE();
-    case 298:
-      if (lookahead == 'f') ADVANCE(492);
       if (lookahead == 't') ADVANCE(493);
       END_STATE();
+    case 298:
+      if (lookahead == 'i') ADVANCE(494);
+      END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(494);
-      END_STATE();
-    case 300:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 301:
       if (lookahead == 'e') ADVANCE(495);
       END_STATE();
+    case 300:
+      if (lookahead == 'a') ADVANCE(496);
+      END_STATE();
+    case 301:
+      if (lookahead == 'f') ADVANCE(497);
+      if (lookahead == 't') ADVANCE(498);
+      END_STATE();
     case 302:
-      if (lookahead == 'i') ADVANCE(496);
+      if (lookahead == 'l') ADVANCE(499);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(497);
-      if (lookahead == 'i') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 304:
-      if (lookahead == 'c') ADVANCE(499);
-      if (lookahead == 'd') ADVANCE(500);
-      if (lookahead == 'l') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(500);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'i') ADVANCE(501);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(503);
-      if (lookahead == 'l') ADVANCE(504);
+      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'i') ADVANCE(503);
       END_STATE();
     case 307:
-      if (lookahead == 'e') ADVANCE(505);
+      if (lookahead == 'c') ADVANCE(504);
+      if (lookahead == 'd') ADVANCE(505);
+      if (lookahead == 'l') ADVANCE(506);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 309:
-      if (lookahead == 'i') ADVANCE(507);
-      if (lookahead == 'o') ADVANCE(508);
+      if (lookahead == 'e') ADVANCE(508);
+      if (lookahead == 'l') ADVANCE(509);
       END_STATE();
     case 310:
-      if (lookahead == 'u') ADVANCE(509);
-      END_STATE();
-    case 311:
       if (lookahead == 'e') ADVANCE(510);
       END_STATE();
-    case 312:
+    case 311:
       if (lookahead == 'e') ADVANCE(511);
       END_STATE();
+    case 312:
+      if (lookahead == 'i') ADVANCE(512);
+      if (lookahead == 'o') ADVANCE(513);
+      END_STATE();
     case 313:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'u') ADVANCE(514);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(512);
+      if (lookahead == 'e') ADVANCE(515);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(513);
+      if (lookahead == 'e') ADVANCE(516);
       END_STATE();
     case 316:
-      if (lookahead == 's') ADVANCE(514);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(515);
-      if (lookahead == 'v') ADVANCE(516);
+      if (lookahead == 'a') ADVANCE(517);
       END_STATE();
     case 318:
-      if (lookahead == 's') ADVANCE(517);
+      if (lookahead == 'l') ADVANCE(518);
       END_STATE();
     case 319:
-      if (lookahead == 'r') ADVANCE(518);
+      if (lookahead == 's') ADVANCE(519);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'i') ADVANCE(520);
+      if (lookahead == 'v') ADVANCE(521);
       END_STATE();
     case 321:
-      if (lookahead == 'r') ADVANCE(520);
+      if (lookahead == 's') ADVANCE(522);
       END_STATE();
     case 322:
-      if (lookahead == 'n') ADVANCE(521);
+      if (lookahead == 'r') ADVANCE(523);
       END_STATE();
     case 323:
-      if (lookahead == 'a') ADVANCE(522);
-      if (lookahead == 'c') ADVANCE(523);
-      END_STATE();
-    case 324:
       if (lookahead == 'e') ADVANCE(524);
       END_STATE();
+    case 324:
+      if (lookahead == 'r') ADVANCE(525);
+      END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(525);
+      if (lookahead == 'n') ADVANCE(526);
       END_STATE();
     case 326:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'a') ADVANCE(527);
+      if (lookahead == 'c') ADVANCE(528);
       END_STATE();
     case 327:
-      if (lookahead == 'r') ADVANCE(526);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 328:
-      if (lookahead == 'c') ADVANCE(527);
-      END_STATE();
-    case 329:
-      if (lookahead == 'i') ADVANCE(528);
-      END_STATE();
-    case 330:
-      if (lookahead == 't') ADVANCE(529);
-      END_STATE();
-    case 331:
       if (lookahead == 'e') ADVANCE(530);
       END_STATE();
+    case 329:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
+    case 330:
+      if (lookahead == 'r') ADVANCE(531);
+      END_STATE();
+    case 331:
+      if (lookahead == 'c') ADVANCE(532);
+      END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(531);
+      if (lookahead == 'i') ADVANCE(533);
       END_STATE();
     case 333:
-      if (lookahead == 't') ADVANCE(532);
-      END_STATE();
-    case 334:
-      if (lookahead == 'a') ADVANCE(533);
-      END_STATE();
-    case 335:
       if (lookahead == 't') ADVANCE(534);
       END_STATE();
+    case 334:
+      if (lookahead == 'e') ADVANCE(535);
+      END_STATE();
+    case 335:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(536);
+      END_STATE();
     case 336:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(537);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(535);
+      if (lookahead == 'a') ADVANCE(538);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(536);
+      if (lookahead == 't') ADVANCE(539);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_tee);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 340:
-      if (lookahead == 'p') ADVANCE(537);
+      if (lookahead == 'l') ADVANCE(540);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(538);
+      if (lookahead == 'e') ADVANCE(541);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(539);
-      if (lookahead == 'o') ADVANCE(540);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(541);
+      if (lookahead == 'p') ADVANCE(542);
       END_STATE();
     case 344:
-      if (lookahead == 'n') ADVANCE(542);
+      if (lookahead == 'n') ADVANCE(543);
       END_STATE();
     case 345:
-      if (lookahead == 'e') ADVANCE(543);
+      if (lookahead == 'e') ADVANCE(544);
+      if (lookahead == 'o') ADVANCE(545);
       END_STATE();
     case 346:
-      if (lookahead == '-') ADVANCE(544);
+      if (lookahead == 'a') ADVANCE(546);
       END_STATE();
     case 347:
-      if (lookahead == 'i') ADVANCE(545);
+      if (lookahead == 'n') ADVANCE(547);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(546);
+      if (lookahead == 'e') ADVANCE(548);
       END_STATE();
     case 349:
-      if (lookahead == 'i') ADVANCE(547);
+      if (lookahead == '-') ADVANCE(549);
       END_STATE();
     case 350:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(550);
       END_STATE();
     case 351:
-      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 352:
-      if (lookahead == 'i') ADVANCE(549);
+      if (lookahead == 'i') ADVANCE(552);
       END_STATE();
     case 353:
-      if (lookahead == 'o') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 354:
-      if (lookahead == 't') ADVANCE(551);
+      if (lookahead == 'i') ADVANCE(553);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(552);
+      if (lookahead == 'i') ADVANCE(554);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(553);
+      if (lookahead == 'o') ADVANCE(555);
       END_STATE();
     case 357:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 't') ADVANCE(556);
       END_STATE();
     case 358:
-      if (lookahead == '8') ADVANCE(554);
-      END_STATE();
-    case 359:
-      if (lookahead == 'e') ADVANCE(555);
-      END_STATE();
-    case 360:
-      if (lookahead == 'h') ADVANCE(556);
-      END_STATE();
-    case 361:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 362:
       if (lookahead == 'e') ADVANCE(557);
       END_STATE();
+    case 359:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(558);
+      END_STATE();
+    case 360:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 361:
+      if (lookahead == '8') ADVANCE(559);
+      END_STATE();
+    case 362:
+      if (lookahead == 'e') ADVANCE(560);
+      END_STATE();
     case 363:
-      if (lookahead == 'p') ADVANCE(558);
+      if (lookahead == 'h') ADVANCE(561);
       END_STATE();
     case 364:
-      if (lookahead == 'r') ADVANCE(559);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 365:
-      if (lookahead == 't') ADVANCE(560);
+      if (lookahead == 'e') ADVANCE(562);
       END_STATE();
     case 366:
-      if (lookahead == 'd') ADVANCE(561);
+      if (lookahead == 'p') ADVANCE(563);
       END_STATE();
     case 367:
-      if (lookahead == 'r') ADVANCE(562);
+      if (lookahead == 'r') ADVANCE(564);
       END_STATE();
     case 368:
-      if (lookahead == 'n') ADVANCE(563);
+      if (lookahead == 't') ADVANCE(565);
       END_STATE();
     case 369:
-      if (lookahead == 'c') ADVANCE(564);
+      if (lookahead == 'd') ADVANCE(566);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(565);
+      if (lookahead == 'r') ADVANCE(567);
       END_STATE();
     case 371:
-      if (lookahead == 'e') ADVANCE(566);
-      END_STATE();
-    case 372:
-      if (lookahead == 'i') ADVANCE(567);
-      END_STATE();
-    case 373:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 374:
       if (lookahead == 'n') ADVANCE(568);
       END_STATE();
+    case 372:
+      if (lookahead == 'c') ADVANCE(569);
+      END_STATE();
+    case 373:
+      if (lookahead == 'e') ADVANCE(570);
+      END_STATE();
+    case 374:
+      if (lookahead == 'e') ADVANCE(571);
+      END_STATE();
     case 375:
-      if (lookahead == 't') ADVANCE(569);
+      if (lookahead == 'i') ADVANCE(572);
       END_STATE();
     case 376:
-      if (lookahead == 'o') ADVANCE(570);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 377:
-      if (lookahead == 'a') ADVANCE(571);
+      if (lookahead == 'n') ADVANCE(573);
       END_STATE();
     case 378:
-      if (lookahead == 'n') ADVANCE(572);
+      if (lookahead == 't') ADVANCE(574);
       END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(573);
+      if (lookahead == 'o') ADVANCE(575);
       END_STATE();
     case 380:
-      if (lookahead == 'l') ADVANCE(574);
+      if (lookahead == 'a') ADVANCE(576);
       END_STATE();
     case 381:
-      if (lookahead == 'w') ADVANCE(575);
+      if (lookahead == 'n') ADVANCE(577);
       END_STATE();
     case 382:
-      if (lookahead == 'd') ADVANCE(576);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(578);
       END_STATE();
     case 383:
-      if (lookahead == 'd') ADVANCE(577);
+      if (lookahead == 'l') ADVANCE(579);
       END_STATE();
     case 384:
-      if (lookahead == 'c') ADVANCE(578);
+      if (lookahead == 'w') ADVANCE(580);
       END_STATE();
     case 385:
-      if (lookahead == 'i') ADVANCE(579);
+      if (lookahead == 'd') ADVANCE(581);
       END_STATE();
     case 386:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(582);
       END_STATE();
     case 387:
-      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'c') ADVANCE(583);
       END_STATE();
     case 388:
-      if (lookahead == 'b') ADVANCE(581);
+      if (lookahead == 'i') ADVANCE(584);
       END_STATE();
     case 389:
-      if (lookahead == 'i') ADVANCE(582);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 390:
-      if (lookahead == 'a') ADVANCE(583);
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
     case 391:
-      if (lookahead == 'n') ADVANCE(584);
+      if (lookahead == 'b') ADVANCE(586);
       END_STATE();
     case 392:
-      if (lookahead == 'u') ADVANCE(585);
-      END_STATE();
-    case 393:
-      ACCEPT_TOKEN(anon_sym_city);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 395:
-      if (lookahead == 's') ADVANCE(586);
-      END_STATE();
-    case 396:
       if (lookahead == 'i') ADVANCE(587);
       END_STATE();
+    case 393:
+      if (lookahead == 'a') ADVANCE(588);
+      END_STATE();
+    case 394:
+      if (lookahead == 'n') ADVANCE(589);
+      END_STATE();
+    case 395:
+      if (lookahead == 'u') ADVANCE(590);
+      END_STATE();
+    case 396:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
     case 397:
-      if (lookahead == 'i') ADVANCE(588);
-      if (lookahead == 'u') ADVANCE(589);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 398:
-      if (lookahead == 'i') ADVANCE(590);
+      if (lookahead == 's') ADVANCE(591);
       END_STATE();
     case 399:
-      if (lookahead == 'e') ADVANCE(591);
+      if (lookahead == 'i') ADVANCE(592);
       END_STATE();
     case 400:
-      if (lookahead == 't') ADVANCE(592);
+      if (lookahead == 'i') ADVANCE(593);
+      if (lookahead == 'u') ADVANCE(594);
       END_STATE();
     case 401:
-      if (lookahead == 'e') ADVANCE(593);
+      if (lookahead == 'i') ADVANCE(595);
       END_STATE();
     case 402:
-      if (lookahead == 'l') ADVANCE(594);
+      if (lookahead == 'e') ADVANCE(596);
       END_STATE();
     case 403:
-      if (lookahead == 'r') ADVANCE(595);
+      if (lookahead == 't') ADVANCE(597);
       END_STATE();
     case 404:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(598);
       END_STATE();
     case 405:
-      if (lookahead == 'd') ADVANCE(596);
+      if (lookahead == 'l') ADVANCE(599);
       END_STATE();
     case 406:
-      if (lookahead == 'n') ADVANCE(597);
+      if (lookahead == 'r') ADVANCE(600);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'd') ADVANCE(601);
       END_STATE();
     case 409:
-      if (lookahead == 'y') ADVANCE(598);
+      if (lookahead == 'n') ADVANCE(602);
       END_STATE();
     case 410:
-      if (lookahead == 'c') ADVANCE(599);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(600);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 412:
-      if (lookahead == 'e') ADVANCE(601);
+      if (lookahead == 'y') ADVANCE(603);
       END_STATE();
     case 413:
-      if (lookahead == 'c') ADVANCE(602);
+      if (lookahead == 'c') ADVANCE(604);
       END_STATE();
     case 414:
-      if (lookahead == 'l') ADVANCE(603);
+      if (lookahead == 'e') ADVANCE(605);
       END_STATE();
     case 415:
-      if (lookahead == 'a') ADVANCE(604);
+      if (lookahead == 'e') ADVANCE(606);
       END_STATE();
     case 416:
-      if (lookahead == 'd') ADVANCE(605);
+      if (lookahead == 'c') ADVANCE(607);
       END_STATE();
     case 417:
-      if (lookahead == 't') ADVANCE(606);
+      if (lookahead == 'l') ADVANCE(608);
       END_STATE();
     case 418:
-      if (lookahead == 'e') ADVANCE(607);
+      if (lookahead == 'a') ADVANCE(609);
       END_STATE();
     case 419:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
     case 420:
-      if (lookahead == 'i') ADVANCE(608);
+      if (lookahead == 't') ADVANCE(611);
       END_STATE();
     case 421:
-      if (lookahead == 'c') ADVANCE(609);
+      if (lookahead == 'e') ADVANCE(612);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 423:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'i') ADVANCE(613);
       END_STATE();
     case 424:
-      if (lookahead == 'l') ADVANCE(610);
+      if (lookahead == 'c') ADVANCE(614);
       END_STATE();
     case 425:
-      if (lookahead == '8') ADVANCE(611);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 426:
-      if (lookahead == 's') ADVANCE(612);
+      if (lookahead == 'a') ADVANCE(615);
       END_STATE();
     case 427:
-      if (lookahead == 'c') ADVANCE(613);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 428:
-      if (lookahead == 's') ADVANCE(614);
+      if (lookahead == 'l') ADVANCE(616);
       END_STATE();
     case 429:
-      if (lookahead == 'l') ADVANCE(615);
+      if (lookahead == '8') ADVANCE(617);
       END_STATE();
     case 430:
-      if (lookahead == 'r') ADVANCE(616);
+      if (lookahead == 's') ADVANCE(618);
       END_STATE();
     case 431:
-      if (lookahead == 'e') ADVANCE(617);
+      if (lookahead == 'c') ADVANCE(619);
       END_STATE();
     case 432:
-      if (lookahead == 'd') ADVANCE(618);
+      if (lookahead == 's') ADVANCE(620);
       END_STATE();
     case 433:
-      if (lookahead == 'b') ADVANCE(619);
+      if (lookahead == 'l') ADVANCE(621);
       END_STATE();
     case 434:
-      if (lookahead == 'a') ADVANCE(620);
+      if (lookahead == 'r') ADVANCE(622);
       END_STATE();
     case 435:
-      if (lookahead == '-') ADVANCE(621);
+      if (lookahead == 'e') ADVANCE(623);
       END_STATE();
     case 436:
-      if (lookahead == 'u') ADVANCE(622);
+      if (lookahead == 'd') ADVANCE(624);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(625);
       END_STATE();
     case 438:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(626);
       END_STATE();
     case 439:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == '-') ADVANCE(627);
       END_STATE();
     case 440:
-      if (lookahead == 'r') ADVANCE(623);
+      if (lookahead == 'u') ADVANCE(628);
       END_STATE();
     case 441:
-      if (lookahead == 'n') ADVANCE(624);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 442:
-      if (lookahead == 's') ADVANCE(625);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 443:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 444:
-      if (lookahead == '-') ADVANCE(626);
+      if (lookahead == 'r') ADVANCE(629);
       END_STATE();
     case 445:
-      if (lookahead == 'h') ADVANCE(627);
+      if (lookahead == 'n') ADVANCE(630);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 's') ADVANCE(631);
       END_STATE();
     case 447:
-      if (lookahead == 'e') ADVANCE(628);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 448:
-      if (lookahead == 'd') ADVANCE(629);
+      if (lookahead == '-') ADVANCE(632);
       END_STATE();
     case 449:
-      if (lookahead == 'r') ADVANCE(630);
+      if (lookahead == 'h') ADVANCE(633);
       END_STATE();
     case 450:
-      if (lookahead == 't') ADVANCE(631);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 451:
-      if (lookahead == 'e') ADVANCE(632);
-      if (lookahead == 'r') ADVANCE(633);
+      if (lookahead == 'e') ADVANCE(634);
       END_STATE();
     case 452:
-      if (lookahead == 'a') ADVANCE(634);
+      if (lookahead == 'd') ADVANCE(635);
       END_STATE();
     case 453:
-      if (lookahead == 's') ADVANCE(635);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 454:
-      if (lookahead == 'e') ADVANCE(636);
+      if (lookahead == 't') ADVANCE(637);
       END_STATE();
     case 455:
-      if (lookahead == 's') ADVANCE(637);
+      if (lookahead == 'e') ADVANCE(638);
+      if (lookahead == 'r') ADVANCE(639);
       END_STATE();
     case 456:
-      if (lookahead == 'c') ADVANCE(638);
+      if (lookahead == 'a') ADVANCE(640);
       END_STATE();
     case 457:
-      if (lookahead == 'd') ADVANCE(639);
+      if (lookahead == 's') ADVANCE(641);
       END_STATE();
     case 458:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(642);
       END_STATE();
     case 459:
-      if (lookahead == 'n') ADVANCE(640);
+      if (lookahead == 's') ADVANCE(643);
       END_STATE();
     case 460:
-      if (lookahead == 't') ADVANCE(641);
+      if (lookahead == 'c') ADVANCE(644);
       END_STATE();
     case 461:
-      if (lookahead == 'a') ADVANCE(642);
+      if (lookahead == 'd') ADVANCE(645);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_link);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 463:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'n') ADVANCE(646);
       END_STATE();
     case 464:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(643);
+      if (lookahead == 't') ADVANCE(647);
       END_STATE();
     case 465:
-      if (lookahead == 'm') ADVANCE(644);
+      if (lookahead == 'a') ADVANCE(648);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 467:
-      if (lookahead == 'u') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 468:
-      if (lookahead == 'r') ADVANCE(646);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(649);
       END_STATE();
     case 469:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(647);
+      if (lookahead == 'm') ADVANCE(650);
       END_STATE();
     case 470:
-      if (lookahead == '7') ADVANCE(648);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 471:
-      if (lookahead == '3') ADVANCE(649);
+      if (lookahead == 'u') ADVANCE(651);
       END_STATE();
     case 472:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'r') ADVANCE(652);
       END_STATE();
     case 473:
-      if (lookahead == 'e') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(653);
       END_STATE();
     case 474:
-      if (lookahead == 'n') ADVANCE(651);
+      if (lookahead == '7') ADVANCE(654);
       END_STATE();
     case 475:
-      if (lookahead == 'p') ADVANCE(652);
+      if (lookahead == '3') ADVANCE(655);
       END_STATE();
     case 476:
-      if (lookahead == 'm') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'e') ADVANCE(656);
       END_STATE();
     case 478:
-      if (lookahead == 'e') ADVANCE(654);
+      if (lookahead == 'n') ADVANCE(657);
       END_STATE();
     case 479:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'p') ADVANCE(658);
       END_STATE();
     case 480:
-      if (lookahead == 'r') ADVANCE(655);
+      if (lookahead == 'm') ADVANCE(659);
       END_STATE();
     case 481:
-      if (lookahead == 'u') ADVANCE(656);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 482:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 483:
-      if (lookahead == 'e') ADVANCE(657);
-      END_STATE();
-    case 484:
-      if (lookahead == 'i') ADVANCE(658);
-      END_STATE();
-    case 485:
-      if (lookahead == 'e') ADVANCE(659);
-      END_STATE();
-    case 486:
       if (lookahead == 'e') ADVANCE(660);
       END_STATE();
+    case 483:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 484:
+      if (lookahead == 'r') ADVANCE(661);
+      END_STATE();
+    case 485:
+      if (lookahead == 'u') ADVANCE(662);
+      END_STATE();
+    case 486:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(661);
+      if (lookahead == 'e') ADVANCE(663);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(664);
       END_STATE();
     case 489:
-      if (lookahead == 't') ADVANCE(662);
-      END_STATE();
-    case 490:
-      if (lookahead == 'r') ADVANCE(663);
-      END_STATE();
-    case 491:
-      if (lookahead == 'm') ADVANCE(664);
-      END_STATE();
-    case 492:
       if (lookahead == 'i') ADVANCE(665);
       END_STATE();
-    case 493:
+    case 490:
       if (lookahead == 'e') ADVANCE(666);
       END_STATE();
+    case 491:
+      if (lookahead == 'e') ADVANCE(667);
+      END_STATE();
+    case 492:
+      if (lookahead == 'e') ADVANCE(668);
+      END_STATE();
+    case 493:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
     case 494:
-      if (lookahead == 'i') ADVANCE(667);
+      if (lookahead == 't') ADVANCE(669);
       END_STATE();
     case 495:
-      if (lookahead == 't') ADVANCE(668);
+      if (lookahead == 'r') ADVANCE(670);
       END_STATE();
     case 496:
-      if (lookahead == 'u') ADVANCE(669);
+      if (lookahead == 'm') ADVANCE(671);
       END_STATE();
     case 497:
-      if (lookahead == 'd') ADVANCE(670);
+      if (lookahead == 'i') ADVANCE(672);
       END_STATE();
     case 498:
-      if (lookahead == 'n') ADVANCE(671);
-      if (lookahead == 'o') ADVANCE(672);
+      if (lookahead == 'e') ADVANCE(673);
       END_STATE();
     case 499:
-      if (lookahead == 't') ADVANCE(673);
-      END_STATE();
-    case 500:
-      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(674);
       END_STATE();
+    case 500:
+      if (lookahead == 't') ADVANCE(675);
+      END_STATE();
     case 501:
-      if (lookahead == 'i') ADVANCE(675);
+      if (lookahead == 'u') ADVANCE(676);
       END_STATE();
     case 502:
-      if (lookahead == 'i') ADVANCE(676);
+      if (lookahead == 'd') ADVANCE(677);
       END_STATE();
     case 503:
-      if (lookahead == 'r') ADVANCE(677);
+      if (lookahead == 'n') ADVANCE(678);
+      if (lookahead == 'o') ADVANCE(679);
       END_STATE();
     case 504:
-      if (lookahead == 'e') ADVANCE(678);
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
     case 505:
-      if (lookahead == 'c') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(681);
       END_STATE();
     case 506:
-      if (lookahead == 'a') ADVANCE(680);
+      if (lookahead == 'i') ADVANCE(682);
       END_STATE();
     case 507:
-      if (lookahead == 'd') ADVANCE(681);
-      if (lookahead == 's') ADVANCE(682);
+      if (lookahead == 'i') ADVANCE(683);
       END_STATE();
     case 508:
-      if (lookahead == 'l') ADVANCE(683);
-      if (lookahead == 'n') ADVANCE(684);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 509:
-      if (lookahead == 'r') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(685);
       END_STATE();
     case 510:
-      if (lookahead == 'r') ADVANCE(686);
+      if (lookahead == 'c') ADVANCE(686);
       END_STATE();
     case 511:
-      if (lookahead == 's') ADVANCE(687);
+      if (lookahead == 'a') ADVANCE(687);
       END_STATE();
     case 512:
-      if (lookahead == 'l') ADVANCE(688);
+      if (lookahead == 'd') ADVANCE(688);
+      if (lookahead == 's') ADVANCE(689);
       END_STATE();
     case 513:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 'l') ADVANCE(690);
+      if (lookahead == 'n') ADVANCE(691);
       END_STATE();
     case 514:
-      if (lookahead == 'i') ADVANCE(690);
+      if (lookahead == 'r') ADVANCE(692);
       END_STATE();
     case 515:
-      if (lookahead == 'e') ADVANCE(691);
+      if (lookahead == 'r') ADVANCE(693);
       END_STATE();
     case 516:
-      if (lookahead == 'i') ADVANCE(692);
+      if (lookahead == 's') ADVANCE(694);
       END_STATE();
     case 517:
-      if (lookahead == 'i') ADVANCE(693);
+      if (lookahead == 'l') ADVANCE(695);
       END_STATE();
     case 518:
-      if (lookahead == 'e') ADVANCE(694);
+      if (lookahead == 'e') ADVANCE(696);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(695);
+      if (lookahead == 'i') ADVANCE(697);
       END_STATE();
     case 520:
-      if (lookahead == 't') ADVANCE(696);
+      if (lookahead == 'e') ADVANCE(698);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(697);
+      if (lookahead == 'i') ADVANCE(699);
       END_STATE();
     case 522:
-      if (lookahead == 'd') ADVANCE(698);
+      if (lookahead == 'i') ADVANCE(700);
       END_STATE();
     case 523:
-      if (lookahead == 'e') ADVANCE(699);
+      if (lookahead == 'e') ADVANCE(701);
       END_STATE();
     case 524:
-      if (lookahead == '-') ADVANCE(700);
+      if (lookahead == 't') ADVANCE(702);
       END_STATE();
     case 525:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 526:
-      if (lookahead == 'c') ADVANCE(701);
-      END_STATE();
-    case 527:
-      if (lookahead == 'i') ADVANCE(702);
-      END_STATE();
-    case 528:
       if (lookahead == 't') ADVANCE(703);
       END_STATE();
+    case 526:
+      if (lookahead == 't') ADVANCE(704);
+      END_STATE();
+    case 527:
+      if (lookahead == 'd') ADVANCE(705);
+      END_STATE();
+    case 528:
+      if (lookahead == 'e') ADVANCE(706);
+      END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == '-') ADVANCE(707);
       END_STATE();
     case 530:
-      if (lookahead == 'a') ADVANCE(704);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 531:
-      if (lookahead == 'p') ADVANCE(705);
-      END_STATE();
-    case 532:
-      if (lookahead == 'i') ADVANCE(706);
-      END_STATE();
-    case 533:
-      if (lookahead == 'n') ADVANCE(707);
-      END_STATE();
-    case 534:
       if (lookahead == 'c') ADVANCE(708);
       END_STATE();
+    case 532:
+      if (lookahead == 'i') ADVANCE(709);
+      END_STATE();
+    case 533:
+      if (lookahead == 't') ADVANCE(710);
+      END_STATE();
+    case 534:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'a') ADVANCE(711);
       END_STATE();
     case 536:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'p') ADVANCE(712);
       END_STATE();
     case 537:
-      if (lookahead == 'e') ADVANCE(709);
+      if (lookahead == 'i') ADVANCE(713);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'n') ADVANCE(714);
       END_STATE();
     case 539:
-      if (lookahead == 's') ADVANCE(710);
+      if (lookahead == 'c') ADVANCE(715);
       END_STATE();
     case 540:
-      if (lookahead == 'u') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 541:
-      if (lookahead == 'l') ADVANCE(712);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 542:
-      if (lookahead == 's') ADVANCE(713);
+      if (lookahead == 'e') ADVANCE(716);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 544:
-      if (lookahead == 'r') ADVANCE(715);
+      if (lookahead == 's') ADVANCE(717);
       END_STATE();
     case 545:
-      if (lookahead == 'c') ADVANCE(716);
+      if (lookahead == 'u') ADVANCE(718);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(717);
+      if (lookahead == 'l') ADVANCE(719);
       END_STATE();
     case 547:
-      if (lookahead == 'l') ADVANCE(718);
+      if (lookahead == 's') ADVANCE(720);
       END_STATE();
     case 548:
-      if (lookahead == 'd') ADVANCE(719);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 549:
-      if (lookahead == 'a') ADVANCE(720);
+      if (lookahead == 'r') ADVANCE(722);
       END_STATE();
     case 550:
-      if (lookahead == 'c') ADVANCE(721);
+      if (lookahead == 'c') ADVANCE(723);
       END_STATE();
     case 551:
-      if (lookahead == 'a') ADVANCE(722);
+      if (lookahead == 'r') ADVANCE(724);
       END_STATE();
     case 552:
-      if (lookahead == 'l') ADVANCE(723);
+      if (lookahead == 'l') ADVANCE(725);
       END_STATE();
     case 553:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'd') ADVANCE(726);
       END_STATE();
     case 554:
-      if (lookahead == '4') ADVANCE(724);
+      if (lookahead == 'a') ADVANCE(727);
       END_STATE();
     case 555:
-      if (lookahead == 's') ADVANCE(725);
+      if (lookahead == 'c') ADVANCE(728);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(726);
+      if (lookahead == 'a') ADVANCE(729);
       END_STATE();
     case 557:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'l') ADVANCE(730);
       END_STATE();
     case 558:
-      if (lookahead == 't') ADVANCE(727);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 559:
-      if (lookahead == 'a') ADVANCE(728);
+      if (lookahead == '4') ADVANCE(731);
       END_STATE();
     case 560:
-      if (lookahead == 'e') ADVANCE(729);
+      if (lookahead == 's') ADVANCE(732);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(733);
       END_STATE();
     case 562:
-      ACCEPT_TOKEN(anon_sym_after);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 563:
-      if (lookahead == 's') ADVANCE(730);
+      if (lookahead == 't') ADVANCE(734);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(731);
+      if (lookahead == 'a') ADVANCE(735);
       END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 'e') ADVANCE(736);
       END_STATE();
     case 566:
-      if (lookahead == 'n') ADVANCE(732);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 567:
-      if (lookahead == 'f') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 568:
-      if (lookahead == 'n') ADVANCE(734);
+      if (lookahead == 's') ADVANCE(737);
       END_STATE();
     case 569:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'a') ADVANCE(738);
       END_STATE();
     case 570:
-      if (lookahead == 'r') ADVANCE(735);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 571:
-      if (lookahead == 'g') ADVANCE(736);
+      if (lookahead == 'n') ADVANCE(739);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'f') ADVANCE(740);
       END_STATE();
     case 573:
-      if (lookahead == 'i') ADVANCE(737);
-      END_STATE();
-    case 574:
-      if (lookahead == 'i') ADVANCE(738);
-      END_STATE();
-    case 575:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 576:
-      if (lookahead == 'e') ADVANCE(739);
-      END_STATE();
-    case 577:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 578:
-      if (lookahead == 'h') ADVANCE(740);
-      END_STATE();
-    case 579:
       if (lookahead == 'n') ADVANCE(741);
       END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_cable);
+    case 574:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 581:
+    case 575:
       if (lookahead == 'r') ADVANCE(742);
       END_STATE();
+    case 576:
+      if (lookahead == 'g') ADVANCE(743);
+      END_STATE();
+    case 577:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 578:
+      if (lookahead == 'i') ADVANCE(744);
+      END_STATE();
+    case 579:
+      if (lookahead == 'i') ADVANCE(745);
+      END_STATE();
+    case 580:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 581:
+      if (lookahead == 'e') ADVANCE(746);
+      END_STATE();
     case 582:
-      if (lookahead == 'e') ADVANCE(743);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 583:
-      if (lookahead == 'd') ADVANCE(744);
+      if (lookahead == 'h') ADVANCE(747);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'n') ADVANCE(748);
       END_STATE();
     case 585:
-      if (lookahead == 'l') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'r') ADVANCE(749);
       END_STATE();
     case 587:
-      if (lookahead == 'n') ADVANCE(746);
+      if (lookahead == 'e') ADVANCE(750);
       END_STATE();
     case 588:
-      if (lookahead == 't') ADVANCE(747);
+      if (lookahead == 'd') ADVANCE(751);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(748);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 590:
-      if (lookahead == 'd') ADVANCE(749);
+      if (lookahead == 'l') ADVANCE(752);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 592:
-      if (lookahead == 'r') ADVANCE(751);
+      if (lookahead == 'n') ADVANCE(753);
       END_STATE();
     case 593:
-      if (lookahead == 'c') ADVANCE(752);
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(753);
+      if (lookahead == 'c') ADVANCE(755);
       END_STATE();
     case 595:
-      if (lookahead == 'a') ADVANCE(754);
+      if (lookahead == 'd') ADVANCE(756);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(757);
       END_STATE();
     case 597:
-      if (lookahead == 'p') ADVANCE(755);
+      if (lookahead == 'r') ADVANCE(758);
       END_STATE();
     case 598:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'c') ADVANCE(759);
       END_STATE();
     case 599:
-      if (lookahead == 'e') ADVANCE(756);
+      if (lookahead == 'e') ADVANCE(760);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(757);
+      if (lookahead == 'a') ADVANCE(761);
       END_STATE();
     case 601:
-      if (lookahead == 'x') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 602:
-      if (lookahead == 't') ADVANCE(759);
+      if (lookahead == 'p') ADVANCE(762);
       END_STATE();
     case 603:
-      if (lookahead == 'a') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(761);
+      if (lookahead == 'e') ADVANCE(763);
       END_STATE();
     case 605:
-      if (lookahead == 'e') ADVANCE(762);
+      if (lookahead == 't') ADVANCE(764);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'x') ADVANCE(765);
       END_STATE();
     case 607:
-      if (lookahead == 'x') ADVANCE(763);
+      if (lookahead == 't') ADVANCE(766);
       END_STATE();
     case 608:
-      if (lookahead == 'o') ADVANCE(764);
+      if (lookahead == 'a') ADVANCE(767);
       END_STATE();
     case 609:
-      if (lookahead == 'i') ADVANCE(765);
+      if (lookahead == 'n') ADVANCE(768);
       END_STATE();
     case 610:
-      if (lookahead == 'i') ADVANCE(766);
+      if (lookahead == 'e') ADVANCE(769);
       END_STATE();
     case 611:
-      if (lookahead == '9') ADVANCE(767);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 612:
-      if (lookahead == 's') ADVANCE(768);
+      if (lookahead == 'x') ADVANCE(770);
       END_STATE();
     case 613:
-      if (lookahead == 't') ADVANCE(769);
+      if (lookahead == 'o') ADVANCE(771);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'i') ADVANCE(772);
       END_STATE();
     case 615:
-      if (lookahead == 'y') ADVANCE(770);
+      if (lookahead == 't') ADVANCE(773);
       END_STATE();
     case 616:
-      if (lookahead == 'e') ADVANCE(771);
+      if (lookahead == 'i') ADVANCE(774);
       END_STATE();
     case 617:
-      if (lookahead == 'r') ADVANCE(772);
+      if (lookahead == '9') ADVANCE(775);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 's') ADVANCE(776);
       END_STATE();
     case 619:
-      if (lookahead == 'a') ADVANCE(773);
+      if (lookahead == 't') ADVANCE(777);
       END_STATE();
     case 620:
-      if (lookahead == 'r') ADVANCE(774);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 621:
-      if (lookahead == 's') ADVANCE(775);
+      if (lookahead == 'y') ADVANCE(778);
       END_STATE();
     case 622:
-      if (lookahead == 'e') ADVANCE(776);
+      if (lookahead == 'e') ADVANCE(779);
       END_STATE();
     case 623:
-      if (lookahead == 'a') ADVANCE(777);
+      if (lookahead == 'r') ADVANCE(780);
       END_STATE();
     case 624:
-      if (lookahead == 'd') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 625:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(781);
       END_STATE();
     case 626:
-      if (lookahead == 'o') ADVANCE(779);
-      if (lookahead == 's') ADVANCE(780);
-      if (lookahead == 'u') ADVANCE(781);
+      if (lookahead == 'r') ADVANCE(782);
       END_STATE();
     case 627:
-      if (lookahead == 't') ADVANCE(782);
+      if (lookahead == 's') ADVANCE(783);
       END_STATE();
     case 628:
-      if (lookahead == 'r') ADVANCE(783);
+      if (lookahead == 'e') ADVANCE(784);
       END_STATE();
     case 629:
-      if (lookahead == 'a') ADVANCE(784);
+      if (lookahead == 'a') ADVANCE(785);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(785);
+      if (lookahead == 'd') ADVANCE(786);
       END_STATE();
     case 631:
-      ACCEPT_TOKEN(anon_sym_input);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 632:
-      if (lookahead == 'a') ADVANCE(786);
+      if (lookahead == 'o') ADVANCE(787);
+      if (lookahead == 's') ADVANCE(788);
+      if (lookahead == 'u') ADVANCE(789);
       END_STATE();
     case 633:
-      if (lookahead == 'u') ADVANCE(787);
+      if (lookahead == 't') ADVANCE(790);
       END_STATE();
     case 634:
-      if (lookahead == 't') ADVANCE(788);
+      if (lookahead == 'r') ADVANCE(791);
       END_STATE();
     case 635:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'a') ADVANCE(792);
       END_STATE();
     case 636:
-      if (lookahead == 'r') ADVANCE(789);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(793);
       END_STATE();
     case 637:
-      if (lookahead == 'd') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 638:
-      if (lookahead == 't') ADVANCE(791);
+      if (lookahead == 'a') ADVANCE(794);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 640:
-      if (lookahead == 'c') ADVANCE(792);
-      END_STATE();
-    case 641:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 642:
-      if (lookahead == 'r') ADVANCE(793);
-      END_STATE();
-    case 643:
-      if (lookahead == 't') ADVANCE(794);
-      END_STATE();
-    case 644:
       if (lookahead == 'u') ADVANCE(795);
       END_STATE();
+    case 640:
+      if (lookahead == 't') ADVANCE(796);
+      END_STATE();
+    case 641:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 642:
+      if (lookahead == 'r') ADVANCE(797);
+      END_STATE();
+    case 643:
+      if (lookahead == 'd') ADVANCE(798);
+      END_STATE();
+    case 644:
+      if (lookahead == 't') ADVANCE(799);
+      END_STATE();
     case 645:
-      if (lookahead == 'm') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'c') ADVANCE(800);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_model);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'r') ADVANCE(801);
       END_STATE();
     case 649:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 't') ADVANCE(802);
       END_STATE();
     case 650:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'u') ADVANCE(803);
       END_STATE();
     case 651:
-      if (lookahead == 'a') ADVANCE(797);
+      if (lookahead == 'm') ADVANCE(804);
       END_STATE();
     case 652:
-      if (lookahead == 'a') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 654:
-      if (lookahead == 'd') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 655:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(801);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 657:
-      if (lookahead == 's') ADVANCE(802);
+      if (lookahead == 'a') ADVANCE(805);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(803);
+      if (lookahead == 'a') ADVANCE(806);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'd') ADVANCE(807);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(808);
       END_STATE();
     case 662:
-      if (lookahead == 'i') ADVANCE(805);
+      if (lookahead == 't') ADVANCE(809);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(810);
       END_STATE();
     case 664:
-      if (lookahead == 'p') ADVANCE(806);
+      if (lookahead == 'r') ADVANCE(811);
       END_STATE();
     case 665:
-      if (lookahead == 'l') ADVANCE(807);
+      if (lookahead == 't') ADVANCE(812);
       END_STATE();
     case 666:
-      if (lookahead == 'c') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 667:
-      if (lookahead == 'c') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 668:
-      if (lookahead == '-') ADVANCE(810);
-      if (lookahead == 'i') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(813);
       END_STATE();
     case 669:
-      if (lookahead == 's') ADVANCE(812);
+      if (lookahead == 'i') ADVANCE(814);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 671:
-      if (lookahead == 'g') ADVANCE(813);
+      if (lookahead == 'p') ADVANCE(815);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'l') ADVANCE(816);
       END_STATE();
     case 673:
-      if (lookahead == 'a') ADVANCE(814);
+      if (lookahead == 'c') ADVANCE(817);
       END_STATE();
     case 674:
-      if (lookahead == 'n') ADVANCE(815);
+      if (lookahead == 'c') ADVANCE(818);
       END_STATE();
     case 675:
-      if (lookahead == 'z') ADVANCE(816);
+      if (lookahead == '-') ADVANCE(819);
+      if (lookahead == 'i') ADVANCE(820);
       END_STATE();
     case 676:
-      if (lookahead == 'v') ADVANCE(817);
+      if (lookahead == 's') ADVANCE(821);
       END_STATE();
     case 677:
-      if (lookahead == 'e') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 678:
-      if (lookahead == 'c') ADVANCE(819);
+      if (lookahead == 'g') ADVANCE(822);
       END_STATE();
     case 679:
-      if (lookahead == 't') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 680:
-      if (lookahead == 't') ADVANCE(821);
+      if (lookahead == 'a') ADVANCE(823);
       END_STATE();
     case 681:
-      if (lookahead == 'e') ADVANCE(822);
+      if (lookahead == 'n') ADVANCE(824);
       END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(823);
+      if (lookahead == 'z') ADVANCE(825);
       END_STATE();
     case 683:
-      if (lookahead == 'u') ADVANCE(824);
+      if (lookahead == 'v') ADVANCE(826);
       END_STATE();
     case 684:
-      if (lookahead == 'a') ADVANCE(825);
+      if (lookahead == 'e') ADVANCE(827);
       END_STATE();
     case 685:
-      if (lookahead == 'n') ADVANCE(826);
+      if (lookahead == 'c') ADVANCE(828);
       END_STATE();
     case 686:
-      if (lookahead == 's') ADVANCE(827);
+      if (lookahead == 't') ADVANCE(829);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 't') ADVANCE(830);
       END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'e') ADVANCE(831);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 't') ADVANCE(832);
       END_STATE();
     case 690:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 'u') ADVANCE(833);
       END_STATE();
     case 691:
-      if (lookahead == 's') ADVANCE(829);
+      if (lookahead == 'a') ADVANCE(834);
       END_STATE();
     case 692:
-      if (lookahead == 'c') ADVANCE(830);
-      END_STATE();
-    case 693:
-      if (lookahead == 'o') ADVANCE(831);
-      END_STATE();
-    case 694:
-      if (lookahead == 'd') ADVANCE(832);
-      END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 696:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 697:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 698:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 700:
-      if (lookahead == 'n') ADVANCE(833);
-      END_STATE();
-    case 701:
-      if (lookahead == 'e') ADVANCE(834);
-      END_STATE();
-    case 702:
       if (lookahead == 'n') ADVANCE(835);
       END_STATE();
+    case 693:
+      if (lookahead == 's') ADVANCE(836);
+      END_STATE();
+    case 694:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 695:
+      ACCEPT_TOKEN(anon_sym_rural);
+      END_STATE();
+    case 696:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 697:
+      if (lookahead == 't') ADVANCE(837);
+      END_STATE();
+    case 698:
+      if (lookahead == 's') ADVANCE(838);
+      END_STATE();
+    case 699:
+      if (lookahead == 'c') ADVANCE(839);
+      END_STATE();
+    case 700:
+      if (lookahead == 'o') ADVANCE(840);
+      END_STATE();
+    case 701:
+      if (lookahead == 'd') ADVANCE(841);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 704:
-      if (lookahead == 'd') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 705:
-      if (lookahead == 'r') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 706:
-      if (lookahead == 'o') ADVANCE(838);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 707:
-      if (lookahead == 'd') ADVANCE(839);
+      if (lookahead == 'n') ADVANCE(842);
       END_STATE();
     case 708:
-      if (lookahead == 'h') ADVANCE(840);
+      if (lookahead == 'e') ADVANCE(843);
       END_STATE();
     case 709:
-      if (lookahead == 'r') ADVANCE(841);
+      if (lookahead == 'n') ADVANCE(844);
       END_STATE();
     case 710:
-      if (lookahead == 'h') ADVANCE(842);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 711:
-      if (lookahead == 'g') ADVANCE(843);
+      if (lookahead == 'd') ADVANCE(845);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'r') ADVANCE(846);
       END_STATE();
     case 713:
-      if (lookahead == 'c') ADVANCE(844);
-      if (lookahead == 'm') ADVANCE(845);
+      if (lookahead == 'o') ADVANCE(847);
       END_STATE();
     case 714:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'd') ADVANCE(848);
       END_STATE();
     case 715:
-      if (lookahead == 'a') ADVANCE(846);
+      if (lookahead == 'h') ADVANCE(849);
       END_STATE();
     case 716:
-      if (lookahead == 'a') ADVANCE(847);
+      if (lookahead == 'r') ADVANCE(850);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'h') ADVANCE(851);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'g') ADVANCE(852);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 720:
-      if (lookahead == 'n') ADVANCE(848);
+      if (lookahead == 'c') ADVANCE(853);
+      if (lookahead == 'm') ADVANCE(854);
       END_STATE();
     case 721:
-      if (lookahead == 'i') ADVANCE(849);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 722:
-      if (lookahead == 'g') ADVANCE(850);
+      if (lookahead == 'a') ADVANCE(855);
       END_STATE();
     case 723:
-      if (lookahead == 'e') ADVANCE(851);
+      if (lookahead == 'a') ADVANCE(856);
       END_STATE();
     case 724:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 726:
-      if (lookahead == 'n') ADVANCE(852);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'n') ADVANCE(857);
       END_STATE();
     case 728:
-      if (lookahead == 'c') ADVANCE(853);
-      END_STATE();
-    case 729:
-      if (lookahead == 'r') ADVANCE(854);
-      END_STATE();
-    case 730:
-      if (lookahead == 't') ADVANCE(855);
-      END_STATE();
-    case 731:
-      if (lookahead == 't') ADVANCE(856);
-      END_STATE();
-    case 732:
-      if (lookahead == 't') ADVANCE(857);
-      END_STATE();
-    case 733:
       if (lookahead == 'i') ADVANCE(858);
       END_STATE();
+    case 729:
+      if (lookahead == 'g') ADVANCE(859);
+      END_STATE();
+    case 730:
+      if (lookahead == 'e') ADVANCE(860);
+      END_STATE();
+    case 731:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 732:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 733:
+      if (lookahead == 'n') ADVANCE(861);
+      END_STATE();
     case 734:
-      if (lookahead == 'a') ADVANCE(859);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 735:
-      if (lookahead == 'i') ADVANCE(860);
+      if (lookahead == 'c') ADVANCE(862);
       END_STATE();
     case 736:
-      if (lookahead == 'i') ADVANCE(861);
+      if (lookahead == 'r') ADVANCE(863);
       END_STATE();
     case 737:
-      if (lookahead == 'd') ADVANCE(862);
+      if (lookahead == 't') ADVANCE(864);
       END_STATE();
     case 738:
-      if (lookahead == 'n') ADVANCE(863);
+      if (lookahead == 't') ADVANCE(865);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 't') ADVANCE(866);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(864);
+      if (lookahead == 'i') ADVANCE(867);
       END_STATE();
     case 741:
-      if (lookahead == 'g') ADVANCE(865);
+      if (lookahead == 'a') ADVANCE(868);
       END_STATE();
     case 742:
-      if (lookahead == 'a') ADVANCE(866);
+      if (lookahead == 'i') ADVANCE(869);
       END_STATE();
     case 743:
-      if (lookahead == 'r') ADVANCE(867);
+      if (lookahead == 'i') ADVANCE(870);
       END_STATE();
     case 744:
-      if (lookahead == 'e') ADVANCE(868);
+      if (lookahead == 'd') ADVANCE(871);
       END_STATE();
     case 745:
-      if (lookahead == 'a') ADVANCE(869);
+      if (lookahead == 'n') ADVANCE(872);
       END_STATE();
     case 746:
-      if (lookahead == 'e') ADVANCE(870);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 747:
-      if (lookahead == 'i') ADVANCE(871);
-      END_STATE();
-    case 748:
-      if (lookahead == 't') ADVANCE(872);
-      END_STATE();
-    case 749:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(873);
       END_STATE();
+    case 748:
+      if (lookahead == 'g') ADVANCE(874);
+      END_STATE();
+    case 749:
+      if (lookahead == 'a') ADVANCE(875);
+      END_STATE();
     case 750:
-      if (lookahead == 't') ADVANCE(874);
+      if (lookahead == 'r') ADVANCE(876);
       END_STATE();
     case 751:
-      if (lookahead == 'u') ADVANCE(875);
+      if (lookahead == 'e') ADVANCE(877);
       END_STATE();
     case 752:
-      if (lookahead == 't') ADVANCE(876);
+      if (lookahead == 'a') ADVANCE(878);
       END_STATE();
     case 753:
-      if (lookahead == 'd') ADVANCE(877);
-      if (lookahead == 'r') ADVANCE(878);
+      if (lookahead == 'e') ADVANCE(879);
       END_STATE();
     case 754:
-      if (lookahead == 'g') ADVANCE(879);
+      if (lookahead == 'i') ADVANCE(880);
       END_STATE();
     case 755:
-      if (lookahead == 'u') ADVANCE(880);
+      if (lookahead == 't') ADVANCE(881);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 757:
-      if (lookahead == 'e') ADVANCE(881);
-      END_STATE();
-    case 758:
       if (lookahead == 'e') ADVANCE(882);
       END_STATE();
+    case 757:
+      if (lookahead == 't') ADVANCE(883);
+      END_STATE();
+    case 758:
+      if (lookahead == 'u') ADVANCE(884);
+      END_STATE();
     case 759:
-      if (lookahead == 'i') ADVANCE(883);
+      if (lookahead == 't') ADVANCE(885);
       END_STATE();
     case 760:
-      if (lookahead == 'y') ADVANCE(884);
+      if (lookahead == 'd') ADVANCE(886);
+      if (lookahead == 'r') ADVANCE(887);
       END_STATE();
     case 761:
-      if (lookahead == 'c') ADVANCE(885);
+      if (lookahead == 'g') ADVANCE(888);
       END_STATE();
     case 762:
-      if (lookahead == 'r') ADVANCE(886);
+      if (lookahead == 'u') ADVANCE(889);
       END_STATE();
     case 763:
-      if (lookahead == 'e') ADVANCE(887);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 764:
-      if (lookahead == 'n') ADVANCE(888);
+      if (lookahead == 'e') ADVANCE(890);
       END_STATE();
     case 765:
-      if (lookahead == 'e') ADVANCE(889);
+      if (lookahead == 'e') ADVANCE(891);
       END_STATE();
     case 766:
-      if (lookahead == 's') ADVANCE(890);
+      if (lookahead == 'i') ADVANCE(892);
       END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'y') ADVANCE(893);
       END_STATE();
     case 768:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(894);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(895);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(896);
       END_STATE();
     case 771:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'n') ADVANCE(897);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'e') ADVANCE(898);
       END_STATE();
     case 773:
-      if (lookahead == 'c') ADVANCE(891);
+      if (lookahead == 'i') ADVANCE(899);
       END_STATE();
     case 774:
-      if (lookahead == 'd') ADVANCE(892);
+      if (lookahead == 's') ADVANCE(900);
       END_STATE();
     case 775:
-      if (lookahead == 'p') ADVANCE(893);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 776:
-      if (lookahead == 'n') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 777:
-      if (lookahead == 't') ADVANCE(895);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 779:
-      if (lookahead == 'p') ADVANCE(896);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 780:
-      if (lookahead == 'u') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 781:
-      if (lookahead == 'r') ADVANCE(898);
+      if (lookahead == 'c') ADVANCE(901);
       END_STATE();
     case 782:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'd') ADVANCE(902);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'p') ADVANCE(903);
       END_STATE();
     case 784:
-      if (lookahead == 'n') ADVANCE(899);
+      if (lookahead == 'n') ADVANCE(904);
       END_STATE();
     case 785:
-      if (lookahead == 'r') ADVANCE(900);
+      if (lookahead == 't') ADVANCE(905);
       END_STATE();
     case 786:
-      if (lookahead == 'd') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 787:
-      if (lookahead == 'm') ADVANCE(902);
+      if (lookahead == 'p') ADVANCE(906);
       END_STATE();
     case 788:
-      if (lookahead == 'i') ADVANCE(903);
-      if (lookahead == 'o') ADVANCE(904);
+      if (lookahead == 'u') ADVANCE(907);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'r') ADVANCE(908);
       END_STATE();
     case 790:
-      if (lookahead == 'i') ADVANCE(905);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 791:
-      if (lookahead == 'o') ADVANCE(906);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 792:
-      if (lookahead == 'e') ADVANCE(907);
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
     case 793:
-      if (lookahead == 'i') ADVANCE(908);
+      if (lookahead == 'r') ADVANCE(910);
       END_STATE();
     case 794:
-      if (lookahead == 'a') ADVANCE(909);
+      if (lookahead == 'd') ADVANCE(911);
       END_STATE();
     case 795:
-      if (lookahead == 'm') ADVANCE(910);
+      if (lookahead == 'm') ADVANCE(912);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(913);
+      if (lookahead == 'o') ADVANCE(914);
       END_STATE();
     case 797:
-      if (lookahead == 'l') ADVANCE(911);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 798:
-      if (lookahead == 't') ADVANCE(912);
+      if (lookahead == 'i') ADVANCE(915);
       END_STATE();
     case 799:
-      if (lookahead == 'g') ADVANCE(913);
-      END_STATE();
-    case 800:
-      if (lookahead == 'r') ADVANCE(914);
-      END_STATE();
-    case 801:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 803:
-      if (lookahead == 't') ADVANCE(915);
-      END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_places);
-      END_STATE();
-    case 805:
       if (lookahead == 'o') ADVANCE(916);
       END_STATE();
+    case 800:
+      if (lookahead == 'e') ADVANCE(917);
+      END_STATE();
+    case 801:
+      if (lookahead == 'i') ADVANCE(918);
+      END_STATE();
+    case 802:
+      if (lookahead == 'a') ADVANCE(919);
+      END_STATE();
+    case 803:
+      if (lookahead == 'm') ADVANCE(920);
+      END_STATE();
+    case 804:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 805:
+      if (lookahead == 'l') ADVANCE(921);
+      END_STATE();
     case 806:
-      if (lookahead == 'l') ADVANCE(917);
+      if (lookahead == 't') ADVANCE(922);
       END_STATE();
     case 807:
-      if (lookahead == 'e') ADVANCE(918);
-      END_STATE();
-    case 808:
-      if (lookahead == 't') ADVANCE(919);
-      END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 810:
-      if (lookahead == 'r') ADVANCE(920);
-      END_STATE();
-    case 811:
-      if (lookahead == 'n') ADVANCE(921);
-      END_STATE();
-    case 812:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 814:
-      if (lookahead == 'n') ADVANCE(922);
-      END_STATE();
-    case 815:
       if (lookahead == 'g') ADVANCE(923);
       END_STATE();
+    case 808:
+      if (lookahead == 'r') ADVANCE(924);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 810:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 811:
+      if (lookahead == 'n') ADVANCE(925);
+      END_STATE();
+    case 812:
+      if (lookahead == 't') ADVANCE(926);
+      END_STATE();
+    case 813:
+      ACCEPT_TOKEN(anon_sym_places);
+      END_STATE();
+    case 814:
+      if (lookahead == 'o') ADVANCE(927);
+      END_STATE();
+    case 815:
+      if (lookahead == 'l') ADVANCE(928);
+      END_STATE();
     case 816:
-      if (lookahead == 'e') ADVANCE(924);
+      if (lookahead == 'e') ADVANCE(929);
       END_STATE();
     case 817:
-      if (lookahead == 'e') ADVANCE(925);
+      if (lookahead == 't') ADVANCE(930);
       END_STATE();
     case 818:
-      if (lookahead == 'n') ADVANCE(926);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 819:
-      if (lookahead == 't') ADVANCE(927);
+      if (lookahead == 'r') ADVANCE(931);
       END_STATE();
     case 820:
-      if (lookahead == 's') ADVANCE(928);
+      if (lookahead == 'n') ADVANCE(932);
       END_STATE();
     case 821:
-      if (lookahead == 'a') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 822:
-      if (lookahead == 'n') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 823:
-      if (lookahead == 'i') ADVANCE(931);
-      END_STATE();
-    case 824:
-      if (lookahead == 't') ADVANCE(932);
-      END_STATE();
-    case 825:
       if (lookahead == 'n') ADVANCE(933);
       END_STATE();
-    case 826:
-      if (lookahead == '-') ADVANCE(934);
+    case 824:
+      if (lookahead == 'g') ADVANCE(934);
       END_STATE();
-    case 827:
+    case 825:
       if (lookahead == 'e') ADVANCE(935);
       END_STATE();
+    case 826:
+      if (lookahead == 'e') ADVANCE(936);
+      END_STATE();
+    case 827:
+      if (lookahead == 'n') ADVANCE(937);
+      END_STATE();
     case 828:
-      if (lookahead == 'i') ADVANCE(936);
+      if (lookahead == 't') ADVANCE(938);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 's') ADVANCE(939);
       END_STATE();
     case 830:
-      if (lookahead == 'e') ADVANCE(937);
+      if (lookahead == 'a') ADVANCE(940);
       END_STATE();
     case 831:
-      if (lookahead == 'n') ADVANCE(938);
+      if (lookahead == 'n') ADVANCE(941);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'i') ADVANCE(942);
       END_STATE();
     case 833:
-      if (lookahead == 'o') ADVANCE(939);
+      if (lookahead == 't') ADVANCE(943);
       END_STATE();
     case 834:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(944);
       END_STATE();
     case 835:
-      if (lookahead == 'g') ADVANCE(940);
+      if (lookahead == '-') ADVANCE(945);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'e') ADVANCE(946);
       END_STATE();
     case 837:
-      if (lookahead == 'o') ADVANCE(941);
+      if (lookahead == 'i') ADVANCE(947);
       END_STATE();
     case 838:
-      if (lookahead == 'n') ADVANCE(942);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(943);
+      if (lookahead == 'e') ADVANCE(948);
       END_STATE();
     case 840:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(949);
       END_STATE();
     case 841:
-      if (lookahead == 'a') ADVANCE(944);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 842:
-      if (lookahead == 'o') ADVANCE(945);
+      if (lookahead == 'o') ADVANCE(950);
       END_STATE();
     case 843:
-      if (lookahead == 'h') ADVANCE(946);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 844:
-      if (lookahead == 'e') ADVANCE(947);
+      if (lookahead == 'g') ADVANCE(951);
       END_STATE();
     case 845:
-      if (lookahead == 'i') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 846:
-      if (lookahead == 'y') ADVANCE(949);
+      if (lookahead == 'o') ADVANCE(952);
       END_STATE();
     case 847:
-      if (lookahead == 'l') ADVANCE(950);
+      if (lookahead == 'n') ADVANCE(953);
       END_STATE();
     case 848:
-      if (lookahead == 't') ADVANCE(951);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(954);
       END_STATE();
     case 849:
-      if (lookahead == 't') ADVANCE(952);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 850:
-      if (lookahead == 'e') ADVANCE(953);
+      if (lookahead == 'a') ADVANCE(955);
       END_STATE();
     case 851:
-      if (lookahead == 'n') ADVANCE(954);
+      if (lookahead == 'o') ADVANCE(956);
       END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'h') ADVANCE(957);
       END_STATE();
     case 853:
-      if (lookahead == 'y') ADVANCE(955);
+      if (lookahead == 'e') ADVANCE(958);
       END_STATE();
     case 854:
-      ACCEPT_TOKEN(anon_sym_adapter);
+      if (lookahead == 'i') ADVANCE(959);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_against);
+      if (lookahead == 'y') ADVANCE(960);
       END_STATE();
     case 856:
-      if (lookahead == 'e') ADVANCE(956);
+      if (lookahead == 'l') ADVANCE(961);
       END_STATE();
     case 857:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      if (lookahead == 't') ADVANCE(962);
       END_STATE();
     case 858:
-      if (lookahead == 'e') ADVANCE(957);
-      END_STATE();
-    case 859:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 860:
-      if (lookahead == 't') ADVANCE(958);
-      END_STATE();
-    case 861:
-      if (lookahead == 'n') ADVANCE(959);
-      END_STATE();
-    case 862:
-      if (lookahead == 't') ADVANCE(960);
-      END_STATE();
-    case 863:
-      if (lookahead == 'e') ADVANCE(961);
-      END_STATE();
-    case 864:
-      if (lookahead == 's') ADVANCE(962);
-      END_STATE();
-    case 865:
       if (lookahead == 't') ADVANCE(963);
       END_STATE();
+    case 859:
+      if (lookahead == 'e') ADVANCE(964);
+      END_STATE();
+    case 860:
+      if (lookahead == 'n') ADVANCE(965);
+      END_STATE();
+    case 861:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 862:
+      if (lookahead == 'y') ADVANCE(966);
+      END_STATE();
+    case 863:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 864:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 865:
+      if (lookahead == 'e') ADVANCE(967);
+      END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 867:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 'e') ADVANCE(968);
       END_STATE();
     case 868:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 869:
-      if (lookahead == 't') ADVANCE(965);
+      if (lookahead == 't') ADVANCE(969);
       END_STATE();
     case 870:
-      if (lookahead == 'r') ADVANCE(966);
+      if (lookahead == 'n') ADVANCE(970);
       END_STATE();
     case 871:
-      if (lookahead == 'o') ADVANCE(967);
+      if (lookahead == 't') ADVANCE(971);
       END_STATE();
     case 872:
-      if (lookahead == 'o') ADVANCE(968);
-      END_STATE();
-    case 873:
-      if (lookahead == 'n') ADVANCE(969);
-      END_STATE();
-    case 874:
-      if (lookahead == 'o') ADVANCE(970);
-      END_STATE();
-    case 875:
-      if (lookahead == 'c') ADVANCE(971);
-      END_STATE();
-    case 876:
       if (lookahead == 'e') ADVANCE(972);
       END_STATE();
-    case 877:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 873:
+      if (lookahead == 's') ADVANCE(973);
       END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 879:
-      if (lookahead == 'e') ADVANCE(973);
-      END_STATE();
-    case 880:
+    case 874:
       if (lookahead == 't') ADVANCE(974);
       END_STATE();
+    case 875:
+      if (lookahead == 't') ADVANCE(975);
+      END_STATE();
+    case 876:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 877:
+      ACCEPT_TOKEN(anon_sym_cascade);
+      END_STATE();
+    case 878:
+      if (lookahead == 't') ADVANCE(976);
+      END_STATE();
+    case 879:
+      if (lookahead == 'r') ADVANCE(977);
+      END_STATE();
+    case 880:
+      if (lookahead == 'o') ADVANCE(978);
+      END_STATE();
     case 881:
-      if (lookahead == 'r') ADVANCE(975);
+      if (lookahead == 'o') ADVANCE(979);
       END_STATE();
     case 882:
-      if (lookahead == 'r') ADVANCE(976);
+      if (lookahead == 'n') ADVANCE(980);
       END_STATE();
     case 883:
-      if (lookahead == 'v') ADVANCE(977);
+      if (lookahead == 'o') ADVANCE(981);
       END_STATE();
     case 884:
-      if (lookahead == 'e') ADVANCE(978);
+      if (lookahead == 'c') ADVANCE(982);
       END_STATE();
     case 885:
-      if (lookahead == 'e') ADVANCE(979);
+      if (lookahead == 'e') ADVANCE(983);
       END_STATE();
     case 886:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 887:
-      if (lookahead == 'r') ADVANCE(980);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 888:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'e') ADVANCE(984);
       END_STATE();
     case 889:
-      if (lookahead == 'n') ADVANCE(981);
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
     case 890:
-      if (lookahead == 'e') ADVANCE(982);
+      if (lookahead == 'r') ADVANCE(986);
       END_STATE();
     case 891:
-      if (lookahead == 'k') ADVANCE(983);
+      if (lookahead == 'r') ADVANCE(987);
       END_STATE();
     case 892:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'v') ADVANCE(988);
       END_STATE();
     case 893:
-      if (lookahead == 'a') ADVANCE(984);
+      if (lookahead == 'e') ADVANCE(989);
       END_STATE();
     case 894:
-      if (lookahead == 'c') ADVANCE(985);
+      if (lookahead == 'e') ADVANCE(990);
       END_STATE();
     case 895:
-      if (lookahead == 'o') ADVANCE(986);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 896:
-      if (lookahead == 'e') ADVANCE(987);
+      if (lookahead == 'r') ADVANCE(991);
       END_STATE();
     case 897:
-      if (lookahead == 'b') ADVANCE(988);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 898:
-      if (lookahead == 'b') ADVANCE(989);
+      if (lookahead == 'n') ADVANCE(992);
       END_STATE();
     case 899:
-      if (lookahead == 'c') ADVANCE(990);
-      END_STATE();
-    case 900:
-      if (lookahead == 'e') ADVANCE(991);
-      END_STATE();
-    case 901:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 902:
-      if (lookahead == 'e') ADVANCE(992);
-      END_STATE();
-    case 903:
       if (lookahead == 'o') ADVANCE(993);
       END_STATE();
+    case 900:
+      if (lookahead == 'e') ADVANCE(994);
+      END_STATE();
+    case 901:
+      if (lookahead == 'k') ADVANCE(995);
+      END_STATE();
+    case 902:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 903:
+      if (lookahead == 'a') ADVANCE(996);
+      END_STATE();
     case 904:
-      if (lookahead == 'r') ADVANCE(994);
+      if (lookahead == 'c') ADVANCE(997);
       END_STATE();
     case 905:
-      if (lookahead == 'c') ADVANCE(995);
+      if (lookahead == 'o') ADVANCE(998);
       END_STATE();
     case 906:
-      if (lookahead == 'r') ADVANCE(996);
+      if (lookahead == 'e') ADVANCE(999);
       END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'b') ADVANCE(1000);
       END_STATE();
     case 908:
-      if (lookahead == 't') ADVANCE(997);
+      if (lookahead == 'b') ADVANCE(1001);
       END_STATE();
     case 909:
-      if (lookahead == 'n') ADVANCE(998);
+      if (lookahead == 'c') ADVANCE(1002);
       END_STATE();
     case 910:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      if (lookahead == 'e') ADVANCE(1003);
       END_STATE();
     case 911:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 912:
-      if (lookahead == 'i') ADVANCE(999);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 913:
-      if (lookahead == 'e') ADVANCE(1000);
-      END_STATE();
-    case 914:
-      if (lookahead == 'e') ADVANCE(1001);
-      END_STATE();
-    case 915:
-      if (lookahead == 'i') ADVANCE(1002);
-      END_STATE();
-    case 916:
-      if (lookahead == 'n') ADVANCE(1003);
-      END_STATE();
-    case 917:
-      if (lookahead == 'i') ADVANCE(1004);
-      END_STATE();
-    case 918:
-      ACCEPT_TOKEN(anon_sym_profile);
-      END_STATE();
-    case 919:
       if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
+    case 914:
+      if (lookahead == 'r') ADVANCE(1006);
+      END_STATE();
+    case 915:
+      if (lookahead == 'c') ADVANCE(1007);
+      END_STATE();
+    case 916:
+      if (lookahead == 'r') ADVANCE(1008);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_licence);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(1009);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(1010);
+      END_STATE();
     case 920:
-      if (lookahead == 'u') ADVANCE(1006);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 921:
-      if (lookahead == 'g') ADVANCE(1007);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 922:
-      if (lookahead == 'c') ADVANCE(1008);
+      if (lookahead == 'i') ADVANCE(1011);
       END_STATE();
     case 923:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1009);
+      if (lookahead == 'e') ADVANCE(1012);
       END_STATE();
     case 924:
-      if (lookahead == 'd') ADVANCE(1010);
+      if (lookahead == 'e') ADVANCE(1013);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1011);
+      ACCEPT_TOKEN(anon_sym_pattern);
       END_STATE();
     case 926:
-      if (lookahead == 'c') ADVANCE(1012);
-      END_STATE();
-    case 927:
-      if (lookahead == 'e') ADVANCE(1013);
       if (lookahead == 'i') ADVANCE(1014);
       END_STATE();
+    case 927:
+      if (lookahead == 'n') ADVANCE(1015);
+      END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'i') ADVANCE(1016);
       END_STATE();
     case 929:
-      if (lookahead == 'b') ADVANCE(1015);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 930:
-      if (lookahead == 't') ADVANCE(1016);
+      if (lookahead == 'o') ADVANCE(1017);
       END_STATE();
     case 931:
-      if (lookahead == 'v') ADVANCE(1017);
+      if (lookahead == 'u') ADVANCE(1018);
       END_STATE();
     case 932:
-      if (lookahead == 'i') ADVANCE(1018);
+      if (lookahead == 'g') ADVANCE(1019);
       END_STATE();
     case 933:
-      if (lookahead == 'c') ADVANCE(1019);
+      if (lookahead == 'c') ADVANCE(1020);
       END_STATE();
     case 934:
-      if (lookahead == 'l') ADVANCE(1020);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1021);
       END_STATE();
     case 935:
-      if (lookahead == 'd') ADVANCE(1021);
+      if (lookahead == 'd') ADVANCE(1022);
       END_STATE();
     case 936:
-      if (lookahead == 'v') ADVANCE(1022);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1023);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 938:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 939:
-      if (lookahead == 'i') ADVANCE(1023);
-      END_STATE();
-    case 940:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 941:
       if (lookahead == 'c') ADVANCE(1024);
       END_STATE();
+    case 938:
+      if (lookahead == 'e') ADVANCE(1025);
+      if (lookahead == 'i') ADVANCE(1026);
+      END_STATE();
+    case 939:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 940:
+      if (lookahead == 'b') ADVANCE(1027);
+      END_STATE();
+    case 941:
+      if (lookahead == 't') ADVANCE(1028);
+      END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'v') ADVANCE(1029);
       END_STATE();
     case 943:
-      if (lookahead == 'd') ADVANCE(1025);
+      if (lookahead == 'i') ADVANCE(1030);
       END_STATE();
     case 944:
-      if (lookahead == 't') ADVANCE(1026);
+      if (lookahead == 'c') ADVANCE(1031);
       END_STATE();
     case 945:
-      if (lookahead == 'l') ADVANCE(1027);
+      if (lookahead == 'l') ADVANCE(1032);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'd') ADVANCE(1033);
       END_STATE();
     case 947:
-      if (lookahead == 'i') ADVANCE(1028);
+      if (lookahead == 'v') ADVANCE(1034);
       END_STATE();
     case 948:
-      if (lookahead == 't') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 949:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(1035);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_variant);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 952:
-      if (lookahead == 'y') ADVANCE(1030);
+      if (lookahead == 'c') ADVANCE(1036);
       END_STATE();
     case 953:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 954:
-      if (lookahead == 'g') ADVANCE(1031);
+      if (lookahead == 'd') ADVANCE(1037);
       END_STATE();
     case 955:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 't') ADVANCE(1038);
       END_STATE();
     case 956:
-      if (lookahead == 'd') ADVANCE(1032);
+      if (lookahead == 'l') ADVANCE(1039);
       END_STATE();
     case 957:
-      if (lookahead == 'r') ADVANCE(1033);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 958:
-      if (lookahead == 'y') ADVANCE(1034);
+      if (lookahead == 'i') ADVANCE(1040);
       END_STATE();
     case 959:
-      if (lookahead == 'g') ADVANCE(1035);
+      if (lookahead == 't') ADVANCE(1041);
       END_STATE();
     case 960:
-      if (lookahead == 'h') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 963:
-      if (lookahead == 'o') ADVANCE(1037);
+      if (lookahead == 'y') ADVANCE(1042);
       END_STATE();
     case 964:
-      if (lookahead == 'e') ADVANCE(1038);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 965:
-      if (lookahead == 'o') ADVANCE(1039);
+      if (lookahead == 'g') ADVANCE(1043);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 967:
-      if (lookahead == 'n') ADVANCE(1040);
+      if (lookahead == 'd') ADVANCE(1044);
       END_STATE();
     case 968:
-      if (lookahead == 'r') ADVANCE(1041);
+      if (lookahead == 'r') ADVANCE(1045);
       END_STATE();
     case 969:
-      if (lookahead == 'c') ADVANCE(1042);
+      if (lookahead == 'y') ADVANCE(1046);
       END_STATE();
     case 970:
-      if (lookahead == 'r') ADVANCE(1043);
+      if (lookahead == 'g') ADVANCE(1047);
       END_STATE();
     case 971:
-      if (lookahead == 't') ADVANCE(1044);
+      if (lookahead == 'h') ADVANCE(1048);
       END_STATE();
     case 972:
-      if (lookahead == 'd') ADVANCE(1045);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 973:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 974:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'o') ADVANCE(1049);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'e') ADVANCE(1050);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'o') ADVANCE(1051);
       END_STATE();
     case 977:
-      if (lookahead == 'i') ADVANCE(1046);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 978:
-      if (lookahead == 'd') ADVANCE(1047);
-      END_STATE();
-    case 979:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 980:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 981:
-      if (lookahead == 'c') ADVANCE(1048);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 983:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 984:
-      if (lookahead == 'c') ADVANCE(1049);
-      END_STATE();
-    case 985:
-      if (lookahead == 'y') ADVANCE(1050);
-      END_STATE();
-    case 986:
-      if (lookahead == 'r') ADVANCE(1051);
-      END_STATE();
-    case 987:
       if (lookahead == 'n') ADVANCE(1052);
       END_STATE();
+    case 979:
+      if (lookahead == 'r') ADVANCE(1053);
+      END_STATE();
+    case 980:
+      if (lookahead == 'c') ADVANCE(1054);
+      END_STATE();
+    case 981:
+      if (lookahead == 'r') ADVANCE(1055);
+      END_STATE();
+    case 982:
+      if (lookahead == 't') ADVANCE(1056);
+      END_STATE();
+    case 983:
+      if (lookahead == 'd') ADVANCE(1057);
+      END_STATE();
+    case 984:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 985:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 986:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 987:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
     case 988:
-      if (lookahead == 'u') ADVANCE(1053);
+      if (lookahead == 'i') ADVANCE(1058);
       END_STATE();
     case 989:
-      if (lookahead == 'a') ADVANCE(1054);
+      if (lookahead == 'd') ADVANCE(1059);
       END_STATE();
     case 990:
-      if (lookahead == 'e') ADVANCE(1055);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 991:
-      if (lookahead == 's') ADVANCE(1056);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 992:
-      if (lookahead == 'n') ADVANCE(1057);
+      if (lookahead == 'c') ADVANCE(1060);
       END_STATE();
     case 993:
-      if (lookahead == 'n') ADVANCE(1058);
+      if (lookahead == 'n') ADVANCE(1061);
       END_STATE();
     case 994:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 995:
-      if (lookahead == 't') ADVANCE(1059);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'c') ADVANCE(1062);
       END_STATE();
     case 997:
-      if (lookahead == 'y') ADVANCE(1060);
+      if (lookahead == 'y') ADVANCE(1063);
       END_STATE();
     case 998:
-      if (lookahead == 'g') ADVANCE(1061);
+      if (lookahead == 'r') ADVANCE(1064);
       END_STATE();
     case 999:
-      if (lookahead == 'o') ADVANCE(1062);
+      if (lookahead == 'n') ADVANCE(1065);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'u') ADVANCE(1066);
       END_STATE();
     case 1001:
-      if (lookahead == 's') ADVANCE(1063);
+      if (lookahead == 'a') ADVANCE(1067);
       END_STATE();
     case 1002:
-      if (lookahead == 'v') ADVANCE(1064);
-      END_STATE();
-    case 1003:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1004:
-      if (lookahead == 'f') ADVANCE(1065);
-      END_STATE();
-    case 1005:
-      if (lookahead == 'r') ADVANCE(1066);
-      END_STATE();
-    case 1006:
-      if (lookahead == 'r') ADVANCE(1067);
-      END_STATE();
-    case 1007:
-      ACCEPT_TOKEN(anon_sym_quieting);
-      END_STATE();
-    case 1008:
       if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
+    case 1003:
+      if (lookahead == 's') ADVANCE(1069);
+      END_STATE();
+    case 1004:
+      if (lookahead == 'n') ADVANCE(1070);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'n') ADVANCE(1071);
+      END_STATE();
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1007:
+      if (lookahead == 't') ADVANCE(1072);
+      END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
     case 1009:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'y') ADVANCE(1073);
       END_STATE();
     case 1010:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'g') ADVANCE(1074);
       END_STATE();
     case 1011:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'e') ADVANCE(1069);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'd') ADVANCE(1070);
-      END_STATE();
-    case 1014:
-      if (lookahead == 'o') ADVANCE(1071);
-      END_STATE();
-    case 1015:
-      if (lookahead == 'i') ADVANCE(1072);
-      END_STATE();
-    case 1016:
-      if (lookahead == 'i') ADVANCE(1073);
-      END_STATE();
-    case 1017:
-      if (lookahead == 'i') ADVANCE(1074);
-      END_STATE();
-    case 1018:
       if (lookahead == 'o') ADVANCE(1075);
       END_STATE();
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 1013:
+      if (lookahead == 's') ADVANCE(1076);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'v') ADVANCE(1077);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'f') ADVANCE(1078);
+      END_STATE();
+    case 1017:
+      if (lookahead == 'r') ADVANCE(1079);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'r') ADVANCE(1080);
+      END_STATE();
     case 1019:
-      if (lookahead == 'e') ADVANCE(1076);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1020:
-      if (lookahead == 'o') ADVANCE(1077);
+      if (lookahead == 'e') ADVANCE(1081);
       END_STATE();
     case 1021:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1022:
-      if (lookahead == 'i') ADVANCE(1078);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1023:
-      if (lookahead == 's') ADVANCE(1079);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1024:
-      if (lookahead == 'e') ADVANCE(1080);
+      if (lookahead == 'e') ADVANCE(1082);
       END_STATE();
     case 1025:
-      if (lookahead == 'i') ADVANCE(1081);
-      END_STATE();
-    case 1026:
-      if (lookahead == 'u') ADVANCE(1082);
-      END_STATE();
-    case 1027:
       if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
+    case 1026:
+      if (lookahead == 'o') ADVANCE(1084);
+      END_STATE();
+    case 1027:
+      if (lookahead == 'i') ADVANCE(1085);
+      END_STATE();
     case 1028:
-      if (lookahead == 'v') ADVANCE(1084);
+      if (lookahead == 'i') ADVANCE(1086);
       END_STATE();
     case 1029:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1085);
+      if (lookahead == 'i') ADVANCE(1087);
       END_STATE();
     case 1030:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(1088);
       END_STATE();
     case 1031:
-      if (lookahead == 't') ADVANCE(1086);
+      if (lookahead == 'e') ADVANCE(1089);
       END_STATE();
     case 1032:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      if (lookahead == 'o') ADVANCE(1090);
       END_STATE();
     case 1033:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1034:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 1035:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 1036:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 1037:
-      if (lookahead == 'n') ADVANCE(1087);
-      END_STATE();
-    case 1038:
-      if (lookahead == 'd') ADVANCE(1088);
-      END_STATE();
-    case 1039:
-      if (lookahead == 'r') ADVANCE(1089);
-      END_STATE();
-    case 1040:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 1042:
-      if (lookahead == 'e') ADVANCE(1090);
-      END_STATE();
-    case 1043:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 1044:
       if (lookahead == 'i') ADVANCE(1091);
       END_STATE();
-    case 1045:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1035:
+      if (lookahead == 's') ADVANCE(1092);
       END_STATE();
-    case 1046:
-      if (lookahead == 't') ADVANCE(1092);
+    case 1036:
+      if (lookahead == 'e') ADVANCE(1093);
       END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 1037:
+      if (lookahead == 'i') ADVANCE(1094);
       END_STATE();
-    case 1048:
-      if (lookahead == 'y') ADVANCE(1093);
+    case 1038:
+      if (lookahead == 'u') ADVANCE(1095);
       END_STATE();
-    case 1049:
-      if (lookahead == 'e') ADVANCE(1094);
+    case 1039:
+      if (lookahead == 'd') ADVANCE(1096);
       END_STATE();
-    case 1050:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 1040:
+      if (lookahead == 'v') ADVANCE(1097);
       END_STATE();
-    case 1051:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1053:
-      if (lookahead == 'r') ADVANCE(1095);
-      END_STATE();
-    case 1054:
-      if (lookahead == 'n') ADVANCE(1096);
-      END_STATE();
-    case 1055:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1056:
-      if (lookahead == 'i') ADVANCE(1097);
-      END_STATE();
-    case 1057:
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(1098);
       END_STATE();
-    case 1058:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
-    case 1059:
-      if (lookahead == 'i') ADVANCE(1099);
+    case 1043:
+      if (lookahead == 't') ADVANCE(1099);
       END_STATE();
-    case 1060:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
-    case 1061:
-      if (lookahead == 'e') ADVANCE(1100);
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
-    case 1062:
-      if (lookahead == 'n') ADVANCE(1101);
+    case 1046:
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
-    case 1063:
-      if (lookahead == 'i') ADVANCE(1102);
+    case 1047:
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
-    case 1064:
-      if (lookahead == 'i') ADVANCE(1103);
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
-    case 1065:
+    case 1049:
+      if (lookahead == 'n') ADVANCE(1100);
+      END_STATE();
+    case 1050:
+      if (lookahead == 'd') ADVANCE(1101);
+      END_STATE();
+    case 1051:
+      if (lookahead == 'r') ADVANCE(1102);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1053:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 1054:
+      if (lookahead == 'e') ADVANCE(1103);
+      END_STATE();
+    case 1055:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 1056:
       if (lookahead == 'i') ADVANCE(1104);
       END_STATE();
+    case 1057:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 1058:
+      if (lookahead == 't') ADVANCE(1105);
+      END_STATE();
+    case 1059:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 1060:
+      if (lookahead == 'y') ADVANCE(1106);
+      END_STATE();
+    case 1061:
+      ACCEPT_TOKEN(anon_sym_elevation);
+      END_STATE();
+    case 1062:
+      if (lookahead == 'e') ADVANCE(1107);
+      END_STATE();
+    case 1063:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1064:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
     case 1066:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'r') ADVANCE(1108);
       END_STATE();
     case 1067:
-      if (lookahead == 'a') ADVANCE(1105);
+      if (lookahead == 'n') ADVANCE(1109);
       END_STATE();
     case 1068:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 1069:
-      ACCEPT_TOKEN(anon_sym_reference);
+      if (lookahead == 'i') ADVANCE(1110);
       END_STATE();
     case 1070:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      if (lookahead == 't') ADVANCE(1111);
       END_STATE();
     case 1071:
-      if (lookahead == 'n') ADVANCE(1106);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 1072:
-      if (lookahead == 'l') ADVANCE(1107);
+      if (lookahead == 'i') ADVANCE(1112);
       END_STATE();
     case 1073:
-      if (lookahead == 'a') ADVANCE(1108);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 1074:
-      if (lookahead == 't') ADVANCE(1109);
-      END_STATE();
-    case 1075:
-      if (lookahead == 'n') ADVANCE(1110);
-      END_STATE();
-    case 1076:
-      ACCEPT_TOKEN(anon_sym_resonance);
-      END_STATE();
-    case 1077:
-      if (lookahead == 's') ADVANCE(1111);
-      END_STATE();
-    case 1078:
-      if (lookahead == 't') ADVANCE(1112);
-      END_STATE();
-    case 1079:
       if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
+    case 1075:
+      if (lookahead == 'n') ADVANCE(1114);
+      END_STATE();
+    case 1076:
+      if (lookahead == 'i') ADVANCE(1115);
+      END_STATE();
+    case 1077:
+      if (lookahead == 'i') ADVANCE(1116);
+      END_STATE();
+    case 1078:
+      if (lookahead == 'i') ADVANCE(1117);
+      END_STATE();
+    case 1079:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
     case 1080:
-      if (lookahead == 's') ADVANCE(1114);
+      if (lookahead == 'a') ADVANCE(1118);
       END_STATE();
     case 1081:
-      if (lookahead == 'a') ADVANCE(1115);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1082:
-      if (lookahead == 'r') ADVANCE(1116);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1084:
-      if (lookahead == 'e') ADVANCE(1117);
+      if (lookahead == 'n') ADVANCE(1119);
       END_STATE();
     case 1085:
-      if (lookahead == 'e') ADVANCE(1118);
+      if (lookahead == 'l') ADVANCE(1120);
       END_STATE();
     case 1086:
-      if (lookahead == 'h') ADVANCE(1119);
+      if (lookahead == 'a') ADVANCE(1121);
       END_STATE();
     case 1087:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 't') ADVANCE(1122);
       END_STATE();
     case 1088:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'n') ADVANCE(1123);
       END_STATE();
     case 1089:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1090:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 's') ADVANCE(1124);
       END_STATE();
     case 1091:
-      if (lookahead == 'o') ADVANCE(1120);
+      if (lookahead == 't') ADVANCE(1125);
       END_STATE();
     case 1092:
-      if (lookahead == 'y') ADVANCE(1121);
+      if (lookahead == 'e') ADVANCE(1126);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1094:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1095:
-      if (lookahead == 'b') ADVANCE(1122);
-      END_STATE();
-    case 1096:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1097:
-      if (lookahead == 's') ADVANCE(1123);
-      END_STATE();
-    case 1098:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1099:
-      if (lookahead == 'o') ADVANCE(1124);
-      END_STATE();
-    case 1100:
-      if (lookahead == 'n') ADVANCE(1125);
-      END_STATE();
-    case 1101:
-      if (lookahead == 'a') ADVANCE(1126);
-      END_STATE();
-    case 1102:
       if (lookahead == 's') ADVANCE(1127);
       END_STATE();
+    case 1094:
+      if (lookahead == 'a') ADVANCE(1128);
+      END_STATE();
+    case 1095:
+      if (lookahead == 'r') ADVANCE(1129);
+      END_STATE();
+    case 1096:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1097:
+      if (lookahead == 'e') ADVANCE(1130);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'e') ADVANCE(1131);
+      END_STATE();
+    case 1099:
+      if (lookahead == 'h') ADVANCE(1132);
+      END_STATE();
+    case 1100:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1101:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1102:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
     case 1103:
-      if (lookahead == 't') ADVANCE(1128);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1104:
-      if (lookahead == 'e') ADVANCE(1129);
+      if (lookahead == 'o') ADVANCE(1133);
       END_STATE();
     case 1105:
-      if (lookahead == 'l') ADVANCE(1130);
+      if (lookahead == 'y') ADVANCE(1134);
       END_STATE();
     case 1106:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1107:
-      if (lookahead == 'i') ADVANCE(1131);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1108:
-      if (lookahead == 'l') ADVANCE(1132);
+      if (lookahead == 'b') ADVANCE(1135);
       END_STATE();
     case 1109:
-      if (lookahead == 'y') ADVANCE(1133);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1110:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1111:
-      if (lookahead == 's') ADVANCE(1134);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'y') ADVANCE(1135);
-      END_STATE();
-    case 1113:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1114:
       if (lookahead == 's') ADVANCE(1136);
       END_STATE();
+    case 1111:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'o') ADVANCE(1137);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'n') ADVANCE(1138);
+      END_STATE();
+    case 1114:
+      if (lookahead == 'a') ADVANCE(1139);
+      END_STATE();
     case 1115:
-      if (lookahead == 'm') ADVANCE(1137);
+      if (lookahead == 's') ADVANCE(1140);
       END_STATE();
     case 1116:
-      if (lookahead == 'e') ADVANCE(1138);
+      if (lookahead == 't') ADVANCE(1141);
       END_STATE();
     case 1117:
-      if (lookahead == 'r') ADVANCE(1139);
+      if (lookahead == 'e') ADVANCE(1142);
       END_STATE();
     case 1118:
-      if (lookahead == 'r') ADVANCE(1140);
+      if (lookahead == 'l') ADVANCE(1143);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1141);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1120:
-      if (lookahead == 'n') ADVANCE(1142);
+      if (lookahead == 'i') ADVANCE(1144);
       END_STATE();
     case 1121:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'l') ADVANCE(1145);
       END_STATE();
     case 1122:
-      if (lookahead == 'a') ADVANCE(1143);
+      if (lookahead == 'y') ADVANCE(1146);
       END_STATE();
     case 1123:
-      if (lookahead == 't') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1124:
-      if (lookahead == 'n') ADVANCE(1145);
+      if (lookahead == 's') ADVANCE(1147);
       END_STATE();
     case 1125:
-      if (lookahead == 't') ADVANCE(1146);
+      if (lookahead == 'y') ADVANCE(1148);
       END_STATE();
     case 1126:
-      if (lookahead == 'l') ADVANCE(1147);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1127:
-      if (lookahead == 't') ADVANCE(1148);
+      if (lookahead == 's') ADVANCE(1149);
       END_STATE();
     case 1128:
-      if (lookahead == 'y') ADVANCE(1149);
+      if (lookahead == 'm') ADVANCE(1150);
       END_STATE();
     case 1129:
-      if (lookahead == 'r') ADVANCE(1150);
+      if (lookahead == 'e') ADVANCE(1151);
       END_STATE();
     case 1130:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 'r') ADVANCE(1152);
       END_STATE();
     case 1131:
-      if (lookahead == 't') ADVANCE(1151);
+      if (lookahead == 'r') ADVANCE(1153);
       END_STATE();
     case 1132:
-      ACCEPT_TOKEN(anon_sym_residential);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1154);
       END_STATE();
     case 1133:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'n') ADVANCE(1155);
       END_STATE();
     case 1134:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1135:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'a') ADVANCE(1156);
       END_STATE();
     case 1136:
-      if (lookahead == 'e') ADVANCE(1152);
+      if (lookahead == 't') ADVANCE(1157);
       END_STATE();
     case 1137:
-      if (lookahead == 'e') ADVANCE(1153);
+      if (lookahead == 'n') ADVANCE(1158);
       END_STATE();
     case 1138:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 1139:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1140:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1141:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1142:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1143:
-      if (lookahead == 'n') ADVANCE(1154);
-      END_STATE();
-    case 1144:
-      if (lookahead == 'i') ADVANCE(1155);
-      END_STATE();
-    case 1145:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1148:
-      if (lookahead == 'i') ADVANCE(1156);
-      END_STATE();
-    case 1149:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1150:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1151:
-      if (lookahead == 'y') ADVANCE(1157);
-      END_STATE();
-    case 1152:
-      if (lookahead == 'd') ADVANCE(1158);
-      END_STATE();
-    case 1153:
       if (lookahead == 't') ADVANCE(1159);
       END_STATE();
+    case 1139:
+      if (lookahead == 'l') ADVANCE(1160);
+      END_STATE();
+    case 1140:
+      if (lookahead == 't') ADVANCE(1161);
+      END_STATE();
+    case 1141:
+      if (lookahead == 'y') ADVANCE(1162);
+      END_STATE();
+    case 1142:
+      if (lookahead == 'r') ADVANCE(1163);
+      END_STATE();
+    case 1143:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1144:
+      if (lookahead == 't') ADVANCE(1164);
+      END_STATE();
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1148:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'e') ADVANCE(1165);
+      END_STATE();
+    case 1150:
+      if (lookahead == 'e') ADVANCE(1166);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1153:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
     case 1154:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1155:
-      if (lookahead == 'v') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1156:
-      if (lookahead == 'v') ADVANCE(1161);
+      if (lookahead == 'n') ADVANCE(1167);
       END_STATE();
     case 1157:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 'i') ADVANCE(1168);
       END_STATE();
     case 1158:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1159:
-      if (lookahead == 'e') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1160:
-      if (lookahead == 'i') ADVANCE(1163);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1161:
-      if (lookahead == 'i') ADVANCE(1164);
+      if (lookahead == 'i') ADVANCE(1169);
       END_STATE();
     case 1162:
-      if (lookahead == 'r') ADVANCE(1165);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1163:
-      if (lookahead == 't') ADVANCE(1166);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1164:
-      if (lookahead == 't') ADVANCE(1167);
+      if (lookahead == 'y') ADVANCE(1170);
       END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'd') ADVANCE(1171);
       END_STATE();
     case 1166:
-      if (lookahead == 'y') ADVANCE(1168);
+      if (lookahead == 't') ADVANCE(1172);
       END_STATE();
     case 1167:
-      if (lookahead == 'y') ADVANCE(1169);
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
       END_STATE();
     case 1168:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'v') ADVANCE(1173);
       END_STATE();
     case 1169:
+      if (lookahead == 'v') ADVANCE(1174);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1171:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1172:
+      if (lookahead == 'e') ADVANCE(1175);
+      END_STATE();
+    case 1173:
+      if (lookahead == 'i') ADVANCE(1176);
+      END_STATE();
+    case 1174:
+      if (lookahead == 'i') ADVANCE(1177);
+      END_STATE();
+    case 1175:
+      if (lookahead == 'r') ADVANCE(1178);
+      END_STATE();
+    case 1176:
+      if (lookahead == 't') ADVANCE(1179);
+      END_STATE();
+    case 1177:
+      if (lookahead == 't') ADVANCE(1180);
+      END_STATE();
+    case 1178:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1179:
+      if (lookahead == 'y') ADVANCE(1181);
+      END_STATE();
+    case 1180:
+      if (lookahead == 'y') ADVANCE(1182);
+      END_STATE();
+    case 1181:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1182:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8804,6 +8859,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_pattern] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
@@ -8834,6 +8890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
+    [anon_sym_elevation] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
     [anon_sym_etrs89] = ACTIONS(1),
@@ -9168,6 +9225,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -9198,6 +9256,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -9436,6 +9495,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -9466,6 +9526,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -9785,6 +9846,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -9815,6 +9877,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10141,6 +10204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -10171,6 +10235,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -10423,6 +10488,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -10453,6 +10519,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -10705,6 +10772,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_pattern] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
@@ -10735,6 +10803,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
+    [anon_sym_elevation] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
     [anon_sym_etrs89] = ACTIONS(58),
@@ -10992,6 +11061,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_pattern] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
@@ -11022,6 +11092,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
+    [anon_sym_elevation] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
     [anon_sym_etrs89] = ACTIONS(90),
@@ -11273,6 +11344,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -11303,6 +11375,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -11554,6 +11627,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -11584,6 +11658,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -11835,6 +11910,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -11865,6 +11941,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12103,6 +12180,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_pattern] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
@@ -12133,6 +12211,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
+    [anon_sym_elevation] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
     [anon_sym_etrs89] = ACTIONS(117),
@@ -12381,6 +12460,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -12411,6 +12491,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -12659,6 +12740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -12689,6 +12771,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -12937,6 +13020,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -12967,6 +13051,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -13215,6 +13300,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -13245,6 +13331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -13493,6 +13580,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -13523,6 +13611,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -13771,6 +13860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -13801,6 +13891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -14049,6 +14140,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -14079,6 +14171,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -14327,6 +14420,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -14357,6 +14451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -14605,6 +14700,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -14635,6 +14731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -14884,6 +14981,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_pattern] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
@@ -14914,6 +15012,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
+    [anon_sym_elevation] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
     [anon_sym_etrs89] = ACTIONS(165),
@@ -15160,6 +15259,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_pattern] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
@@ -15190,6 +15290,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
+    [anon_sym_elevation] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
     [anon_sym_etrs89] = ACTIONS(173),
@@ -15436,6 +15537,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -15466,6 +15568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -15712,6 +15815,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -15742,6 +15846,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -15988,6 +16093,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -16018,6 +16124,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -16264,6 +16371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -16294,6 +16402,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -16540,6 +16649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -16570,6 +16680,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -16816,6 +16927,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -16846,6 +16958,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -17092,6 +17205,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -17122,6 +17236,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -17368,6 +17483,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -17398,6 +17514,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -17644,6 +17761,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -17674,6 +17792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -17920,6 +18039,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_pattern] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
@@ -17950,6 +18070,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
+    [anon_sym_elevation] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
     [anon_sym_etrs89] = ACTIONS(179),
@@ -18192,6 +18313,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_pattern] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
@@ -18222,6 +18344,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
+    [anon_sym_elevation] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
     [anon_sym_etrs89] = ACTIONS(183),
@@ -18464,6 +18587,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_pattern] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
@@ -18494,6 +18618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
+    [anon_sym_elevation] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
     [anon_sym_etrs89] = ACTIONS(187),
@@ -18736,6 +18861,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_pattern] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
@@ -18766,6 +18892,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
+    [anon_sym_elevation] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
     [anon_sym_etrs89] = ACTIONS(191),
@@ -19008,6 +19135,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_pattern] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
@@ -19038,6 +19166,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
+    [anon_sym_elevation] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
     [anon_sym_etrs89] = ACTIONS(195),
@@ -19280,6 +19409,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_pattern] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
@@ -19310,6 +19440,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
+    [anon_sym_elevation] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
     [anon_sym_etrs89] = ACTIONS(199),
@@ -19551,6 +19682,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_pattern] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
@@ -19581,6 +19713,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
+    [anon_sym_elevation] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
     [anon_sym_etrs89] = ACTIONS(203),
@@ -19817,6 +19950,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_pattern] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
@@ -19847,6 +19981,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
+    [anon_sym_elevation] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
     [anon_sym_etrs89] = ACTIONS(207),
@@ -20083,6 +20218,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_pattern] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
@@ -20113,6 +20249,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
+    [anon_sym_elevation] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
     [anon_sym_etrs89] = ACTIONS(211),
@@ -20349,6 +20486,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_pattern] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
@@ -20379,6 +20517,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
+    [anon_sym_elevation] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
     [anon_sym_etrs89] = ACTIONS(215),
@@ -20615,6 +20754,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_sensitivity] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_pattern] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
@@ -20645,6 +20785,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dc_DASHinput] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
+    [anon_sym_elevation] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
     [anon_sym_etrs89] = ACTIONS(219),

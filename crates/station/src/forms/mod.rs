@@ -15,6 +15,7 @@ mod instrument;
 mod link;
 mod offer;
 mod parts;
+pub(crate) mod pattern;
 mod quantity;
 mod reader;
 pub(crate) mod rules;
