@@ -160,6 +160,8 @@ pub struct Source {
     pub distance_m: Option<f64>,
     /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
     pub near: bool,
+    /// How far the gain toward the spot is below the peak, dB, by the antenna's pattern.
+    pub down_db: f64,
     /// Power density averaged over a cylinder around the antenna, W/m², where it is near and the power
     /// has not spread beyond the cylinder.
     pub cylinder_w_m2: Option<f64>,
@@ -276,6 +278,10 @@ pub struct KeepDistance {
 pub enum ExposureAssumed {
     /// The spot is in the main beam of every antenna.
     MainBeam,
+    /// Patterns of antennas count, and no antenna is without one.
+    Pattern,
+    /// Patterns of antennas count; of the others the main beam does.
+    PatternOrMainBeam,
     /// All transmitters are keyed at once and all the time.
     AllKeyed,
     /// Total reflection, as none is stated.
@@ -298,6 +304,12 @@ impl ExposureAssumed {
     pub fn words(self) -> &'static str {
         match self {
             ExposureAssumed::MainBeam => "the spot is in the main beam of every antenna",
+            ExposureAssumed::Pattern => {
+                "the patterns of the antennas as stated: beyond 2 D²/λ, at most 20 dB, at the angle from any part of an antenna that has the most gain"
+            }
+            ExposureAssumed::PatternOrMainBeam => {
+                "the patterns of antennas as stated (beyond 2 D²/λ, at most 20 dB, at the angle from any part with the most gain); of the others, and nearer, the spot is in the main beam"
+            }
             ExposureAssumed::AllKeyed => {
                 "all transmitters are keyed at once; a keyed share counts only with a window within the averaging time"
             }
@@ -510,8 +522,16 @@ fn at(
         (Some(_), Some(_)) => ExposureVerdict::MetAlone,
         _ => ExposureVerdict::CannotJudge,
     };
+    let by_pattern = |down: bool| {
+        let known = sources.iter().filter(|(s, _)| s.fraction.is_some());
+        known.filter(|(s, _)| (s.down_db > 0.0) == down).count() > 0
+    };
     let mut assumed = vec![
-        ExposureAssumed::MainBeam,
+        match (by_pattern(true), by_pattern(false)) {
+            (true, true) => ExposureAssumed::PatternOrMainBeam,
+            (true, false) => ExposureAssumed::Pattern,
+            _ => ExposureAssumed::MainBeam,
+        },
         ExposureAssumed::AllKeyed,
         ExposureAssumed::DistancesExact,
     ];

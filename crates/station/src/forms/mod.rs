@@ -16,6 +16,7 @@ mod instrument;
 mod link;
 mod offer;
 mod parts;
+pub(crate) mod pattern;
 mod quantity;
 mod reader;
 pub(crate) mod rules;

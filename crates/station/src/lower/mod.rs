@@ -25,6 +25,7 @@ mod link;
 mod network;
 mod off_band;
 mod part;
+mod pattern;
 mod rating;
 mod rules;
 mod session;
