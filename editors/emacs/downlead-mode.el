@@ -46,8 +46,8 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 ;; BEGIN generated: lists
 (defconst downlead--definition-keywords
   '(
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link"
-    "rules" "session" "station" "use" "variant")
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence"
+    "link" "rules" "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -81,11 +81,11 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
-    "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
-    "balun" "band" "bandwidth" "baseline" "below" "beside" "beyond" "blocking" "bow"
-    "braid" "branch" "branches" "bullington" "bump" "by" "cable" "calibrated" "carrier"
-    "cascade" "chain" "circulator" "city" "clad" "class" "combiner" "condition"
+    "above" "accept" "accuracy" "adapter" "added" "after" "against" "agl" "allocated"
+    "alone" "am" "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority"
+    "averaging" "balun" "band" "bandwidth" "baseline" "below" "beside" "beyond" "blocking"
+    "bow" "braid" "branch" "branches" "bullington" "bump" "by" "cable" "calibrated"
+    "carrier" "cascade" "chain" "circulator" "city" "clad" "class" "combiner" "condition"
     "conductor" "confidence" "connector" "construction" "corrected" "coupled" "coupler"
     "coverage" "cw" "data" "dated" "dc-input" "delay" "desense" "device" "diameter"
     "diplexer" "directivity" "displayed" "distance" "divider" "drift" "due" "duplexer"

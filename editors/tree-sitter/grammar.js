@@ -12,7 +12,7 @@
 // BEGIN generated: tables
 const KEYWORDS = [
   "use", "band", "let", "cable", "connector", "device", "instrument", "session", "station", "chain",
-  "licence", "rules", "link", "variant", "transmit", "receive", "impedance", "velocity", "loss",
+  "licence", "rules", "link", "variant", "accept", "transmit", "receive", "impedance", "velocity", "loss",
   "construction", "wires", "valid", "accuracy", "rating", "voltage", "size", "conductor", "source", "joins",
   "limit", "family", "bump", "return-loss", "swr", "kind", "high", "low", "port", "from", "isolation",
   "ratio", "split", "tee", "reversed", "passes", "gain", "noise", "excess", "ways", "coupled", "calibrated",
@@ -43,8 +43,8 @@ const WORDS = [
 ];
 
 const INNER_WORDS = [
-  "above", "accuracy", "adapter", "added", "after", "against", "agl", "allocated", "alone", "am", "ambient",
-  "amplifier", "amsl", "antenna", "apart", "ask", "at", "authority", "averaging", "balun", "band",
+  "above", "accept", "accuracy", "adapter", "added", "after", "against", "agl", "allocated", "alone", "am",
+  "ambient", "amplifier", "amsl", "antenna", "apart", "ask", "at", "authority", "averaging", "balun", "band",
   "bandwidth", "baseline", "below", "beside", "beyond", "blocking", "bow", "braid", "branch", "branches",
   "bullington", "bump", "by", "cable", "calibrated", "carrier", "cascade", "chain", "circulator", "city",
   "clad", "class", "combiner", "condition", "conductor", "confidence", "connector", "construction",

@@ -122,7 +122,7 @@ pub mod codes {
         PROFILE_NOT_READ Error "profile-not-read" "The profile of a link cannot be read";
         PROFILE_IN_FEET Error "profile-in-feet" "A column of a profile does not say its unit";
         PROFILE_BACKWARDS Error "profile-backwards" "The distance of a profile does not rise";
-        PROFILE_DIFFERS Error "profile-differs" "The profile of a link ends at another height than its station";
+        PROFILE_DIFFERS Error "profile-differs" "The profile of a link does not fit its stations";
         NO_CRITERION Error "no-criterion" "A receiver states no sensitivity for what a link needs";
         NOISE_BEYOND_RANGE Error "noise-beyond-range" "Noise of a place is not given at this frequency";
         MODEL_REFUSED Error "model-refused" "A model of the path does not hold for this link";
@@ -209,6 +209,10 @@ pub mod codes {
         VARIANT_NOT_A_FIGURE Error "variant-not-a-figure" "A variant changes something that is no figure of a part";
         VARIANT_CHANGES_NOTHING Warning "variant-changes-nothing" "A variant is the same as its station";
         VARIANT_DROPS_UNCERTAINTY Warning "variant-drops-uncertainty" "A new figure of a variant has no uncertainty and the old one has";
+        // acceptances
+        ACCEPT_REFUSED Error "accept-refused" "An acceptance names something that cannot be accepted";
+        ACCEPT_ENDED Warning "accept-ended" "The last day of an acceptance has passed";
+        ACCEPT_NOT_NEEDED Warning "accept-not-needed" "Nothing needs an acceptance";
         // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";

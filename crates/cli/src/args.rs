@@ -157,6 +157,9 @@ pub(crate) struct CheckArgs {
     /// With --fix: show the changes and make none; exit with 1 if there are any.
     #[arg(long, requires = "fix")]
     pub(crate) dry_run: bool,
+    /// Day as of which an acceptance has ended; without it the newest date in its file.
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) as_of: Option<String>,
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
@@ -165,6 +168,14 @@ pub(crate) struct CheckArgs {
     pub(crate) all: bool,
     #[command(flatten)]
     pub(crate) within: Within,
+}
+
+/// A day as the language writes it.
+fn day(text: &str) -> Result<String, String> {
+    match text.len() == 10 && downlead_eval::dates::days_of(text).is_some() {
+        true => Ok(text.to_owned()),
+        false => Err("a day is written like 2026-07-04".to_owned()),
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -194,11 +205,11 @@ pub(crate) struct ReportArgs {
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
     /// Print the links between stations: what arrives of what is sent, and whether it suffices.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "site", "exposure"])]
     pub(crate) link: bool,
     /// Print the sites only: receive channels, the carriers, harmonics and products that fall into
     /// them, and what was searched. JSON has them always.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "exposure"])]
     pub(crate) site: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.
@@ -208,6 +219,8 @@ pub(crate) struct ReportArgs {
     /// the distances to keep.
     #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
     pub(crate) exposure: bool,
+    #[command(flatten)]
+    pub(crate) papers: crate::report::args::PaperArgs,
     /// Random draws of each chain on each band.
     #[arg(long, requires = "verify", value_name = "N", default_value_t = 1_000_000, value_parser = clap::value_parser!(u32).range(1_000..=100_000_000))]
     pub(crate) draws: u32,
@@ -269,6 +282,15 @@ pub(crate) struct BenchArgs {
     /// Write plots as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Which piece is the best for a run of this length, such as "30 m", by each piece's own fit.
+    #[arg(long, value_name = "LENGTH", requires = "at")]
+    pub(crate) length: Option<String>,
+    /// At these frequencies, such as "145.3,433.5"; a bare number is MHz, the name of a band works too.
+    #[arg(long, value_name = "FREQ", value_delimiter = ',', requires = "length")]
+    pub(crate) at: Vec<String>,
+    /// Power at the near end of the run; 100 W without.
+    #[arg(long, value_name = "POWER", requires = "length")]
+    pub(crate) power: Option<String>,
     #[command(flatten)]
     pub(crate) inputs: Inputs,
 }
@@ -289,6 +311,8 @@ pub(crate) enum BenchTable {
     Swr,
     /// One row a piece and day, of pieces measured on several days.
     Trends,
+    /// One row a piece and frequency of --at.
+    Runs,
 }
 
 #[derive(Debug, clap::Args)]
@@ -442,6 +466,7 @@ impl From<BenchTable> for downlead_report::sheet::BenchTable {
             BenchTable::Ranking => Self::Ranking,
             BenchTable::Budget => Self::Budget,
             BenchTable::Swr => Self::Swr,
+            BenchTable::Runs => Self::Runs,
             BenchTable::Trends => Self::Trends,
         }
     }

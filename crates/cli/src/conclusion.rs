@@ -46,6 +46,8 @@ struct Sum {
     errors: usize,
     warnings: usize,
     notes: usize,
+    /// Findings that the text accepts.
+    accepted: usize,
 }
 
 /// What was compared and found, file by file.
@@ -74,13 +76,14 @@ impl Conclusion {
                 sum.sessions += usize::from(result.session.is_some());
                 if let Some(l) = &result.link {
                     sum.hops(l.hops.iter().map(|h| h.verdict));
+                    sum.hops[3] += l.not_judged.len();
                 }
                 if let Some(s) = &result.site {
                     sum.desense(s.desense.iter().map(|d| d.verdict));
                 }
                 if let Some(e) = &result.exposure {
                     sum.spots(e.spots.iter().map(|s| s.verdict));
-                    sum.spots[3] += e.without_rules.len();
+                    sum.spots[3] += e.not_judged.len();
                 }
                 for chain in &result.chains {
                     sum.chains += 1;
@@ -113,6 +116,14 @@ impl Conclusion {
                 Severity::Warning => sum.warnings += 1,
                 Severity::Info | Severity::Hint => sum.notes += 1,
             }
+        }
+        for a in &findings.accepted {
+            let file = a.finding.spot.as_ref().map(|s| s.file);
+            let shown = file.map(|f| findings.files[f].shown.clone());
+            self.files
+                .entry(shown.unwrap_or_default())
+                .or_default()
+                .accepted += 1;
         }
     }
 
@@ -262,6 +273,7 @@ impl Sum {
         self.errors += other.errors;
         self.warnings += other.warnings;
         self.notes += other.notes;
+        self.accepted += other.accepted;
     }
 
     /// What files are ranked by.
@@ -327,6 +339,9 @@ impl Sum {
             });
         }
         let mut line = format!("{}; {}", parts.join(", "), self.to_mend());
+        if self.accepted > 0 {
+            let _ = write!(line, ", {} accepted", self.accepted);
+        }
         if self.notes > 0 {
             let lead = if notes_shown { "" } else { ": --notes" };
             let _ = write!(line, " ({}{lead})", counted(self.notes, "note"));

@@ -46,5 +46,5 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
-pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot, Tried};
+pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
 pub use stage::Stage;

@@ -80,7 +80,7 @@ fn exposure(text: &str) -> Exposure {
         .items()
         .iter()
         .filter_map(|(_, _, r)| r.exposure.as_deref())
-        .find(|e| !e.spots.is_empty() || !e.keep_clear.is_empty() || !e.without_rules.is_empty())
+        .find(|e| !e.spots.is_empty() || !e.keep_clear.is_empty() || !e.not_judged.is_empty())
         .cloned()
         .expect("an exposure")
 }

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 375
+#define SYMBOL_COUNT 376
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 353
+#define TOKEN_COUNT 354
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -35,361 +35,362 @@ enum ts_symbol_identifiers {
   anon_sym_rules = 17,
   anon_sym_link = 18,
   anon_sym_variant = 19,
-  anon_sym_transmit = 20,
-  anon_sym_receive = 21,
-  anon_sym_impedance = 22,
-  anon_sym_velocity = 23,
-  anon_sym_loss = 24,
-  anon_sym_construction = 25,
-  anon_sym_wires = 26,
-  anon_sym_valid = 27,
-  anon_sym_accuracy = 28,
-  anon_sym_rating = 29,
-  anon_sym_voltage = 30,
-  anon_sym_size = 31,
-  anon_sym_conductor = 32,
-  anon_sym_source = 33,
-  anon_sym_joins = 34,
-  anon_sym_limit = 35,
-  anon_sym_family = 36,
-  anon_sym_bump = 37,
-  anon_sym_return_DASHloss = 38,
-  anon_sym_swr = 39,
-  anon_sym_kind = 40,
-  anon_sym_high = 41,
-  anon_sym_low = 42,
-  anon_sym_port = 43,
-  anon_sym_from = 44,
-  anon_sym_isolation = 45,
-  anon_sym_ratio = 46,
-  anon_sym_split = 47,
-  anon_sym_tee = 48,
-  anon_sym_reversed = 49,
-  anon_sym_passes = 50,
-  anon_sym_gain = 51,
-  anon_sym_noise = 52,
-  anon_sym_excess = 53,
-  anon_sym_ways = 54,
-  anon_sym_coupled = 55,
-  anon_sym_calibrated = 56,
-  anon_sym_scale = 57,
-  anon_sym_resolution = 58,
-  anon_sym_due = 59,
-  anon_sym_linearity = 60,
-  anon_sym_repeatability = 61,
-  anon_sym_directivity = 62,
-  anon_sym_load = 63,
-  anon_sym_read = 64,
-  anon_sym_temperature = 65,
-  anon_sym_generator = 66,
-  anon_sym_drift = 67,
-  anon_sym_piece = 68,
-  anon_sym_readings = 69,
-  anon_sym_resonance = 70,
-  anon_sym_delay = 71,
-  anon_sym_phase = 72,
-  anon_sym_adapter = 73,
-  anon_sym_position = 74,
-  anon_sym_ground = 75,
-  anon_sym_place = 76,
-  anon_sym_under = 77,
-  anon_sym_beside = 78,
-  anon_sym_spot = 79,
-  anon_sym_alone = 80,
-  anon_sym_site_DASHnoise = 81,
-  anon_sym_transmitter = 82,
-  anon_sym_receiver = 83,
-  anon_sym_transceiver = 84,
-  anon_sym_run = 85,
-  anon_sym_jumper = 86,
-  anon_sym_tail = 87,
-  anon_sym_pad = 88,
-  anon_sym_filter = 89,
-  anon_sym_isolator = 90,
-  anon_sym_circulator = 91,
-  anon_sym_protector = 92,
-  anon_sym_switch = 93,
-  anon_sym_coupler = 94,
-  anon_sym_meter = 95,
-  anon_sym_balun = 96,
-  anon_sym_tuner = 97,
-  anon_sym_duplexer = 98,
-  anon_sym_diplexer = 99,
-  anon_sym_combiner = 100,
-  anon_sym_divider = 101,
-  anon_sym_amplifier = 102,
-  anon_sym_preamplifier = 103,
-  anon_sym_antenna = 104,
-  anon_sym_branches = 105,
-  anon_sym_expect = 106,
-  anon_sym_authority = 107,
-  anon_sym_jurisdiction = 108,
-  anon_sym_service = 109,
-  anon_sym_edition = 110,
-  anon_sym_dated = 111,
-  anon_sym_until = 112,
-  anon_sym_holder = 113,
-  anon_sym_class = 114,
-  anon_sym_ask = 115,
-  anon_sym_threshold = 116,
-  anon_sym_fixed = 117,
-  anon_sym_condition = 118,
-  anon_sym_reflection = 119,
-  anon_sym_hop = 120,
-  anon_sym_profile = 121,
-  anon_sym_distance = 122,
-  anon_sym_k_DASHfactor = 123,
-  anon_sym_need = 124,
-  anon_sym_model = 125,
-  anon_sym_coverage = 126,
-  anon_sym_take = 127,
-  anon_sym_put = 128,
-  anon_sym_branch = 129,
-  anon_sym_inner = 130,
-  anon_sym_outer = 131,
-  anon_sym_permittivity = 132,
-  anon_sym_loss_DASHtangent = 133,
-  anon_sym_strand = 134,
-  anon_sym_strand_DASHdiameter = 135,
-  anon_sym_braid = 136,
-  anon_sym_resistivity = 137,
-  anon_sym_inner_DASHresistivity = 138,
-  anon_sym_outer_DASHresistivity = 139,
-  anon_sym_diameter = 140,
-  anon_sym_spacing = 141,
-  anon_sym_baseline = 142,
-  anon_sym_through = 143,
-  anon_sym_open = 144,
-  anon_sym_short = 145,
-  anon_sym_equalise = 146,
-  anon_sym_power = 147,
-  anon_sym_mode = 148,
-  anon_sym_duty = 149,
-  anon_sym_keyed = 150,
-  anon_sym_foldback = 151,
-  anon_sym_bandwidth = 152,
-  anon_sym_sensitivity = 153,
-  anon_sym_blocking = 154,
-  anon_sym_efficiency = 155,
-  anon_sym_height = 156,
-  anon_sym_haat = 157,
-  anon_sym_radius = 158,
-  anon_sym_fails = 159,
-  anon_sym_above = 160,
-  anon_sym_added = 161,
-  anon_sym_after = 162,
-  anon_sym_against = 163,
-  anon_sym_agl = 164,
-  anon_sym_allocated = 165,
-  anon_sym_am = 166,
-  anon_sym_ambient = 167,
-  anon_sym_amsl = 168,
-  anon_sym_apart = 169,
-  anon_sym_at = 170,
-  anon_sym_averaging = 171,
-  anon_sym_below = 172,
-  anon_sym_beyond = 173,
-  anon_sym_bow = 174,
-  anon_sym_bullington = 175,
-  anon_sym_by = 176,
-  anon_sym_carrier = 177,
-  anon_sym_cascade = 178,
-  anon_sym_city = 179,
-  anon_sym_clad = 180,
-  anon_sym_confidence = 181,
-  anon_sym_corrected = 182,
-  anon_sym_cw = 183,
-  anon_sym_data = 184,
-  anon_sym_dc_DASHinput = 185,
-  anon_sym_desense = 186,
-  anon_sym_displayed = 187,
-  anon_sym_eirp = 188,
-  anon_sym_ends = 189,
-  anon_sym_erp = 190,
-  anon_sym_etrs89 = 191,
-  anon_sym_figure = 192,
-  anon_sym_fm = 193,
-  anon_sym_for = 194,
-  anon_sym_forward = 195,
-  anon_sym_free_DASHspace = 196,
-  anon_sym_frequency = 197,
-  anon_sym_full = 198,
-  anon_sym_guess = 199,
-  anon_sym_hata_DASHopen = 200,
-  anon_sym_hata_DASHsuburban = 201,
-  anon_sym_hata_DASHurban = 202,
-  anon_sym_horizontal = 203,
-  anon_sym_if = 204,
-  anon_sym_in = 205,
-  anon_sym_input = 206,
-  anon_sym_instead = 207,
-  anon_sym_k = 208,
-  anon_sym_maximum = 209,
-  anon_sym_mean = 210,
-  anon_sym_medium = 211,
-  anon_sym_nad27 = 212,
-  anon_sym_nad83 = 213,
-  anon_sym_net = 214,
-  anon_sym_no = 215,
-  anon_sym_nominal = 216,
-  anon_sym_occupational = 217,
-  anon_sym_of = 218,
-  anon_sym_on = 219,
-  anon_sym_one_DASHedge = 220,
-  anon_sym_out = 221,
-  anon_sym_output = 222,
-  anon_sym_over = 223,
-  anon_sym_pep = 224,
-  anon_sym_per = 225,
-  anon_sym_places = 226,
-  anon_sym_public = 227,
-  anon_sym_quiet_DASHrural = 228,
-  anon_sym_quieting = 229,
-  anon_sym_rated = 230,
-  anon_sym_reactance = 231,
-  anon_sym_reading = 232,
-  anon_sym_realized = 233,
-  anon_sym_reference = 234,
-  anon_sym_reflected = 235,
-  anon_sym_rejects = 236,
-  anon_sym_residential = 237,
-  anon_sym_rural = 238,
-  anon_sym_series = 239,
-  anon_sym_shared = 240,
-  anon_sym_sheet = 241,
-  anon_sym_shunt = 242,
-  anon_sym_sinad = 243,
-  anon_sym_since = 244,
-  anon_sym_snr = 245,
-  anon_sym_spread = 246,
-  anon_sym_ssb = 247,
-  anon_sym_ssb_DASHprocessed = 248,
-  anon_sym_then = 249,
-  anon_sym_to = 250,
-  anon_sym_total = 251,
-  anon_sym_two_DASHray = 252,
-  anon_sym_typical = 253,
-  anon_sym_vertical = 254,
-  anon_sym_way = 255,
-  anon_sym_wet = 256,
-  anon_sym_wgs84 = 257,
-  anon_sym_with = 258,
-  anon_sym_within = 259,
-  anon_sym_yes = 260,
-  anon_sym_COMMA = 261,
-  anon_sym_EQ = 262,
-  anon_sym_u00b1 = 263,
-  anon_sym_PLUS_SLASH_DASH = 264,
-  anon_sym_LPAREN = 265,
-  anon_sym_RPAREN = 266,
-  anon_sym_DASH = 267,
-  anon_sym_u2212 = 268,
-  anon_sym_u2013 = 269,
-  anon_sym_PLUS = 270,
-  anon_sym_STAR = 271,
-  anon_sym_SLASH = 272,
-  anon_sym_CARET = 273,
-  sym__glued = 274,
-  sym_date = 275,
-  sym_dms = 276,
-  sym_number = 277,
-  aux_sym_unit_token1 = 278,
-  aux_sym_unit_token2 = 279,
-  aux_sym_unit_token3 = 280,
-  aux_sym_unit_token4 = 281,
-  aux_sym_unit_token5 = 282,
-  aux_sym_unit_token6 = 283,
-  anon_sym_wavelengths = 284,
-  anon_sym_wavelength = 285,
-  aux_sym_unit_token7 = 286,
-  aux_sym_unit_token8 = 287,
-  aux_sym_unit_token9 = 288,
-  aux_sym_unit_token10 = 289,
-  aux_sym_unit_token11 = 290,
-  aux_sym_unit_token12 = 291,
-  anon_sym_ohm_DASHm = 292,
-  aux_sym_unit_token13 = 293,
-  aux_sym_unit_token14 = 294,
-  aux_sym_unit_token15 = 295,
-  anon_sym_degC = 296,
-  anon_sym_degF = 297,
-  anon_sym_ohms = 298,
-  aux_sym_unit_token16 = 299,
-  aux_sym_unit_token17 = 300,
-  anon_sym_GHz = 301,
-  anon_sym_MHz = 302,
-  aux_sym_unit_token18 = 303,
-  anon_sym_dBW = 304,
-  anon_sym_dBd = 305,
-  anon_sym_dBi = 306,
-  anon_sym_dBm = 307,
-  anon_sym_deg = 308,
-  anon_sym_kHz = 309,
-  anon_sym_min = 310,
-  anon_sym_ohm = 311,
-  anon_sym_Hz = 312,
-  anon_sym_cm = 313,
-  anon_sym_dB = 314,
-  anon_sym_ft = 315,
-  anon_sym_kV = 316,
-  anon_sym_kW = 317,
-  anon_sym_km = 318,
-  anon_sym_mW = 319,
-  anon_sym_mi = 320,
-  anon_sym_mm = 321,
-  anon_sym_ms = 322,
-  anon_sym_ns = 323,
-  anon_sym_uV = 324,
-  anon_sym_uW = 325,
-  anon_sym_us = 326,
-  anon_sym_yd = 327,
-  anon_sym_u00b0C = 328,
-  anon_sym_u00b0F = 329,
-  anon_sym_u00b5V = 330,
-  anon_sym_u00b5W = 331,
-  anon_sym_u00b5s = 332,
-  anon_sym_u03a9m = 333,
-  anon_sym_u03bcV = 334,
-  anon_sym_u03bcW = 335,
-  anon_sym_u03bcs = 336,
-  anon_sym_u2126m = 337,
-  anon_sym_PERCENT = 338,
-  anon_sym_A = 339,
-  anon_sym_V = 340,
-  anon_sym_W = 341,
-  anon_sym_h = 342,
-  anon_sym_m = 343,
-  anon_sym_s = 344,
-  anon_sym_u00b0 = 345,
-  anon_sym_u03a9 = 346,
-  anon_sym_u03bb = 347,
-  anon_sym_u2126 = 348,
-  sym_root = 349,
-  sym_digit_name = 350,
-  sym_string = 351,
-  sym_comment = 352,
-  sym_source_file = 353,
-  sym__line = 354,
-  sym__end = 355,
-  sym_statement = 356,
-  sym_block_statement = 357,
-  sym_block = 358,
-  sym__head = 359,
-  sym_keyword = 360,
-  sym_only_word = 361,
-  sym_word = 362,
-  sym__value = 363,
-  sym_range = 364,
-  sym_tolerance = 365,
-  sym_coverage = 366,
-  sym__expression = 367,
-  sym_parenthesized_expression = 368,
-  sym_negation = 369,
-  sym_binary_expression = 370,
-  sym_quantity = 371,
-  sym_unit = 372,
-  aux_sym_source_file_repeat1 = 373,
-  aux_sym__head_repeat1 = 374,
+  anon_sym_accept = 20,
+  anon_sym_transmit = 21,
+  anon_sym_receive = 22,
+  anon_sym_impedance = 23,
+  anon_sym_velocity = 24,
+  anon_sym_loss = 25,
+  anon_sym_construction = 26,
+  anon_sym_wires = 27,
+  anon_sym_valid = 28,
+  anon_sym_accuracy = 29,
+  anon_sym_rating = 30,
+  anon_sym_voltage = 31,
+  anon_sym_size = 32,
+  anon_sym_conductor = 33,
+  anon_sym_source = 34,
+  anon_sym_joins = 35,
+  anon_sym_limit = 36,
+  anon_sym_family = 37,
+  anon_sym_bump = 38,
+  anon_sym_return_DASHloss = 39,
+  anon_sym_swr = 40,
+  anon_sym_kind = 41,
+  anon_sym_high = 42,
+  anon_sym_low = 43,
+  anon_sym_port = 44,
+  anon_sym_from = 45,
+  anon_sym_isolation = 46,
+  anon_sym_ratio = 47,
+  anon_sym_split = 48,
+  anon_sym_tee = 49,
+  anon_sym_reversed = 50,
+  anon_sym_passes = 51,
+  anon_sym_gain = 52,
+  anon_sym_noise = 53,
+  anon_sym_excess = 54,
+  anon_sym_ways = 55,
+  anon_sym_coupled = 56,
+  anon_sym_calibrated = 57,
+  anon_sym_scale = 58,
+  anon_sym_resolution = 59,
+  anon_sym_due = 60,
+  anon_sym_linearity = 61,
+  anon_sym_repeatability = 62,
+  anon_sym_directivity = 63,
+  anon_sym_load = 64,
+  anon_sym_read = 65,
+  anon_sym_temperature = 66,
+  anon_sym_generator = 67,
+  anon_sym_drift = 68,
+  anon_sym_piece = 69,
+  anon_sym_readings = 70,
+  anon_sym_resonance = 71,
+  anon_sym_delay = 72,
+  anon_sym_phase = 73,
+  anon_sym_adapter = 74,
+  anon_sym_position = 75,
+  anon_sym_ground = 76,
+  anon_sym_place = 77,
+  anon_sym_under = 78,
+  anon_sym_beside = 79,
+  anon_sym_spot = 80,
+  anon_sym_alone = 81,
+  anon_sym_site_DASHnoise = 82,
+  anon_sym_transmitter = 83,
+  anon_sym_receiver = 84,
+  anon_sym_transceiver = 85,
+  anon_sym_run = 86,
+  anon_sym_jumper = 87,
+  anon_sym_tail = 88,
+  anon_sym_pad = 89,
+  anon_sym_filter = 90,
+  anon_sym_isolator = 91,
+  anon_sym_circulator = 92,
+  anon_sym_protector = 93,
+  anon_sym_switch = 94,
+  anon_sym_coupler = 95,
+  anon_sym_meter = 96,
+  anon_sym_balun = 97,
+  anon_sym_tuner = 98,
+  anon_sym_duplexer = 99,
+  anon_sym_diplexer = 100,
+  anon_sym_combiner = 101,
+  anon_sym_divider = 102,
+  anon_sym_amplifier = 103,
+  anon_sym_preamplifier = 104,
+  anon_sym_antenna = 105,
+  anon_sym_branches = 106,
+  anon_sym_expect = 107,
+  anon_sym_authority = 108,
+  anon_sym_jurisdiction = 109,
+  anon_sym_service = 110,
+  anon_sym_edition = 111,
+  anon_sym_dated = 112,
+  anon_sym_until = 113,
+  anon_sym_holder = 114,
+  anon_sym_class = 115,
+  anon_sym_ask = 116,
+  anon_sym_threshold = 117,
+  anon_sym_fixed = 118,
+  anon_sym_condition = 119,
+  anon_sym_reflection = 120,
+  anon_sym_hop = 121,
+  anon_sym_profile = 122,
+  anon_sym_distance = 123,
+  anon_sym_k_DASHfactor = 124,
+  anon_sym_need = 125,
+  anon_sym_model = 126,
+  anon_sym_coverage = 127,
+  anon_sym_take = 128,
+  anon_sym_put = 129,
+  anon_sym_branch = 130,
+  anon_sym_inner = 131,
+  anon_sym_outer = 132,
+  anon_sym_permittivity = 133,
+  anon_sym_loss_DASHtangent = 134,
+  anon_sym_strand = 135,
+  anon_sym_strand_DASHdiameter = 136,
+  anon_sym_braid = 137,
+  anon_sym_resistivity = 138,
+  anon_sym_inner_DASHresistivity = 139,
+  anon_sym_outer_DASHresistivity = 140,
+  anon_sym_diameter = 141,
+  anon_sym_spacing = 142,
+  anon_sym_baseline = 143,
+  anon_sym_through = 144,
+  anon_sym_open = 145,
+  anon_sym_short = 146,
+  anon_sym_equalise = 147,
+  anon_sym_power = 148,
+  anon_sym_mode = 149,
+  anon_sym_duty = 150,
+  anon_sym_keyed = 151,
+  anon_sym_foldback = 152,
+  anon_sym_bandwidth = 153,
+  anon_sym_sensitivity = 154,
+  anon_sym_blocking = 155,
+  anon_sym_efficiency = 156,
+  anon_sym_height = 157,
+  anon_sym_haat = 158,
+  anon_sym_radius = 159,
+  anon_sym_fails = 160,
+  anon_sym_above = 161,
+  anon_sym_added = 162,
+  anon_sym_after = 163,
+  anon_sym_against = 164,
+  anon_sym_agl = 165,
+  anon_sym_allocated = 166,
+  anon_sym_am = 167,
+  anon_sym_ambient = 168,
+  anon_sym_amsl = 169,
+  anon_sym_apart = 170,
+  anon_sym_at = 171,
+  anon_sym_averaging = 172,
+  anon_sym_below = 173,
+  anon_sym_beyond = 174,
+  anon_sym_bow = 175,
+  anon_sym_bullington = 176,
+  anon_sym_by = 177,
+  anon_sym_carrier = 178,
+  anon_sym_cascade = 179,
+  anon_sym_city = 180,
+  anon_sym_clad = 181,
+  anon_sym_confidence = 182,
+  anon_sym_corrected = 183,
+  anon_sym_cw = 184,
+  anon_sym_data = 185,
+  anon_sym_dc_DASHinput = 186,
+  anon_sym_desense = 187,
+  anon_sym_displayed = 188,
+  anon_sym_eirp = 189,
+  anon_sym_ends = 190,
+  anon_sym_erp = 191,
+  anon_sym_etrs89 = 192,
+  anon_sym_figure = 193,
+  anon_sym_fm = 194,
+  anon_sym_for = 195,
+  anon_sym_forward = 196,
+  anon_sym_free_DASHspace = 197,
+  anon_sym_frequency = 198,
+  anon_sym_full = 199,
+  anon_sym_guess = 200,
+  anon_sym_hata_DASHopen = 201,
+  anon_sym_hata_DASHsuburban = 202,
+  anon_sym_hata_DASHurban = 203,
+  anon_sym_horizontal = 204,
+  anon_sym_if = 205,
+  anon_sym_in = 206,
+  anon_sym_input = 207,
+  anon_sym_instead = 208,
+  anon_sym_k = 209,
+  anon_sym_maximum = 210,
+  anon_sym_mean = 211,
+  anon_sym_medium = 212,
+  anon_sym_nad27 = 213,
+  anon_sym_nad83 = 214,
+  anon_sym_net = 215,
+  anon_sym_no = 216,
+  anon_sym_nominal = 217,
+  anon_sym_occupational = 218,
+  anon_sym_of = 219,
+  anon_sym_on = 220,
+  anon_sym_one_DASHedge = 221,
+  anon_sym_out = 222,
+  anon_sym_output = 223,
+  anon_sym_over = 224,
+  anon_sym_pep = 225,
+  anon_sym_per = 226,
+  anon_sym_places = 227,
+  anon_sym_public = 228,
+  anon_sym_quiet_DASHrural = 229,
+  anon_sym_quieting = 230,
+  anon_sym_rated = 231,
+  anon_sym_reactance = 232,
+  anon_sym_reading = 233,
+  anon_sym_realized = 234,
+  anon_sym_reference = 235,
+  anon_sym_reflected = 236,
+  anon_sym_rejects = 237,
+  anon_sym_residential = 238,
+  anon_sym_rural = 239,
+  anon_sym_series = 240,
+  anon_sym_shared = 241,
+  anon_sym_sheet = 242,
+  anon_sym_shunt = 243,
+  anon_sym_sinad = 244,
+  anon_sym_since = 245,
+  anon_sym_snr = 246,
+  anon_sym_spread = 247,
+  anon_sym_ssb = 248,
+  anon_sym_ssb_DASHprocessed = 249,
+  anon_sym_then = 250,
+  anon_sym_to = 251,
+  anon_sym_total = 252,
+  anon_sym_two_DASHray = 253,
+  anon_sym_typical = 254,
+  anon_sym_vertical = 255,
+  anon_sym_way = 256,
+  anon_sym_wet = 257,
+  anon_sym_wgs84 = 258,
+  anon_sym_with = 259,
+  anon_sym_within = 260,
+  anon_sym_yes = 261,
+  anon_sym_COMMA = 262,
+  anon_sym_EQ = 263,
+  anon_sym_u00b1 = 264,
+  anon_sym_PLUS_SLASH_DASH = 265,
+  anon_sym_LPAREN = 266,
+  anon_sym_RPAREN = 267,
+  anon_sym_DASH = 268,
+  anon_sym_u2212 = 269,
+  anon_sym_u2013 = 270,
+  anon_sym_PLUS = 271,
+  anon_sym_STAR = 272,
+  anon_sym_SLASH = 273,
+  anon_sym_CARET = 274,
+  sym__glued = 275,
+  sym_date = 276,
+  sym_dms = 277,
+  sym_number = 278,
+  aux_sym_unit_token1 = 279,
+  aux_sym_unit_token2 = 280,
+  aux_sym_unit_token3 = 281,
+  aux_sym_unit_token4 = 282,
+  aux_sym_unit_token5 = 283,
+  aux_sym_unit_token6 = 284,
+  anon_sym_wavelengths = 285,
+  anon_sym_wavelength = 286,
+  aux_sym_unit_token7 = 287,
+  aux_sym_unit_token8 = 288,
+  aux_sym_unit_token9 = 289,
+  aux_sym_unit_token10 = 290,
+  aux_sym_unit_token11 = 291,
+  aux_sym_unit_token12 = 292,
+  anon_sym_ohm_DASHm = 293,
+  aux_sym_unit_token13 = 294,
+  aux_sym_unit_token14 = 295,
+  aux_sym_unit_token15 = 296,
+  anon_sym_degC = 297,
+  anon_sym_degF = 298,
+  anon_sym_ohms = 299,
+  aux_sym_unit_token16 = 300,
+  aux_sym_unit_token17 = 301,
+  anon_sym_GHz = 302,
+  anon_sym_MHz = 303,
+  aux_sym_unit_token18 = 304,
+  anon_sym_dBW = 305,
+  anon_sym_dBd = 306,
+  anon_sym_dBi = 307,
+  anon_sym_dBm = 308,
+  anon_sym_deg = 309,
+  anon_sym_kHz = 310,
+  anon_sym_min = 311,
+  anon_sym_ohm = 312,
+  anon_sym_Hz = 313,
+  anon_sym_cm = 314,
+  anon_sym_dB = 315,
+  anon_sym_ft = 316,
+  anon_sym_kV = 317,
+  anon_sym_kW = 318,
+  anon_sym_km = 319,
+  anon_sym_mW = 320,
+  anon_sym_mi = 321,
+  anon_sym_mm = 322,
+  anon_sym_ms = 323,
+  anon_sym_ns = 324,
+  anon_sym_uV = 325,
+  anon_sym_uW = 326,
+  anon_sym_us = 327,
+  anon_sym_yd = 328,
+  anon_sym_u00b0C = 329,
+  anon_sym_u00b0F = 330,
+  anon_sym_u00b5V = 331,
+  anon_sym_u00b5W = 332,
+  anon_sym_u00b5s = 333,
+  anon_sym_u03a9m = 334,
+  anon_sym_u03bcV = 335,
+  anon_sym_u03bcW = 336,
+  anon_sym_u03bcs = 337,
+  anon_sym_u2126m = 338,
+  anon_sym_PERCENT = 339,
+  anon_sym_A = 340,
+  anon_sym_V = 341,
+  anon_sym_W = 342,
+  anon_sym_h = 343,
+  anon_sym_m = 344,
+  anon_sym_s = 345,
+  anon_sym_u00b0 = 346,
+  anon_sym_u03a9 = 347,
+  anon_sym_u03bb = 348,
+  anon_sym_u2126 = 349,
+  sym_root = 350,
+  sym_digit_name = 351,
+  sym_string = 352,
+  sym_comment = 353,
+  sym_source_file = 354,
+  sym__line = 355,
+  sym__end = 356,
+  sym_statement = 357,
+  sym_block_statement = 358,
+  sym_block = 359,
+  sym__head = 360,
+  sym_keyword = 361,
+  sym_only_word = 362,
+  sym_word = 363,
+  sym__value = 364,
+  sym_range = 365,
+  sym_tolerance = 366,
+  sym_coverage = 367,
+  sym__expression = 368,
+  sym_parenthesized_expression = 369,
+  sym_negation = 370,
+  sym_binary_expression = 371,
+  sym_quantity = 372,
+  sym_unit = 373,
+  aux_sym_source_file_repeat1 = 374,
+  aux_sym__head_repeat1 = 375,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -413,6 +414,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_rules] = "rules",
   [anon_sym_link] = "link",
   [anon_sym_variant] = "variant",
+  [anon_sym_accept] = "accept",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -791,6 +793,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_rules] = anon_sym_rules,
   [anon_sym_link] = anon_sym_link,
   [anon_sym_variant] = anon_sym_variant,
+  [anon_sym_accept] = anon_sym_accept,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -1226,6 +1229,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_variant] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_accept] = {
     .visible = true,
     .named = false,
   },
@@ -5587,129 +5594,130 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'v') ADVANCE(368);
       END_STATE();
     case 167:
-      if (lookahead == 'u') ADVANCE(369);
+      if (lookahead == 'e') ADVANCE(369);
+      if (lookahead == 'u') ADVANCE(370);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(370);
+      if (lookahead == 'p') ADVANCE(371);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(371);
-      END_STATE();
-    case 170:
       if (lookahead == 'e') ADVANCE(372);
       END_STATE();
+    case 170:
+      if (lookahead == 'e') ADVANCE(373);
+      END_STATE();
     case 171:
-      if (lookahead == 'i') ADVANCE(373);
+      if (lookahead == 'i') ADVANCE(374);
       END_STATE();
     case 172:
       ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 173:
-      if (lookahead == 'o') ADVANCE(374);
+      if (lookahead == 'o') ADVANCE(375);
       END_STATE();
     case 174:
-      if (lookahead == 'n') ADVANCE(375);
+      if (lookahead == 'n') ADVANCE(376);
       END_STATE();
     case 175:
-      if (lookahead == 'i') ADVANCE(376);
+      if (lookahead == 'i') ADVANCE(377);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(377);
-      END_STATE();
-    case 177:
       if (lookahead == 'l') ADVANCE(378);
       END_STATE();
+    case 177:
+      if (lookahead == 'l') ADVANCE(379);
+      END_STATE();
     case 178:
-      if (lookahead == 'e') ADVANCE(379);
+      if (lookahead == 'e') ADVANCE(380);
       END_STATE();
     case 179:
-      if (lookahead == 'r') ADVANCE(380);
+      if (lookahead == 'r') ADVANCE(381);
       END_STATE();
     case 180:
       ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 181:
-      if (lookahead == 'h') ADVANCE(381);
+      if (lookahead == 'h') ADVANCE(382);
       END_STATE();
     case 182:
-      if (lookahead == 'r') ADVANCE(382);
+      if (lookahead == 'r') ADVANCE(383);
       END_STATE();
     case 183:
-      if (lookahead == 'u') ADVANCE(383);
+      if (lookahead == 'u') ADVANCE(384);
       END_STATE();
     case 184:
-      if (lookahead == 'd') ADVANCE(384);
+      if (lookahead == 'd') ADVANCE(385);
       END_STATE();
     case 185:
-      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'e') ADVANCE(386);
       END_STATE();
     case 186:
-      if (lookahead == 'o') ADVANCE(386);
+      if (lookahead == 'o') ADVANCE(387);
       END_STATE();
     case 187:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'i') ADVANCE(388);
       END_STATE();
     case 188:
-      if (lookahead == 'o') ADVANCE(388);
+      if (lookahead == 'o') ADVANCE(389);
       END_STATE();
     case 189:
-      if (lookahead == 'c') ADVANCE(389);
+      if (lookahead == 'c') ADVANCE(390);
       END_STATE();
     case 190:
       ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 191:
-      if (lookahead == 'i') ADVANCE(390);
-      if (lookahead == 'n') ADVANCE(391);
+      if (lookahead == 'i') ADVANCE(391);
+      if (lookahead == 'n') ADVANCE(392);
       END_STATE();
     case 192:
-      if (lookahead == 'l') ADVANCE(392);
+      if (lookahead == 'l') ADVANCE(393);
       END_STATE();
     case 193:
-      if (lookahead == 'p') ADVANCE(393);
+      if (lookahead == 'p') ADVANCE(394);
       END_STATE();
     case 194:
-      if (lookahead == 'l') ADVANCE(394);
+      if (lookahead == 'l') ADVANCE(395);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(395);
+      if (lookahead == 'i') ADVANCE(396);
       END_STATE();
     case 196:
-      if (lookahead == 'r') ADVANCE(396);
+      if (lookahead == 'r') ADVANCE(397);
       END_STATE();
     case 197:
-      if (lookahead == 'c') ADVANCE(397);
+      if (lookahead == 'c') ADVANCE(398);
       END_STATE();
     case 198:
-      if (lookahead == 'i') ADVANCE(398);
+      if (lookahead == 'i') ADVANCE(399);
       END_STATE();
     case 199:
-      if (lookahead == 'c') ADVANCE(399);
+      if (lookahead == 'c') ADVANCE(400);
       END_STATE();
     case 200:
-      if (lookahead == 'y') ADVANCE(400);
+      if (lookahead == 'y') ADVANCE(401);
       END_STATE();
     case 201:
-      if (lookahead == 'd') ADVANCE(401);
-      if (lookahead == 's') ADVANCE(402);
+      if (lookahead == 'd') ADVANCE(402);
+      if (lookahead == 's') ADVANCE(403);
       END_STATE();
     case 202:
-      if (lookahead == 'b') ADVANCE(403);
+      if (lookahead == 'b') ADVANCE(404);
       END_STATE();
     case 203:
-      if (lookahead == 'd') ADVANCE(404);
-      if (lookahead == 'f') ADVANCE(405);
-      if (lookahead == 'n') ADVANCE(406);
-      if (lookahead == 's') ADVANCE(407);
+      if (lookahead == 'd') ADVANCE(405);
+      if (lookahead == 'f') ADVANCE(406);
+      if (lookahead == 'n') ADVANCE(407);
+      if (lookahead == 's') ADVANCE(408);
       END_STATE();
     case 204:
-      if (lookahead == 'r') ADVANCE(408);
+      if (lookahead == 'r') ADVANCE(409);
       END_STATE();
     case 205:
-      if (lookahead == 'p') ADVANCE(409);
+      if (lookahead == 'p') ADVANCE(410);
       END_STATE();
     case 206:
-      if (lookahead == 'e') ADVANCE(410);
+      if (lookahead == 'e') ADVANCE(411);
       END_STATE();
     case 207:
       ACCEPT_TOKEN(anon_sym_dBW);
@@ -5724,3011 +5732,3020 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(411);
-      if (lookahead == 'e') ADVANCE(412);
+      if (lookahead == 'a') ADVANCE(412);
+      if (lookahead == 'e') ADVANCE(413);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(413);
+      if (lookahead == 'i') ADVANCE(414);
       END_STATE();
     case 213:
       ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(414);
-      if (lookahead == 'F') ADVANCE(415);
+      if (lookahead == 'C') ADVANCE(415);
+      if (lookahead == 'F') ADVANCE(416);
       END_STATE();
     case 214:
-      if (lookahead == 'a') ADVANCE(416);
+      if (lookahead == 'a') ADVANCE(417);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(417);
+      if (lookahead == 'e') ADVANCE(418);
       END_STATE();
     case 216:
-      if (lookahead == 'i') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 217:
-      if (lookahead == 'm') ADVANCE(419);
+      if (lookahead == 'm') ADVANCE(420);
       END_STATE();
     case 218:
-      if (lookahead == 'l') ADVANCE(420);
+      if (lookahead == 'l') ADVANCE(421);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(421);
+      if (lookahead == 'e') ADVANCE(422);
       END_STATE();
     case 220:
-      if (lookahead == 'p') ADVANCE(422);
-      if (lookahead == 't') ADVANCE(423);
+      if (lookahead == 'p') ADVANCE(423);
+      if (lookahead == 't') ADVANCE(424);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(424);
+      if (lookahead == 'i') ADVANCE(425);
       END_STATE();
     case 222:
-      if (lookahead == 'f') ADVANCE(425);
+      if (lookahead == 'f') ADVANCE(426);
       END_STATE();
     case 223:
       ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 224:
-      if (lookahead == 'l') ADVANCE(426);
+      if (lookahead == 'l') ADVANCE(427);
       END_STATE();
     case 225:
-      if (lookahead == 'y') ADVANCE(427);
+      if (lookahead == 'y') ADVANCE(428);
       END_STATE();
     case 226:
-      if (lookahead == 't') ADVANCE(428);
+      if (lookahead == 't') ADVANCE(429);
       END_STATE();
     case 227:
-      if (lookahead == 'i') ADVANCE(429);
+      if (lookahead == 'i') ADVANCE(430);
       END_STATE();
     case 228:
-      if (lookahead == 'p') ADVANCE(430);
+      if (lookahead == 'p') ADVANCE(431);
       END_STATE();
     case 229:
-      if (lookahead == 's') ADVANCE(431);
+      if (lookahead == 's') ADVANCE(432);
       END_STATE();
     case 230:
-      if (lookahead == 'a') ADVANCE(432);
+      if (lookahead == 'a') ADVANCE(433);
       END_STATE();
     case 231:
       ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 232:
-      if (lookahead == 's') ADVANCE(433);
+      if (lookahead == 's') ADVANCE(434);
       END_STATE();
     case 233:
-      if (lookahead == 'e') ADVANCE(434);
-      END_STATE();
-    case 234:
       if (lookahead == 'e') ADVANCE(435);
       END_STATE();
+    case 234:
+      if (lookahead == 'e') ADVANCE(436);
+      END_STATE();
     case 235:
-      if (lookahead == 'l') ADVANCE(436);
+      if (lookahead == 'l') ADVANCE(437);
       END_STATE();
     case 236:
-      if (lookahead == 'i') ADVANCE(437);
+      if (lookahead == 'i') ADVANCE(438);
       END_STATE();
     case 237:
-      if (lookahead == 'u') ADVANCE(438);
+      if (lookahead == 'u') ADVANCE(439);
       END_STATE();
     case 238:
-      if (lookahead == 't') ADVANCE(439);
+      if (lookahead == 't') ADVANCE(440);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 240:
-      if (lookahead == 'd') ADVANCE(441);
+      if (lookahead == 'd') ADVANCE(442);
       END_STATE();
     case 241:
       ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(442);
+      if (lookahead == 'w') ADVANCE(443);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(443);
-      if (lookahead == 'q') ADVANCE(444);
+      if (lookahead == 'e') ADVANCE(444);
+      if (lookahead == 'q') ADVANCE(445);
       END_STATE();
     case 243:
-      if (lookahead == 'm') ADVANCE(445);
+      if (lookahead == 'm') ADVANCE(446);
       END_STATE();
     case 244:
-      if (lookahead == 'l') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(447);
       END_STATE();
     case 245:
-      if (lookahead == 'n') ADVANCE(447);
+      if (lookahead == 'n') ADVANCE(448);
       END_STATE();
     case 246:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(449);
       END_STATE();
     case 247:
-      if (lookahead == 'u') ADVANCE(449);
+      if (lookahead == 'u') ADVANCE(450);
       END_STATE();
     case 248:
-      if (lookahead == 's') ADVANCE(450);
+      if (lookahead == 's') ADVANCE(451);
       END_STATE();
     case 249:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 't') ADVANCE(452);
       END_STATE();
     case 250:
-      if (lookahead == 'a') ADVANCE(452);
+      if (lookahead == 'a') ADVANCE(453);
       END_STATE();
     case 251:
-      if (lookahead == 'g') ADVANCE(453);
+      if (lookahead == 'g') ADVANCE(454);
       END_STATE();
     case 252:
-      if (lookahead == 'h') ADVANCE(454);
+      if (lookahead == 'h') ADVANCE(455);
       END_STATE();
     case 253:
-      if (lookahead == 'd') ADVANCE(455);
+      if (lookahead == 'd') ADVANCE(456);
       END_STATE();
     case 254:
       ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 255:
-      if (lookahead == 'i') ADVANCE(456);
+      if (lookahead == 'i') ADVANCE(457);
       END_STATE();
     case 256:
-      if (lookahead == 'e') ADVANCE(457);
-      END_STATE();
-    case 257:
       if (lookahead == 'e') ADVANCE(458);
       END_STATE();
+    case 257:
+      if (lookahead == 'e') ADVANCE(459);
+      END_STATE();
     case 258:
-      if (lookahead == 'u') ADVANCE(459);
+      if (lookahead == 'u') ADVANCE(460);
       END_STATE();
     case 259:
-      if (lookahead == 't') ADVANCE(460);
+      if (lookahead == 't') ADVANCE(461);
       END_STATE();
     case 260:
-      if (lookahead == 'l') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(462);
       END_STATE();
     case 261:
-      if (lookahead == 'n') ADVANCE(462);
+      if (lookahead == 'n') ADVANCE(463);
       END_STATE();
     case 262:
-      if (lookahead == 'p') ADVANCE(463);
+      if (lookahead == 'p') ADVANCE(464);
       END_STATE();
     case 263:
-      if (lookahead == 'i') ADVANCE(464);
+      if (lookahead == 'i') ADVANCE(465);
       END_STATE();
     case 264:
-      if (lookahead == 'a') ADVANCE(465);
+      if (lookahead == 'a') ADVANCE(466);
       END_STATE();
     case 265:
       ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(466);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 267:
-      if (lookahead == 'd') ADVANCE(467);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 268:
       ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 269:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(469);
       END_STATE();
     case 270:
-      if (lookahead == 'i') ADVANCE(469);
+      if (lookahead == 'i') ADVANCE(470);
       END_STATE();
     case 271:
-      if (lookahead == 'e') ADVANCE(470);
-      if (lookahead == 'k') ADVANCE(471);
+      if (lookahead == 'e') ADVANCE(471);
+      if (lookahead == 'k') ADVANCE(472);
       END_STATE();
     case 272:
-      if (lookahead == 'd') ADVANCE(472);
+      if (lookahead == 'd') ADVANCE(473);
       END_STATE();
     case 273:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 's') ADVANCE(474);
       END_STATE();
     case 274:
       ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 275:
-      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'i') ADVANCE(475);
       END_STATE();
     case 276:
-      if (lookahead == 'n') ADVANCE(475);
+      if (lookahead == 'n') ADVANCE(476);
       END_STATE();
     case 277:
-      if (lookahead == 'i') ADVANCE(476);
+      if (lookahead == 'i') ADVANCE(477);
       END_STATE();
     case 278:
-      if (lookahead == 'e') ADVANCE(477);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 279:
       ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 280:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'e') ADVANCE(479);
       END_STATE();
     case 281:
-      if (lookahead == '2') ADVANCE(479);
-      if (lookahead == '8') ADVANCE(480);
+      if (lookahead == '2') ADVANCE(480);
+      if (lookahead == '8') ADVANCE(481);
       END_STATE();
     case 282:
-      if (lookahead == 'd') ADVANCE(481);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 283:
       ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 284:
-      if (lookahead == 's') ADVANCE(482);
+      if (lookahead == 's') ADVANCE(483);
       END_STATE();
     case 285:
-      if (lookahead == 'i') ADVANCE(483);
+      if (lookahead == 'i') ADVANCE(484);
       END_STATE();
     case 286:
-      if (lookahead == 'u') ADVANCE(484);
+      if (lookahead == 'u') ADVANCE(485);
       END_STATE();
     case 287:
       ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(485);
-      if (lookahead == 's') ADVANCE(486);
+      if (lookahead == '-') ADVANCE(486);
+      if (lookahead == 's') ADVANCE(487);
       END_STATE();
     case 288:
-      if (lookahead == '-') ADVANCE(487);
+      if (lookahead == '-') ADVANCE(488);
       END_STATE();
     case 289:
-      if (lookahead == 'n') ADVANCE(488);
+      if (lookahead == 'n') ADVANCE(489);
       END_STATE();
     case 290:
       ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(489);
-      if (lookahead == 'p') ADVANCE(490);
+      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'p') ADVANCE(491);
       END_STATE();
     case 291:
-      if (lookahead == 'r') ADVANCE(491);
+      if (lookahead == 'r') ADVANCE(492);
       END_STATE();
     case 292:
       ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 293:
-      if (lookahead == 's') ADVANCE(492);
+      if (lookahead == 's') ADVANCE(493);
       END_STATE();
     case 294:
       ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 295:
       ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(493);
+      if (lookahead == 'm') ADVANCE(494);
       END_STATE();
     case 296:
-      if (lookahead == 's') ADVANCE(494);
+      if (lookahead == 's') ADVANCE(495);
       END_STATE();
     case 297:
-      if (lookahead == 'c') ADVANCE(495);
-      END_STATE();
-    case 298:
       if (lookahead == 'c') ADVANCE(496);
       END_STATE();
+    case 298:
+      if (lookahead == 'c') ADVANCE(497);
+      END_STATE();
     case 299:
-      if (lookahead == 't') ADVANCE(497);
+      if (lookahead == 't') ADVANCE(498);
       END_STATE();
     case 300:
-      if (lookahead == 'i') ADVANCE(498);
+      if (lookahead == 'i') ADVANCE(499);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(499);
+      if (lookahead == 'e') ADVANCE(500);
       END_STATE();
     case 302:
-      if (lookahead == 'a') ADVANCE(500);
+      if (lookahead == 'a') ADVANCE(501);
       END_STATE();
     case 303:
-      if (lookahead == 'f') ADVANCE(501);
-      if (lookahead == 't') ADVANCE(502);
+      if (lookahead == 'f') ADVANCE(502);
+      if (lookahead == 't') ADVANCE(503);
       END_STATE();
     case 304:
-      if (lookahead == 'l') ADVANCE(503);
+      if (lookahead == 'l') ADVANCE(504);
       END_STATE();
     case 305:
       ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(504);
+      if (lookahead == 'e') ADVANCE(505);
       END_STATE();
     case 307:
-      if (lookahead == 'i') ADVANCE(505);
+      if (lookahead == 'i') ADVANCE(506);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(506);
-      if (lookahead == 'i') ADVANCE(507);
+      if (lookahead == 'e') ADVANCE(507);
+      if (lookahead == 'i') ADVANCE(508);
       END_STATE();
     case 309:
-      if (lookahead == 'c') ADVANCE(508);
-      if (lookahead == 'd') ADVANCE(509);
-      if (lookahead == 'l') ADVANCE(510);
+      if (lookahead == 'c') ADVANCE(509);
+      if (lookahead == 'd') ADVANCE(510);
+      if (lookahead == 'l') ADVANCE(511);
       END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(511);
+      if (lookahead == 'e') ADVANCE(512);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(512);
-      if (lookahead == 'l') ADVANCE(513);
+      if (lookahead == 'e') ADVANCE(513);
+      if (lookahead == 'l') ADVANCE(514);
       END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(514);
-      END_STATE();
-    case 313:
       if (lookahead == 'e') ADVANCE(515);
       END_STATE();
+    case 313:
+      if (lookahead == 'e') ADVANCE(516);
+      END_STATE();
     case 314:
-      if (lookahead == 'i') ADVANCE(516);
-      if (lookahead == 'o') ADVANCE(517);
+      if (lookahead == 'i') ADVANCE(517);
+      if (lookahead == 'o') ADVANCE(518);
       END_STATE();
     case 315:
-      if (lookahead == 'u') ADVANCE(518);
+      if (lookahead == 'u') ADVANCE(519);
       END_STATE();
     case 316:
-      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'e') ADVANCE(520);
       END_STATE();
     case 317:
-      if (lookahead == 'e') ADVANCE(520);
+      if (lookahead == 'e') ADVANCE(521);
       END_STATE();
     case 318:
       ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 319:
-      if (lookahead == 'a') ADVANCE(521);
+      if (lookahead == 'a') ADVANCE(522);
       END_STATE();
     case 320:
-      if (lookahead == 'l') ADVANCE(522);
+      if (lookahead == 'l') ADVANCE(523);
       END_STATE();
     case 321:
-      if (lookahead == 's') ADVANCE(523);
+      if (lookahead == 's') ADVANCE(524);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(524);
-      if (lookahead == 'v') ADVANCE(525);
+      if (lookahead == 'i') ADVANCE(525);
+      if (lookahead == 'v') ADVANCE(526);
       END_STATE();
     case 323:
-      if (lookahead == 's') ADVANCE(526);
+      if (lookahead == 's') ADVANCE(527);
       END_STATE();
     case 324:
-      if (lookahead == 'r') ADVANCE(527);
+      if (lookahead == 'r') ADVANCE(528);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(528);
+      if (lookahead == 'e') ADVANCE(529);
       END_STATE();
     case 326:
-      if (lookahead == 'r') ADVANCE(529);
+      if (lookahead == 'r') ADVANCE(530);
       END_STATE();
     case 327:
-      if (lookahead == 'n') ADVANCE(530);
+      if (lookahead == 'n') ADVANCE(531);
       END_STATE();
     case 328:
-      if (lookahead == 'a') ADVANCE(531);
-      if (lookahead == 'c') ADVANCE(532);
+      if (lookahead == 'a') ADVANCE(532);
+      if (lookahead == 'c') ADVANCE(533);
       END_STATE();
     case 329:
-      if (lookahead == 'e') ADVANCE(533);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 330:
-      if (lookahead == 'e') ADVANCE(534);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 331:
       ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 332:
-      if (lookahead == 'r') ADVANCE(535);
+      if (lookahead == 'r') ADVANCE(536);
       END_STATE();
     case 333:
-      if (lookahead == 'c') ADVANCE(536);
+      if (lookahead == 'c') ADVANCE(537);
       END_STATE();
     case 334:
-      if (lookahead == 'i') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 335:
-      if (lookahead == 't') ADVANCE(538);
+      if (lookahead == 't') ADVANCE(539);
       END_STATE();
     case 336:
-      if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'e') ADVANCE(540);
       END_STATE();
     case 337:
       ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(540);
+      if (lookahead == '-') ADVANCE(541);
       END_STATE();
     case 338:
-      if (lookahead == 't') ADVANCE(541);
+      if (lookahead == 't') ADVANCE(542);
       END_STATE();
     case 339:
-      if (lookahead == 'a') ADVANCE(542);
+      if (lookahead == 'a') ADVANCE(543);
       END_STATE();
     case 340:
-      if (lookahead == 't') ADVANCE(543);
+      if (lookahead == 't') ADVANCE(544);
       END_STATE();
     case 341:
       ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 342:
-      if (lookahead == 'l') ADVANCE(544);
+      if (lookahead == 'l') ADVANCE(545);
       END_STATE();
     case 343:
-      if (lookahead == 'e') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 344:
       ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 345:
-      if (lookahead == 'p') ADVANCE(546);
+      if (lookahead == 'p') ADVANCE(547);
       END_STATE();
     case 346:
-      if (lookahead == 'n') ADVANCE(547);
+      if (lookahead == 'n') ADVANCE(548);
       END_STATE();
     case 347:
-      if (lookahead == 'e') ADVANCE(548);
-      if (lookahead == 'o') ADVANCE(549);
+      if (lookahead == 'e') ADVANCE(549);
+      if (lookahead == 'o') ADVANCE(550);
       END_STATE();
     case 348:
-      if (lookahead == 'a') ADVANCE(550);
+      if (lookahead == 'a') ADVANCE(551);
       END_STATE();
     case 349:
-      if (lookahead == 'n') ADVANCE(551);
+      if (lookahead == 'n') ADVANCE(552);
       END_STATE();
     case 350:
-      if (lookahead == 'e') ADVANCE(552);
+      if (lookahead == 'e') ADVANCE(553);
       END_STATE();
     case 351:
-      if (lookahead == '-') ADVANCE(553);
+      if (lookahead == '-') ADVANCE(554);
       END_STATE();
     case 352:
-      if (lookahead == 'i') ADVANCE(554);
+      if (lookahead == 'i') ADVANCE(555);
       END_STATE();
     case 353:
-      if (lookahead == 'e') ADVANCE(555);
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
     case 354:
-      if (lookahead == 'i') ADVANCE(556);
+      if (lookahead == 'i') ADVANCE(557);
       END_STATE();
     case 355:
       ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 356:
-      if (lookahead == 'i') ADVANCE(557);
-      END_STATE();
-    case 357:
       if (lookahead == 'i') ADVANCE(558);
       END_STATE();
+    case 357:
+      if (lookahead == 'i') ADVANCE(559);
+      END_STATE();
     case 358:
-      if (lookahead == 'o') ADVANCE(559);
+      if (lookahead == 'o') ADVANCE(560);
       END_STATE();
     case 359:
-      if (lookahead == 't') ADVANCE(560);
-      END_STATE();
-    case 360:
       if (lookahead == 't') ADVANCE(561);
       END_STATE();
+    case 360:
+      if (lookahead == 't') ADVANCE(562);
+      END_STATE();
     case 361:
-      if (lookahead == 'e') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(563);
       END_STATE();
     case 362:
       ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(563);
+      if (lookahead == 's') ADVANCE(564);
       END_STATE();
     case 363:
       ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 364:
-      if (lookahead == '8') ADVANCE(564);
+      if (lookahead == '8') ADVANCE(565);
       END_STATE();
     case 365:
-      if (lookahead == 'e') ADVANCE(565);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 366:
-      if (lookahead == 'h') ADVANCE(566);
+      if (lookahead == 'h') ADVANCE(567);
       END_STATE();
     case 367:
       ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 368:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == 'e') ADVANCE(568);
       END_STATE();
     case 369:
-      if (lookahead == 'r') ADVANCE(568);
+      if (lookahead == 'p') ADVANCE(569);
       END_STATE();
     case 370:
-      if (lookahead == 't') ADVANCE(569);
+      if (lookahead == 'r') ADVANCE(570);
       END_STATE();
     case 371:
-      if (lookahead == 'd') ADVANCE(570);
+      if (lookahead == 't') ADVANCE(571);
       END_STATE();
     case 372:
-      if (lookahead == 'r') ADVANCE(571);
+      if (lookahead == 'd') ADVANCE(572);
       END_STATE();
     case 373:
-      if (lookahead == 'n') ADVANCE(572);
+      if (lookahead == 'r') ADVANCE(573);
       END_STATE();
     case 374:
-      if (lookahead == 'c') ADVANCE(573);
+      if (lookahead == 'n') ADVANCE(574);
       END_STATE();
     case 375:
-      if (lookahead == 'e') ADVANCE(574);
+      if (lookahead == 'c') ADVANCE(575);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(575);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 377:
-      if (lookahead == 'i') ADVANCE(576);
+      if (lookahead == 'e') ADVANCE(577);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'i') ADVANCE(578);
       END_STATE();
     case 379:
-      if (lookahead == 'n') ADVANCE(577);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 380:
-      if (lookahead == 't') ADVANCE(578);
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
     case 381:
-      if (lookahead == 'o') ADVANCE(579);
+      if (lookahead == 't') ADVANCE(580);
       END_STATE();
     case 382:
-      if (lookahead == 'a') ADVANCE(580);
+      if (lookahead == 'o') ADVANCE(581);
       END_STATE();
     case 383:
-      if (lookahead == 'n') ADVANCE(581);
+      if (lookahead == 'a') ADVANCE(582);
       END_STATE();
     case 384:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(582);
+      if (lookahead == 'n') ADVANCE(583);
       END_STATE();
     case 385:
-      if (lookahead == 'l') ADVANCE(583);
-      END_STATE();
-    case 386:
+      ACCEPT_TOKEN(anon_sym_band);
       if (lookahead == 'w') ADVANCE(584);
       END_STATE();
+    case 386:
+      if (lookahead == 'l') ADVANCE(585);
+      END_STATE();
     case 387:
-      if (lookahead == 'd') ADVANCE(585);
+      if (lookahead == 'w') ADVANCE(586);
       END_STATE();
     case 388:
-      if (lookahead == 'n') ADVANCE(586);
+      if (lookahead == 'd') ADVANCE(587);
       END_STATE();
     case 389:
-      if (lookahead == 'k') ADVANCE(587);
+      if (lookahead == 'n') ADVANCE(588);
       END_STATE();
     case 390:
-      if (lookahead == 'd') ADVANCE(588);
+      if (lookahead == 'k') ADVANCE(589);
       END_STATE();
     case 391:
-      if (lookahead == 'c') ADVANCE(589);
+      if (lookahead == 'd') ADVANCE(590);
       END_STATE();
     case 392:
-      if (lookahead == 'i') ADVANCE(590);
+      if (lookahead == 'c') ADVANCE(591);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'i') ADVANCE(592);
       END_STATE();
     case 394:
-      if (lookahead == 'e') ADVANCE(591);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 395:
-      if (lookahead == 'b') ADVANCE(592);
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
     case 396:
-      if (lookahead == 'i') ADVANCE(593);
+      if (lookahead == 'b') ADVANCE(594);
       END_STATE();
     case 397:
-      if (lookahead == 'a') ADVANCE(594);
+      if (lookahead == 'i') ADVANCE(595);
       END_STATE();
     case 398:
-      if (lookahead == 'n') ADVANCE(595);
+      if (lookahead == 'a') ADVANCE(596);
       END_STATE();
     case 399:
-      if (lookahead == 'u') ADVANCE(596);
+      if (lookahead == 'n') ADVANCE(597);
       END_STATE();
     case 400:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'u') ADVANCE(598);
       END_STATE();
     case 401:
-      ACCEPT_TOKEN(anon_sym_clad);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 402:
-      if (lookahead == 's') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 403:
-      if (lookahead == 'i') ADVANCE(598);
+      if (lookahead == 's') ADVANCE(599);
       END_STATE();
     case 404:
-      if (lookahead == 'i') ADVANCE(599);
-      if (lookahead == 'u') ADVANCE(600);
+      if (lookahead == 'i') ADVANCE(600);
       END_STATE();
     case 405:
       if (lookahead == 'i') ADVANCE(601);
+      if (lookahead == 'u') ADVANCE(602);
       END_STATE();
     case 406:
-      if (lookahead == 'e') ADVANCE(602);
+      if (lookahead == 'i') ADVANCE(603);
       END_STATE();
     case 407:
-      if (lookahead == 't') ADVANCE(603);
-      END_STATE();
-    case 408:
       if (lookahead == 'e') ADVANCE(604);
       END_STATE();
+    case 408:
+      if (lookahead == 't') ADVANCE(605);
+      END_STATE();
     case 409:
-      if (lookahead == 'l') ADVANCE(605);
+      if (lookahead == 'e') ADVANCE(606);
       END_STATE();
     case 410:
-      if (lookahead == 'r') ADVANCE(606);
+      if (lookahead == 'l') ADVANCE(607);
       END_STATE();
     case 411:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'r') ADVANCE(608);
       END_STATE();
     case 412:
-      if (lookahead == 'd') ADVANCE(607);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 413:
-      if (lookahead == 'n') ADVANCE(608);
+      if (lookahead == 'd') ADVANCE(609);
       END_STATE();
     case 414:
-      ACCEPT_TOKEN(anon_sym_degC);
-      END_STATE();
-    case 415:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 416:
-      if (lookahead == 'y') ADVANCE(609);
-      END_STATE();
-    case 417:
       if (lookahead == 'n') ADVANCE(610);
       END_STATE();
+    case 415:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 416:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 417:
+      if (lookahead == 'y') ADVANCE(611);
+      END_STATE();
     case 418:
-      if (lookahead == 'c') ADVANCE(611);
+      if (lookahead == 'n') ADVANCE(612);
       END_STATE();
     case 419:
-      if (lookahead == 'e') ADVANCE(612);
+      if (lookahead == 'c') ADVANCE(613);
       END_STATE();
     case 420:
-      if (lookahead == 'e') ADVANCE(613);
+      if (lookahead == 'e') ADVANCE(614);
       END_STATE();
     case 421:
-      if (lookahead == 'c') ADVANCE(614);
+      if (lookahead == 'e') ADVANCE(615);
       END_STATE();
     case 422:
-      if (lookahead == 'l') ADVANCE(615);
+      if (lookahead == 'c') ADVANCE(616);
       END_STATE();
     case 423:
-      if (lookahead == 'a') ADVANCE(616);
+      if (lookahead == 'l') ADVANCE(617);
       END_STATE();
     case 424:
-      if (lookahead == 'd') ADVANCE(617);
+      if (lookahead == 'a') ADVANCE(618);
       END_STATE();
     case 425:
-      if (lookahead == 't') ADVANCE(618);
+      if (lookahead == 'd') ADVANCE(619);
       END_STATE();
     case 426:
-      if (lookahead == 'e') ADVANCE(619);
+      if (lookahead == 't') ADVANCE(620);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'e') ADVANCE(621);
       END_STATE();
     case 428:
-      if (lookahead == 'i') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 429:
-      if (lookahead == 'c') ADVANCE(621);
+      if (lookahead == 'i') ADVANCE(622);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'c') ADVANCE(623);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 432:
-      if (lookahead == 'l') ADVANCE(622);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 433:
-      if (lookahead == '8') ADVANCE(623);
+      if (lookahead == 'l') ADVANCE(624);
       END_STATE();
     case 434:
-      if (lookahead == 's') ADVANCE(624);
+      if (lookahead == '8') ADVANCE(625);
       END_STATE();
     case 435:
-      if (lookahead == 'c') ADVANCE(625);
-      END_STATE();
-    case 436:
       if (lookahead == 's') ADVANCE(626);
       END_STATE();
+    case 436:
+      if (lookahead == 'c') ADVANCE(627);
+      END_STATE();
     case 437:
-      if (lookahead == 'l') ADVANCE(627);
+      if (lookahead == 's') ADVANCE(628);
       END_STATE();
     case 438:
-      if (lookahead == 'r') ADVANCE(628);
+      if (lookahead == 'l') ADVANCE(629);
       END_STATE();
     case 439:
-      if (lookahead == 'e') ADVANCE(629);
+      if (lookahead == 'r') ADVANCE(630);
       END_STATE();
     case 440:
-      if (lookahead == 'd') ADVANCE(630);
+      if (lookahead == 'e') ADVANCE(631);
       END_STATE();
     case 441:
-      if (lookahead == 'b') ADVANCE(631);
+      if (lookahead == 'd') ADVANCE(632);
       END_STATE();
     case 442:
-      if (lookahead == 'a') ADVANCE(632);
+      if (lookahead == 'b') ADVANCE(633);
       END_STATE();
     case 443:
-      if (lookahead == '-') ADVANCE(633);
+      if (lookahead == 'a') ADVANCE(634);
       END_STATE();
     case 444:
-      if (lookahead == 'u') ADVANCE(634);
+      if (lookahead == '-') ADVANCE(635);
       END_STATE();
     case 445:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'u') ADVANCE(636);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_full);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 447:
-      ACCEPT_TOKEN(anon_sym_gain);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 449:
-      if (lookahead == 'n') ADVANCE(636);
+      if (lookahead == 'r') ADVANCE(637);
       END_STATE();
     case 450:
-      if (lookahead == 's') ADVANCE(637);
+      if (lookahead == 'n') ADVANCE(638);
       END_STATE();
     case 451:
-      ACCEPT_TOKEN(anon_sym_haat);
+      if (lookahead == 's') ADVANCE(639);
       END_STATE();
     case 452:
-      if (lookahead == '-') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 453:
-      if (lookahead == 'h') ADVANCE(639);
+      if (lookahead == '-') ADVANCE(640);
       END_STATE();
     case 454:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 'h') ADVANCE(641);
       END_STATE();
     case 455:
-      if (lookahead == 'e') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 456:
-      if (lookahead == 'z') ADVANCE(641);
+      if (lookahead == 'e') ADVANCE(642);
       END_STATE();
     case 457:
-      if (lookahead == 'd') ADVANCE(642);
+      if (lookahead == 'z') ADVANCE(643);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(643);
+      if (lookahead == 'd') ADVANCE(644);
       END_STATE();
     case 459:
-      if (lookahead == 't') ADVANCE(644);
+      if (lookahead == 'r') ADVANCE(645);
       END_STATE();
     case 460:
-      if (lookahead == 'e') ADVANCE(645);
-      if (lookahead == 'r') ADVANCE(646);
+      if (lookahead == 't') ADVANCE(646);
       END_STATE();
     case 461:
-      if (lookahead == 'a') ADVANCE(647);
+      if (lookahead == 'e') ADVANCE(647);
+      if (lookahead == 'r') ADVANCE(648);
       END_STATE();
     case 462:
-      if (lookahead == 's') ADVANCE(648);
+      if (lookahead == 'a') ADVANCE(649);
       END_STATE();
     case 463:
-      if (lookahead == 'e') ADVANCE(649);
-      END_STATE();
-    case 464:
       if (lookahead == 's') ADVANCE(650);
       END_STATE();
+    case 464:
+      if (lookahead == 'e') ADVANCE(651);
+      END_STATE();
     case 465:
-      if (lookahead == 'c') ADVANCE(651);
+      if (lookahead == 's') ADVANCE(652);
       END_STATE();
     case 466:
-      if (lookahead == 'd') ADVANCE(652);
+      if (lookahead == 'c') ADVANCE(653);
       END_STATE();
     case 467:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'd') ADVANCE(654);
       END_STATE();
     case 468:
-      if (lookahead == 'n') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 469:
-      if (lookahead == 't') ADVANCE(654);
+      if (lookahead == 'n') ADVANCE(655);
       END_STATE();
     case 470:
-      if (lookahead == 'a') ADVANCE(655);
+      if (lookahead == 't') ADVANCE(656);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'a') ADVANCE(657);
       END_STATE();
     case 472:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 473:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(656);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 474:
-      if (lookahead == 'm') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(658);
       END_STATE();
     case 475:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'm') ADVANCE(659);
       END_STATE();
     case 476:
-      if (lookahead == 'u') ADVANCE(658);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 477:
-      if (lookahead == 'r') ADVANCE(659);
+      if (lookahead == 'u') ADVANCE(660);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(660);
+      if (lookahead == 'r') ADVANCE(661);
       END_STATE();
     case 479:
-      if (lookahead == '7') ADVANCE(661);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(662);
       END_STATE();
     case 480:
-      if (lookahead == '3') ADVANCE(662);
+      if (lookahead == '7') ADVANCE(663);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == '3') ADVANCE(664);
       END_STATE();
     case 482:
-      if (lookahead == 'e') ADVANCE(663);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 483:
-      if (lookahead == 'n') ADVANCE(664);
+      if (lookahead == 'e') ADVANCE(665);
       END_STATE();
     case 484:
-      if (lookahead == 'p') ADVANCE(665);
+      if (lookahead == 'n') ADVANCE(666);
       END_STATE();
     case 485:
-      if (lookahead == 'm') ADVANCE(666);
+      if (lookahead == 'p') ADVANCE(667);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'm') ADVANCE(668);
       END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(669);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 490:
-      if (lookahead == 'u') ADVANCE(669);
+      if (lookahead == 'r') ADVANCE(670);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'u') ADVANCE(671);
       END_STATE();
     case 492:
-      if (lookahead == 'e') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 493:
-      if (lookahead == 'i') ADVANCE(671);
-      END_STATE();
-    case 494:
       if (lookahead == 'e') ADVANCE(672);
       END_STATE();
-    case 495:
-      if (lookahead == 'e') ADVANCE(673);
+    case 494:
+      if (lookahead == 'i') ADVANCE(673);
       END_STATE();
-    case 496:
+    case 495:
       if (lookahead == 'e') ADVANCE(674);
       END_STATE();
+    case 496:
+      if (lookahead == 'e') ADVANCE(675);
+      END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(676);
       END_STATE();
     case 498:
-      if (lookahead == 't') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 499:
-      if (lookahead == 'r') ADVANCE(676);
+      if (lookahead == 't') ADVANCE(677);
       END_STATE();
     case 500:
-      if (lookahead == 'm') ADVANCE(677);
+      if (lookahead == 'r') ADVANCE(678);
       END_STATE();
     case 501:
-      if (lookahead == 'i') ADVANCE(678);
+      if (lookahead == 'm') ADVANCE(679);
       END_STATE();
     case 502:
-      if (lookahead == 'e') ADVANCE(679);
-      END_STATE();
-    case 503:
       if (lookahead == 'i') ADVANCE(680);
       END_STATE();
+    case 503:
+      if (lookahead == 'e') ADVANCE(681);
+      END_STATE();
     case 504:
-      if (lookahead == 't') ADVANCE(681);
+      if (lookahead == 'i') ADVANCE(682);
       END_STATE();
     case 505:
-      if (lookahead == 'u') ADVANCE(682);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 506:
-      if (lookahead == 'd') ADVANCE(683);
+      if (lookahead == 'u') ADVANCE(684);
       END_STATE();
     case 507:
-      if (lookahead == 'n') ADVANCE(684);
-      if (lookahead == 'o') ADVANCE(685);
+      if (lookahead == 'd') ADVANCE(685);
       END_STATE();
     case 508:
-      if (lookahead == 't') ADVANCE(686);
+      if (lookahead == 'n') ADVANCE(686);
+      if (lookahead == 'o') ADVANCE(687);
       END_STATE();
     case 509:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(687);
+      if (lookahead == 't') ADVANCE(688);
       END_STATE();
     case 510:
-      if (lookahead == 'i') ADVANCE(688);
-      END_STATE();
-    case 511:
+      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(689);
       END_STATE();
+    case 511:
+      if (lookahead == 'i') ADVANCE(690);
+      END_STATE();
     case 512:
-      if (lookahead == 'r') ADVANCE(690);
+      if (lookahead == 'i') ADVANCE(691);
       END_STATE();
     case 513:
-      if (lookahead == 'e') ADVANCE(691);
+      if (lookahead == 'r') ADVANCE(692);
       END_STATE();
     case 514:
-      if (lookahead == 'c') ADVANCE(692);
+      if (lookahead == 'e') ADVANCE(693);
       END_STATE();
     case 515:
-      if (lookahead == 'a') ADVANCE(693);
+      if (lookahead == 'c') ADVANCE(694);
       END_STATE();
     case 516:
-      if (lookahead == 'd') ADVANCE(694);
-      if (lookahead == 's') ADVANCE(695);
+      if (lookahead == 'a') ADVANCE(695);
       END_STATE();
     case 517:
-      if (lookahead == 'l') ADVANCE(696);
-      if (lookahead == 'n') ADVANCE(697);
+      if (lookahead == 'd') ADVANCE(696);
+      if (lookahead == 's') ADVANCE(697);
       END_STATE();
     case 518:
-      if (lookahead == 'r') ADVANCE(698);
+      if (lookahead == 'l') ADVANCE(698);
+      if (lookahead == 'n') ADVANCE(699);
       END_STATE();
     case 519:
-      if (lookahead == 'r') ADVANCE(699);
+      if (lookahead == 'r') ADVANCE(700);
       END_STATE();
     case 520:
-      if (lookahead == 's') ADVANCE(700);
+      if (lookahead == 'r') ADVANCE(701);
       END_STATE();
     case 521:
-      if (lookahead == 'l') ADVANCE(701);
+      if (lookahead == 's') ADVANCE(702);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(702);
+      if (lookahead == 'l') ADVANCE(703);
       END_STATE();
     case 523:
-      if (lookahead == 'i') ADVANCE(703);
-      END_STATE();
-    case 524:
       if (lookahead == 'e') ADVANCE(704);
       END_STATE();
-    case 525:
+    case 524:
       if (lookahead == 'i') ADVANCE(705);
       END_STATE();
+    case 525:
+      if (lookahead == 'e') ADVANCE(706);
+      END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(706);
+      if (lookahead == 'i') ADVANCE(707);
       END_STATE();
     case 527:
-      if (lookahead == 'e') ADVANCE(707);
+      if (lookahead == 'i') ADVANCE(708);
       END_STATE();
     case 528:
-      if (lookahead == 't') ADVANCE(708);
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
     case 529:
-      if (lookahead == 't') ADVANCE(709);
-      END_STATE();
-    case 530:
       if (lookahead == 't') ADVANCE(710);
       END_STATE();
+    case 530:
+      if (lookahead == 't') ADVANCE(711);
+      END_STATE();
     case 531:
-      if (lookahead == 'd') ADVANCE(711);
+      if (lookahead == 't') ADVANCE(712);
       END_STATE();
     case 532:
-      if (lookahead == 'e') ADVANCE(712);
+      if (lookahead == 'd') ADVANCE(713);
       END_STATE();
     case 533:
-      if (lookahead == '-') ADVANCE(713);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == '-') ADVANCE(715);
       END_STATE();
     case 535:
-      if (lookahead == 'c') ADVANCE(714);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 536:
-      if (lookahead == 'i') ADVANCE(715);
+      if (lookahead == 'c') ADVANCE(716);
       END_STATE();
     case 537:
-      if (lookahead == 't') ADVANCE(716);
+      if (lookahead == 'i') ADVANCE(717);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 't') ADVANCE(718);
       END_STATE();
     case 539:
-      if (lookahead == 'a') ADVANCE(717);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 540:
-      if (lookahead == 'p') ADVANCE(718);
+      if (lookahead == 'a') ADVANCE(719);
       END_STATE();
     case 541:
-      if (lookahead == 'i') ADVANCE(719);
+      if (lookahead == 'p') ADVANCE(720);
       END_STATE();
     case 542:
-      if (lookahead == 'n') ADVANCE(720);
+      if (lookahead == 'i') ADVANCE(721);
       END_STATE();
     case 543:
-      if (lookahead == 'c') ADVANCE(721);
+      if (lookahead == 'n') ADVANCE(722);
       END_STATE();
     case 544:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'c') ADVANCE(723);
       END_STATE();
     case 545:
-      ACCEPT_TOKEN(anon_sym_take);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 546:
-      if (lookahead == 'e') ADVANCE(722);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 547:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'e') ADVANCE(724);
       END_STATE();
     case 548:
-      if (lookahead == 's') ADVANCE(723);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 549:
-      if (lookahead == 'u') ADVANCE(724);
+      if (lookahead == 's') ADVANCE(725);
       END_STATE();
     case 550:
-      if (lookahead == 'l') ADVANCE(725);
+      if (lookahead == 'u') ADVANCE(726);
       END_STATE();
     case 551:
-      if (lookahead == 's') ADVANCE(726);
+      if (lookahead == 'l') ADVANCE(727);
       END_STATE();
     case 552:
-      if (lookahead == 'r') ADVANCE(727);
+      if (lookahead == 's') ADVANCE(728);
       END_STATE();
     case 553:
-      if (lookahead == 'r') ADVANCE(728);
+      if (lookahead == 'r') ADVANCE(729);
       END_STATE();
     case 554:
-      if (lookahead == 'c') ADVANCE(729);
-      END_STATE();
-    case 555:
       if (lookahead == 'r') ADVANCE(730);
       END_STATE();
+    case 555:
+      if (lookahead == 'c') ADVANCE(731);
+      END_STATE();
     case 556:
-      if (lookahead == 'l') ADVANCE(731);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 557:
-      if (lookahead == 'd') ADVANCE(732);
+      if (lookahead == 'l') ADVANCE(733);
       END_STATE();
     case 558:
-      if (lookahead == 'a') ADVANCE(733);
+      if (lookahead == 'd') ADVANCE(734);
       END_STATE();
     case 559:
-      if (lookahead == 'c') ADVANCE(734);
+      if (lookahead == 'a') ADVANCE(735);
       END_STATE();
     case 560:
-      if (lookahead == 'i') ADVANCE(735);
+      if (lookahead == 'c') ADVANCE(736);
       END_STATE();
     case 561:
-      if (lookahead == 'a') ADVANCE(736);
+      if (lookahead == 'i') ADVANCE(737);
       END_STATE();
     case 562:
-      if (lookahead == 'l') ADVANCE(737);
+      if (lookahead == 'a') ADVANCE(738);
       END_STATE();
     case 563:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'l') ADVANCE(739);
       END_STATE();
     case 564:
-      if (lookahead == '4') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 565:
-      if (lookahead == 's') ADVANCE(739);
+      if (lookahead == '4') ADVANCE(740);
       END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(740);
+      if (lookahead == 's') ADVANCE(741);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_above);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(742);
       END_STATE();
     case 568:
-      if (lookahead == 'a') ADVANCE(741);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 569:
-      if (lookahead == 'e') ADVANCE(742);
+      if (lookahead == 't') ADVANCE(743);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 571:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 572:
-      if (lookahead == 's') ADVANCE(743);
-      END_STATE();
-    case 573:
       if (lookahead == 'a') ADVANCE(744);
       END_STATE();
+    case 571:
+      if (lookahead == 'e') ADVANCE(745);
+      END_STATE();
+    case 572:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 573:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 's') ADVANCE(746);
       END_STATE();
     case 575:
-      if (lookahead == 'n') ADVANCE(745);
+      if (lookahead == 'a') ADVANCE(747);
       END_STATE();
     case 576:
-      if (lookahead == 'f') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 577:
-      if (lookahead == 'n') ADVANCE(747);
+      if (lookahead == 'n') ADVANCE(748);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'f') ADVANCE(749);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(748);
+      if (lookahead == 'n') ADVANCE(750);
       END_STATE();
     case 580:
-      if (lookahead == 'g') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 581:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'r') ADVANCE(751);
       END_STATE();
     case 582:
-      if (lookahead == 'i') ADVANCE(750);
+      if (lookahead == 'g') ADVANCE(752);
       END_STATE();
     case 583:
-      if (lookahead == 'i') ADVANCE(751);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'i') ADVANCE(753);
       END_STATE();
     case 585:
-      if (lookahead == 'e') ADVANCE(752);
-      END_STATE();
-    case 586:
-      if (lookahead == 'd') ADVANCE(753);
-      END_STATE();
-    case 587:
       if (lookahead == 'i') ADVANCE(754);
       END_STATE();
+    case 586:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 587:
+      if (lookahead == 'e') ADVANCE(755);
+      END_STATE();
     case 588:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'd') ADVANCE(756);
       END_STATE();
     case 589:
-      if (lookahead == 'h') ADVANCE(755);
+      if (lookahead == 'i') ADVANCE(757);
       END_STATE();
     case 590:
-      if (lookahead == 'n') ADVANCE(756);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'h') ADVANCE(758);
       END_STATE();
     case 592:
-      if (lookahead == 'r') ADVANCE(757);
+      if (lookahead == 'n') ADVANCE(759);
       END_STATE();
     case 593:
-      if (lookahead == 'e') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 594:
-      if (lookahead == 'd') ADVANCE(759);
+      if (lookahead == 'r') ADVANCE(760);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'e') ADVANCE(761);
       END_STATE();
     case 596:
-      if (lookahead == 'l') ADVANCE(760);
+      if (lookahead == 'd') ADVANCE(762);
       END_STATE();
     case 597:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 598:
-      if (lookahead == 'n') ADVANCE(761);
+      if (lookahead == 'l') ADVANCE(763);
       END_STATE();
     case 599:
-      if (lookahead == 't') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 600:
-      if (lookahead == 'c') ADVANCE(763);
+      if (lookahead == 'n') ADVANCE(764);
       END_STATE();
     case 601:
-      if (lookahead == 'd') ADVANCE(764);
+      if (lookahead == 't') ADVANCE(765);
       END_STATE();
     case 602:
-      if (lookahead == 'c') ADVANCE(765);
+      if (lookahead == 'c') ADVANCE(766);
       END_STATE();
     case 603:
-      if (lookahead == 'r') ADVANCE(766);
+      if (lookahead == 'd') ADVANCE(767);
       END_STATE();
     case 604:
-      if (lookahead == 'c') ADVANCE(767);
+      if (lookahead == 'c') ADVANCE(768);
       END_STATE();
     case 605:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == 'r') ADVANCE(769);
       END_STATE();
     case 606:
-      if (lookahead == 'a') ADVANCE(769);
+      if (lookahead == 'c') ADVANCE(770);
       END_STATE();
     case 607:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 608:
-      if (lookahead == 'p') ADVANCE(770);
+      if (lookahead == 'a') ADVANCE(772);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_delay);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 610:
-      if (lookahead == 's') ADVANCE(771);
+      if (lookahead == 'p') ADVANCE(773);
       END_STATE();
     case 611:
-      if (lookahead == 'e') ADVANCE(772);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 612:
-      if (lookahead == 't') ADVANCE(773);
+      if (lookahead == 's') ADVANCE(774);
       END_STATE();
     case 613:
-      if (lookahead == 'x') ADVANCE(774);
+      if (lookahead == 'e') ADVANCE(775);
       END_STATE();
     case 614:
-      if (lookahead == 't') ADVANCE(775);
+      if (lookahead == 't') ADVANCE(776);
       END_STATE();
     case 615:
-      if (lookahead == 'a') ADVANCE(776);
+      if (lookahead == 'x') ADVANCE(777);
       END_STATE();
     case 616:
-      if (lookahead == 'n') ADVANCE(777);
+      if (lookahead == 't') ADVANCE(778);
       END_STATE();
     case 617:
-      if (lookahead == 'e') ADVANCE(778);
+      if (lookahead == 'a') ADVANCE(779);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 619:
-      if (lookahead == 'x') ADVANCE(779);
+      if (lookahead == 'e') ADVANCE(781);
       END_STATE();
     case 620:
-      if (lookahead == 'o') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 621:
-      if (lookahead == 'i') ADVANCE(781);
+      if (lookahead == 'x') ADVANCE(782);
       END_STATE();
     case 622:
-      if (lookahead == 'i') ADVANCE(782);
+      if (lookahead == 'o') ADVANCE(783);
       END_STATE();
     case 623:
-      if (lookahead == '9') ADVANCE(783);
+      if (lookahead == 'i') ADVANCE(784);
       END_STATE();
     case 624:
-      if (lookahead == 's') ADVANCE(784);
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(785);
+      if (lookahead == '9') ADVANCE(786);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 's') ADVANCE(787);
       END_STATE();
     case 627:
-      if (lookahead == 'y') ADVANCE(786);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 628:
-      if (lookahead == 'e') ADVANCE(787);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 629:
-      if (lookahead == 'r') ADVANCE(788);
+      if (lookahead == 'y') ADVANCE(789);
       END_STATE();
     case 630:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 631:
-      if (lookahead == 'a') ADVANCE(789);
+      if (lookahead == 'r') ADVANCE(791);
       END_STATE();
     case 632:
-      if (lookahead == 'r') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 633:
-      if (lookahead == 's') ADVANCE(791);
+      if (lookahead == 'a') ADVANCE(792);
       END_STATE();
     case 634:
-      if (lookahead == 'e') ADVANCE(792);
+      if (lookahead == 'r') ADVANCE(793);
       END_STATE();
     case 635:
-      if (lookahead == 'a') ADVANCE(793);
+      if (lookahead == 's') ADVANCE(794);
       END_STATE();
     case 636:
-      if (lookahead == 'd') ADVANCE(794);
+      if (lookahead == 'e') ADVANCE(795);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(796);
       END_STATE();
     case 638:
-      if (lookahead == 'o') ADVANCE(795);
-      if (lookahead == 's') ADVANCE(796);
-      if (lookahead == 'u') ADVANCE(797);
+      if (lookahead == 'd') ADVANCE(797);
       END_STATE();
     case 639:
-      if (lookahead == 't') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 640:
-      if (lookahead == 'r') ADVANCE(799);
+      if (lookahead == 'o') ADVANCE(798);
+      if (lookahead == 's') ADVANCE(799);
+      if (lookahead == 'u') ADVANCE(800);
       END_STATE();
     case 641:
-      if (lookahead == 'o') ADVANCE(800);
+      if (lookahead == 't') ADVANCE(801);
       END_STATE();
     case 642:
-      if (lookahead == 'a') ADVANCE(801);
+      if (lookahead == 'r') ADVANCE(802);
       END_STATE();
     case 643:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(802);
+      if (lookahead == 'o') ADVANCE(803);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'a') ADVANCE(804);
       END_STATE();
     case 645:
-      if (lookahead == 'a') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(805);
       END_STATE();
     case 646:
-      if (lookahead == 'u') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 647:
-      if (lookahead == 't') ADVANCE(805);
+      if (lookahead == 'a') ADVANCE(806);
       END_STATE();
     case 648:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'u') ADVANCE(807);
       END_STATE();
     case 649:
-      if (lookahead == 'r') ADVANCE(806);
-      END_STATE();
-    case 650:
-      if (lookahead == 'd') ADVANCE(807);
-      END_STATE();
-    case 651:
       if (lookahead == 't') ADVANCE(808);
       END_STATE();
+    case 650:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 651:
+      if (lookahead == 'r') ADVANCE(809);
+      END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'd') ADVANCE(810);
       END_STATE();
     case 653:
-      if (lookahead == 'c') ADVANCE(809);
-      END_STATE();
-    case 654:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 655:
-      if (lookahead == 'r') ADVANCE(810);
-      END_STATE();
-    case 656:
       if (lookahead == 't') ADVANCE(811);
       END_STATE();
+    case 654:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 655:
+      if (lookahead == 'c') ADVANCE(812);
+      END_STATE();
+    case 656:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
     case 657:
-      if (lookahead == 'u') ADVANCE(812);
+      if (lookahead == 'r') ADVANCE(813);
       END_STATE();
     case 658:
-      if (lookahead == 'm') ADVANCE(813);
+      if (lookahead == 't') ADVANCE(814);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'u') ADVANCE(815);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'm') ADVANCE(816);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_noise);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 664:
-      if (lookahead == 'a') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 665:
-      if (lookahead == 'a') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'a') ADVANCE(817);
       END_STATE();
     case 667:
-      if (lookahead == 'd') ADVANCE(816);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(817);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 669:
-      if (lookahead == 't') ADVANCE(818);
+      if (lookahead == 'd') ADVANCE(819);
       END_STATE();
     case 670:
-      if (lookahead == 's') ADVANCE(819);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(820);
       END_STATE();
     case 671:
-      if (lookahead == 't') ADVANCE(820);
+      if (lookahead == 't') ADVANCE(821);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 's') ADVANCE(822);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(823);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(821);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 675:
-      if (lookahead == 'i') ADVANCE(822);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(824);
       END_STATE();
     case 677:
-      if (lookahead == 'p') ADVANCE(823);
+      if (lookahead == 'i') ADVANCE(825);
       END_STATE();
     case 678:
-      if (lookahead == 'l') ADVANCE(824);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 679:
-      if (lookahead == 'c') ADVANCE(825);
+      if (lookahead == 'p') ADVANCE(826);
       END_STATE();
     case 680:
-      if (lookahead == 'c') ADVANCE(826);
+      if (lookahead == 'l') ADVANCE(827);
       END_STATE();
     case 681:
-      if (lookahead == '-') ADVANCE(827);
-      if (lookahead == 'i') ADVANCE(828);
+      if (lookahead == 'c') ADVANCE(828);
       END_STATE();
     case 682:
-      if (lookahead == 's') ADVANCE(829);
+      if (lookahead == 'c') ADVANCE(829);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == '-') ADVANCE(830);
+      if (lookahead == 'i') ADVANCE(831);
       END_STATE();
     case 684:
-      if (lookahead == 'g') ADVANCE(830);
+      if (lookahead == 's') ADVANCE(832);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 686:
-      if (lookahead == 'a') ADVANCE(831);
+      if (lookahead == 'g') ADVANCE(833);
       END_STATE();
     case 687:
-      if (lookahead == 'n') ADVANCE(832);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 688:
-      if (lookahead == 'z') ADVANCE(833);
+      if (lookahead == 'a') ADVANCE(834);
       END_STATE();
     case 689:
-      if (lookahead == 'v') ADVANCE(834);
+      if (lookahead == 'n') ADVANCE(835);
       END_STATE();
     case 690:
-      if (lookahead == 'e') ADVANCE(835);
+      if (lookahead == 'z') ADVANCE(836);
       END_STATE();
     case 691:
-      if (lookahead == 'c') ADVANCE(836);
+      if (lookahead == 'v') ADVANCE(837);
       END_STATE();
     case 692:
-      if (lookahead == 't') ADVANCE(837);
+      if (lookahead == 'e') ADVANCE(838);
       END_STATE();
     case 693:
-      if (lookahead == 't') ADVANCE(838);
+      if (lookahead == 'c') ADVANCE(839);
       END_STATE();
     case 694:
-      if (lookahead == 'e') ADVANCE(839);
-      END_STATE();
-    case 695:
       if (lookahead == 't') ADVANCE(840);
       END_STATE();
+    case 695:
+      if (lookahead == 't') ADVANCE(841);
+      END_STATE();
     case 696:
-      if (lookahead == 'u') ADVANCE(841);
+      if (lookahead == 'e') ADVANCE(842);
       END_STATE();
     case 697:
-      if (lookahead == 'a') ADVANCE(842);
+      if (lookahead == 't') ADVANCE(843);
       END_STATE();
     case 698:
-      if (lookahead == 'n') ADVANCE(843);
+      if (lookahead == 'u') ADVANCE(844);
       END_STATE();
     case 699:
-      if (lookahead == 's') ADVANCE(844);
+      if (lookahead == 'a') ADVANCE(845);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'n') ADVANCE(846);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 's') ADVANCE(847);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_scale);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 703:
-      if (lookahead == 't') ADVANCE(845);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 704:
-      if (lookahead == 's') ADVANCE(846);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 705:
-      if (lookahead == 'c') ADVANCE(847);
+      if (lookahead == 't') ADVANCE(848);
       END_STATE();
     case 706:
-      if (lookahead == 'o') ADVANCE(848);
+      if (lookahead == 's') ADVANCE(849);
       END_STATE();
     case 707:
-      if (lookahead == 'd') ADVANCE(849);
+      if (lookahead == 'c') ADVANCE(850);
       END_STATE();
     case 708:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 'o') ADVANCE(851);
       END_STATE();
     case 709:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'd') ADVANCE(852);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 713:
-      if (lookahead == 'n') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 714:
-      if (lookahead == 'e') ADVANCE(851);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 715:
-      if (lookahead == 'n') ADVANCE(852);
+      if (lookahead == 'n') ADVANCE(853);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'e') ADVANCE(854);
       END_STATE();
     case 717:
-      if (lookahead == 'd') ADVANCE(853);
+      if (lookahead == 'n') ADVANCE(855);
       END_STATE();
     case 718:
-      if (lookahead == 'r') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 719:
-      if (lookahead == 'o') ADVANCE(855);
-      END_STATE();
-    case 720:
       if (lookahead == 'd') ADVANCE(856);
       END_STATE();
+    case 720:
+      if (lookahead == 'r') ADVANCE(857);
+      END_STATE();
     case 721:
-      if (lookahead == 'h') ADVANCE(857);
+      if (lookahead == 'o') ADVANCE(858);
       END_STATE();
     case 722:
-      if (lookahead == 'r') ADVANCE(858);
+      if (lookahead == 'd') ADVANCE(859);
       END_STATE();
     case 723:
-      if (lookahead == 'h') ADVANCE(859);
+      if (lookahead == 'h') ADVANCE(860);
       END_STATE();
     case 724:
-      if (lookahead == 'g') ADVANCE(860);
+      if (lookahead == 'r') ADVANCE(861);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'h') ADVANCE(862);
       END_STATE();
     case 726:
-      if (lookahead == 'c') ADVANCE(861);
-      if (lookahead == 'm') ADVANCE(862);
+      if (lookahead == 'g') ADVANCE(863);
       END_STATE();
     case 727:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 728:
-      if (lookahead == 'a') ADVANCE(863);
+      if (lookahead == 'c') ADVANCE(864);
+      if (lookahead == 'm') ADVANCE(865);
       END_STATE();
     case 729:
-      if (lookahead == 'a') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 730:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'a') ADVANCE(866);
       END_STATE();
     case 731:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'a') ADVANCE(867);
       END_STATE();
     case 732:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 733:
-      if (lookahead == 'n') ADVANCE(865);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 734:
-      if (lookahead == 'i') ADVANCE(866);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 735:
-      if (lookahead == 'c') ADVANCE(867);
+      if (lookahead == 'n') ADVANCE(868);
       END_STATE();
     case 736:
-      if (lookahead == 'g') ADVANCE(868);
+      if (lookahead == 'i') ADVANCE(869);
       END_STATE();
     case 737:
-      if (lookahead == 'e') ADVANCE(869);
+      if (lookahead == 'c') ADVANCE(870);
       END_STATE();
     case 738:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      if (lookahead == 'g') ADVANCE(871);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'e') ADVANCE(872);
       END_STATE();
     case 740:
-      if (lookahead == 'n') ADVANCE(870);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 741:
-      if (lookahead == 'c') ADVANCE(871);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 742:
-      if (lookahead == 'r') ADVANCE(872);
+      if (lookahead == 'n') ADVANCE(873);
       END_STATE();
     case 743:
-      if (lookahead == 't') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 744:
-      if (lookahead == 't') ADVANCE(874);
+      if (lookahead == 'c') ADVANCE(874);
       END_STATE();
     case 745:
-      if (lookahead == 't') ADVANCE(875);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 746:
-      if (lookahead == 'i') ADVANCE(876);
+      if (lookahead == 't') ADVANCE(876);
       END_STATE();
     case 747:
-      if (lookahead == 'a') ADVANCE(877);
+      if (lookahead == 't') ADVANCE(877);
       END_STATE();
     case 748:
-      if (lookahead == 'i') ADVANCE(878);
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
     case 749:
       if (lookahead == 'i') ADVANCE(879);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(880);
+      if (lookahead == 'a') ADVANCE(880);
       END_STATE();
     case 751:
-      if (lookahead == 'n') ADVANCE(881);
+      if (lookahead == 'i') ADVANCE(881);
       END_STATE();
     case 752:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'i') ADVANCE(882);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_beyond);
+      if (lookahead == 'd') ADVANCE(883);
       END_STATE();
     case 754:
-      if (lookahead == 'n') ADVANCE(882);
+      if (lookahead == 'n') ADVANCE(884);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(883);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 756:
-      if (lookahead == 'g') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 757:
-      if (lookahead == 'a') ADVANCE(885);
+      if (lookahead == 'n') ADVANCE(885);
       END_STATE();
     case 758:
-      if (lookahead == 'r') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(886);
       END_STATE();
     case 759:
-      if (lookahead == 'e') ADVANCE(887);
+      if (lookahead == 'g') ADVANCE(887);
       END_STATE();
     case 760:
       if (lookahead == 'a') ADVANCE(888);
       END_STATE();
     case 761:
-      if (lookahead == 'e') ADVANCE(889);
+      if (lookahead == 'r') ADVANCE(889);
       END_STATE();
     case 762:
-      if (lookahead == 'i') ADVANCE(890);
+      if (lookahead == 'e') ADVANCE(890);
       END_STATE();
     case 763:
-      if (lookahead == 't') ADVANCE(891);
+      if (lookahead == 'a') ADVANCE(891);
       END_STATE();
     case 764:
       if (lookahead == 'e') ADVANCE(892);
       END_STATE();
     case 765:
-      if (lookahead == 't') ADVANCE(893);
+      if (lookahead == 'i') ADVANCE(893);
       END_STATE();
     case 766:
-      if (lookahead == 'u') ADVANCE(894);
+      if (lookahead == 't') ADVANCE(894);
       END_STATE();
     case 767:
-      if (lookahead == 't') ADVANCE(895);
+      if (lookahead == 'e') ADVANCE(895);
       END_STATE();
     case 768:
-      if (lookahead == 'd') ADVANCE(896);
-      if (lookahead == 'r') ADVANCE(897);
+      if (lookahead == 't') ADVANCE(896);
       END_STATE();
     case 769:
-      if (lookahead == 'g') ADVANCE(898);
+      if (lookahead == 'u') ADVANCE(897);
       END_STATE();
     case 770:
-      if (lookahead == 'u') ADVANCE(899);
+      if (lookahead == 't') ADVANCE(898);
       END_STATE();
     case 771:
-      if (lookahead == 'e') ADVANCE(900);
+      if (lookahead == 'd') ADVANCE(899);
+      if (lookahead == 'r') ADVANCE(900);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 'g') ADVANCE(901);
       END_STATE();
     case 773:
-      if (lookahead == 'e') ADVANCE(901);
+      if (lookahead == 'u') ADVANCE(902);
       END_STATE();
     case 774:
-      if (lookahead == 'e') ADVANCE(902);
+      if (lookahead == 'e') ADVANCE(903);
       END_STATE();
     case 775:
-      if (lookahead == 'i') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 776:
-      if (lookahead == 'y') ADVANCE(904);
+      if (lookahead == 'e') ADVANCE(904);
       END_STATE();
     case 777:
-      if (lookahead == 'c') ADVANCE(905);
+      if (lookahead == 'e') ADVANCE(905);
       END_STATE();
     case 778:
-      if (lookahead == 'r') ADVANCE(906);
+      if (lookahead == 'i') ADVANCE(906);
       END_STATE();
     case 779:
-      if (lookahead == 'e') ADVANCE(907);
+      if (lookahead == 'y') ADVANCE(907);
       END_STATE();
     case 780:
-      if (lookahead == 'n') ADVANCE(908);
+      if (lookahead == 'c') ADVANCE(908);
       END_STATE();
     case 781:
-      if (lookahead == 'e') ADVANCE(909);
+      if (lookahead == 'r') ADVANCE(909);
       END_STATE();
     case 782:
-      if (lookahead == 's') ADVANCE(910);
+      if (lookahead == 'e') ADVANCE(910);
       END_STATE();
     case 783:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'n') ADVANCE(911);
       END_STATE();
     case 784:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'e') ADVANCE(912);
       END_STATE();
     case 785:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 's') ADVANCE(913);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_figure);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_filter);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 789:
-      if (lookahead == 'c') ADVANCE(911);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 790:
-      if (lookahead == 'd') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 791:
-      if (lookahead == 'p') ADVANCE(913);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 792:
-      if (lookahead == 'n') ADVANCE(914);
+      if (lookahead == 'c') ADVANCE(914);
       END_STATE();
     case 793:
-      if (lookahead == 't') ADVANCE(915);
+      if (lookahead == 'd') ADVANCE(915);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 795:
       if (lookahead == 'p') ADVANCE(916);
       END_STATE();
+    case 795:
+      if (lookahead == 'n') ADVANCE(917);
+      END_STATE();
     case 796:
-      if (lookahead == 'u') ADVANCE(917);
+      if (lookahead == 't') ADVANCE(918);
       END_STATE();
     case 797:
-      if (lookahead == 'r') ADVANCE(918);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == 'p') ADVANCE(919);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'u') ADVANCE(920);
       END_STATE();
     case 800:
-      if (lookahead == 'n') ADVANCE(919);
-      END_STATE();
-    case 801:
-      if (lookahead == 'n') ADVANCE(920);
-      END_STATE();
-    case 802:
       if (lookahead == 'r') ADVANCE(921);
       END_STATE();
+    case 801:
+      ACCEPT_TOKEN(anon_sym_height);
+      END_STATE();
+    case 802:
+      ACCEPT_TOKEN(anon_sym_holder);
+      END_STATE();
     case 803:
-      if (lookahead == 'd') ADVANCE(922);
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
     case 804:
-      if (lookahead == 'm') ADVANCE(923);
+      if (lookahead == 'n') ADVANCE(923);
       END_STATE();
     case 805:
-      if (lookahead == 'i') ADVANCE(924);
-      if (lookahead == 'o') ADVANCE(925);
+      if (lookahead == 'r') ADVANCE(924);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'd') ADVANCE(925);
       END_STATE();
     case 807:
-      if (lookahead == 'i') ADVANCE(926);
+      if (lookahead == 'm') ADVANCE(926);
       END_STATE();
     case 808:
-      if (lookahead == 'o') ADVANCE(927);
+      if (lookahead == 'i') ADVANCE(927);
+      if (lookahead == 'o') ADVANCE(928);
       END_STATE();
     case 809:
-      if (lookahead == 'e') ADVANCE(928);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 810:
       if (lookahead == 'i') ADVANCE(929);
       END_STATE();
     case 811:
-      if (lookahead == 'a') ADVANCE(930);
+      if (lookahead == 'o') ADVANCE(930);
       END_STATE();
     case 812:
-      if (lookahead == 'm') ADVANCE(931);
+      if (lookahead == 'e') ADVANCE(931);
       END_STATE();
     case 813:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(932);
       END_STATE();
     case 814:
-      if (lookahead == 'l') ADVANCE(932);
+      if (lookahead == 'a') ADVANCE(933);
       END_STATE();
     case 815:
-      if (lookahead == 't') ADVANCE(933);
+      if (lookahead == 'm') ADVANCE(934);
       END_STATE();
     case 816:
-      if (lookahead == 'g') ADVANCE(934);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 817:
-      if (lookahead == 'r') ADVANCE(935);
+      if (lookahead == 'l') ADVANCE(935);
       END_STATE();
     case 818:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 819:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 820:
       if (lookahead == 't') ADVANCE(936);
       END_STATE();
+    case 819:
+      if (lookahead == 'g') ADVANCE(937);
+      END_STATE();
+    case 820:
+      if (lookahead == 'r') ADVANCE(938);
+      END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_places);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 822:
-      if (lookahead == 'o') ADVANCE(937);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 823:
-      if (lookahead == 'l') ADVANCE(938);
+      if (lookahead == 't') ADVANCE(939);
       END_STATE();
     case 824:
-      if (lookahead == 'e') ADVANCE(939);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 825:
-      if (lookahead == 't') ADVANCE(940);
+      if (lookahead == 'o') ADVANCE(940);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'l') ADVANCE(941);
       END_STATE();
     case 827:
-      if (lookahead == 'r') ADVANCE(941);
+      if (lookahead == 'e') ADVANCE(942);
       END_STATE();
     case 828:
-      if (lookahead == 'n') ADVANCE(942);
+      if (lookahead == 't') ADVANCE(943);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'r') ADVANCE(944);
       END_STATE();
     case 831:
-      if (lookahead == 'n') ADVANCE(943);
+      if (lookahead == 'n') ADVANCE(945);
       END_STATE();
     case 832:
-      if (lookahead == 'g') ADVANCE(944);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 833:
-      if (lookahead == 'e') ADVANCE(945);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 834:
-      if (lookahead == 'e') ADVANCE(946);
+      if (lookahead == 'n') ADVANCE(946);
       END_STATE();
     case 835:
-      if (lookahead == 'n') ADVANCE(947);
+      if (lookahead == 'g') ADVANCE(947);
       END_STATE();
     case 836:
-      if (lookahead == 't') ADVANCE(948);
+      if (lookahead == 'e') ADVANCE(948);
       END_STATE();
     case 837:
-      if (lookahead == 's') ADVANCE(949);
+      if (lookahead == 'e') ADVANCE(949);
       END_STATE();
     case 838:
-      if (lookahead == 'a') ADVANCE(950);
+      if (lookahead == 'n') ADVANCE(950);
       END_STATE();
     case 839:
-      if (lookahead == 'n') ADVANCE(951);
+      if (lookahead == 't') ADVANCE(951);
       END_STATE();
     case 840:
-      if (lookahead == 'i') ADVANCE(952);
+      if (lookahead == 's') ADVANCE(952);
       END_STATE();
     case 841:
-      if (lookahead == 't') ADVANCE(953);
+      if (lookahead == 'a') ADVANCE(953);
       END_STATE();
     case 842:
       if (lookahead == 'n') ADVANCE(954);
       END_STATE();
     case 843:
-      if (lookahead == '-') ADVANCE(955);
+      if (lookahead == 'i') ADVANCE(955);
       END_STATE();
     case 844:
-      if (lookahead == 'e') ADVANCE(956);
+      if (lookahead == 't') ADVANCE(956);
       END_STATE();
     case 845:
-      if (lookahead == 'i') ADVANCE(957);
+      if (lookahead == 'n') ADVANCE(957);
       END_STATE();
     case 846:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == '-') ADVANCE(958);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(958);
+      if (lookahead == 'e') ADVANCE(959);
       END_STATE();
     case 848:
-      if (lookahead == 'n') ADVANCE(959);
+      if (lookahead == 'i') ADVANCE(960);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 850:
-      if (lookahead == 'o') ADVANCE(960);
+      if (lookahead == 'e') ADVANCE(961);
       END_STATE();
     case 851:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(962);
       END_STATE();
     case 852:
-      if (lookahead == 'g') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 853:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'o') ADVANCE(963);
       END_STATE();
     case 854:
-      if (lookahead == 'o') ADVANCE(962);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 855:
-      if (lookahead == 'n') ADVANCE(963);
+      if (lookahead == 'g') ADVANCE(964);
       END_STATE();
     case 856:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 857:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'o') ADVANCE(965);
       END_STATE();
     case 858:
-      if (lookahead == 'a') ADVANCE(965);
+      if (lookahead == 'n') ADVANCE(966);
       END_STATE();
     case 859:
-      if (lookahead == 'o') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(967);
       END_STATE();
     case 860:
-      if (lookahead == 'h') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 861:
-      if (lookahead == 'e') ADVANCE(968);
+      if (lookahead == 'a') ADVANCE(968);
       END_STATE();
     case 862:
-      if (lookahead == 'i') ADVANCE(969);
+      if (lookahead == 'o') ADVANCE(969);
       END_STATE();
     case 863:
-      if (lookahead == 'y') ADVANCE(970);
+      if (lookahead == 'h') ADVANCE(970);
       END_STATE();
     case 864:
-      if (lookahead == 'l') ADVANCE(971);
+      if (lookahead == 'e') ADVANCE(971);
       END_STATE();
     case 865:
-      if (lookahead == 't') ADVANCE(972);
+      if (lookahead == 'i') ADVANCE(972);
       END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(973);
+      if (lookahead == 'y') ADVANCE(973);
       END_STATE();
     case 867:
-      if (lookahead == 'a') ADVANCE(974);
+      if (lookahead == 'l') ADVANCE(974);
       END_STATE();
     case 868:
-      if (lookahead == 'e') ADVANCE(975);
+      if (lookahead == 't') ADVANCE(975);
       END_STATE();
     case 869:
-      if (lookahead == 'n') ADVANCE(976);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 870:
-      ACCEPT_TOKEN(anon_sym_within);
+      if (lookahead == 'a') ADVANCE(977);
       END_STATE();
     case 871:
-      if (lookahead == 'y') ADVANCE(977);
-      END_STATE();
-    case 872:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 873:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 874:
       if (lookahead == 'e') ADVANCE(978);
       END_STATE();
+    case 872:
+      if (lookahead == 'n') ADVANCE(979);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 874:
+      if (lookahead == 'y') ADVANCE(980);
+      END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_ambient);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 876:
-      if (lookahead == 'e') ADVANCE(979);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 877:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(981);
       END_STATE();
     case 878:
-      if (lookahead == 't') ADVANCE(980);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 879:
-      if (lookahead == 'n') ADVANCE(981);
+      if (lookahead == 'e') ADVANCE(982);
       END_STATE();
     case 880:
-      if (lookahead == 't') ADVANCE(982);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 881:
-      if (lookahead == 'e') ADVANCE(983);
+      if (lookahead == 't') ADVANCE(983);
       END_STATE();
     case 882:
-      if (lookahead == 'g') ADVANCE(984);
+      if (lookahead == 'n') ADVANCE(984);
       END_STATE();
     case 883:
-      if (lookahead == 's') ADVANCE(985);
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
     case 884:
-      if (lookahead == 't') ADVANCE(986);
+      if (lookahead == 'e') ADVANCE(986);
       END_STATE();
     case 885:
-      if (lookahead == 't') ADVANCE(987);
+      if (lookahead == 'g') ADVANCE(987);
       END_STATE();
     case 886:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 's') ADVANCE(988);
       END_STATE();
     case 887:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(989);
       END_STATE();
     case 888:
-      if (lookahead == 't') ADVANCE(988);
+      if (lookahead == 't') ADVANCE(990);
       END_STATE();
     case 889:
-      if (lookahead == 'r') ADVANCE(989);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 890:
-      if (lookahead == 'o') ADVANCE(990);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 891:
-      if (lookahead == 'o') ADVANCE(991);
+      if (lookahead == 't') ADVANCE(991);
       END_STATE();
     case 892:
-      if (lookahead == 'n') ADVANCE(992);
+      if (lookahead == 'r') ADVANCE(992);
       END_STATE();
     case 893:
       if (lookahead == 'o') ADVANCE(993);
       END_STATE();
     case 894:
-      if (lookahead == 'c') ADVANCE(994);
+      if (lookahead == 'o') ADVANCE(994);
       END_STATE();
     case 895:
-      if (lookahead == 'e') ADVANCE(995);
+      if (lookahead == 'n') ADVANCE(995);
       END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_coupled);
+      if (lookahead == 'o') ADVANCE(996);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_coupler);
+      if (lookahead == 'c') ADVANCE(997);
       END_STATE();
     case 898:
-      if (lookahead == 'e') ADVANCE(996);
+      if (lookahead == 'e') ADVANCE(998);
       END_STATE();
     case 899:
-      if (lookahead == 't') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_desense);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 901:
-      if (lookahead == 'r') ADVANCE(998);
+      if (lookahead == 'e') ADVANCE(999);
       END_STATE();
     case 902:
-      if (lookahead == 'r') ADVANCE(999);
+      if (lookahead == 't') ADVANCE(1000);
       END_STATE();
     case 903:
-      if (lookahead == 'v') ADVANCE(1000);
+      ACCEPT_TOKEN(anon_sym_desense);
       END_STATE();
     case 904:
-      if (lookahead == 'e') ADVANCE(1001);
+      if (lookahead == 'r') ADVANCE(1001);
       END_STATE();
     case 905:
-      if (lookahead == 'e') ADVANCE(1002);
+      if (lookahead == 'r') ADVANCE(1002);
       END_STATE();
     case 906:
-      ACCEPT_TOKEN(anon_sym_divider);
+      if (lookahead == 'v') ADVANCE(1003);
       END_STATE();
     case 907:
-      if (lookahead == 'r') ADVANCE(1003);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 909:
-      if (lookahead == 'n') ADVANCE(1004);
-      END_STATE();
-    case 910:
       if (lookahead == 'e') ADVANCE(1005);
       END_STATE();
+    case 909:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 910:
+      if (lookahead == 'r') ADVANCE(1006);
+      END_STATE();
     case 911:
-      if (lookahead == 'k') ADVANCE(1006);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 912:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'n') ADVANCE(1007);
       END_STATE();
     case 913:
-      if (lookahead == 'a') ADVANCE(1007);
+      if (lookahead == 'e') ADVANCE(1008);
       END_STATE();
     case 914:
-      if (lookahead == 'c') ADVANCE(1008);
+      if (lookahead == 'k') ADVANCE(1009);
       END_STATE();
     case 915:
-      if (lookahead == 'o') ADVANCE(1009);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 916:
-      if (lookahead == 'e') ADVANCE(1010);
+      if (lookahead == 'a') ADVANCE(1010);
       END_STATE();
     case 917:
-      if (lookahead == 'b') ADVANCE(1011);
+      if (lookahead == 'c') ADVANCE(1011);
       END_STATE();
     case 918:
-      if (lookahead == 'b') ADVANCE(1012);
+      if (lookahead == 'o') ADVANCE(1012);
       END_STATE();
     case 919:
-      if (lookahead == 't') ADVANCE(1013);
+      if (lookahead == 'e') ADVANCE(1013);
       END_STATE();
     case 920:
-      if (lookahead == 'c') ADVANCE(1014);
+      if (lookahead == 'b') ADVANCE(1014);
       END_STATE();
     case 921:
-      if (lookahead == 'e') ADVANCE(1015);
+      if (lookahead == 'b') ADVANCE(1015);
       END_STATE();
     case 922:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 't') ADVANCE(1016);
       END_STATE();
     case 923:
-      if (lookahead == 'e') ADVANCE(1016);
+      if (lookahead == 'c') ADVANCE(1017);
       END_STATE();
     case 924:
-      if (lookahead == 'o') ADVANCE(1017);
+      if (lookahead == 'e') ADVANCE(1018);
       END_STATE();
     case 925:
-      if (lookahead == 'r') ADVANCE(1018);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 926:
-      if (lookahead == 'c') ADVANCE(1019);
+      if (lookahead == 'e') ADVANCE(1019);
       END_STATE();
     case 927:
-      if (lookahead == 'r') ADVANCE(1020);
+      if (lookahead == 'o') ADVANCE(1020);
       END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'r') ADVANCE(1021);
       END_STATE();
     case 929:
-      if (lookahead == 't') ADVANCE(1021);
+      if (lookahead == 'c') ADVANCE(1022);
       END_STATE();
     case 930:
-      if (lookahead == 'n') ADVANCE(1022);
+      if (lookahead == 'r') ADVANCE(1023);
       END_STATE();
     case 931:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 932:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 't') ADVANCE(1024);
       END_STATE();
     case 933:
-      if (lookahead == 'i') ADVANCE(1023);
+      if (lookahead == 'n') ADVANCE(1025);
       END_STATE();
     case 934:
-      if (lookahead == 'e') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 935:
-      if (lookahead == 'e') ADVANCE(1025);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 936:
       if (lookahead == 'i') ADVANCE(1026);
       END_STATE();
     case 937:
-      if (lookahead == 'n') ADVANCE(1027);
+      if (lookahead == 'e') ADVANCE(1027);
       END_STATE();
     case 938:
-      if (lookahead == 'i') ADVANCE(1028);
+      if (lookahead == 'e') ADVANCE(1028);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'i') ADVANCE(1029);
       END_STATE();
     case 940:
-      if (lookahead == 'o') ADVANCE(1029);
+      if (lookahead == 'n') ADVANCE(1030);
       END_STATE();
     case 941:
-      if (lookahead == 'u') ADVANCE(1030);
+      if (lookahead == 'i') ADVANCE(1031);
       END_STATE();
     case 942:
-      if (lookahead == 'g') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 943:
-      if (lookahead == 'c') ADVANCE(1032);
+      if (lookahead == 'o') ADVANCE(1032);
       END_STATE();
     case 944:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1033);
+      if (lookahead == 'u') ADVANCE(1033);
       END_STATE();
     case 945:
-      if (lookahead == 'd') ADVANCE(1034);
+      if (lookahead == 'g') ADVANCE(1034);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1035);
+      if (lookahead == 'c') ADVANCE(1035);
       END_STATE();
     case 947:
-      if (lookahead == 'c') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1036);
       END_STATE();
     case 948:
-      if (lookahead == 'e') ADVANCE(1037);
-      if (lookahead == 'i') ADVANCE(1038);
+      if (lookahead == 'd') ADVANCE(1037);
       END_STATE();
     case 949:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1038);
       END_STATE();
     case 950:
-      if (lookahead == 'b') ADVANCE(1039);
+      if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
     case 951:
-      if (lookahead == 't') ADVANCE(1040);
+      if (lookahead == 'e') ADVANCE(1040);
+      if (lookahead == 'i') ADVANCE(1041);
       END_STATE();
     case 952:
-      if (lookahead == 'v') ADVANCE(1041);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 953:
-      if (lookahead == 'i') ADVANCE(1042);
+      if (lookahead == 'b') ADVANCE(1042);
       END_STATE();
     case 954:
-      if (lookahead == 'c') ADVANCE(1043);
+      if (lookahead == 't') ADVANCE(1043);
       END_STATE();
     case 955:
-      if (lookahead == 'l') ADVANCE(1044);
+      if (lookahead == 'v') ADVANCE(1044);
       END_STATE();
     case 956:
-      if (lookahead == 'd') ADVANCE(1045);
+      if (lookahead == 'i') ADVANCE(1045);
       END_STATE();
     case 957:
-      if (lookahead == 'v') ADVANCE(1046);
+      if (lookahead == 'c') ADVANCE(1046);
       END_STATE();
     case 958:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'l') ADVANCE(1047);
       END_STATE();
     case 959:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'd') ADVANCE(1048);
       END_STATE();
     case 960:
-      if (lookahead == 'i') ADVANCE(1047);
+      if (lookahead == 'v') ADVANCE(1049);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 962:
-      if (lookahead == 'c') ADVANCE(1048);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'i') ADVANCE(1050);
       END_STATE();
     case 964:
-      if (lookahead == 'd') ADVANCE(1049);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 965:
-      if (lookahead == 't') ADVANCE(1050);
+      if (lookahead == 'c') ADVANCE(1051);
       END_STATE();
     case 966:
-      if (lookahead == 'l') ADVANCE(1051);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 967:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'd') ADVANCE(1052);
       END_STATE();
     case 968:
-      if (lookahead == 'i') ADVANCE(1052);
-      END_STATE();
-    case 969:
       if (lookahead == 't') ADVANCE(1053);
       END_STATE();
+    case 969:
+      if (lookahead == 'l') ADVANCE(1054);
+      END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'i') ADVANCE(1055);
       END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 't') ADVANCE(1056);
       END_STATE();
     case 973:
-      if (lookahead == 'y') ADVANCE(1054);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 974:
-      if (lookahead == 'l') ADVANCE(1055);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 976:
-      if (lookahead == 'g') ADVANCE(1056);
+      if (lookahead == 'y') ADVANCE(1057);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'l') ADVANCE(1058);
       END_STATE();
     case 978:
-      if (lookahead == 'd') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 979:
-      if (lookahead == 'r') ADVANCE(1058);
+      if (lookahead == 'g') ADVANCE(1059);
       END_STATE();
     case 980:
-      if (lookahead == 'y') ADVANCE(1059);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 981:
-      if (lookahead == 'g') ADVANCE(1060);
+      if (lookahead == 'd') ADVANCE(1060);
       END_STATE();
     case 982:
-      if (lookahead == 'h') ADVANCE(1061);
+      if (lookahead == 'r') ADVANCE(1061);
       END_STATE();
     case 983:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(1062);
       END_STATE();
     case 984:
-      ACCEPT_TOKEN(anon_sym_blocking);
+      if (lookahead == 'g') ADVANCE(1063);
       END_STATE();
     case 985:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'h') ADVANCE(1064);
       END_STATE();
     case 986:
-      if (lookahead == 'o') ADVANCE(1062);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 987:
-      if (lookahead == 'e') ADVANCE(1063);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 988:
-      if (lookahead == 'o') ADVANCE(1064);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'o') ADVANCE(1065);
       END_STATE();
     case 990:
-      if (lookahead == 'n') ADVANCE(1065);
+      if (lookahead == 'e') ADVANCE(1066);
       END_STATE();
     case 991:
-      if (lookahead == 'r') ADVANCE(1066);
+      if (lookahead == 'o') ADVANCE(1067);
       END_STATE();
     case 992:
-      if (lookahead == 'c') ADVANCE(1067);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 993:
-      if (lookahead == 'r') ADVANCE(1068);
+      if (lookahead == 'n') ADVANCE(1068);
       END_STATE();
     case 994:
-      if (lookahead == 't') ADVANCE(1069);
+      if (lookahead == 'r') ADVANCE(1069);
       END_STATE();
     case 995:
-      if (lookahead == 'd') ADVANCE(1070);
+      if (lookahead == 'c') ADVANCE(1070);
       END_STATE();
     case 996:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'r') ADVANCE(1071);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 't') ADVANCE(1072);
       END_STATE();
     case 998:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'd') ADVANCE(1073);
       END_STATE();
     case 999:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 1000:
-      if (lookahead == 'i') ADVANCE(1071);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 1001:
-      if (lookahead == 'd') ADVANCE(1072);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_distance);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1003:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'i') ADVANCE(1074);
       END_STATE();
     case 1004:
-      if (lookahead == 'c') ADVANCE(1073);
+      if (lookahead == 'd') ADVANCE(1075);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1007:
-      if (lookahead == 'c') ADVANCE(1074);
+      if (lookahead == 'c') ADVANCE(1076);
       END_STATE();
     case 1008:
-      if (lookahead == 'y') ADVANCE(1075);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1009:
-      if (lookahead == 'r') ADVANCE(1076);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1010:
-      if (lookahead == 'n') ADVANCE(1077);
+      if (lookahead == 'c') ADVANCE(1077);
       END_STATE();
     case 1011:
-      if (lookahead == 'u') ADVANCE(1078);
+      if (lookahead == 'y') ADVANCE(1078);
       END_STATE();
     case 1012:
-      if (lookahead == 'a') ADVANCE(1079);
+      if (lookahead == 'r') ADVANCE(1079);
       END_STATE();
     case 1013:
-      if (lookahead == 'a') ADVANCE(1080);
+      if (lookahead == 'n') ADVANCE(1080);
       END_STATE();
     case 1014:
-      if (lookahead == 'e') ADVANCE(1081);
+      if (lookahead == 'u') ADVANCE(1081);
       END_STATE();
     case 1015:
-      if (lookahead == 's') ADVANCE(1082);
+      if (lookahead == 'a') ADVANCE(1082);
       END_STATE();
     case 1016:
-      if (lookahead == 'n') ADVANCE(1083);
+      if (lookahead == 'a') ADVANCE(1083);
       END_STATE();
     case 1017:
-      if (lookahead == 'n') ADVANCE(1084);
+      if (lookahead == 'e') ADVANCE(1084);
       END_STATE();
     case 1018:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 's') ADVANCE(1085);
       END_STATE();
     case 1019:
-      if (lookahead == 't') ADVANCE(1085);
+      if (lookahead == 'n') ADVANCE(1086);
       END_STATE();
     case 1020:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'n') ADVANCE(1087);
       END_STATE();
     case 1021:
-      if (lookahead == 'y') ADVANCE(1086);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 1022:
-      if (lookahead == 'g') ADVANCE(1087);
+      if (lookahead == 't') ADVANCE(1088);
       END_STATE();
     case 1023:
-      if (lookahead == 'o') ADVANCE(1088);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 1024:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'y') ADVANCE(1089);
       END_STATE();
     case 1025:
-      if (lookahead == 's') ADVANCE(1089);
+      if (lookahead == 'g') ADVANCE(1090);
       END_STATE();
     case 1026:
-      if (lookahead == 'v') ADVANCE(1090);
+      if (lookahead == 'o') ADVANCE(1091);
       END_STATE();
     case 1027:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1028:
-      if (lookahead == 'f') ADVANCE(1091);
+      if (lookahead == 's') ADVANCE(1092);
       END_STATE();
     case 1029:
-      if (lookahead == 'r') ADVANCE(1092);
+      if (lookahead == 'v') ADVANCE(1093);
       END_STATE();
     case 1030:
-      if (lookahead == 'r') ADVANCE(1093);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1031:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'f') ADVANCE(1094);
       END_STATE();
     case 1032:
-      if (lookahead == 'e') ADVANCE(1094);
+      if (lookahead == 'r') ADVANCE(1095);
       END_STATE();
     case 1033:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'r') ADVANCE(1096);
       END_STATE();
     case 1034:
-      ACCEPT_TOKEN(anon_sym_realized);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1035:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 'e') ADVANCE(1097);
       END_STATE();
     case 1036:
-      if (lookahead == 'e') ADVANCE(1095);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1037:
-      if (lookahead == 'd') ADVANCE(1096);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1038:
-      if (lookahead == 'o') ADVANCE(1097);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1039:
-      if (lookahead == 'i') ADVANCE(1098);
+      if (lookahead == 'e') ADVANCE(1098);
       END_STATE();
     case 1040:
-      if (lookahead == 'i') ADVANCE(1099);
+      if (lookahead == 'd') ADVANCE(1099);
       END_STATE();
     case 1041:
-      if (lookahead == 'i') ADVANCE(1100);
+      if (lookahead == 'o') ADVANCE(1100);
       END_STATE();
     case 1042:
-      if (lookahead == 'o') ADVANCE(1101);
+      if (lookahead == 'i') ADVANCE(1101);
       END_STATE();
     case 1043:
-      if (lookahead == 'e') ADVANCE(1102);
+      if (lookahead == 'i') ADVANCE(1102);
       END_STATE();
     case 1044:
-      if (lookahead == 'o') ADVANCE(1103);
+      if (lookahead == 'i') ADVANCE(1103);
       END_STATE();
     case 1045:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      if (lookahead == 'o') ADVANCE(1104);
       END_STATE();
     case 1046:
-      if (lookahead == 'i') ADVANCE(1104);
+      if (lookahead == 'e') ADVANCE(1105);
       END_STATE();
     case 1047:
-      if (lookahead == 's') ADVANCE(1105);
+      if (lookahead == 'o') ADVANCE(1106);
       END_STATE();
     case 1048:
-      if (lookahead == 'e') ADVANCE(1106);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1049:
       if (lookahead == 'i') ADVANCE(1107);
       END_STATE();
     case 1050:
-      if (lookahead == 'u') ADVANCE(1108);
+      if (lookahead == 's') ADVANCE(1108);
       END_STATE();
     case 1051:
-      if (lookahead == 'd') ADVANCE(1109);
+      if (lookahead == 'e') ADVANCE(1109);
       END_STATE();
     case 1052:
-      if (lookahead == 'v') ADVANCE(1110);
+      if (lookahead == 'i') ADVANCE(1110);
       END_STATE();
     case 1053:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1111);
+      if (lookahead == 'u') ADVANCE(1111);
       END_STATE();
     case 1054:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'd') ADVANCE(1112);
       END_STATE();
     case 1055:
-      ACCEPT_TOKEN(anon_sym_vertical);
+      if (lookahead == 'v') ADVANCE(1113);
       END_STATE();
     case 1056:
-      if (lookahead == 't') ADVANCE(1112);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == 't') ADVANCE(1114);
       END_STATE();
     case 1057:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1058:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
     case 1059:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 't') ADVANCE(1115);
       END_STATE();
     case 1060:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1061:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1062:
-      if (lookahead == 'n') ADVANCE(1113);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1063:
-      if (lookahead == 'd') ADVANCE(1114);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1064:
-      if (lookahead == 'r') ADVANCE(1115);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1065:
-      ACCEPT_TOKEN(anon_sym_condition);
+      if (lookahead == 'n') ADVANCE(1116);
       END_STATE();
     case 1066:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      if (lookahead == 'd') ADVANCE(1117);
       END_STATE();
     case 1067:
-      if (lookahead == 'e') ADVANCE(1116);
+      if (lookahead == 'r') ADVANCE(1118);
       END_STATE();
     case 1068:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1069:
-      if (lookahead == 'i') ADVANCE(1117);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1070:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      if (lookahead == 'e') ADVANCE(1119);
       END_STATE();
     case 1071:
-      if (lookahead == 't') ADVANCE(1118);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1072:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'i') ADVANCE(1120);
       END_STATE();
     case 1073:
-      if (lookahead == 'y') ADVANCE(1119);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1074:
-      if (lookahead == 'e') ADVANCE(1120);
+      if (lookahead == 't') ADVANCE(1121);
       END_STATE();
     case 1075:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1076:
-      ACCEPT_TOKEN(anon_sym_generator);
+      if (lookahead == 'y') ADVANCE(1122);
       END_STATE();
     case 1077:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      if (lookahead == 'e') ADVANCE(1123);
       END_STATE();
     case 1078:
-      if (lookahead == 'r') ADVANCE(1121);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1079:
-      if (lookahead == 'n') ADVANCE(1122);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1080:
-      if (lookahead == 'l') ADVANCE(1123);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1081:
-      ACCEPT_TOKEN(anon_sym_impedance);
+      if (lookahead == 'r') ADVANCE(1124);
       END_STATE();
     case 1082:
-      if (lookahead == 'i') ADVANCE(1124);
+      if (lookahead == 'n') ADVANCE(1125);
       END_STATE();
     case 1083:
-      if (lookahead == 't') ADVANCE(1125);
+      if (lookahead == 'l') ADVANCE(1126);
       END_STATE();
     case 1084:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 1085:
-      if (lookahead == 'i') ADVANCE(1126);
+      if (lookahead == 'i') ADVANCE(1127);
       END_STATE();
     case 1086:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      if (lookahead == 't') ADVANCE(1128);
       END_STATE();
     case 1087:
-      if (lookahead == 'e') ADVANCE(1127);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 1088:
-      if (lookahead == 'n') ADVANCE(1128);
-      END_STATE();
-    case 1089:
       if (lookahead == 'i') ADVANCE(1129);
       END_STATE();
+    case 1089:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
     case 1090:
-      if (lookahead == 'i') ADVANCE(1130);
+      if (lookahead == 'e') ADVANCE(1130);
       END_STATE();
     case 1091:
-      if (lookahead == 'i') ADVANCE(1131);
+      if (lookahead == 'n') ADVANCE(1131);
       END_STATE();
     case 1092:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'i') ADVANCE(1132);
       END_STATE();
     case 1093:
-      if (lookahead == 'a') ADVANCE(1132);
+      if (lookahead == 'i') ADVANCE(1133);
       END_STATE();
     case 1094:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'i') ADVANCE(1134);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1096:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1097:
-      if (lookahead == 'n') ADVANCE(1133);
-      END_STATE();
-    case 1098:
-      if (lookahead == 'l') ADVANCE(1134);
-      END_STATE();
-    case 1099:
       if (lookahead == 'a') ADVANCE(1135);
       END_STATE();
+    case 1097:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1098:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1099:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
     case 1100:
-      if (lookahead == 't') ADVANCE(1136);
+      if (lookahead == 'n') ADVANCE(1136);
       END_STATE();
     case 1101:
-      if (lookahead == 'n') ADVANCE(1137);
+      if (lookahead == 'l') ADVANCE(1137);
       END_STATE();
     case 1102:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'a') ADVANCE(1138);
       END_STATE();
     case 1103:
-      if (lookahead == 's') ADVANCE(1138);
-      END_STATE();
-    case 1104:
       if (lookahead == 't') ADVANCE(1139);
       END_STATE();
+    case 1104:
+      if (lookahead == 'n') ADVANCE(1140);
+      END_STATE();
     case 1105:
-      if (lookahead == 'e') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1106:
       if (lookahead == 's') ADVANCE(1141);
       END_STATE();
     case 1107:
-      if (lookahead == 'a') ADVANCE(1142);
+      if (lookahead == 't') ADVANCE(1142);
       END_STATE();
     case 1108:
-      if (lookahead == 'r') ADVANCE(1143);
+      if (lookahead == 'e') ADVANCE(1143);
       END_STATE();
     case 1109:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 's') ADVANCE(1144);
       END_STATE();
     case 1110:
-      if (lookahead == 'e') ADVANCE(1144);
+      if (lookahead == 'a') ADVANCE(1145);
       END_STATE();
     case 1111:
-      if (lookahead == 'e') ADVANCE(1145);
+      if (lookahead == 'r') ADVANCE(1146);
       END_STATE();
     case 1112:
-      if (lookahead == 'h') ADVANCE(1146);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1113:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'e') ADVANCE(1147);
       END_STATE();
     case 1114:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(1148);
       END_STATE();
     case 1115:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'h') ADVANCE(1149);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1117:
-      if (lookahead == 'o') ADVANCE(1147);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1118:
-      if (lookahead == 'y') ADVANCE(1148);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1120:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      if (lookahead == 'o') ADVANCE(1150);
       END_STATE();
     case 1121:
-      if (lookahead == 'b') ADVANCE(1149);
+      if (lookahead == 'y') ADVANCE(1151);
       END_STATE();
     case 1122:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_horizontal);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1124:
-      if (lookahead == 's') ADVANCE(1150);
+      if (lookahead == 'b') ADVANCE(1152);
       END_STATE();
     case 1125:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1126:
-      if (lookahead == 'o') ADVANCE(1151);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1127:
-      if (lookahead == 'n') ADVANCE(1152);
+      if (lookahead == 's') ADVANCE(1153);
       END_STATE();
     case 1128:
-      if (lookahead == 'a') ADVANCE(1153);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1129:
-      if (lookahead == 's') ADVANCE(1154);
+      if (lookahead == 'o') ADVANCE(1154);
       END_STATE();
     case 1130:
-      if (lookahead == 't') ADVANCE(1155);
+      if (lookahead == 'n') ADVANCE(1155);
       END_STATE();
     case 1131:
-      if (lookahead == 'e') ADVANCE(1156);
+      if (lookahead == 'a') ADVANCE(1156);
       END_STATE();
     case 1132:
-      if (lookahead == 'l') ADVANCE(1157);
+      if (lookahead == 's') ADVANCE(1157);
       END_STATE();
     case 1133:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 't') ADVANCE(1158);
       END_STATE();
     case 1134:
-      if (lookahead == 'i') ADVANCE(1158);
+      if (lookahead == 'e') ADVANCE(1159);
       END_STATE();
     case 1135:
-      if (lookahead == 'l') ADVANCE(1159);
+      if (lookahead == 'l') ADVANCE(1160);
       END_STATE();
     case 1136:
-      if (lookahead == 'y') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1137:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      if (lookahead == 'i') ADVANCE(1161);
       END_STATE();
     case 1138:
-      if (lookahead == 's') ADVANCE(1161);
+      if (lookahead == 'l') ADVANCE(1162);
       END_STATE();
     case 1139:
-      if (lookahead == 'y') ADVANCE(1162);
+      if (lookahead == 'y') ADVANCE(1163);
       END_STATE();
     case 1140:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1141:
-      if (lookahead == 's') ADVANCE(1163);
+      if (lookahead == 's') ADVANCE(1164);
       END_STATE();
     case 1142:
-      if (lookahead == 'm') ADVANCE(1164);
+      if (lookahead == 'y') ADVANCE(1165);
       END_STATE();
     case 1143:
-      if (lookahead == 'e') ADVANCE(1165);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1144:
-      if (lookahead == 'r') ADVANCE(1166);
+      if (lookahead == 's') ADVANCE(1166);
       END_STATE();
     case 1145:
-      if (lookahead == 'r') ADVANCE(1167);
+      if (lookahead == 'm') ADVANCE(1167);
       END_STATE();
     case 1146:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1168);
+      if (lookahead == 'e') ADVANCE(1168);
       END_STATE();
     case 1147:
-      if (lookahead == 'n') ADVANCE(1169);
+      if (lookahead == 'r') ADVANCE(1169);
       END_STATE();
     case 1148:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'r') ADVANCE(1170);
       END_STATE();
     case 1149:
-      if (lookahead == 'a') ADVANCE(1170);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1171);
       END_STATE();
     case 1150:
-      if (lookahead == 't') ADVANCE(1171);
-      END_STATE();
-    case 1151:
       if (lookahead == 'n') ADVANCE(1172);
       END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
     case 1152:
-      if (lookahead == 't') ADVANCE(1173);
+      if (lookahead == 'a') ADVANCE(1173);
       END_STATE();
     case 1153:
-      if (lookahead == 'l') ADVANCE(1174);
+      if (lookahead == 't') ADVANCE(1174);
       END_STATE();
     case 1154:
-      if (lookahead == 't') ADVANCE(1175);
+      if (lookahead == 'n') ADVANCE(1175);
       END_STATE();
     case 1155:
-      if (lookahead == 'y') ADVANCE(1176);
+      if (lookahead == 't') ADVANCE(1176);
       END_STATE();
     case 1156:
-      if (lookahead == 'r') ADVANCE(1177);
+      if (lookahead == 'l') ADVANCE(1177);
       END_STATE();
     case 1157:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
-      END_STATE();
-    case 1158:
       if (lookahead == 't') ADVANCE(1178);
       END_STATE();
+    case 1158:
+      if (lookahead == 'y') ADVANCE(1179);
+      END_STATE();
     case 1159:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 'r') ADVANCE(1180);
       END_STATE();
     case 1160:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1161:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1181);
       END_STATE();
     case 1162:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
     case 1163:
-      if (lookahead == 'e') ADVANCE(1179);
+      ACCEPT_TOKEN(anon_sym_resistivity);
       END_STATE();
     case 1164:
-      if (lookahead == 'e') ADVANCE(1180);
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
       END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_sensitivity);
       END_STATE();
     case 1166:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'e') ADVANCE(1182);
       END_STATE();
     case 1167:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'e') ADVANCE(1183);
       END_STATE();
     case 1168:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
     case 1169:
-      ACCEPT_TOKEN(anon_sym_construction);
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
     case 1170:
-      if (lookahead == 'n') ADVANCE(1181);
+      ACCEPT_TOKEN(anon_sym_transmitter);
       END_STATE();
     case 1171:
-      if (lookahead == 'i') ADVANCE(1182);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1172:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1173:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'n') ADVANCE(1184);
       END_STATE();
     case 1174:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      if (lookahead == 'i') ADVANCE(1185);
       END_STATE();
     case 1175:
-      if (lookahead == 'i') ADVANCE(1183);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1176:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1177:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1178:
-      if (lookahead == 'y') ADVANCE(1184);
+      if (lookahead == 'i') ADVANCE(1186);
       END_STATE();
     case 1179:
-      if (lookahead == 'd') ADVANCE(1185);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1180:
-      if (lookahead == 't') ADVANCE(1186);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1181:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'y') ADVANCE(1187);
       END_STATE();
     case 1182:
-      if (lookahead == 'v') ADVANCE(1187);
+      if (lookahead == 'd') ADVANCE(1188);
       END_STATE();
     case 1183:
-      if (lookahead == 'v') ADVANCE(1188);
+      if (lookahead == 't') ADVANCE(1189);
       END_STATE();
     case 1184:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
       END_STATE();
     case 1185:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'v') ADVANCE(1190);
       END_STATE();
     case 1186:
-      if (lookahead == 'e') ADVANCE(1189);
+      if (lookahead == 'v') ADVANCE(1191);
       END_STATE();
     case 1187:
-      if (lookahead == 'i') ADVANCE(1190);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1188:
-      if (lookahead == 'i') ADVANCE(1191);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1189:
-      if (lookahead == 'r') ADVANCE(1192);
+      if (lookahead == 'e') ADVANCE(1192);
       END_STATE();
     case 1190:
-      if (lookahead == 't') ADVANCE(1193);
+      if (lookahead == 'i') ADVANCE(1193);
       END_STATE();
     case 1191:
-      if (lookahead == 't') ADVANCE(1194);
+      if (lookahead == 'i') ADVANCE(1194);
       END_STATE();
     case 1192:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'r') ADVANCE(1195);
       END_STATE();
     case 1193:
-      if (lookahead == 'y') ADVANCE(1195);
+      if (lookahead == 't') ADVANCE(1196);
       END_STATE();
     case 1194:
-      if (lookahead == 'y') ADVANCE(1196);
+      if (lookahead == 't') ADVANCE(1197);
       END_STATE();
     case 1195:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
       END_STATE();
     case 1196:
+      if (lookahead == 'y') ADVANCE(1198);
+      END_STATE();
+    case 1197:
+      if (lookahead == 'y') ADVANCE(1199);
+      END_STATE();
+    case 1198:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1199:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8842,6 +8859,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(1),
     [anon_sym_link] = ACTIONS(1),
     [anon_sym_variant] = ACTIONS(1),
+    [anon_sym_accept] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -9211,6 +9229,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9483,6 +9502,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9837,6 +9857,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -10198,6 +10219,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10484,6 +10506,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10770,6 +10793,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(58),
     [anon_sym_link] = ACTIONS(58),
     [anon_sym_variant] = ACTIONS(58),
+    [anon_sym_accept] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -11061,6 +11085,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(87),
     [anon_sym_link] = ACTIONS(87),
     [anon_sym_variant] = ACTIONS(87),
+    [anon_sym_accept] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -11346,6 +11371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11631,6 +11657,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11916,6 +11943,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -12188,6 +12216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(117),
     [anon_sym_link] = ACTIONS(117),
     [anon_sym_variant] = ACTIONS(117),
+    [anon_sym_accept] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -12470,6 +12499,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -12752,6 +12782,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -13034,6 +13065,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -13316,6 +13348,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -13598,6 +13631,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -13880,6 +13914,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -14162,6 +14197,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -14444,6 +14480,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -14726,6 +14763,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -15009,6 +15047,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(165),
     [anon_sym_link] = ACTIONS(165),
     [anon_sym_variant] = ACTIONS(165),
+    [anon_sym_accept] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -15289,6 +15328,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(173),
     [anon_sym_link] = ACTIONS(173),
     [anon_sym_variant] = ACTIONS(173),
+    [anon_sym_accept] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -15569,6 +15609,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -15849,6 +15890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -16129,6 +16171,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -16409,6 +16452,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -16689,6 +16733,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -16969,6 +17014,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -17249,6 +17295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -17529,6 +17576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -17809,6 +17857,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -18089,6 +18138,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(179),
     [anon_sym_link] = ACTIONS(179),
     [anon_sym_variant] = ACTIONS(179),
+    [anon_sym_accept] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -18365,6 +18415,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(183),
     [anon_sym_link] = ACTIONS(183),
     [anon_sym_variant] = ACTIONS(183),
+    [anon_sym_accept] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -18641,6 +18692,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(187),
     [anon_sym_link] = ACTIONS(187),
     [anon_sym_variant] = ACTIONS(187),
+    [anon_sym_accept] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -18917,6 +18969,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(191),
     [anon_sym_link] = ACTIONS(191),
     [anon_sym_variant] = ACTIONS(191),
+    [anon_sym_accept] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -19193,6 +19246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(195),
     [anon_sym_link] = ACTIONS(195),
     [anon_sym_variant] = ACTIONS(195),
+    [anon_sym_accept] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -19469,6 +19523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(199),
     [anon_sym_link] = ACTIONS(199),
     [anon_sym_variant] = ACTIONS(199),
+    [anon_sym_accept] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -19744,6 +19799,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(203),
     [anon_sym_link] = ACTIONS(203),
     [anon_sym_variant] = ACTIONS(203),
+    [anon_sym_accept] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -20014,6 +20070,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(207),
     [anon_sym_link] = ACTIONS(207),
     [anon_sym_variant] = ACTIONS(207),
+    [anon_sym_accept] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -20284,6 +20341,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(211),
     [anon_sym_link] = ACTIONS(211),
     [anon_sym_variant] = ACTIONS(211),
+    [anon_sym_accept] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -20554,6 +20612,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(215),
     [anon_sym_link] = ACTIONS(215),
     [anon_sym_variant] = ACTIONS(215),
+    [anon_sym_accept] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -20824,6 +20883,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(219),
     [anon_sym_link] = ACTIONS(219),
     [anon_sym_variant] = ACTIONS(219),
+    [anon_sym_accept] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),

@@ -1,3 +1,4 @@
 //! Pictures of bench sessions.
 
+pub(crate) mod asked;
 pub(crate) mod plots;

@@ -13,6 +13,7 @@ use downlead_report::build::trends::Series;
 use downlead_report::shape::bench::{BandReport, PieceReport, SessionReport};
 use downlead_report::shape::loss_law::PER;
 use downlead_report::words::bench as words;
+use downlead_report::words::piece::orders;
 
 /// Columns and groups beyond which a picture is not readable.
 const MOST_COLUMNS: usize = 40;
@@ -44,7 +45,7 @@ pub(crate) fn of_session(
             });
         }
     }
-    let (bands, left) = some(&report.bands, MOST_COLUMNS);
+    let (bands, left) = some(report.bands.iter().collect(), MOST_COLUMNS);
     let panels: Vec<Panel> = report
         .pieces
         .iter()
@@ -58,10 +59,11 @@ pub(crate) fn of_session(
             svg: differences(&title, &panels),
         });
     }
-    let (bands, left) = some(&report.bands, MOST_GROUPS);
+    // a group where the order changes
+    let orders: Vec<&BandReport> = orders(&report.bands).into_iter().map(|o| o.0).collect();
+    let (bands, left) = some(orders, MOST_GROUPS);
     let bands: Vec<(String, Vec<Entry>)> = bands
         .into_iter()
-        .filter(|b| !b.ranking.is_empty())
         .map(|b| {
             let of = b.ranking.iter().map(|r| Entry {
                 name: r.piece.clone(),
@@ -154,11 +156,12 @@ fn curve(readings: &[Reading]) -> Vec<f64> {
 }
 
 /// Evenly chosen, not more than `most`, with words about it where some are left out.
-fn some(bands: &[BandReport], most: usize) -> (Vec<&BandReport>, String) {
-    let step = bands.len().div_ceil(most).max(1);
-    let chosen: Vec<&BandReport> = bands.iter().step_by(step).collect();
+fn some(bands: Vec<&BandReport>, most: usize) -> (Vec<&BandReport>, String) {
+    let all = bands.len();
+    let step = all.div_ceil(most).max(1);
+    let chosen: Vec<&BandReport> = bands.into_iter().step_by(step).collect();
     let left = if step > 1 {
-        format!(" ({} of {} bands)", chosen.len(), bands.len())
+        format!(" ({} of {all} bands)", chosen.len())
     } else {
         String::new()
     };

@@ -11,6 +11,7 @@ use super::judged;
 use super::printed::{Forms, begin, beside, holds_findings, print, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
+use crate::bench::asked::Asking;
 use crate::ui::{Outcome, Ui};
 use downlead_report::shape::bench::{BenchReport, SCHEMA};
 
@@ -27,11 +28,27 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
         trends: Vec::new(),
         diagnostics: Vec::new(),
     };
+    let asked = match Asking::of(args) {
+        Ok(asked) => asked,
+        Err(why) => {
+            ui.complain(&why);
+            return Ok(Outcome::Trouble);
+        }
+    };
     let mut plots = Vec::new();
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let places = Places::new(snapshot);
         for (s, r, env) in downlead_report::build::bench::sessions(snapshot) {
             let mut one = downlead_report::build::bench::session(&places, s, r, env);
+            if let Some(asked) = &asked {
+                match asked.answer(s, r) {
+                    Ok(runs) => one.runs = Some(runs),
+                    Err(why) => {
+                        ui.complain(&why);
+                        return Ok(Outcome::Trouble);
+                    }
+                }
+            }
             if args.plot.is_some() {
                 plots.extend(bench::plots::of_session(s, r, env, &one));
             }

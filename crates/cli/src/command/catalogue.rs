@@ -262,7 +262,7 @@ fn picture(name: &str, facts: &CableFacts) -> String {
 }
 
 /// `145 MHz`, `145MHz`, or a bare number of MHz.
-fn frequency_of(text: &str) -> Option<f64> {
+pub(crate) fn frequency_of(text: &str) -> Option<f64> {
     let text = text.trim();
     let split = text
         .find(|c: char| !c.is_ascii_digit() && c != '.')

@@ -26,7 +26,7 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
             return Ok(fixed);
         }
     }
-    let loaded = load_with(&gathered, ui, args.history);
+    let loaded = load_with(&gathered, ui, args.history, args.as_of.as_deref());
     let findings = &loaded.findings;
     match args.format {
         CheckFormat::Text | CheckFormat::Short => {
@@ -74,6 +74,9 @@ fn shown(args: &CheckArgs, findings: &crate::findings::Findings, ui: &Ui) -> Str
         CheckFormat::Short => formats::short(&kept, &findings.files),
         _ => draw(&findings.files, kept, at_once, ui.drawing(ui.style)),
     };
+    if args.notes {
+        out += &formats::accepted(&findings.accepted, &findings.files);
+    }
     let dots = if ui.look().ascii { "..." } else { "…" };
     for (code, n) in more {
         out += &format!("{dots} and {n} more of {code} (--all)\n");

@@ -16,6 +16,9 @@ use crate::report;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.papers.any() {
+        return super::papers::run(args, ui);
+    }
     if args.link {
         return links(args, ui);
     }
@@ -28,6 +31,10 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let mut all = Report {
         schema: SCHEMA,
         stations: Vec::new(),
@@ -83,6 +90,10 @@ fn links(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let mut all = Links {
         schema: LINKS,
         links: Vec::new(),
@@ -111,6 +122,10 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let draws = usize::try_from(args.draws).unwrap_or(usize::MAX);
     let mut all = Verification {
         schema: VERIFIED,

@@ -81,6 +81,19 @@ pub(crate) fn length(value: &str) -> Result<Measure, String> {
     })
 }
 
+/// A power such as `50 W`, in W.
+pub(crate) fn power(value: &str) -> Result<f64, String> {
+    let text = format!("instrument i {{\n    scale {value}\n}}\n");
+    let snapshot = evaluated("--power", value, &text, "50 W")?;
+    let found = meanings(&snapshot).find_map(|m| match m {
+        Meaning::Instrument(i) => i.scale_w,
+        _ => None,
+    });
+    found
+        .filter(|w| *w > 0.0)
+        .ok_or_else(|| format!("--power \"{value}\": not a power above zero; write it as `50 W`"))
+}
+
 /// A temperature such as `12 °C`, in °C.
 pub(crate) fn temperature(value: &str) -> Result<f64, String> {
     let text = format!("session s {{\n    temperature {value}\n}}\n");

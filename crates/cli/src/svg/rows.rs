@@ -3,6 +3,7 @@
 use downlead_quantity::number;
 
 use downlead_report::shape::word::ReadingVerdict;
+use downlead_report::words::figure::with_uncertainty;
 use downlead_report::write::plain::shorten;
 
 use super::{Anchor, Axis, Mark, Picture, Scale, Stroke, text_width};
@@ -252,6 +253,15 @@ fn row(p: &mut Picture, e: &Entry, x: &Axis, y: f64) {
     p.small((NAMES - 16.0, y + 4.0), Anchor::End, &shorten(&e.name, 10));
     let low = e.value - e.u;
     p.bar((x.at(low), y), (x.at(e.value + e.u), y), !x.holds(low));
+    let (value, u) = with_uncertainty(e.value, e.u, 2);
+    let words = format!("{value} ± {u}");
+    let right = x.at(e.value + e.u) + 6.0;
+    // beside the bar, on the side on which there is room
+    if right + text_width(&words) < RIGHT {
+        p.small((right, y + 4.0), Anchor::Start, &words);
+    } else {
+        p.small((x.at(low) - 6.0, y + 4.0), Anchor::End, &words);
+    }
     if x.holds(e.value) {
         p.mark(
             (x.at(e.value), y),

@@ -144,6 +144,7 @@ fn lines_fit_a_terminal() {
         let width = columns.to_string();
         for args in [
             ["bench", FILE],
+            ["bench", "bench"],
             ["report", "pellgarrow/rev1.downlead"],
             ["report", "shack/shack.downlead"],
             ["report", "stacked.downlead"],

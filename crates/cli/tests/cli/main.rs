@@ -1,7 +1,9 @@
 //! The program from the outside: every command, its output and its exit code.
 
+mod accept;
 mod bad_input;
 mod bench;
+mod bench_run;
 mod card;
 mod catalogue;
 mod check;
@@ -17,6 +19,8 @@ mod licence;
 mod link;
 mod misc;
 mod overview;
+mod papers;
+mod radiated;
 mod recipes;
 mod report;
 mod root;

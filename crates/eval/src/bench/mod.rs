@@ -15,6 +15,7 @@ mod meters;
 mod one_port;
 mod rank;
 pub mod result;
+pub mod run;
 mod slips;
 mod summary;
 

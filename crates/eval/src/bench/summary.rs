@@ -163,20 +163,9 @@ fn fitted(
     let Some(m) = metres.filter(|m| m.value > 0.0) else {
         return (None, Vec::new());
     };
-    let (mut points, mut used, mut taken) = (Vec::new(), Vec::new(), Vec::new());
-    for c in mine.iter().map(|c| &cells[*c]) {
-        let joins = c.expected.map_or(0.0, |e| e.joins_db);
-        let db_per_m = (c.matched_db() - joins) / m.value;
-        if db_per_m > 0.0 && c.measured.u_db > 0.0 {
-            points.push(FitPoint {
-                f_hz: bands[c.band].hz,
-                db_per_m,
-                u_db_per_m: c.u_matched_db() / m.value,
-            });
-            used.push(c.band);
-            taken.push(c);
-        }
-    }
+    let all: Vec<&BenchCell> = mine.iter().map(|c| &cells[*c]).collect();
+    let (points, taken) = fit_points(&all, bands, m.value);
+    let used: Vec<usize> = taken.iter().map(|c| c.band).collect();
     if points.len() < 2 {
         return (None, used);
     }
@@ -189,6 +178,25 @@ fn fitted(
         f.correlate(&points, &per_m.collect::<Vec<_>>());
     }
     (Some(found), used)
+}
+
+/// The points of the fit of one piece, `metres` long, from its cells, and the cells they are of.
+pub(super) fn fit_points<'c>(
+    mine: &[&'c BenchCell],
+    bands: &[BenchBand],
+    metres: f64,
+) -> (Vec<FitPoint>, Vec<&'c BenchCell>) {
+    mine.iter()
+        .filter_map(|c| {
+            let joins = c.expected.map_or(0.0, |e| e.joins_db);
+            let point = FitPoint {
+                f_hz: bands[c.band].hz,
+                db_per_m: (c.matched_db() - joins) / metres,
+                u_db_per_m: c.u_matched_db() / metres,
+            };
+            (point.db_per_m > 0.0 && c.measured.u_db > 0.0).then_some((point, *c))
+        })
+        .unzip()
 }
 
 /// The causes that act on more than one of these readings, each with its signed contribution to

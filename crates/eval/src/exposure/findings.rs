@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{frequency, number};
-use downlead_station::model::{Confidence, RuleSet, Spot, SpotAt};
+use downlead_station::model::{RuleSet, Spot, SpotAt};
 
 use super::sources::Radiator;
 use super::{ExposureVerdict, Open, Refused, Source, SpotResult};
@@ -78,10 +78,7 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
                     percent((1.0 / upper).min(1.0))
                 ));
             // over by sure clauses alone it stays an error
-            let sure = |s: &&Source| s.cite.as_ref().is_some_and(|c| c.1 > Confidence::Low);
-            let counted = r.sources.iter().filter(|s| s.counts);
-            let by_sure: f64 = counted.filter(sure).filter_map(|s| s.fraction).sum();
-            if over && by_sure * sum / upper <= 1.0 {
+            if over && r.sure_verdict() != ExposureVerdict::NotMet {
                 d.severity = Severity::Warning;
                 d = d.help("The text of a clause is of low confidence: read the rule before relying on this.");
             }

@@ -7,6 +7,7 @@
 
 mod findings;
 mod geometry;
+mod lowered;
 mod sources;
 
 use downlead_base::{Diagnostic, Loc};
@@ -169,6 +170,26 @@ pub struct SpotResult {
     pub assumed: Box<[ExposureAssumed]>,
 }
 
+impl SpotResult {
+    /// What is said by the clauses alone whose text is not of low confidence: the others only warn.
+    #[must_use]
+    pub fn sure_verdict(&self) -> ExposureVerdict {
+        use ExposureVerdict::{CannotTell, Met, NotMet};
+        let (Some(sum), Some(upper)) = (self.sum, self.upper) else {
+            return self.verdict;
+        };
+        let sure = |s: &&Source| s.cite.as_ref().is_some_and(|c| c.1 > Confidence::Low);
+        let counted = self.sources.iter().filter(|s| s.counts);
+        let by_sure: f64 = counted.filter(sure).filter_map(|s| s.fraction).sum();
+        let factor = upper / sum;
+        match self.verdict {
+            NotMet | CannotTell if by_sure * factor <= 1.0 => Met,
+            NotMet if by_sure / factor <= 1.0 => CannotTell,
+            v => v,
+        }
+    }
+}
+
 /// How far to stay away from an antenna with all that feeds it on.
 #[derive(Clone, Debug, PartialEq)]
 pub struct KeepClear {
@@ -212,6 +233,8 @@ pub enum ExposureAssumed {
     SameVertical,
     /// The distances of the spot are exact.
     DistancesExact,
+    /// Losses that are guesses or maxima are taken as they are.
+    LossTaken,
 }
 
 impl ExposureAssumed {
@@ -235,6 +258,9 @@ impl ExposureAssumed {
             ExposureAssumed::SameVertical => {
                 "antennas of neighbours stand on the same vertical as those of this station"
             }
+            ExposureAssumed::LossTaken => {
+                "losses that are guesses or maxima are in the sum as stated; the verdict and the distances to keep count them as nothing"
+            }
             ExposureAssumed::DistancesExact => "distances and heights of spots are exact",
         }
     }
@@ -247,8 +273,39 @@ pub struct Exposure {
     pub spots: Box<[SpotResult]>,
     /// Distances to keep from each antenna of the station.
     pub keep_clear: Box<[KeepClear]>,
-    /// Spots that no rules of exposure bear on.
-    pub without_rules: Box<[Loc]>,
+    /// Spots of which nothing can be said.
+    pub not_judged: Box<[NotJudged]>,
+}
+
+/// A spot of which nothing can be said.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NotJudged {
+    /// Its line, or its name where that could be read.
+    pub loc: Loc,
+    /// Its name; empty where that could not be read.
+    pub name: Box<str>,
+    /// Why.
+    pub why: WhyNotJudged,
+}
+
+/// Why nothing is said of a spot.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyNotJudged {
+    /// Its line could not be read.
+    LineHasError,
+    /// The station is under no rules of exposure.
+    NoRules,
+}
+
+impl WhyNotJudged {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            WhyNotJudged::LineHasError => "the line has an error",
+            WhyNotJudged::NoRules => "the station is under no rules with limits of exposure",
+        }
+    }
 }
 
 /// Exposure at the spots of a station; none where it states neither spots nor rules of exposure.
@@ -265,7 +322,7 @@ pub(crate) fn station(
         .filter_map(|u| Some((u, env.rule_set(&u.name.text)?)))
         .filter(|(_, set)| !set.exposure.is_empty())
         .collect();
-    if st.spots.is_empty() && sets.is_empty() {
+    if st.spots.is_empty() && st.unread_spots.is_empty() && sets.is_empty() {
         return None;
     }
     let neighbours = crate::site::neighbours(st, env, stage);
@@ -294,7 +351,7 @@ pub(crate) fn station(
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
-            let mut found = at(st, spot, (under, set), &all, env);
+            let mut found = at(st, spot, (under, set), &all, env, out);
             if !open.is_empty() {
                 found.sum = None;
                 found.upper = None;
@@ -308,17 +365,27 @@ pub(crate) fn station(
             keep_clear.extend(clear(st, (under, set), tier, &all, env));
         }
     }
-    let mut without_rules = Vec::new();
+    let mut not_judged = Vec::new();
     if sets.is_empty() {
         for spot in &st.spots {
             findings::without_rules(spot, out);
-            without_rules.push(spot.loc);
+            not_judged.push(NotJudged {
+                loc: spot.loc,
+                name: spot.name.text.clone(),
+                why: WhyNotJudged::NoRules,
+            });
         }
     }
+    // their findings are those of the lines
+    not_judged.extend(st.unread_spots.iter().map(|u| NotJudged {
+        loc: u.loc,
+        name: u.name.clone(),
+        why: WhyNotJudged::LineHasError,
+    }));
     Some(Exposure {
         spots: spots.into(),
         keep_clear: keep_clear.into(),
-        without_rules: without_rules.into(),
+        not_judged: not_judged.into(),
     })
 }
 
@@ -345,6 +412,7 @@ fn at(
     (under, set): (&Under, &RuleSet),
     all: &[Radiator<'_>],
     env: &Env,
+    out: &mut Vec<Diagnostic>,
 ) -> SpotResult {
     let (reflection, stated) = reflection(under, set);
     let mut sources: Vec<(Source, &Radiator<'_>)> = all
@@ -366,6 +434,7 @@ fn at(
         .map(|(s, _)| s.fraction.map(|f| if s.counts { f } else { 0.0 }))
         .sum();
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
+    let unlost = sum.map_or(1.0, |sum| lowered::factor(&sources, sum));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
     let alone = st.site.alone.as_ref().is_some_and(|a| a.by.is_some());
     let known_site = alone || !st.site.beside.is_empty();
@@ -381,7 +450,7 @@ fn at(
         // nothing radiates: nothing to judge
         _ if sources.is_empty() => ExposureVerdict::CannotJudge,
         (Some(lower), _) if lower > 1.0 => ExposureVerdict::NotMet,
-        (_, Some(upper)) if upper > 1.0 => ExposureVerdict::CannotTell,
+        (_, Some(upper)) if upper * unlost > 1.0 => ExposureVerdict::CannotTell,
         (Some(_), Some(_)) if known_site => ExposureVerdict::Met,
         (Some(_), Some(_)) => ExposureVerdict::MetAlone,
         _ => ExposureVerdict::CannotJudge,
@@ -402,6 +471,12 @@ fn at(
     }
     if all.iter().any(|r| r.station.is_some()) {
         assumed.push(ExposureAssumed::SameVertical);
+    }
+    if unlost > 1.0 + 1e-9 {
+        assumed.push(ExposureAssumed::LossTaken);
+    }
+    if let Some(sum) = sum {
+        lowered::finding(spot, &sources, (sum, unlost), verdict, out);
     }
     SpotResult {
         loc: spot.loc,
@@ -500,7 +575,7 @@ fn keep(fed: &[Fed<'_, '_>], size_m: f64, reflection: f64) -> Result<KeepDistanc
         let limit = limit.as_ref().ok_or(Refused::NoClause)?;
         let eirp = limit.eirp_w.ok_or(Refused::NoEirp)?;
         let d = distance_for_density(eirp, limit.density, reflection);
-        let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db));
+        let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db + r.lowered.db));
         least = least.max(r.reactive_m());
         match squares
             .iter_mut()

@@ -56,6 +56,8 @@ pub(super) struct Radiator<'r> {
     keyed: Option<(f64, f64)>,
     /// Whether the stated power was taken as the mean.
     pub(super) mean_assumed: bool,
+    /// Losses that may be lower than they are taken.
+    pub(super) lowered: super::lowered::Lowered,
 }
 
 /// Relative width of the edge of a range.
@@ -208,6 +210,7 @@ fn of<'r>(
         budget: &b.budget,
         keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
         mean_assumed: mean_assumed && b.antenna_w.is_some(),
+        lowered: super::lowered::of(b),
     })
 }
 

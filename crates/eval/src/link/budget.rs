@@ -10,8 +10,8 @@ use downlead_station::{Env, nearest};
 
 use super::models::Path;
 use super::{
-    HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled, NoiseUsed,
-    TerrainResult, profile,
+    HopNotJudged, HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled,
+    NoiseUsed, TerrainResult, WhyHop, lengths, profile,
 };
 use crate::chain::{Cx, evaluate, gain_at};
 use crate::point::{Point, points};
@@ -38,6 +38,8 @@ struct Found<'m> {
 pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult {
     let mut r = LinkResult {
         hops: Vec::new(),
+        not_judged: Vec::new(),
+        lengths_differ: false,
         assumed: vec![LinkAssumed::MainBeam, LinkAssumed::Polarisation],
         profile: Vec::new(),
         k: l.k.unwrap_or(4.0 / 3.0),
@@ -46,6 +48,12 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
         r.assumed.push(LinkAssumed::K43);
     }
     let table = profile::usable(l, env, out);
+    let unread = l.unread_hops.iter().map(|h| HopNotJudged {
+        loc: h.loc,
+        hop: h.text.clone(),
+        why: WhyHop::LineHasError,
+    });
+    r.not_judged.extend(unread);
     let Some(first) = l.hops.first() else {
         return r;
     };
@@ -78,22 +86,37 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
             }
         }
     }
+    let length = r.profile.last().map(|p| p.0);
+    r.lengths_differ = lengths::differ(l, first, length, env, out);
     for hop in &l.hops {
         let ends = (found(&hop.from, env, out), found(&hop.to, env, out));
-        if let (Some(from), Some(to)) = ends {
-            let one = One {
-                l,
-                env,
-                hop,
-                from: &from,
-                to: &to,
-            };
-            one.frequencies(&mut r, out);
-        }
+        let why = match &ends {
+            (Some(from), Some(to)) => {
+                let one = One {
+                    l,
+                    env,
+                    hop,
+                    from,
+                    to,
+                };
+                one.frequencies(&mut r, out).err()
+            }
+            _ => Some(WhyHop::UnknownEnd),
+        };
+        r.not_judged.extend(why.map(|why| HopNotJudged {
+            loc: hop.loc,
+            hop: format!("{} to {}", called(&hop.from), called(&hop.to)).into(),
+            why,
+        }));
     }
     r.assumed.sort();
     r.assumed.dedup();
     r
+}
+
+/// `talk-out-2m of pellgarrow`.
+fn called(e: &End) -> String {
+    format!("{} of {}", e.chain.text, e.station.text)
 }
 
 /// The chain of an end; an unknown station is said where all names are checked.
@@ -192,7 +215,11 @@ struct One<'a, 'm> {
 }
 
 impl One<'_, '_> {
-    fn frequencies(&self, r: &mut LinkResult, out: &mut Vec<Diagnostic>) {
+    /// Each frequency that both ends have.
+    ///
+    /// # Errors
+    /// Why there is none.
+    fn frequencies(&self, r: &mut LinkResult, out: &mut Vec<Diagnostic>) -> Result<(), WhyHop> {
         let wrong = [
             (
                 &self.hop.from,
@@ -217,7 +244,7 @@ impl One<'_, '_> {
                 .at(format!("a {} chain belongs here", want.word()))
                 .help("Written for example `hop talk-out of hill to hear of car`.");
                 out.push(d);
-                return;
+                return Err(WhyHop::Direction);
             }
         }
         let mut any = false;
@@ -229,25 +256,29 @@ impl One<'_, '_> {
                 r.hops.push(hop);
             }
         }
-        if let (false, Some((_, sent)), Some((_, heard))) =
-            (any, self.from.bands.first(), self.to.bands.first())
-        {
-            out.push(
-                Diagnostic::new(
-                    &codes::HOP_MISMATCH,
-                    self.hop.loc,
-                    format!(
-                        "`{}` sends on {} and `{}` hears on {}.",
-                        self.hop.from.chain.text,
-                        frequency(sent.hz),
-                        self.hop.to.chain.text,
-                        frequency(heard.hz)
-                    ),
-                )
-                .at("no frequency in common")
-                .help("Take the chain that hears what is sent, or mend its band: what one end transmits the other receives."),
-            );
+        if any {
+            return Ok(());
         }
+        let firsts = self.from.bands.first().zip(self.to.bands.first());
+        let Some(((_, sent), (_, heard))) = firsts else {
+            return Err(WhyHop::NoResult);
+        };
+        out.push(
+            Diagnostic::new(
+                &codes::HOP_MISMATCH,
+                self.hop.loc,
+                format!(
+                    "`{}` sends on {} and `{}` hears on {}.",
+                    self.hop.from.chain.text,
+                    frequency(sent.hz),
+                    self.hop.to.chain.text,
+                    frequency(heard.hz)
+                ),
+            )
+            .at("no frequency in common")
+            .help("Take the chain that hears what is sent, or mend its band: what one end transmits the other receives."),
+        );
+        Err(WhyHop::Frequency)
     }
 
     /// Distance, m, and its standard uncertainty.
@@ -259,10 +290,7 @@ impl One<'_, '_> {
         if let Some((d, _)) = &self.l.distance {
             return Some((d.value, d.u));
         }
-        let (a, b) = (self.from.station, self.to.station);
-        let same = a.datum.is_some() && a.datum == b.datum;
-        let at = a.position.zip(b.position).filter(|_| same)?;
-        Some((downlead_physics::position::distance_m(at.0, at.1), 0.0))
+        Some((lengths::by_positions(self.hop, self.env)?, 0.0))
     }
 
     /// The profile from the sending end on.
@@ -285,16 +313,13 @@ impl One<'_, '_> {
         r: &mut LinkResult,
         out: &mut Vec<Diagnostic>,
     ) -> HopResult {
-        let (end, hz) = (
-            |e: &End| format!("{} of {}", e.chain.text, e.station.text),
-            sent.hz,
-        );
+        let hz = sent.hz;
         let (ground, turned) = self.turned(r);
         let gain = self.to.antenna().and_then(|a| gain_at(a, point, self.env));
         let mut h = HopResult {
             loc: self.hop.loc,
-            from: end(&self.hop.from).into(),
-            to: end(&self.hop.to).into(),
+            from: called(&self.hop.from).into(),
+            to: called(&self.hop.to).into(),
             hz,
             eirp: sent.eirp_w.map(|w| (w, sent.uncertainty_db.unwrap_or(0.0))),
             distance: self.distance(r),
@@ -322,6 +347,9 @@ impl One<'_, '_> {
         };
         if self.l.broken {
             h.missing.push(Missing::Line);
+        }
+        if r.lengths_differ {
+            h.missing.push(Missing::Lengths);
         }
         if self.l.profile.is_some() && ground.is_empty() {
             h.missing.push(Missing::Profile);

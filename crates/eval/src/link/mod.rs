@@ -4,6 +4,7 @@
 //! place to place is kept out of it and counts as a share of the places.
 
 mod budget;
+mod lengths;
 mod models;
 mod profile;
 
@@ -19,12 +20,56 @@ pub use models::Refused;
 pub struct LinkResult {
     /// Its hops, each at each frequency that both chains have.
     pub hops: Vec<HopResult>,
+    /// Hops of which nothing can be computed.
+    pub not_judged: Vec<HopNotJudged>,
+    /// Whether lengths of the path contradict each other.
+    pub lengths_differ: bool,
     /// What was taken because the text does not say it.
     pub assumed: Vec<LinkAssumed>,
     /// Points of the profile: distance from the first end and height of the ground, m.
     pub profile: Vec<(f64, f64)>,
     /// Effective radius of the earth over the real one.
     pub k: f64,
+}
+
+/// A hop of which nothing can be computed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HopNotJudged {
+    /// The line.
+    pub loc: Loc,
+    /// `talk of car to talk-in of hill`, or what its line says where that could not be read.
+    pub hop: Box<str>,
+    /// Why.
+    pub why: WhyHop,
+}
+
+/// Why nothing of a hop can be computed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyHop {
+    /// Its line could not be read.
+    LineHasError,
+    /// A station or chain of it is not there.
+    UnknownEnd,
+    /// A chain of it runs the other way.
+    Direction,
+    /// A chain of it has no result.
+    NoResult,
+    /// Its chains have no frequency in common.
+    Frequency,
+}
+
+impl WhyHop {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            WhyHop::LineHasError => "the line has an error",
+            WhyHop::UnknownEnd => "a station or chain of it is not defined",
+            WhyHop::Direction => "a chain of it runs the other way",
+            WhyHop::NoResult => "a chain of it has no result",
+            WhyHop::Frequency => "its chains have no frequency in common",
+        }
+    }
 }
 
 /// What is taken because the text does not say it.
@@ -113,6 +158,7 @@ impl LinkVerdict {
 #[allow(missing_docs, reason = "each has its sentence below")]
 pub enum Missing {
     Line,
+    Lengths,
     Eirp,
     Gain,
     Sensitivity,
@@ -134,6 +180,7 @@ impl Missing {
     pub fn words(self) -> &'static str {
         match self {
             Missing::Line => "a line of the link could not be read",
+            Missing::Lengths => "two lengths of the path contradict each other",
             Missing::Eirp => "what the sending chain radiates is not known",
             Missing::Gain => "the gain of the receiving antenna is not known",
             Missing::Sensitivity => "the sensitivity of the receiver at its antenna is not known",

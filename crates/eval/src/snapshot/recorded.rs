@@ -67,6 +67,11 @@ impl Snapshot {
         self.compare_recorded();
     }
 
+    /// Whether earlier states of any file are known.
+    pub(super) fn has_recorded(&self) -> bool {
+        !self.evidences.recorded.is_empty()
+    }
+
     /// Compares what was changed since the last time.
     pub(super) fn compare_recorded(&mut self) {
         if self.evidences.recorded.is_empty() {

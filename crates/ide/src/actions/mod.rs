@@ -1,5 +1,6 @@
 //! Code actions: quick fixes of findings, then what can be done with the text at the cursor.
 
+mod accept;
 mod assume;
 mod bench;
 mod convert;
@@ -21,6 +22,10 @@ fn local(placed: &Placed, f: &Finding) -> Span {
         f.span.start.saturating_sub(placed.start),
         f.span.end.saturating_sub(placed.start),
     )
+}
+
+fn touches(f: &Finding, range: Span) -> bool {
+    f.span.start <= range.end && range.start <= f.span.end
 }
 
 /// What can be done about a range of a document.
@@ -45,7 +50,7 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     );
     let mut out: Vec<Action> = all
         .iter()
-        .filter(|f| f.span.start <= range.end && range.start <= f.span.end)
+        .filter(|f| touches(f, range))
         .flat_map(|f| {
             let mut list = f.fixes.clone();
             mends::of(s, doc, f, &mut list);
@@ -54,6 +59,9 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
         })
         .collect();
     inverse::questions(s, doc, range, &mut out);
+    for f in all.iter().filter(|f| touches(f, range)) {
+        accept::offer(s, doc, f, &mut out);
+    }
     // a quick fix from the findings and one from here may be the same
     let mut seen: Vec<String> = Vec::new();
     out.retain(|a| {

@@ -167,6 +167,7 @@ impl List<'_> {
                     self.chains_of(b);
                 }
             }
+            NameKind::Finding => self.codes(1),
             NameKind::Person => self.heard(NameKind::Person, CompletionKind::Person),
             NameKind::Class => self.heard(NameKind::Class, CompletionKind::Qualifier),
             NameKind::Question => self.heard(NameKind::Question, CompletionKind::Qualifier),

@@ -7,6 +7,7 @@ mod aligned;
 mod lines;
 mod parts;
 mod rules;
+mod site;
 mod verdicts;
 
 use std::collections::BTreeMap;
@@ -107,6 +108,9 @@ impl<'s> HintsByItem<'s> {
         h.definitions(&result.chains);
         if h.c.hints.limits {
             h.rules(&result.chains);
+            if let Some(site) = &result.site {
+                h.site(site);
+            }
         }
         if let (Some(r), Meaning::Session(s)) = (&result.session, &low.meaning)
             && self.c.hints.readings

@@ -379,24 +379,7 @@ impl LossFit {
     /// two linear combinations of correlated readings (GUM, JCGM 100:2008, 5.2.2). `points` are the
     /// ones the fit was made from.
     pub fn correlate(&mut self, points: &[FitPoint], common: &[Vec<f64>]) {
-        let sum = |x: fn(f64) -> f64| -> f64 {
-            let term = |p: &FitPoint| x(p.f_hz * 1e-6) / (p.u_db_per_m * p.u_db_per_m);
-            points.iter().map(term).sum()
-        };
-        // Σ f, Σ f√f and Σ f² over u²: the normal matrix
-        let (s11, s12, s22) = (sum(|f| f), sum(|f| f * libm::sqrt(f)), sum(|f| f * f));
-        let det = s11 * s22 - s12 * s12;
-        // how each coefficient follows each reading
-        let follows = |p: &FitPoint| -> (f64, f64) {
-            let (f, w) = (p.f_hz * 1e-6, 1.0 / (p.u_db_per_m * p.u_db_per_m));
-            let root = libm::sqrt(f);
-            // of one held at zero too: what is not known of it is not zero
-            (
-                w * (s22 * root - s12 * f) / det,
-                w * (s11 * f - s12 * root) / det,
-            )
-        };
-        let (a, b): (Vec<f64>, Vec<f64>) = points.iter().map(follows).unzip();
+        let (a, b): (Vec<f64>, Vec<f64>) = follows(points).into_iter().unzip();
         let u: Vec<f64> = points.iter().map(|p| p.u_db_per_m).collect();
         self.chi2 = self.about_the_curve(points, &u, common);
         self.p = chi_square_survival(self.chi2, self.dof as f64);
@@ -422,6 +405,19 @@ impl LossFit {
             Some(Clamped::K1) => &[&f],
         };
         Correlated::new(u, common).chi_square(&y, columns)
+    }
+
+    /// How much the attenuation at `f_hz` and `celsius` changes with each of the readings: the
+    /// derivative of [`LossFit::predict_at`] by the loss of each point. `points` are the ones the fit
+    /// was made from.
+    #[must_use]
+    pub fn sensitivities(&self, points: &[FitPoint], f_hz: f64, celsius: f64) -> Vec<f64> {
+        let factor =
+            conductor_temperature_factor(celsius) / conductor_temperature_factor(self.celsius);
+        let mhz = f_hz * 1e-6;
+        let root = libm::sqrt(mhz) * factor;
+        let by = |(k1, k2): (f64, f64)| k1 * root + k2 * mhz;
+        follows(points).into_iter().map(by).collect()
     }
 
     /// Attenuation at `f_hz` at the temperature of the measurement. Its uncertainty comes from the
@@ -455,6 +451,27 @@ impl LossFit {
             refused: f_hz > MOST_BEYOND * high,
         }
     }
+}
+
+/// How both coefficients follow each of the readings (weights 1/u²). Of one held at zero too: what
+/// is not known of it is not zero.
+fn follows(points: &[FitPoint]) -> Vec<(f64, f64)> {
+    let sum = |x: fn(f64) -> f64| -> f64 {
+        let term = |p: &FitPoint| x(p.f_hz * 1e-6) / (p.u_db_per_m * p.u_db_per_m);
+        points.iter().map(term).sum()
+    };
+    // Σ f, Σ f√f and Σ f² over u²: the normal matrix
+    let (s11, s12, s22) = (sum(|f| f), sum(|f| f * libm::sqrt(f)), sum(|f| f * f));
+    let det = s11 * s22 - s12 * s12;
+    let one = |p: &FitPoint| {
+        let (f, w) = (p.f_hz * 1e-6, 1.0 / (p.u_db_per_m * p.u_db_per_m));
+        let root = libm::sqrt(f);
+        (
+            w * (s22 * root - s12 * f) / det,
+            w * (s11 * f - s12 * root) / det,
+        )
+    };
+    points.iter().map(one).collect()
 }
 
 /// The frequencies of a set.

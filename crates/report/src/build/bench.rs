@@ -50,6 +50,7 @@ pub fn session(places: &Places<'_>, s: &Session, r: &SessionResult, env: &Env) -
         reflections: reflections(places, r),
         contributions: contributions(r),
         assumptions: r.assumptions(places),
+        runs: None,
     }
 }
 

@@ -6,7 +6,8 @@ use downlead_quantity::w_to_dbm;
 use downlead_station::model::Meaning;
 
 use crate::shape::link::{
-    CoverageReport, HopReport, JudgedReport, LinkReport, Links, ModelReport, SCHEMA, TerrainReport,
+    CoverageReport, HopNotJudged, HopReport, JudgedReport, LinkReport, Links, ModelReport, SCHEMA,
+    TerrainReport,
 };
 use crate::shape::word::Word;
 
@@ -28,6 +29,15 @@ pub fn links(s: &Snapshot) -> Links {
             k_factor: found.k,
             profile_m: found.profile.iter().map(|p| [p.0, p.1]).collect(),
             hops: found.hops.iter().map(|h| hop(&places, h)).collect(),
+            not_judged: found
+                .not_judged
+                .iter()
+                .map(|h| HopNotJudged {
+                    hop: h.hop.to_string(),
+                    why: h.why.words(),
+                    line: places.at(h.loc).2,
+                })
+                .collect(),
             assumed: found.assumed.iter().map(|a| a.words().to_owned()).collect(),
             left_out: LEFT_OUT.iter().map(|&w| w.to_owned()).collect(),
         })

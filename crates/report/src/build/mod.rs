@@ -4,11 +4,12 @@ pub mod bench;
 pub mod card;
 pub mod chain;
 pub mod compare;
-mod desense;
+pub mod desense;
 pub mod diff;
 pub mod exposure;
 pub mod link;
 pub mod overview;
+pub mod paper;
 pub mod remarks;
 pub mod trends;
 mod unjudged;
@@ -16,6 +17,7 @@ pub mod variants;
 pub mod verify;
 
 mod rules;
+pub mod run;
 mod site;
 
 /// A probability nearer to 0 or 1 than this is 0 or 1.

@@ -11,6 +11,7 @@ use crate::words::bars::bars;
 use crate::words::bench as words;
 use crate::words::chain::db_cell;
 use crate::words::figure::{band_in_words, counted};
+use crate::words::piece::{orders, sentence};
 use crate::words::verdict::{Judged, text};
 
 /// Stands under every session.
@@ -54,8 +55,13 @@ pub fn session(doc: &mut Document, s: &SessionReport) {
     if !lines.is_empty() {
         doc.push(Block::Answers(lines));
     }
-    if let Some(words) = order(s) {
-        note(doc, words);
+    let mut below: Vec<Text> = order(s).into_iter().map(Text::from).collect();
+    below.extend(s.runs.iter().flat_map(super::run::sentence));
+    if !below.is_empty() {
+        doc.push(Block::Answers(below.into_iter().map(alone).collect()));
+    }
+    if let Some(r) = &s.runs {
+        super::run::runs(doc, r);
     }
     doc.facts(head(s));
     for p in &s.pieces {
@@ -90,6 +96,15 @@ fn opening(s: &SessionReport) -> String {
     out
 }
 
+/// A line of the conclusion that is one sentence.
+fn alone(words: Text) -> Answer {
+    Answer {
+        cells: vec![words.clone()],
+        short: vec![words],
+        at: None,
+    }
+}
+
 /// A line a piece; the worst where there are more than a few.
 fn answers(s: &SessionReport) -> Vec<Answer> {
     let said = |p: &&PieceReport| p.verdicts.all() > 0 || !p.slip_bands.is_empty();
@@ -102,11 +117,7 @@ fn answers(s: &SessionReport) -> Vec<Answer> {
     let mut out: Vec<Answer> = pieces.iter().map(|p| answer(s, p)).collect();
     if more {
         let words = Text::from(format!("and {} more below", s.pieces.len() - out.len()));
-        out.push(Answer {
-            cells: vec![words.clone()],
-            short: vec![words],
-            at: None,
-        });
+        out.push(alone(words));
     }
     out
 }
@@ -252,7 +263,7 @@ fn head(s: &SessionReport) -> Vec<(&'static str, Text)> {
     out
 }
 
-fn result_columns<'a>() -> [Column<&'a ResultReport>; 10] {
+fn result_columns<'a>() -> [Column<&'a ResultReport>; 11] {
     [
         Column::left("band", |r: &&'a ResultReport| (&r.band).into()),
         Column::right("MHz", |r: &&'a ResultReport| {
@@ -260,6 +271,13 @@ fn result_columns<'a>() -> [Column<&'a ResultReport>; 10] {
         })
         .drop(4),
         Column::right("loss dB", |r: &&'a ResultReport| db_cell(r.loss_db).into()),
+        Column::right("dB/100 m", |r: &&'a ResultReport| {
+            match (r.loss_db_per_m, r.loss_uncertainty_db_per_m) {
+                (Some(v), Some(u)) => words::per_100(v, u).into(),
+                _ => Text::default(),
+            }
+        })
+        .drop(7),
         Column::right("through", |r: &&'a ResultReport| {
             format!("{:.1} %", r.through_percent).into()
         })
@@ -301,6 +319,9 @@ fn piece(doc: &mut Document, s: &SessionReport, p: &PieceReport) {
     if rows.is_empty() {
         note(doc, "no reading of it could be used");
     }
+    if let Some(words) = sentence(s, p) {
+        note(doc, words);
+    }
     let columns = result_columns();
     let shown = columns.len() - usize::from(one.is_some());
     let table = Table::of(&columns[..shown], &rows, |_| None);
@@ -332,16 +353,22 @@ fn rank_columns<'a>() -> [Column<Ranked<'a>>; 4] {
 }
 
 fn ranking(doc: &mut Document, s: &SessionReport) {
-    let bands: Vec<&BandReport> = s.bands.iter().filter(|b| b.ranking.len() > 1).collect();
-    if bands.is_empty() {
+    // a picture of each order; the figures of every band stand at the pieces
+    let orders = orders(&s.bands);
+    if orders.is_empty() {
         return;
     }
     doc.heading(3, "loss per 100 m, least first", None);
     let columns = rank_columns();
     let mut table = Table::new(&columns);
     let mut open = false;
-    for b in bands {
-        table.title(band_in_words(&b.band, b.frequency_hz));
+    for (b, alike) in orders {
+        let mut title = band_in_words(&b.band, b.frequency_hz);
+        if !alike.is_empty() {
+            let names: Vec<&str> = alike.iter().map(|b| b.band.as_str()).collect();
+            title += &format!("; in the same order on {}", names.join(", "));
+        }
+        table.title(title);
         for (r, bar) in b.ranking.iter().zip(bars(&b.ranking)) {
             open |= !r.trusted;
             table.row(&columns, &(r, bar), None);

@@ -141,6 +141,11 @@ fn spots(doc: &mut Document, e: &ExposureReport) {
         facts.extend(s.assumptions.iter().map(|a| ("assumed", (*a).into())));
         doc.facts(facts);
     }
+    for s in &e.not_judged {
+        let place = Place::new(&s.file, s.line);
+        doc.heading(3, words::called(s), Some(place));
+        doc.push(Block::Note(Level::Warning, words::not_judged(s).into()));
+    }
     let rows: Vec<&KeepClearReport> = e.keep_clear.iter().collect();
     if !rows.is_empty() {
         doc.heading(

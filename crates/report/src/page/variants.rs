@@ -5,7 +5,6 @@ use downlead_quantity::{db, decibel_signed, power};
 
 use super::{caution, note};
 use crate::document::{Block, Column, Document, Level, Place, Table, Text};
-use crate::shape::exposure::SpotStep;
 use crate::shape::variants::{ClauseState, StateReport, VariantChain, VariantReport, Variants};
 use crate::words::exposure;
 use crate::words::figure::counted;
@@ -154,7 +153,7 @@ fn conclusion(v: &Variants, doc: &mut Document) {
         .filter(|x| {
             let states = x.chains.iter().filter_map(|c| c.variant.as_ref());
             let mut all = states.flat_map(|s| &s.limits);
-            all.any(|l| l.verdict.0 == RuleVerdict::NotMet) || x.spots.iter().any(SpotStep::over)
+            all.any(|l| l.verdict.0 == RuleVerdict::NotMet) || x.spots.iter().any(|s| s.over)
         })
         .map(|x| x.name.as_str())
         .collect();

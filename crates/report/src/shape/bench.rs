@@ -10,6 +10,7 @@ use serde::Serialize;
 
 use super::chain::DiagnosticReport;
 use super::loss_law::LossLaw;
+use super::run::RunsReport;
 use super::word::{BenchSlope, Coefficient, LengthFrom, ReadingVerdict, Word};
 
 /// Name and version of the JSON shape.
@@ -101,6 +102,9 @@ pub struct SessionReport {
     pub contributions: Vec<ContributionReport>,
     /// What was assumed because the text does not say it.
     pub assumptions: Vec<String>,
+    /// Its pieces as runs of the length that was asked for.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub runs: Option<RunsReport>,
 }
 
 /// How many comparisons came to which verdict.

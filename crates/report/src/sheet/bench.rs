@@ -1,6 +1,7 @@
 //! Tables of bench sessions.
 
 use crate::shape::bench::*;
+use crate::shape::run::{RunReport, RunsAtReport, RunsReport};
 use crate::write::csv::{Field, csv};
 
 /// Which table.
@@ -20,6 +21,8 @@ pub enum BenchTable {
     Swr,
     /// Pieces over the years.
     Trends,
+    /// Pieces as runs of the length that was asked for.
+    Runs,
 }
 
 /// A row: of which session, and what.
@@ -47,6 +50,14 @@ pub fn bench(report: &BenchReport, which: BenchTable) -> Result<String, csv::Err
                 .collect()
         }),
         BenchTable::Swr => of(report, swr(), |s| s.reflections.iter().collect()),
+        BenchTable::Runs => of(report, runs(), |s| {
+            let all = s
+                .runs
+                .iter()
+                .flat_map(|r| r.frequencies.iter().map(move |f| (r, f)));
+            all.flat_map(|(r, f)| f.ranking.iter().map(move |x| (r, f, x)))
+                .collect()
+        }),
         BenchTable::Trends => {
             let all = report.trends.iter();
             let rows: Vec<_> = all
@@ -227,6 +238,28 @@ fn swr<'a>() -> Vec<Field<Row<'a, &'a SwrReport>>> {
         ("line", |r| r.1.line.into()),
         ("imported_from", |r| r.1.imported_from.as_ref().into()),
         ("imported_line", |r| r.1.imported_line.into()),
+    ]
+}
+
+/// A run, with what was asked.
+type RunOf<'a> = (&'a RunsReport, &'a RunsAtReport, &'a RunReport);
+
+fn runs<'a>() -> Vec<Field<Row<'a, RunOf<'a>>>> {
+    vec![
+        ("length_m", |r| r.1.0.length_m.into()),
+        ("frequency_hz", |r| r.1.1.frequency_hz.into()),
+        ("rank", |r| r.1.2.rank.into()),
+        ("sharing", |r| r.1.2.sharing.into()),
+        ("piece", |r| (&r.1.2.piece).into()),
+        ("loss_db", |r| r.1.2.loss_db.into()),
+        ("uncertainty_db", |r| r.1.2.uncertainty_db.into()),
+        ("power_w", |r| r.1.2.power_w.into()),
+        ("power_uncertainty_w", |r| r.1.2.power_uncertainty_w.into()),
+        ("more_db", |r| r.1.2.more_db.into()),
+        ("more_uncertainty_db", |r| r.1.2.more_uncertainty_db.into()),
+        ("less_w", |r| r.1.2.less_w.into()),
+        ("less_uncertainty_w", |r| r.1.2.less_uncertainty_w.into()),
+        ("inside", |r| r.1.2.inside.into()),
     ]
 }
 

@@ -8,6 +8,7 @@ mod desense;
 mod exposure;
 mod link;
 mod overview;
+mod paper;
 mod variants;
 mod verify;
 
@@ -18,5 +19,6 @@ pub use desense::desense;
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
+pub use paper::{materials, site_sheet};
 pub use variants::variants;
 pub use verify::verify;

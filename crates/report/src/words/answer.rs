@@ -12,7 +12,7 @@ use super::verdict::{Judged, text};
 use crate::document::{Answer, Place, Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport, UnjudgedReport};
-use crate::shape::exposure::SpotReport;
+use crate::shape::exposure::{SpotNotJudged, SpotReport};
 use crate::shape::rules::RuleReport;
 use crate::shape::word::{LimitVerdict, Point};
 
@@ -37,6 +37,8 @@ pub fn answers(station: &StationReport) -> Vec<Answer> {
     }
     let spots = station.exposure.iter().flat_map(|e| &e.spots);
     all.extend(spots.map(spot));
+    let open = station.exposure.iter().flat_map(|e| &e.not_judged);
+    all.extend(open.map(spot_not_judged));
     some(all)
 }
 
@@ -106,6 +108,27 @@ fn spot(s: &SpotReport) -> Ranked {
                 verdict,
                 s.set.clone().into(),
             ],
+            at: Some(Place::new(&s.file, s.line)),
+        },
+    }
+}
+
+/// A line a spot of which nothing can be said.
+fn spot_not_judged(s: &SpotNotJudged) -> Ranked {
+    let verdict = Text(vec![Run::Verdict(Sign::Open, "not judged")]);
+    Ranked {
+        sign: Some(Sign::Open),
+        margin_db: f64::NEG_INFINITY,
+        answer: Answer {
+            cells: vec![
+                exposure::called(s).into(),
+                Text::default(),
+                Text::default(),
+                Text::default(),
+                verdict.clone(),
+                s.why.into(),
+            ],
+            short: vec![exposure::called(s).into(), s.why.into(), verdict],
             at: Some(Place::new(&s.file, s.line)),
         },
     }

@@ -5,7 +5,7 @@ use downlead_quantity::number;
 
 use super::verdict::Judged;
 use crate::document::Sign;
-use crate::shape::exposure::{SourceReport, SpotReport, SpotStep};
+use crate::shape::exposure::{SourceReport, SpotNotJudged, SpotReport, SpotStep};
 use downlead_eval::exposure::ExposureVerdict;
 
 /// Said on every output. Sources: FCC OET Bulletin 65 (1997) and its supplement B; common practice.
@@ -62,6 +62,21 @@ pub fn step(s: &SpotStep) -> String {
         (None, Some(v)) => format!("no sum, {}", ExposureVerdict::words(v.0)),
     };
     format!("{} ({}): {}, now {}", s.name, s.set, side(0), side(1))
+}
+
+/// Said of a spot of which nothing can be said.
+#[must_use]
+pub fn not_judged(s: &SpotNotJudged) -> String {
+    format!("not judged: {}", s.why)
+}
+
+/// Its name, or what it is where that could not be read.
+#[must_use]
+pub fn called(s: &SpotNotJudged) -> String {
+    match s.name.as_str() {
+        "" => "a spot".to_owned(),
+        name => format!("spot {name}"),
+    }
 }
 
 /// The sum and what is said of it.

@@ -84,7 +84,7 @@ fn apart(before: &Block, block: &Block) -> bool {
     !matches!(
         (before, block),
         (Block::Heading(..), Block::Answers(_))
-            | (Block::Answers(_), Block::Note(..))
+            | (Block::Answers(_), Block::Answers(_) | Block::Note(..))
             | (Block::Table(_) | Block::Note(..), Block::Note(..))
             | (Block::Heading(3, ..), _)
     )
@@ -306,7 +306,14 @@ impl Writer {
     }
 
     fn laid_out(&mut self, rows: &[Vec<&Text>], widths: &[usize]) {
+        let room = self.look.width.saturating_sub(INDENT);
         for row in rows {
+            if let [one] = row[..]
+                && self.plain(one).width() > room
+            {
+                self.flowing(&[vec![one]]);
+                continue;
+            }
             let mut line = " ".repeat(INDENT);
             for (i, cell) in row.iter().enumerate() {
                 line += &self.painted(cell);

@@ -42,6 +42,7 @@ pub(crate) static CHAIN_LINES: &[&Form] = &[
     &EXPECT,
     &LIMIT,
     &READINGS,
+    &super::accept::ACCEPT,
 ];
 
 slots! { enum Head { On, More, Direction } }

@@ -123,10 +123,27 @@ macro_rules! figure_line {
 }
 figure_line! {
     DUTY_LINE "duty" SHARE "this line" "`duty` is followed by a percentage" "Mean over peak power while keyed." "35 %";
-    KEYED_LINE "keyed" SHARE "this line" "`keyed` is followed by a percentage" "Share of the time it is keyed." "50 %";
     BANDWIDTH_LINE "bandwidth" FREQUENCY "this line" "a bandwidth follows" "Width of what it sends, or of its receive channel." "12.6 kHz";
     EFFICIENCY_LINE "efficiency" SHARE "an efficiency" "a share follows" "Radiated over accepted power." "90 %";
 }
+
+static KEYED_LINE: Form = Form {
+    word: "keyed",
+    noun: "this line",
+    doc: "Share of the time it is keyed; of each such window where one is stated.",
+    examples: &["keyed 50 %", "keyed 50 % in 6 min"],
+    slots: &[
+        &[Slot::value(0, &q::SHARE)
+            .first()
+            .then(&[Then("in", &Value(&q::TIME))])
+            .says("share of the time it is keyed", "50 % in 6 min")],
+        ABOUT_ALWAYS,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(1, "`keyed` is followed by a percentage")],
+    once: true,
+    ..Form::EMPTY
+};
 
 static FOLDBACK_LINE: Form = Form {
     word: "foldback",
@@ -257,7 +274,7 @@ const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
 /// An antenna.
 pub(crate) static ANTENNA: Form = Form {
     word: "antenna",
-    also: &["aerial"],
+    also: &["aerial", "dipole", "yagi", "collinear", "vertical", "whip"],
     noun: "an antenna",
     doc: "An antenna with its gain over isotropic (dBi) or a dipole (dBd).",
     examples: &[
@@ -311,7 +328,7 @@ pub(crate) static ANTENNA: Form = Form {
 /// A dummy load.
 pub(crate) static LOAD: Form = Form {
     word: "load",
-    also: &["dummy", "termination"],
+    also: &["dummy", "termination", "terminator", "dummy-load"],
     noun: "a load",
     doc: "A dummy load, which ends a chain.",
     examples: &[

@@ -4,6 +4,7 @@
 //! grammars and the reference's tables are made from it. A block lists its own lines, so the same
 //! word can mean different things in different blocks.
 
+mod accept;
 mod bundle;
 mod cable;
 mod chain;
@@ -29,7 +30,7 @@ pub use dump::{inner, json, reference, word_list};
 pub use offer::{Offer, offers, open_slot};
 pub use reader::name_of;
 pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
-pub use text::{mean, meant_statement, meant_word, signature};
+pub use text::{begun, mean, meant_statement, meant_word, signature};
 pub use types::{
     BLOCK, Begins, Block, Context, Exclusive, FileKind, Form, Many, NameKind, Need, Quantity, Set,
     Slot, Stands, Subject, Takes, Word,
@@ -90,6 +91,7 @@ static STATION_LINES: &[&Form] = &[
     &parts::PREAMPLIFIER,
     &ends::LOAD,
     &ends::ANTENNA,
+    &accept::ACCEPT,
 ];
 
 /// The statements at the left margin.
@@ -173,6 +175,10 @@ impl Block {
     /// The form of a line whose first word is this one; none if no line begins so.
     #[must_use]
     pub fn form(&self, word: Option<&str>) -> Option<&'static Form> {
+        // a finding can be accepted in every block, also among rows and in a variant
+        if word == Some(accept::ACCEPT.word) && !matches!(self, Block::None) {
+            return Some(&accept::ACCEPT);
+        }
         match self {
             Block::Lines(cx, lines) => {
                 let word = word?;

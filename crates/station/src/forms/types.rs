@@ -126,6 +126,8 @@ pub enum NameKind {
     Spot,
     /// A variant of a station.
     Variant,
+    /// A finding, by its code.
+    Finding,
 }
 
 impl NameKind {
@@ -178,6 +180,7 @@ impl NameKind {
             NameKind::Question => "question",
             NameKind::Spot => "spot",
             NameKind::Variant => "variant",
+            NameKind::Finding => "finding",
         }
     }
 
@@ -193,6 +196,7 @@ impl NameKind {
             NameKind::Tag | NameKind::Station => "TAG",
             NameKind::Place => "PLACE",
             NameKind::Person => "WHO",
+            NameKind::Finding => "CODE",
             NameKind::Family => "FAMILY",
             _ => "NAME",
         }
