@@ -623,3 +623,68 @@ fn causes_in_common_count_once() {
     let want = rise(noise - floor + u) - rise(noise - floor - u);
     near(spread(&both), want, 0.001, "together");
 }
+
+/// A limit is never passed over in silence.
+#[test]
+fn a_limit_always_has_a_verdict() {
+    let lonely = "station hill {
+    alone, \"QY4TRA 2026-07-04\"
+    receiver RX1 { noise figure 6 dB }
+    antenna A1 5 dBi
+    chain in on 146.3 MHz receive { A1; limit 1 dB desense, \"rule\"; RX1 }
+}
+";
+    assert_eq!(only(lonely).verdict, DesenseVerdict::Met);
+    let range = format!(
+        "band wide 144 MHz to 148 MHz\n{}",
+        lonely.replace("on 146.3 MHz", "on wide")
+    );
+    let r = only(&range);
+    assert_eq!(r.verdict, DesenseVerdict::CannotJudge);
+    assert_eq!(r.missing, [Missing::Range("in".into())]);
+    assert_eq!(find(&range, "desense-cannot-judge").len(), 1);
+    // a chain by itself has no transmitters beside it
+    let by_itself = "chain in on 146.3 MHz receive {
+    antenna A1 5 dBi
+    limit 1 dB desense, \"rule\"
+    receiver RX1, noise figure 6 dB
+}
+";
+    assert_eq!(find(by_itself, "misplaced-statement").len(), 1);
+}
+
+/// An amplifier after the transmitter adds noise that nothing states; one before the receiver is in the noise of its
+/// chain, and raises noise and carrier alike.
+#[test]
+fn amplifiers_are_not_passed_over() {
+    let text = two(
+        TX,
+        RX,
+        "isolation A1 to A2 90 dB at 146.3 MHz\n    amplifier PA1 10 dB gain\n    preamplifier PR1 20 dB gain, noise figure 1 dB",
+    );
+    let sent = text.replace("{ TX1; A1 }", "{ TX1; PA1; A1 }");
+    let r = only(&sent);
+    assert_eq!(
+        r.sources[0].noise_missing,
+        [Missing::Amplifier("PA1".into())]
+    );
+    assert_eq!(r.verdict, DesenseVerdict::CannotJudge);
+    let heard = text.replace("{ A2; limit", "{ A2; PR1; limit");
+    let r = only(&heard);
+    let n = r.sources[0].noise.as_ref().expect("noise");
+    // 47 - 140 - 90 + 20 dBm/Hz over kT0 by 20 dB and the system's 1.24 dB (1 dB, and 8 dB after 20 dB)
+    let system = 10.0 * (10.0_f64.powf(0.1) + (10.0_f64.powf(0.8) - 1.0) / 100.0).log10();
+    near(n.dbm_hz, -163.0, 1e-6, "at the receiver");
+    near(
+        n.over_db,
+        -163.0 - (-173.975 + 20.0 + system),
+        0.01,
+        "over its floor",
+    );
+    near(
+        r.sources[0].carrier.as_ref().expect("carrier").dbm,
+        -23.0,
+        1e-6,
+        "carrier",
+    );
+}

@@ -322,4 +322,4 @@ pub fn verdict(r: &DesenseReport) -> Run {
 }
 
 /// What these results leave open.
-pub const CAUTION: &str = "Noise and carriers are followed through the stated parts, the isolation of the antennas included. What leaks between cabinets and lines beside each other is not in it, and neither is noise that a receiver's own oscillator makes of a carrier.";
+pub const CAUTION: &str = "Noise and carriers are followed through the stated parts, the isolation of the antennas included. What leaks between cabinets and lines beside each other is not in it, and neither is noise that a receiver's own oscillator makes of a carrier, nor what overloads a preamplifier.";
