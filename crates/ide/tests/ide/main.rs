@@ -9,6 +9,7 @@ mod bench;
 mod case;
 mod compare;
 mod completion;
+mod desense;
 mod documents;
 mod fixes;
 mod format;

@@ -4,7 +4,7 @@ pub mod bench;
 pub mod card;
 pub mod chain;
 pub mod compare;
-mod desense;
+pub mod desense;
 pub mod diff;
 pub mod exposure;
 pub mod link;
