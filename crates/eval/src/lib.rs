@@ -7,6 +7,7 @@ pub mod bench;
 mod cable;
 pub mod catalogue;
 mod cause;
+mod certificate;
 mod chain;
 mod checks;
 pub mod dates;
@@ -46,5 +47,6 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
+pub use snapshot::recall::NoRecall;
 pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot, Tried};
 pub use stage::Stage;

@@ -7,9 +7,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 369
+#define SYMBOL_COUNT 371
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 347
+#define TOKEN_COUNT 349
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -49,341 +49,343 @@ enum ts_symbol_identifiers {
   anon_sym_size = 31,
   anon_sym_conductor = 32,
   anon_sym_source = 33,
-  anon_sym_joins = 34,
-  anon_sym_limit = 35,
-  anon_sym_family = 36,
-  anon_sym_bump = 37,
-  anon_sym_return_DASHloss = 38,
-  anon_sym_swr = 39,
-  anon_sym_kind = 40,
-  anon_sym_high = 41,
-  anon_sym_low = 42,
-  anon_sym_port = 43,
-  anon_sym_from = 44,
-  anon_sym_isolation = 45,
-  anon_sym_ratio = 46,
-  anon_sym_split = 47,
-  anon_sym_tee = 48,
-  anon_sym_reversed = 49,
-  anon_sym_passes = 50,
-  anon_sym_gain = 51,
-  anon_sym_noise = 52,
-  anon_sym_excess = 53,
-  anon_sym_ways = 54,
-  anon_sym_coupled = 55,
-  anon_sym_calibrated = 56,
-  anon_sym_scale = 57,
-  anon_sym_resolution = 58,
-  anon_sym_due = 59,
-  anon_sym_linearity = 60,
-  anon_sym_repeatability = 61,
-  anon_sym_directivity = 62,
-  anon_sym_load = 63,
-  anon_sym_read = 64,
-  anon_sym_temperature = 65,
-  anon_sym_generator = 66,
-  anon_sym_drift = 67,
-  anon_sym_piece = 68,
-  anon_sym_readings = 69,
-  anon_sym_resonance = 70,
-  anon_sym_delay = 71,
-  anon_sym_phase = 72,
-  anon_sym_adapter = 73,
-  anon_sym_position = 74,
-  anon_sym_ground = 75,
-  anon_sym_place = 76,
-  anon_sym_under = 77,
-  anon_sym_beside = 78,
-  anon_sym_spot = 79,
-  anon_sym_alone = 80,
-  anon_sym_transmitter = 81,
-  anon_sym_receiver = 82,
-  anon_sym_transceiver = 83,
-  anon_sym_run = 84,
-  anon_sym_jumper = 85,
-  anon_sym_tail = 86,
-  anon_sym_pad = 87,
-  anon_sym_filter = 88,
-  anon_sym_isolator = 89,
-  anon_sym_circulator = 90,
-  anon_sym_protector = 91,
-  anon_sym_switch = 92,
-  anon_sym_coupler = 93,
-  anon_sym_meter = 94,
-  anon_sym_balun = 95,
-  anon_sym_tuner = 96,
-  anon_sym_duplexer = 97,
-  anon_sym_diplexer = 98,
-  anon_sym_combiner = 99,
-  anon_sym_divider = 100,
-  anon_sym_amplifier = 101,
-  anon_sym_preamplifier = 102,
-  anon_sym_antenna = 103,
-  anon_sym_branches = 104,
-  anon_sym_expect = 105,
-  anon_sym_authority = 106,
-  anon_sym_jurisdiction = 107,
-  anon_sym_service = 108,
-  anon_sym_edition = 109,
-  anon_sym_dated = 110,
-  anon_sym_until = 111,
-  anon_sym_holder = 112,
-  anon_sym_class = 113,
-  anon_sym_ask = 114,
-  anon_sym_threshold = 115,
-  anon_sym_fixed = 116,
-  anon_sym_condition = 117,
-  anon_sym_reflection = 118,
-  anon_sym_hop = 119,
-  anon_sym_profile = 120,
-  anon_sym_distance = 121,
-  anon_sym_k_DASHfactor = 122,
-  anon_sym_site_DASHnoise = 123,
-  anon_sym_need = 124,
-  anon_sym_model = 125,
-  anon_sym_coverage = 126,
-  anon_sym_take = 127,
-  anon_sym_put = 128,
-  anon_sym_branch = 129,
-  anon_sym_inner = 130,
-  anon_sym_outer = 131,
-  anon_sym_permittivity = 132,
-  anon_sym_loss_DASHtangent = 133,
-  anon_sym_strand = 134,
-  anon_sym_strand_DASHdiameter = 135,
-  anon_sym_braid = 136,
-  anon_sym_resistivity = 137,
-  anon_sym_inner_DASHresistivity = 138,
-  anon_sym_outer_DASHresistivity = 139,
-  anon_sym_diameter = 140,
-  anon_sym_spacing = 141,
-  anon_sym_baseline = 142,
-  anon_sym_through = 143,
-  anon_sym_open = 144,
-  anon_sym_short = 145,
-  anon_sym_equalise = 146,
-  anon_sym_power = 147,
-  anon_sym_mode = 148,
-  anon_sym_duty = 149,
-  anon_sym_keyed = 150,
-  anon_sym_foldback = 151,
-  anon_sym_bandwidth = 152,
-  anon_sym_sensitivity = 153,
-  anon_sym_efficiency = 154,
-  anon_sym_height = 155,
-  anon_sym_haat = 156,
-  anon_sym_radius = 157,
-  anon_sym_fails = 158,
-  anon_sym_above = 159,
-  anon_sym_added = 160,
-  anon_sym_after = 161,
-  anon_sym_against = 162,
-  anon_sym_agl = 163,
-  anon_sym_allocated = 164,
-  anon_sym_am = 165,
-  anon_sym_ambient = 166,
-  anon_sym_amsl = 167,
-  anon_sym_apart = 168,
-  anon_sym_at = 169,
-  anon_sym_averaging = 170,
-  anon_sym_below = 171,
-  anon_sym_bow = 172,
-  anon_sym_bullington = 173,
-  anon_sym_by = 174,
-  anon_sym_carrier = 175,
-  anon_sym_cascade = 176,
-  anon_sym_city = 177,
-  anon_sym_clad = 178,
-  anon_sym_confidence = 179,
-  anon_sym_corrected = 180,
-  anon_sym_cw = 181,
-  anon_sym_data = 182,
-  anon_sym_dc_DASHinput = 183,
-  anon_sym_displayed = 184,
-  anon_sym_eirp = 185,
-  anon_sym_ends = 186,
-  anon_sym_erp = 187,
-  anon_sym_etrs89 = 188,
-  anon_sym_figure = 189,
-  anon_sym_fm = 190,
-  anon_sym_for = 191,
-  anon_sym_forward = 192,
-  anon_sym_free_DASHspace = 193,
-  anon_sym_frequency = 194,
-  anon_sym_full = 195,
-  anon_sym_guess = 196,
-  anon_sym_hata_DASHopen = 197,
-  anon_sym_hata_DASHsuburban = 198,
-  anon_sym_hata_DASHurban = 199,
-  anon_sym_if = 200,
-  anon_sym_in = 201,
-  anon_sym_input = 202,
-  anon_sym_instead = 203,
-  anon_sym_k = 204,
-  anon_sym_maximum = 205,
-  anon_sym_mean = 206,
-  anon_sym_medium = 207,
-  anon_sym_nad27 = 208,
-  anon_sym_nad83 = 209,
-  anon_sym_net = 210,
-  anon_sym_no = 211,
-  anon_sym_nominal = 212,
-  anon_sym_occupational = 213,
-  anon_sym_of = 214,
-  anon_sym_on = 215,
-  anon_sym_one_DASHedge = 216,
-  anon_sym_out = 217,
-  anon_sym_output = 218,
-  anon_sym_over = 219,
-  anon_sym_pep = 220,
-  anon_sym_per = 221,
-  anon_sym_places = 222,
-  anon_sym_public = 223,
-  anon_sym_quiet_DASHrural = 224,
-  anon_sym_quieting = 225,
-  anon_sym_rated = 226,
-  anon_sym_reactance = 227,
-  anon_sym_reading = 228,
-  anon_sym_realized = 229,
-  anon_sym_reference = 230,
-  anon_sym_reflected = 231,
-  anon_sym_rejects = 232,
-  anon_sym_residential = 233,
-  anon_sym_rural = 234,
-  anon_sym_series = 235,
-  anon_sym_shared = 236,
-  anon_sym_sheet = 237,
-  anon_sym_shunt = 238,
-  anon_sym_sinad = 239,
-  anon_sym_since = 240,
-  anon_sym_snr = 241,
-  anon_sym_spread = 242,
-  anon_sym_ssb = 243,
-  anon_sym_ssb_DASHprocessed = 244,
-  anon_sym_then = 245,
-  anon_sym_to = 246,
-  anon_sym_total = 247,
-  anon_sym_two_DASHray = 248,
-  anon_sym_typical = 249,
-  anon_sym_way = 250,
-  anon_sym_wet = 251,
-  anon_sym_wgs84 = 252,
-  anon_sym_with = 253,
-  anon_sym_within = 254,
-  anon_sym_yes = 255,
-  anon_sym_COMMA = 256,
-  anon_sym_EQ = 257,
-  anon_sym_u00b1 = 258,
-  anon_sym_PLUS_SLASH_DASH = 259,
-  anon_sym_LPAREN = 260,
-  anon_sym_RPAREN = 261,
-  anon_sym_DASH = 262,
-  anon_sym_u2212 = 263,
-  anon_sym_u2013 = 264,
-  anon_sym_PLUS = 265,
-  anon_sym_STAR = 266,
-  anon_sym_SLASH = 267,
-  anon_sym_CARET = 268,
-  sym__glued = 269,
-  sym_date = 270,
-  sym_dms = 271,
-  sym_number = 272,
-  aux_sym_unit_token1 = 273,
-  aux_sym_unit_token2 = 274,
-  aux_sym_unit_token3 = 275,
-  aux_sym_unit_token4 = 276,
-  aux_sym_unit_token5 = 277,
-  aux_sym_unit_token6 = 278,
-  anon_sym_wavelengths = 279,
-  anon_sym_wavelength = 280,
-  aux_sym_unit_token7 = 281,
-  aux_sym_unit_token8 = 282,
-  aux_sym_unit_token9 = 283,
-  aux_sym_unit_token10 = 284,
-  aux_sym_unit_token11 = 285,
-  anon_sym_ohm_DASHm = 286,
-  aux_sym_unit_token12 = 287,
-  aux_sym_unit_token13 = 288,
-  aux_sym_unit_token14 = 289,
-  anon_sym_degC = 290,
-  anon_sym_degF = 291,
-  anon_sym_ohms = 292,
-  aux_sym_unit_token15 = 293,
-  aux_sym_unit_token16 = 294,
-  anon_sym_GHz = 295,
-  anon_sym_MHz = 296,
-  aux_sym_unit_token17 = 297,
-  anon_sym_dBW = 298,
-  anon_sym_dBd = 299,
-  anon_sym_dBi = 300,
-  anon_sym_dBm = 301,
-  anon_sym_deg = 302,
-  anon_sym_kHz = 303,
-  anon_sym_min = 304,
-  anon_sym_ohm = 305,
-  anon_sym_Hz = 306,
-  anon_sym_cm = 307,
-  anon_sym_dB = 308,
-  anon_sym_ft = 309,
-  anon_sym_kV = 310,
-  anon_sym_kW = 311,
-  anon_sym_km = 312,
-  anon_sym_mW = 313,
-  anon_sym_mi = 314,
-  anon_sym_mm = 315,
-  anon_sym_ms = 316,
-  anon_sym_ns = 317,
-  anon_sym_uV = 318,
-  anon_sym_uW = 319,
-  anon_sym_us = 320,
-  anon_sym_yd = 321,
-  anon_sym_u00b0C = 322,
-  anon_sym_u00b0F = 323,
-  anon_sym_u00b5V = 324,
-  anon_sym_u00b5W = 325,
-  anon_sym_u00b5s = 326,
-  anon_sym_u03a9m = 327,
-  anon_sym_u03bcV = 328,
-  anon_sym_u03bcW = 329,
-  anon_sym_u03bcs = 330,
-  anon_sym_u2126m = 331,
-  anon_sym_PERCENT = 332,
-  anon_sym_A = 333,
-  anon_sym_V = 334,
-  anon_sym_W = 335,
-  anon_sym_h = 336,
-  anon_sym_m = 337,
-  anon_sym_s = 338,
-  anon_sym_u00b0 = 339,
-  anon_sym_u03a9 = 340,
-  anon_sym_u03bb = 341,
-  anon_sym_u2126 = 342,
-  sym_root = 343,
-  sym_digit_name = 344,
-  sym_string = 345,
-  sym_comment = 346,
-  sym_source_file = 347,
-  sym__line = 348,
-  sym__end = 349,
-  sym_statement = 350,
-  sym_block_statement = 351,
-  sym_block = 352,
-  sym__head = 353,
-  sym_keyword = 354,
-  sym_only_word = 355,
-  sym_word = 356,
-  sym__value = 357,
-  sym_range = 358,
-  sym_tolerance = 359,
-  sym_coverage = 360,
-  sym__expression = 361,
-  sym_parenthesized_expression = 362,
-  sym_negation = 363,
-  sym_binary_expression = 364,
-  sym_quantity = 365,
-  sym_unit = 366,
-  aux_sym_source_file_repeat1 = 367,
-  aux_sym__head_repeat1 = 368,
+  anon_sym_recalled = 34,
+  anon_sym_joins = 35,
+  anon_sym_limit = 36,
+  anon_sym_family = 37,
+  anon_sym_bump = 38,
+  anon_sym_return_DASHloss = 39,
+  anon_sym_swr = 40,
+  anon_sym_kind = 41,
+  anon_sym_high = 42,
+  anon_sym_low = 43,
+  anon_sym_port = 44,
+  anon_sym_from = 45,
+  anon_sym_isolation = 46,
+  anon_sym_ratio = 47,
+  anon_sym_split = 48,
+  anon_sym_tee = 49,
+  anon_sym_reversed = 50,
+  anon_sym_passes = 51,
+  anon_sym_gain = 52,
+  anon_sym_noise = 53,
+  anon_sym_excess = 54,
+  anon_sym_ways = 55,
+  anon_sym_coupled = 56,
+  anon_sym_calibrated = 57,
+  anon_sym_scale = 58,
+  anon_sym_resolution = 59,
+  anon_sym_due = 60,
+  anon_sym_linearity = 61,
+  anon_sym_repeatability = 62,
+  anon_sym_directivity = 63,
+  anon_sym_certificate = 64,
+  anon_sym_load = 65,
+  anon_sym_read = 66,
+  anon_sym_temperature = 67,
+  anon_sym_generator = 68,
+  anon_sym_drift = 69,
+  anon_sym_piece = 70,
+  anon_sym_readings = 71,
+  anon_sym_resonance = 72,
+  anon_sym_delay = 73,
+  anon_sym_phase = 74,
+  anon_sym_adapter = 75,
+  anon_sym_position = 76,
+  anon_sym_ground = 77,
+  anon_sym_place = 78,
+  anon_sym_under = 79,
+  anon_sym_beside = 80,
+  anon_sym_spot = 81,
+  anon_sym_alone = 82,
+  anon_sym_transmitter = 83,
+  anon_sym_receiver = 84,
+  anon_sym_transceiver = 85,
+  anon_sym_run = 86,
+  anon_sym_jumper = 87,
+  anon_sym_tail = 88,
+  anon_sym_pad = 89,
+  anon_sym_filter = 90,
+  anon_sym_isolator = 91,
+  anon_sym_circulator = 92,
+  anon_sym_protector = 93,
+  anon_sym_switch = 94,
+  anon_sym_coupler = 95,
+  anon_sym_meter = 96,
+  anon_sym_balun = 97,
+  anon_sym_tuner = 98,
+  anon_sym_duplexer = 99,
+  anon_sym_diplexer = 100,
+  anon_sym_combiner = 101,
+  anon_sym_divider = 102,
+  anon_sym_amplifier = 103,
+  anon_sym_preamplifier = 104,
+  anon_sym_antenna = 105,
+  anon_sym_branches = 106,
+  anon_sym_expect = 107,
+  anon_sym_authority = 108,
+  anon_sym_jurisdiction = 109,
+  anon_sym_service = 110,
+  anon_sym_edition = 111,
+  anon_sym_dated = 112,
+  anon_sym_until = 113,
+  anon_sym_holder = 114,
+  anon_sym_class = 115,
+  anon_sym_ask = 116,
+  anon_sym_threshold = 117,
+  anon_sym_fixed = 118,
+  anon_sym_condition = 119,
+  anon_sym_reflection = 120,
+  anon_sym_hop = 121,
+  anon_sym_profile = 122,
+  anon_sym_distance = 123,
+  anon_sym_k_DASHfactor = 124,
+  anon_sym_site_DASHnoise = 125,
+  anon_sym_need = 126,
+  anon_sym_model = 127,
+  anon_sym_coverage = 128,
+  anon_sym_take = 129,
+  anon_sym_put = 130,
+  anon_sym_branch = 131,
+  anon_sym_inner = 132,
+  anon_sym_outer = 133,
+  anon_sym_permittivity = 134,
+  anon_sym_loss_DASHtangent = 135,
+  anon_sym_strand = 136,
+  anon_sym_strand_DASHdiameter = 137,
+  anon_sym_braid = 138,
+  anon_sym_resistivity = 139,
+  anon_sym_inner_DASHresistivity = 140,
+  anon_sym_outer_DASHresistivity = 141,
+  anon_sym_diameter = 142,
+  anon_sym_spacing = 143,
+  anon_sym_baseline = 144,
+  anon_sym_through = 145,
+  anon_sym_open = 146,
+  anon_sym_short = 147,
+  anon_sym_equalise = 148,
+  anon_sym_power = 149,
+  anon_sym_mode = 150,
+  anon_sym_duty = 151,
+  anon_sym_keyed = 152,
+  anon_sym_foldback = 153,
+  anon_sym_bandwidth = 154,
+  anon_sym_sensitivity = 155,
+  anon_sym_efficiency = 156,
+  anon_sym_height = 157,
+  anon_sym_haat = 158,
+  anon_sym_radius = 159,
+  anon_sym_fails = 160,
+  anon_sym_above = 161,
+  anon_sym_added = 162,
+  anon_sym_after = 163,
+  anon_sym_against = 164,
+  anon_sym_agl = 165,
+  anon_sym_allocated = 166,
+  anon_sym_am = 167,
+  anon_sym_ambient = 168,
+  anon_sym_amsl = 169,
+  anon_sym_apart = 170,
+  anon_sym_at = 171,
+  anon_sym_averaging = 172,
+  anon_sym_below = 173,
+  anon_sym_bow = 174,
+  anon_sym_bullington = 175,
+  anon_sym_by = 176,
+  anon_sym_carrier = 177,
+  anon_sym_cascade = 178,
+  anon_sym_city = 179,
+  anon_sym_clad = 180,
+  anon_sym_confidence = 181,
+  anon_sym_corrected = 182,
+  anon_sym_cw = 183,
+  anon_sym_data = 184,
+  anon_sym_dc_DASHinput = 185,
+  anon_sym_displayed = 186,
+  anon_sym_eirp = 187,
+  anon_sym_ends = 188,
+  anon_sym_erp = 189,
+  anon_sym_etrs89 = 190,
+  anon_sym_figure = 191,
+  anon_sym_fm = 192,
+  anon_sym_for = 193,
+  anon_sym_forward = 194,
+  anon_sym_free_DASHspace = 195,
+  anon_sym_frequency = 196,
+  anon_sym_full = 197,
+  anon_sym_guess = 198,
+  anon_sym_hata_DASHopen = 199,
+  anon_sym_hata_DASHsuburban = 200,
+  anon_sym_hata_DASHurban = 201,
+  anon_sym_if = 202,
+  anon_sym_in = 203,
+  anon_sym_input = 204,
+  anon_sym_instead = 205,
+  anon_sym_k = 206,
+  anon_sym_maximum = 207,
+  anon_sym_mean = 208,
+  anon_sym_medium = 209,
+  anon_sym_nad27 = 210,
+  anon_sym_nad83 = 211,
+  anon_sym_net = 212,
+  anon_sym_no = 213,
+  anon_sym_nominal = 214,
+  anon_sym_occupational = 215,
+  anon_sym_of = 216,
+  anon_sym_on = 217,
+  anon_sym_one_DASHedge = 218,
+  anon_sym_out = 219,
+  anon_sym_output = 220,
+  anon_sym_over = 221,
+  anon_sym_pep = 222,
+  anon_sym_per = 223,
+  anon_sym_places = 224,
+  anon_sym_public = 225,
+  anon_sym_quiet_DASHrural = 226,
+  anon_sym_quieting = 227,
+  anon_sym_rated = 228,
+  anon_sym_reactance = 229,
+  anon_sym_reading = 230,
+  anon_sym_realized = 231,
+  anon_sym_reference = 232,
+  anon_sym_reflected = 233,
+  anon_sym_rejects = 234,
+  anon_sym_residential = 235,
+  anon_sym_rural = 236,
+  anon_sym_series = 237,
+  anon_sym_shared = 238,
+  anon_sym_sheet = 239,
+  anon_sym_shunt = 240,
+  anon_sym_sinad = 241,
+  anon_sym_since = 242,
+  anon_sym_snr = 243,
+  anon_sym_spread = 244,
+  anon_sym_ssb = 245,
+  anon_sym_ssb_DASHprocessed = 246,
+  anon_sym_then = 247,
+  anon_sym_to = 248,
+  anon_sym_total = 249,
+  anon_sym_two_DASHray = 250,
+  anon_sym_typical = 251,
+  anon_sym_way = 252,
+  anon_sym_wet = 253,
+  anon_sym_wgs84 = 254,
+  anon_sym_with = 255,
+  anon_sym_within = 256,
+  anon_sym_yes = 257,
+  anon_sym_COMMA = 258,
+  anon_sym_EQ = 259,
+  anon_sym_u00b1 = 260,
+  anon_sym_PLUS_SLASH_DASH = 261,
+  anon_sym_LPAREN = 262,
+  anon_sym_RPAREN = 263,
+  anon_sym_DASH = 264,
+  anon_sym_u2212 = 265,
+  anon_sym_u2013 = 266,
+  anon_sym_PLUS = 267,
+  anon_sym_STAR = 268,
+  anon_sym_SLASH = 269,
+  anon_sym_CARET = 270,
+  sym__glued = 271,
+  sym_date = 272,
+  sym_dms = 273,
+  sym_number = 274,
+  aux_sym_unit_token1 = 275,
+  aux_sym_unit_token2 = 276,
+  aux_sym_unit_token3 = 277,
+  aux_sym_unit_token4 = 278,
+  aux_sym_unit_token5 = 279,
+  aux_sym_unit_token6 = 280,
+  anon_sym_wavelengths = 281,
+  anon_sym_wavelength = 282,
+  aux_sym_unit_token7 = 283,
+  aux_sym_unit_token8 = 284,
+  aux_sym_unit_token9 = 285,
+  aux_sym_unit_token10 = 286,
+  aux_sym_unit_token11 = 287,
+  anon_sym_ohm_DASHm = 288,
+  aux_sym_unit_token12 = 289,
+  aux_sym_unit_token13 = 290,
+  aux_sym_unit_token14 = 291,
+  anon_sym_degC = 292,
+  anon_sym_degF = 293,
+  anon_sym_ohms = 294,
+  aux_sym_unit_token15 = 295,
+  aux_sym_unit_token16 = 296,
+  anon_sym_GHz = 297,
+  anon_sym_MHz = 298,
+  aux_sym_unit_token17 = 299,
+  anon_sym_dBW = 300,
+  anon_sym_dBd = 301,
+  anon_sym_dBi = 302,
+  anon_sym_dBm = 303,
+  anon_sym_deg = 304,
+  anon_sym_kHz = 305,
+  anon_sym_min = 306,
+  anon_sym_ohm = 307,
+  anon_sym_Hz = 308,
+  anon_sym_cm = 309,
+  anon_sym_dB = 310,
+  anon_sym_ft = 311,
+  anon_sym_kV = 312,
+  anon_sym_kW = 313,
+  anon_sym_km = 314,
+  anon_sym_mW = 315,
+  anon_sym_mi = 316,
+  anon_sym_mm = 317,
+  anon_sym_ms = 318,
+  anon_sym_ns = 319,
+  anon_sym_uV = 320,
+  anon_sym_uW = 321,
+  anon_sym_us = 322,
+  anon_sym_yd = 323,
+  anon_sym_u00b0C = 324,
+  anon_sym_u00b0F = 325,
+  anon_sym_u00b5V = 326,
+  anon_sym_u00b5W = 327,
+  anon_sym_u00b5s = 328,
+  anon_sym_u03a9m = 329,
+  anon_sym_u03bcV = 330,
+  anon_sym_u03bcW = 331,
+  anon_sym_u03bcs = 332,
+  anon_sym_u2126m = 333,
+  anon_sym_PERCENT = 334,
+  anon_sym_A = 335,
+  anon_sym_V = 336,
+  anon_sym_W = 337,
+  anon_sym_h = 338,
+  anon_sym_m = 339,
+  anon_sym_s = 340,
+  anon_sym_u00b0 = 341,
+  anon_sym_u03a9 = 342,
+  anon_sym_u03bb = 343,
+  anon_sym_u2126 = 344,
+  sym_root = 345,
+  sym_digit_name = 346,
+  sym_string = 347,
+  sym_comment = 348,
+  sym_source_file = 349,
+  sym__line = 350,
+  sym__end = 351,
+  sym_statement = 352,
+  sym_block_statement = 353,
+  sym_block = 354,
+  sym__head = 355,
+  sym_keyword = 356,
+  sym_only_word = 357,
+  sym_word = 358,
+  sym__value = 359,
+  sym_range = 360,
+  sym_tolerance = 361,
+  sym_coverage = 362,
+  sym__expression = 363,
+  sym_parenthesized_expression = 364,
+  sym_negation = 365,
+  sym_binary_expression = 366,
+  sym_quantity = 367,
+  sym_unit = 368,
+  aux_sym_source_file_repeat1 = 369,
+  aux_sym__head_repeat1 = 370,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -421,6 +423,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_size] = "size",
   [anon_sym_conductor] = "conductor",
   [anon_sym_source] = "source",
+  [anon_sym_recalled] = "recalled",
   [anon_sym_joins] = "joins",
   [anon_sym_limit] = "limit",
   [anon_sym_family] = "family",
@@ -450,6 +453,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_linearity] = "linearity",
   [anon_sym_repeatability] = "repeatability",
   [anon_sym_directivity] = "directivity",
+  [anon_sym_certificate] = "certificate",
   [anon_sym_load] = "load",
   [anon_sym_read] = "read",
   [anon_sym_temperature] = "temperature",
@@ -793,6 +797,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_size] = anon_sym_size,
   [anon_sym_conductor] = anon_sym_conductor,
   [anon_sym_source] = anon_sym_source,
+  [anon_sym_recalled] = anon_sym_recalled,
   [anon_sym_joins] = anon_sym_joins,
   [anon_sym_limit] = anon_sym_limit,
   [anon_sym_family] = anon_sym_family,
@@ -822,6 +827,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_linearity] = anon_sym_linearity,
   [anon_sym_repeatability] = anon_sym_repeatability,
   [anon_sym_directivity] = anon_sym_directivity,
+  [anon_sym_certificate] = anon_sym_certificate,
   [anon_sym_load] = anon_sym_load,
   [anon_sym_read] = anon_sym_read,
   [anon_sym_temperature] = anon_sym_temperature,
@@ -1267,6 +1273,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_recalled] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_joins] = {
     .visible = true,
     .named = false,
@@ -1380,6 +1390,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_directivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_certificate] = {
     .visible = true,
     .named = false,
   },
@@ -4809,3734 +4823,3783 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'y') ADVANCE(49);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      ADVANCE_MAP(
+        'a', 50,
+        'e', 51,
+        'h', 52,
+        'i', 53,
+        'l', 54,
+        'm', 55,
+        'o', 56,
+        'w', 57,
+      );
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      if (lookahead == 'B') ADVANCE(58);
+      if (lookahead == 'a') ADVANCE(59);
+      if (lookahead == 'c') ADVANCE(60);
+      if (lookahead == 'e') ADVANCE(61);
+      if (lookahead == 'i') ADVANCE(62);
+      if (lookahead == 'r') ADVANCE(63);
+      if (lookahead == 'u') ADVANCE(64);
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'd', 65,
+        'f', 66,
+        'i', 67,
+        'n', 68,
+        'q', 69,
+        'r', 70,
+        't', 71,
+        'x', 72,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(73);
+      if (lookahead == 'i') ADVANCE(74);
+      if (lookahead == 'm') ADVANCE(75);
+      if (lookahead == 'o') ADVANCE(76);
+      if (lookahead == 'r') ADVANCE(77);
+      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 'u') ADVANCE(79);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(80);
+      if (lookahead == 'e') ADVANCE(81);
+      if (lookahead == 'r') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'i') ADVANCE(86);
+      if (lookahead == 'o') ADVANCE(87);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(88);
+      if (lookahead == 'm') ADVANCE(89);
+      if (lookahead == 'n') ADVANCE(90);
+      if (lookahead == 's') ADVANCE(91);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(92);
+      if (lookahead == 'u') ADVANCE(93);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(93);
-      if (lookahead == 'H') ADVANCE(94);
-      if (lookahead == 'V') ADVANCE(95);
-      if (lookahead == 'W') ADVANCE(96);
-      if (lookahead == 'e') ADVANCE(97);
-      if (lookahead == 'i') ADVANCE(98);
-      if (lookahead == 'm') ADVANCE(99);
+      if (lookahead == '-') ADVANCE(94);
+      if (lookahead == 'H') ADVANCE(95);
+      if (lookahead == 'V') ADVANCE(96);
+      if (lookahead == 'W') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(98);
+      if (lookahead == 'i') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(100);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(100);
-      if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'o') ADVANCE(102);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'o') ADVANCE(103);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'a') ADVANCE(104);
+      if (lookahead == 'e') ADVANCE(105);
+      if (lookahead == 'i') ADVANCE(106);
+      if (lookahead == 'm') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
+      if (lookahead == 's') ADVANCE(109);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(110);
+      if (lookahead == 'e') ADVANCE(111);
+      if (lookahead == 'o') ADVANCE(112);
+      if (lookahead == 's') ADVANCE(113);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(113);
-      if (lookahead == 'f') ADVANCE(114);
-      if (lookahead == 'h') ADVANCE(115);
-      if (lookahead == 'n') ADVANCE(116);
-      if (lookahead == 'p') ADVANCE(117);
-      if (lookahead == 'u') ADVANCE(118);
-      if (lookahead == 'v') ADVANCE(119);
+      if (lookahead == 'c') ADVANCE(114);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'h') ADVANCE(116);
+      if (lookahead == 'n') ADVANCE(117);
+      if (lookahead == 'p') ADVANCE(118);
+      if (lookahead == 'u') ADVANCE(119);
+      if (lookahead == 'v') ADVANCE(120);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 120,
-        'e', 121,
-        'h', 122,
-        'i', 123,
-        'l', 124,
-        'o', 125,
-        'r', 126,
-        'u', 127,
+        'a', 121,
+        'e', 122,
+        'h', 123,
+        'i', 124,
+        'l', 125,
+        'o', 126,
+        'r', 127,
+        'u', 128,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(128);
+      if (lookahead == 'u') ADVANCE(129);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(129);
-      if (lookahead == 'e') ADVANCE(130);
-      if (lookahead == 'u') ADVANCE(131);
+      if (lookahead == 'a') ADVANCE(130);
+      if (lookahead == 'e') ADVANCE(131);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 132,
-        'e', 133,
-        'h', 134,
-        'i', 135,
-        'n', 136,
-        'o', 137,
-        'p', 138,
-        's', 139,
-        't', 140,
-        'w', 141,
+        'c', 133,
+        'e', 134,
+        'h', 135,
+        'i', 136,
+        'n', 137,
+        'o', 138,
+        'p', 139,
+        's', 140,
+        't', 141,
+        'w', 142,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 142,
-        'e', 143,
-        'h', 144,
-        'o', 145,
-        'r', 146,
-        'u', 147,
-        'w', 148,
-        'y', 149,
+        'a', 143,
+        'e', 144,
+        'h', 145,
+        'o', 146,
+        'r', 147,
+        'u', 148,
+        'w', 149,
+        'y', 150,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(150);
-      if (lookahead == 'W') ADVANCE(151);
-      if (lookahead == 'n') ADVANCE(152);
-      if (lookahead == 's') ADVANCE(153);
+      if (lookahead == 'V') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(152);
+      if (lookahead == 'n') ADVANCE(153);
+      if (lookahead == 's') ADVANCE(154);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(154);
-      if (lookahead == 'e') ADVANCE(155);
-      if (lookahead == 'o') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(155);
+      if (lookahead == 'e') ADVANCE(156);
+      if (lookahead == 'o') ADVANCE(157);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(158);
-      if (lookahead == 'g') ADVANCE(159);
-      if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(158);
+      if (lookahead == 'e') ADVANCE(159);
+      if (lookahead == 'g') ADVANCE(160);
+      if (lookahead == 'i') ADVANCE(161);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(163);
+      if (lookahead == 'z') ADVANCE(164);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(165);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(165);
+      if (lookahead == 'o') ADVANCE(166);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'c') ADVANCE(167);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(167);
-      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(168);
+      if (lookahead == 'd') ADVANCE(169);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == 't') ADVANCE(170);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(170);
-      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'a') ADVANCE(171);
+      if (lookahead == 'l') ADVANCE(172);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'o') ADVANCE(173);
+      if (lookahead == 'l') ADVANCE(173);
+      if (lookahead == 'o') ADVANCE(174);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(174);
-      if (lookahead == 'p') ADVANCE(175);
-      if (lookahead == 's') ADVANCE(176);
+      if (lookahead == 'b') ADVANCE(175);
+      if (lookahead == 'p') ADVANCE(176);
+      if (lookahead == 's') ADVANCE(177);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(177);
+      if (lookahead == 't') ADVANCE(178);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(179);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(179);
+      if (lookahead == 'k') ADVANCE(180);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(180);
+      if (lookahead == 't') ADVANCE(181);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(181);
+      if (lookahead == 'e') ADVANCE(182);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(182);
-      if (lookahead == 'n') ADVANCE(183);
-      if (lookahead == 's') ADVANCE(184);
+      if (lookahead == 'l') ADVANCE(183);
+      if (lookahead == 'n') ADVANCE(184);
+      if (lookahead == 's') ADVANCE(185);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(185);
-      if (lookahead == 's') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(186);
+      if (lookahead == 's') ADVANCE(187);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(187);
+      if (lookahead == 'w') ADVANCE(188);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(188);
+      if (lookahead == 'a') ADVANCE(189);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'm') ADVANCE(191);
       END_STATE();
     case 49:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(191);
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 'r') ADVANCE(193);
-      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'b') ADVANCE(192);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 'r') ADVANCE(194);
+      if (lookahead == 's') ADVANCE(195);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'r') ADVANCE(196);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(196);
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 'a') ADVANCE(197);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'r') ADVANCE(198);
+      if (lookahead == 't') ADVANCE(199);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(200);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(199);
-      if (lookahead == 'n') ADVANCE(200);
-      if (lookahead == 'r') ADVANCE(201);
-      if (lookahead == 'u') ADVANCE(202);
-      if (lookahead == 'v') ADVANCE(203);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(201);
+      if (lookahead == 'n') ADVANCE(202);
+      if (lookahead == 'r') ADVANCE(203);
+      if (lookahead == 'u') ADVANCE(204);
+      if (lookahead == 'v') ADVANCE(205);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(204);
-      if (lookahead == 'd') ADVANCE(205);
-      if (lookahead == 'i') ADVANCE(206);
-      if (lookahead == 'm') ADVANCE(207);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(208);
+      if (lookahead == 'W') ADVANCE(206);
+      if (lookahead == 'd') ADVANCE(207);
+      if (lookahead == 'i') ADVANCE(208);
+      if (lookahead == 'm') ADVANCE(209);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(209);
+      if (lookahead == 't') ADVANCE(210);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(210);
-      if (lookahead == 'l') ADVANCE(211);
-      if (lookahead == 'v') ADVANCE(212);
+      if (lookahead == '-') ADVANCE(211);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(213);
-      if (lookahead == 'p') ADVANCE(214);
-      if (lookahead == 'r') ADVANCE(215);
-      if (lookahead == 's') ADVANCE(216);
-      if (lookahead == 'v') ADVANCE(217);
+      if (lookahead == 'g') ADVANCE(212);
+      if (lookahead == 'l') ADVANCE(213);
+      if (lookahead == 'v') ADVANCE(214);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'a') ADVANCE(215);
+      if (lookahead == 'p') ADVANCE(216);
+      if (lookahead == 'r') ADVANCE(217);
+      if (lookahead == 's') ADVANCE(218);
+      if (lookahead == 'v') ADVANCE(219);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(219);
-      if (lookahead == 'p') ADVANCE(220);
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 'i') ADVANCE(220);
       END_STATE();
     case 64:
-      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 'e') ADVANCE(221);
+      if (lookahead == 'p') ADVANCE(222);
+      if (lookahead == 't') ADVANCE(223);
       END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(223);
+      if (lookahead == 'i') ADVANCE(224);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'f') ADVANCE(225);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(225);
+      if (lookahead == 'r') ADVANCE(226);
       END_STATE();
     case 68:
-      if (lookahead == 'u') ADVANCE(226);
+      if (lookahead == 'd') ADVANCE(227);
       END_STATE();
     case 69:
-      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'u') ADVANCE(228);
       END_STATE();
     case 70:
-      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 'p') ADVANCE(229);
       END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(229);
-      if (lookahead == 'p') ADVANCE(230);
+      if (lookahead == 'r') ADVANCE(230);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(231);
-      if (lookahead == 'm') ADVANCE(232);
+      if (lookahead == 'c') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(233);
-      if (lookahead == 'l') ADVANCE(234);
-      if (lookahead == 'x') ADVANCE(235);
+      if (lookahead == 'i') ADVANCE(233);
+      if (lookahead == 'm') ADVANCE(234);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'g') ADVANCE(235);
+      if (lookahead == 'l') ADVANCE(236);
+      if (lookahead == 'x') ADVANCE(237);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'r') ADVANCE(237);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == 'o') ADVANCE(239);
+      if (lookahead == 'l') ADVANCE(238);
+      if (lookahead == 'r') ADVANCE(239);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(240);
+      if (lookahead == 'o') ADVANCE(241);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(240);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 79:
-      if (lookahead == 'i') ADVANCE(241);
+      if (lookahead == 'l') ADVANCE(242);
       END_STATE();
     case 80:
-      if (lookahead == 'n') ADVANCE(242);
+      if (lookahead == 'i') ADVANCE(243);
       END_STATE();
     case 81:
-      if (lookahead == 'o') ADVANCE(243);
+      if (lookahead == 'n') ADVANCE(244);
       END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(244);
+      if (lookahead == 'o') ADVANCE(245);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 't') ADVANCE(246);
+      if (lookahead == 'e') ADVANCE(246);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'a') ADVANCE(247);
+      if (lookahead == 't') ADVANCE(248);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(249);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'p') ADVANCE(250);
+      if (lookahead == 'g') ADVANCE(250);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'p') ADVANCE(252);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(251);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(252);
       if (lookahead == 'p') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(254);
+      if (lookahead == 'p') ADVANCE(255);
+      if (lookahead == 's') ADVANCE(256);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'o') ADVANCE(257);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(257);
-      if (lookahead == 'r') ADVANCE(258);
+      if (lookahead == 'i') ADVANCE(258);
       END_STATE();
     case 93:
-      if (lookahead == 'f') ADVANCE(259);
+      if (lookahead == 'm') ADVANCE(259);
+      if (lookahead == 'r') ADVANCE(260);
       END_STATE();
     case 94:
-      if (lookahead == 'z') ADVANCE(260);
+      if (lookahead == 'f') ADVANCE(261);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(262);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 97:
-      if (lookahead == 'y') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 98:
-      if (lookahead == 'n') ADVANCE(262);
+      if (lookahead == 'y') ADVANCE(263);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(264);
       END_STATE();
     case 100:
-      if (lookahead == 't') ADVANCE(263);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 101:
-      if (lookahead == 'c') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
-      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 't') ADVANCE(265);
       END_STATE();
     case 102:
-      if (lookahead == 'a') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
-      if (lookahead == 'w') ADVANCE(269);
+      if (lookahead == 'c') ADVANCE(266);
+      if (lookahead == 'm') ADVANCE(267);
+      if (lookahead == 'n') ADVANCE(268);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(270);
+      if (lookahead == 'a') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
+      if (lookahead == 'w') ADVANCE(271);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'd') ADVANCE(272);
-      if (lookahead == 't') ADVANCE(273);
+      if (lookahead == 'x') ADVANCE(272);
       END_STATE();
     case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(274);
+      if (lookahead == 'a') ADVANCE(273);
+      if (lookahead == 'd') ADVANCE(274);
+      if (lookahead == 't') ADVANCE(275);
       END_STATE();
     case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 107:
-      if (lookahead == 'd') ADVANCE(275);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(277);
       END_STATE();
     case 109:
-      if (lookahead == 'd') ADVANCE(276);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 110:
-      if (lookahead == 'e') ADVANCE(277);
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 'd') ADVANCE(278);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'e') ADVANCE(279);
+      if (lookahead == 't') ADVANCE(280);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
-      END_STATE();
-    case 113:
-      if (lookahead == 'c') ADVANCE(281);
-      END_STATE();
-    case 114:
-      ACCEPT_TOKEN(anon_sym_of);
-      END_STATE();
-    case 115:
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(281);
       if (lookahead == 'm') ADVANCE(282);
       END_STATE();
+    case 113:
+      ACCEPT_TOKEN(anon_sym_ns);
+      END_STATE();
+    case 114:
+      if (lookahead == 'c') ADVANCE(283);
+      END_STATE();
+    case 115:
+      ACCEPT_TOKEN(anon_sym_of);
+      END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(284);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(285);
       END_STATE();
     case 118:
-      if (lookahead == 't') ADVANCE(285);
-      END_STATE();
-    case 119:
       if (lookahead == 'e') ADVANCE(286);
       END_STATE();
+    case 119:
+      if (lookahead == 't') ADVANCE(287);
+      END_STATE();
     case 120:
-      if (lookahead == 'd') ADVANCE(287);
-      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'e') ADVANCE(288);
       END_STATE();
     case 121:
-      if (lookahead == 'p') ADVANCE(289);
-      if (lookahead == 'r') ADVANCE(290);
+      if (lookahead == 'd') ADVANCE(289);
+      if (lookahead == 's') ADVANCE(290);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'p') ADVANCE(291);
+      if (lookahead == 'r') ADVANCE(292);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(292);
-      END_STATE();
-    case 124:
       if (lookahead == 'a') ADVANCE(293);
       END_STATE();
+    case 124:
+      if (lookahead == 'e') ADVANCE(294);
+      END_STATE();
     case 125:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 's') ADVANCE(295);
-      if (lookahead == 'w') ADVANCE(296);
+      if (lookahead == 'a') ADVANCE(295);
       END_STATE();
     case 126:
-      if (lookahead == 'e') ADVANCE(297);
-      if (lookahead == 'o') ADVANCE(298);
+      if (lookahead == 'r') ADVANCE(296);
+      if (lookahead == 's') ADVANCE(297);
+      if (lookahead == 'w') ADVANCE(298);
       END_STATE();
     case 127:
-      if (lookahead == 'b') ADVANCE(299);
-      if (lookahead == 't') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(299);
+      if (lookahead == 'o') ADVANCE(300);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(301);
+      if (lookahead == 'b') ADVANCE(301);
+      if (lookahead == 't') ADVANCE(302);
       END_STATE();
     case 129:
-      if (lookahead == 'd') ADVANCE(302);
-      if (lookahead == 't') ADVANCE(303);
+      if (lookahead == 'i') ADVANCE(303);
       END_STATE();
     case 130:
-      ADVANCE_MAP(
-        'a', 304,
-        'c', 305,
-        'f', 306,
-        'j', 307,
-        'p', 308,
-        's', 309,
-        't', 310,
-        'v', 311,
-      );
+      if (lookahead == 'd') ADVANCE(304);
+      if (lookahead == 't') ADVANCE(305);
       END_STATE();
     case 131:
-      if (lookahead == 'l') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      ADVANCE_MAP(
+        'a', 306,
+        'c', 307,
+        'f', 308,
+        'j', 309,
+        'p', 310,
+        's', 311,
+        't', 312,
+        'v', 313,
+      );
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(315);
+      if (lookahead == 'l') ADVANCE(314);
+      if (lookahead == 'n') ADVANCE(315);
+      if (lookahead == 'r') ADVANCE(316);
       END_STATE();
     case 133:
-      if (lookahead == 'n') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
-      if (lookahead == 's') ADVANCE(318);
+      if (lookahead == 'a') ADVANCE(317);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(319);
-      if (lookahead == 'e') ADVANCE(320);
-      if (lookahead == 'o') ADVANCE(321);
-      if (lookahead == 'u') ADVANCE(322);
+      if (lookahead == 'n') ADVANCE(318);
+      if (lookahead == 'r') ADVANCE(319);
+      if (lookahead == 's') ADVANCE(320);
       END_STATE();
     case 135:
-      if (lookahead == 'n') ADVANCE(323);
-      if (lookahead == 't') ADVANCE(324);
-      if (lookahead == 'z') ADVANCE(325);
+      if (lookahead == 'a') ADVANCE(321);
+      if (lookahead == 'e') ADVANCE(322);
+      if (lookahead == 'o') ADVANCE(323);
+      if (lookahead == 'u') ADVANCE(324);
       END_STATE();
     case 136:
-      if (lookahead == 'r') ADVANCE(326);
+      if (lookahead == 'n') ADVANCE(325);
+      if (lookahead == 't') ADVANCE(326);
+      if (lookahead == 'z') ADVANCE(327);
       END_STATE();
     case 137:
-      if (lookahead == 'u') ADVANCE(327);
+      if (lookahead == 'r') ADVANCE(328);
       END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(328);
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'o') ADVANCE(330);
-      if (lookahead == 'r') ADVANCE(331);
+      if (lookahead == 'u') ADVANCE(329);
       END_STATE();
     case 139:
-      if (lookahead == 'b') ADVANCE(332);
+      if (lookahead == 'a') ADVANCE(330);
+      if (lookahead == 'l') ADVANCE(331);
+      if (lookahead == 'o') ADVANCE(332);
+      if (lookahead == 'r') ADVANCE(333);
       END_STATE();
     case 140:
-      if (lookahead == 'a') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 'b') ADVANCE(334);
       END_STATE();
     case 141:
-      if (lookahead == 'i') ADVANCE(335);
+      if (lookahead == 'a') ADVANCE(335);
       if (lookahead == 'r') ADVANCE(336);
       END_STATE();
     case 142:
       if (lookahead == 'i') ADVANCE(337);
-      if (lookahead == 'k') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(338);
       END_STATE();
     case 143:
-      if (lookahead == 'e') ADVANCE(339);
-      if (lookahead == 'm') ADVANCE(340);
+      if (lookahead == 'i') ADVANCE(339);
+      if (lookahead == 'k') ADVANCE(340);
       END_STATE();
     case 144:
       if (lookahead == 'e') ADVANCE(341);
-      if (lookahead == 'r') ADVANCE(342);
+      if (lookahead == 'm') ADVANCE(342);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 'e') ADVANCE(343);
+      if (lookahead == 'r') ADVANCE(344);
       END_STATE();
     case 146:
-      if (lookahead == 'a') ADVANCE(344);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(345);
       END_STATE();
     case 147:
-      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 'a') ADVANCE(346);
       END_STATE();
     case 148:
-      if (lookahead == 'o') ADVANCE(346);
+      if (lookahead == 'n') ADVANCE(347);
       END_STATE();
     case 149:
-      if (lookahead == 'p') ADVANCE(347);
+      if (lookahead == 'o') ADVANCE(348);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(349);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 152:
-      if (lookahead == 'd') ADVANCE(348);
-      if (lookahead == 't') ADVANCE(349);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(350);
+      if (lookahead == 'd') ADVANCE(350);
+      if (lookahead == 't') ADVANCE(351);
       END_STATE();
     case 154:
-      if (lookahead == 'l') ADVANCE(351);
-      if (lookahead == 'r') ADVANCE(352);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(352);
       END_STATE();
     case 155:
       if (lookahead == 'l') ADVANCE(353);
+      if (lookahead == 'r') ADVANCE(354);
       END_STATE();
     case 156:
-      if (lookahead == 'l') ADVANCE(354);
+      if (lookahead == 'l') ADVANCE(355);
       END_STATE();
     case 157:
-      if (lookahead == 'v') ADVANCE(355);
-      if (lookahead == 'y') ADVANCE(356);
+      if (lookahead == 'l') ADVANCE(356);
       END_STATE();
     case 158:
-      if (lookahead == 't') ADVANCE(357);
+      if (lookahead == 'v') ADVANCE(357);
+      if (lookahead == 'y') ADVANCE(358);
       END_STATE();
     case 159:
-      if (lookahead == 's') ADVANCE(358);
+      if (lookahead == 't') ADVANCE(359);
       END_STATE();
     case 160:
-      if (lookahead == 'r') ADVANCE(359);
-      if (lookahead == 't') ADVANCE(360);
+      if (lookahead == 's') ADVANCE(360);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(361);
+      if (lookahead == 't') ADVANCE(362);
       END_STATE();
     case 162:
-      if (lookahead == 's') ADVANCE(361);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 163:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(363);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 165:
-      if (lookahead == 'v') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 166:
-      if (lookahead == 'u') ADVANCE(363);
+      if (lookahead == 'v') ADVANCE(364);
       END_STATE();
     case 167:
-      if (lookahead == 'p') ADVANCE(364);
+      if (lookahead == 'u') ADVANCE(365);
       END_STATE();
     case 168:
-      if (lookahead == 'e') ADVANCE(365);
+      if (lookahead == 'p') ADVANCE(366);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(366);
+      if (lookahead == 'e') ADVANCE(367);
       END_STATE();
     case 170:
-      if (lookahead == 'i') ADVANCE(367);
+      if (lookahead == 'e') ADVANCE(368);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'i') ADVANCE(369);
       END_STATE();
     case 172:
-      if (lookahead == 'o') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 173:
-      if (lookahead == 'n') ADVANCE(369);
+      if (lookahead == 'o') ADVANCE(370);
       END_STATE();
     case 174:
-      if (lookahead == 'i') ADVANCE(370);
+      if (lookahead == 'n') ADVANCE(371);
       END_STATE();
     case 175:
-      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'i') ADVANCE(372);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(372);
+      if (lookahead == 'l') ADVANCE(373);
       END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(373);
+      if (lookahead == 'l') ADVANCE(374);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(374);
+      if (lookahead == 'e') ADVANCE(375);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 180:
-      if (lookahead == 'h') ADVANCE(375);
-      END_STATE();
-    case 181:
       if (lookahead == 'r') ADVANCE(376);
       END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 181:
+      if (lookahead == 'h') ADVANCE(377);
+      END_STATE();
     case 182:
-      if (lookahead == 'u') ADVANCE(377);
+      if (lookahead == 'r') ADVANCE(378);
       END_STATE();
     case 183:
-      if (lookahead == 'd') ADVANCE(378);
+      if (lookahead == 'u') ADVANCE(379);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(379);
+      if (lookahead == 'd') ADVANCE(380);
       END_STATE();
     case 185:
-      if (lookahead == 'o') ADVANCE(380);
+      if (lookahead == 'e') ADVANCE(381);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(381);
+      if (lookahead == 'o') ADVANCE(382);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'i') ADVANCE(383);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(382);
-      if (lookahead == 'n') ADVANCE(383);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 189:
-      if (lookahead == 'l') ADVANCE(384);
+      if (lookahead == 'i') ADVANCE(384);
+      if (lookahead == 'n') ADVANCE(385);
       END_STATE();
     case 190:
-      if (lookahead == 'p') ADVANCE(385);
-      END_STATE();
-    case 191:
       if (lookahead == 'l') ADVANCE(386);
       END_STATE();
+    case 191:
+      if (lookahead == 'p') ADVANCE(387);
+      END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'l') ADVANCE(388);
       END_STATE();
     case 193:
-      if (lookahead == 'r') ADVANCE(388);
+      if (lookahead == 'i') ADVANCE(389);
       END_STATE();
     case 194:
-      if (lookahead == 'c') ADVANCE(389);
+      if (lookahead == 'r') ADVANCE(390);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(390);
-      END_STATE();
-    case 196:
       if (lookahead == 'c') ADVANCE(391);
       END_STATE();
+    case 196:
+      if (lookahead == 't') ADVANCE(392);
+      END_STATE();
     case 197:
-      if (lookahead == 'y') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(393);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(393);
-      if (lookahead == 's') ADVANCE(394);
+      if (lookahead == 'c') ADVANCE(394);
       END_STATE();
     case 199:
-      if (lookahead == 'b') ADVANCE(395);
+      if (lookahead == 'y') ADVANCE(395);
       END_STATE();
     case 200:
       if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 'f') ADVANCE(397);
-      if (lookahead == 'n') ADVANCE(398);
-      if (lookahead == 's') ADVANCE(399);
+      if (lookahead == 's') ADVANCE(397);
       END_STATE();
     case 201:
-      if (lookahead == 'r') ADVANCE(400);
+      if (lookahead == 'b') ADVANCE(398);
       END_STATE();
     case 202:
-      if (lookahead == 'p') ADVANCE(401);
+      if (lookahead == 'd') ADVANCE(399);
+      if (lookahead == 'f') ADVANCE(400);
+      if (lookahead == 'n') ADVANCE(401);
+      if (lookahead == 's') ADVANCE(402);
       END_STATE();
     case 203:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'r') ADVANCE(403);
       END_STATE();
     case 204:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'p') ADVANCE(404);
       END_STATE();
     case 205:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'e') ADVANCE(405);
       END_STATE();
     case 206:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 208:
-      if (lookahead == 'a') ADVANCE(403);
-      if (lookahead == 'e') ADVANCE(404);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 209:
-      if (lookahead == 'i') ADVANCE(405);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(406);
-      if (lookahead == 'F') ADVANCE(407);
+      if (lookahead == 'a') ADVANCE(406);
+      if (lookahead == 'e') ADVANCE(407);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(408);
+      if (lookahead == 'i') ADVANCE(408);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(409);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(409);
+      if (lookahead == 'F') ADVANCE(410);
       END_STATE();
     case 213:
-      if (lookahead == 'm') ADVANCE(410);
+      if (lookahead == 'a') ADVANCE(411);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(411);
+      if (lookahead == 'i') ADVANCE(412);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(412);
+      if (lookahead == 'm') ADVANCE(413);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(413);
-      if (lookahead == 't') ADVANCE(414);
+      if (lookahead == 'l') ADVANCE(414);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(415);
+      if (lookahead == 'e') ADVANCE(415);
       END_STATE();
     case 218:
-      if (lookahead == 'f') ADVANCE(416);
+      if (lookahead == 'p') ADVANCE(416);
+      if (lookahead == 't') ADVANCE(417);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'i') ADVANCE(418);
       END_STATE();
     case 220:
-      if (lookahead == 'l') ADVANCE(417);
+      if (lookahead == 'f') ADVANCE(419);
       END_STATE();
     case 221:
-      if (lookahead == 'y') ADVANCE(418);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 222:
-      if (lookahead == 't') ADVANCE(419);
+      if (lookahead == 'l') ADVANCE(420);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(420);
+      if (lookahead == 'y') ADVANCE(421);
       END_STATE();
     case 224:
-      if (lookahead == 'p') ADVANCE(421);
+      if (lookahead == 't') ADVANCE(422);
       END_STATE();
     case 225:
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 'i') ADVANCE(423);
       END_STATE();
     case 226:
-      if (lookahead == 'a') ADVANCE(423);
+      if (lookahead == 'p') ADVANCE(424);
       END_STATE();
     case 227:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(425);
       END_STATE();
     case 228:
-      if (lookahead == 's') ADVANCE(424);
+      if (lookahead == 'a') ADVANCE(426);
       END_STATE();
     case 229:
-      if (lookahead == 'e') ADVANCE(425);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 230:
-      if (lookahead == 'e') ADVANCE(426);
+      if (lookahead == 's') ADVANCE(427);
       END_STATE();
     case 231:
-      if (lookahead == 'l') ADVANCE(427);
+      if (lookahead == 'e') ADVANCE(428);
       END_STATE();
     case 232:
-      if (lookahead == 'i') ADVANCE(428);
+      if (lookahead == 'e') ADVANCE(429);
       END_STATE();
     case 233:
-      if (lookahead == 'u') ADVANCE(429);
+      if (lookahead == 'l') ADVANCE(430);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(430);
+      if (lookahead == 'i') ADVANCE(431);
       END_STATE();
     case 235:
-      if (lookahead == 'e') ADVANCE(431);
+      if (lookahead == 'u') ADVANCE(432);
       END_STATE();
     case 236:
-      if (lookahead == 'd') ADVANCE(432);
+      if (lookahead == 't') ADVANCE(433);
       END_STATE();
     case 237:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(433);
+      if (lookahead == 'e') ADVANCE(434);
       END_STATE();
     case 238:
-      if (lookahead == 'e') ADVANCE(434);
-      if (lookahead == 'q') ADVANCE(435);
+      if (lookahead == 'd') ADVANCE(435);
       END_STATE();
     case 239:
-      if (lookahead == 'm') ADVANCE(436);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(436);
       END_STATE();
     case 240:
-      if (lookahead == 'l') ADVANCE(437);
+      if (lookahead == 'e') ADVANCE(437);
+      if (lookahead == 'q') ADVANCE(438);
       END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(438);
+      if (lookahead == 'm') ADVANCE(439);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'l') ADVANCE(440);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(440);
+      if (lookahead == 'n') ADVANCE(441);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(441);
+      if (lookahead == 'e') ADVANCE(442);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(442);
+      if (lookahead == 'u') ADVANCE(443);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(443);
+      if (lookahead == 's') ADVANCE(444);
       END_STATE();
     case 247:
-      if (lookahead == 'g') ADVANCE(444);
+      if (lookahead == 't') ADVANCE(445);
       END_STATE();
     case 248:
-      if (lookahead == 'h') ADVANCE(445);
+      if (lookahead == 'a') ADVANCE(446);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(446);
+      if (lookahead == 'g') ADVANCE(447);
       END_STATE();
     case 250:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(448);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(447);
+      if (lookahead == 'd') ADVANCE(449);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(448);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(449);
+      if (lookahead == 'e') ADVANCE(450);
       END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 'e') ADVANCE(451);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(451);
+      if (lookahead == 'u') ADVANCE(452);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(452);
+      if (lookahead == 't') ADVANCE(453);
       END_STATE();
     case 257:
-      if (lookahead == 'p') ADVANCE(453);
+      if (lookahead == 'l') ADVANCE(454);
       END_STATE();
     case 258:
-      if (lookahead == 'i') ADVANCE(454);
+      if (lookahead == 'n') ADVANCE(455);
       END_STATE();
     case 259:
-      if (lookahead == 'a') ADVANCE(455);
+      if (lookahead == 'p') ADVANCE(456);
       END_STATE();
     case 260:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'i') ADVANCE(457);
       END_STATE();
     case 261:
-      if (lookahead == 'e') ADVANCE(456);
+      if (lookahead == 'a') ADVANCE(458);
       END_STATE();
     case 262:
-      if (lookahead == 'd') ADVANCE(457);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 263:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'e') ADVANCE(459);
       END_STATE();
     case 264:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'd') ADVANCE(460);
       END_STATE();
     case 265:
-      if (lookahead == 'i') ADVANCE(459);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(460);
-      if (lookahead == 'k') ADVANCE(461);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 267:
-      if (lookahead == 'd') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(462);
       END_STATE();
     case 268:
-      if (lookahead == 's') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'k') ADVANCE(464);
       END_STATE();
     case 269:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'd') ADVANCE(465);
       END_STATE();
     case 270:
-      if (lookahead == 'i') ADVANCE(464);
+      if (lookahead == 's') ADVANCE(466);
       END_STATE();
     case 271:
-      if (lookahead == 'n') ADVANCE(465);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(466);
+      if (lookahead == 'i') ADVANCE(467);
       END_STATE();
     case 273:
-      if (lookahead == 'e') ADVANCE(467);
+      if (lookahead == 'n') ADVANCE(468);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(469);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(470);
       END_STATE();
     case 276:
-      if (lookahead == '2') ADVANCE(469);
-      if (lookahead == '8') ADVANCE(470);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 277:
-      if (lookahead == 'd') ADVANCE(471);
+      if (lookahead == 'e') ADVANCE(471);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(472);
+      if (lookahead == '8') ADVANCE(473);
       END_STATE();
     case 279:
-      if (lookahead == 's') ADVANCE(472);
+      if (lookahead == 'd') ADVANCE(474);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(473);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 281:
-      if (lookahead == 'u') ADVANCE(474);
+      if (lookahead == 's') ADVANCE(475);
       END_STATE();
     case 282:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(475);
-      if (lookahead == 's') ADVANCE(476);
+      if (lookahead == 'i') ADVANCE(476);
       END_STATE();
     case 283:
-      if (lookahead == '-') ADVANCE(477);
+      if (lookahead == 'u') ADVANCE(477);
       END_STATE();
     case 284:
-      if (lookahead == 'n') ADVANCE(478);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(478);
+      if (lookahead == 's') ADVANCE(479);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(479);
-      if (lookahead == 'p') ADVANCE(480);
+      if (lookahead == '-') ADVANCE(480);
       END_STATE();
     case 286:
-      if (lookahead == 'r') ADVANCE(481);
+      if (lookahead == 'n') ADVANCE(481);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(482);
+      if (lookahead == 'p') ADVANCE(483);
       END_STATE();
     case 288:
-      if (lookahead == 's') ADVANCE(482);
+      if (lookahead == 'r') ADVANCE(484);
       END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(483);
+      if (lookahead == 's') ADVANCE(485);
       END_STATE();
     case 291:
-      if (lookahead == 's') ADVANCE(484);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 292:
-      if (lookahead == 'c') ADVANCE(485);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(486);
       END_STATE();
     case 293:
-      if (lookahead == 'c') ADVANCE(486);
+      if (lookahead == 's') ADVANCE(487);
       END_STATE();
     case 294:
-      if (lookahead == 't') ADVANCE(487);
+      if (lookahead == 'c') ADVANCE(488);
       END_STATE();
     case 295:
-      if (lookahead == 'i') ADVANCE(488);
+      if (lookahead == 'c') ADVANCE(489);
       END_STATE();
     case 296:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 't') ADVANCE(490);
       END_STATE();
     case 297:
-      if (lookahead == 'a') ADVANCE(490);
+      if (lookahead == 'i') ADVANCE(491);
       END_STATE();
     case 298:
-      if (lookahead == 'f') ADVANCE(491);
-      if (lookahead == 't') ADVANCE(492);
+      if (lookahead == 'e') ADVANCE(492);
       END_STATE();
     case 299:
-      if (lookahead == 'l') ADVANCE(493);
+      if (lookahead == 'a') ADVANCE(493);
       END_STATE();
     case 300:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'f') ADVANCE(494);
+      if (lookahead == 't') ADVANCE(495);
       END_STATE();
     case 301:
-      if (lookahead == 'e') ADVANCE(494);
+      if (lookahead == 'l') ADVANCE(496);
       END_STATE();
     case 302:
-      if (lookahead == 'i') ADVANCE(495);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(496);
-      if (lookahead == 'i') ADVANCE(497);
+      if (lookahead == 'e') ADVANCE(497);
       END_STATE();
     case 304:
-      if (lookahead == 'c') ADVANCE(498);
-      if (lookahead == 'd') ADVANCE(499);
-      if (lookahead == 'l') ADVANCE(500);
+      if (lookahead == 'i') ADVANCE(498);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(501);
+      if (lookahead == 'e') ADVANCE(499);
+      if (lookahead == 'i') ADVANCE(500);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'c') ADVANCE(501);
+      if (lookahead == 'd') ADVANCE(502);
       if (lookahead == 'l') ADVANCE(503);
       END_STATE();
     case 307:
-      if (lookahead == 'e') ADVANCE(504);
-      END_STATE();
-    case 308:
+      if (lookahead == 'a') ADVANCE(504);
       if (lookahead == 'e') ADVANCE(505);
       END_STATE();
+    case 308:
+      if (lookahead == 'e') ADVANCE(506);
+      if (lookahead == 'l') ADVANCE(507);
+      END_STATE();
     case 309:
-      if (lookahead == 'i') ADVANCE(506);
-      if (lookahead == 'o') ADVANCE(507);
+      if (lookahead == 'e') ADVANCE(508);
       END_STATE();
     case 310:
-      if (lookahead == 'u') ADVANCE(508);
-      END_STATE();
-    case 311:
       if (lookahead == 'e') ADVANCE(509);
       END_STATE();
+    case 311:
+      if (lookahead == 'i') ADVANCE(510);
+      if (lookahead == 'o') ADVANCE(511);
+      END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'u') ADVANCE(512);
       END_STATE();
     case 313:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(513);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(511);
+      if (lookahead == 'e') ADVANCE(514);
       END_STATE();
     case 315:
-      if (lookahead == 'l') ADVANCE(512);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 316:
-      if (lookahead == 's') ADVANCE(513);
+      if (lookahead == 'a') ADVANCE(515);
       END_STATE();
     case 317:
-      if (lookahead == 'i') ADVANCE(514);
-      if (lookahead == 'v') ADVANCE(515);
+      if (lookahead == 'l') ADVANCE(516);
       END_STATE();
     case 318:
-      if (lookahead == 's') ADVANCE(516);
+      if (lookahead == 's') ADVANCE(517);
       END_STATE();
     case 319:
-      if (lookahead == 'r') ADVANCE(517);
+      if (lookahead == 'i') ADVANCE(518);
+      if (lookahead == 'v') ADVANCE(519);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(518);
+      if (lookahead == 's') ADVANCE(520);
       END_STATE();
     case 321:
-      if (lookahead == 'r') ADVANCE(519);
+      if (lookahead == 'r') ADVANCE(521);
       END_STATE();
     case 322:
-      if (lookahead == 'n') ADVANCE(520);
+      if (lookahead == 'e') ADVANCE(522);
       END_STATE();
     case 323:
-      if (lookahead == 'a') ADVANCE(521);
-      if (lookahead == 'c') ADVANCE(522);
+      if (lookahead == 'r') ADVANCE(523);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(523);
+      if (lookahead == 'n') ADVANCE(524);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(524);
-      END_STATE();
-    case 326:
-      ACCEPT_TOKEN(anon_sym_snr);
-      END_STATE();
-    case 327:
-      if (lookahead == 'r') ADVANCE(525);
-      END_STATE();
-    case 328:
+      if (lookahead == 'a') ADVANCE(525);
       if (lookahead == 'c') ADVANCE(526);
       END_STATE();
+    case 326:
+      if (lookahead == 'e') ADVANCE(527);
+      END_STATE();
+    case 327:
+      if (lookahead == 'e') ADVANCE(528);
+      END_STATE();
+    case 328:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
     case 329:
-      if (lookahead == 'i') ADVANCE(527);
+      if (lookahead == 'r') ADVANCE(529);
       END_STATE();
     case 330:
-      if (lookahead == 't') ADVANCE(528);
+      if (lookahead == 'c') ADVANCE(530);
       END_STATE();
     case 331:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(531);
       END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(530);
+      if (lookahead == 't') ADVANCE(532);
       END_STATE();
     case 333:
-      if (lookahead == 't') ADVANCE(531);
+      if (lookahead == 'e') ADVANCE(533);
       END_STATE();
     case 334:
-      if (lookahead == 'a') ADVANCE(532);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(534);
       END_STATE();
     case 335:
-      if (lookahead == 't') ADVANCE(533);
+      if (lookahead == 't') ADVANCE(535);
       END_STATE();
     case 336:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'a') ADVANCE(536);
       END_STATE();
     case 337:
-      if (lookahead == 'l') ADVANCE(534);
+      if (lookahead == 't') ADVANCE(537);
       END_STATE();
     case 338:
-      if (lookahead == 'e') ADVANCE(535);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 339:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'l') ADVANCE(538);
       END_STATE();
     case 340:
-      if (lookahead == 'p') ADVANCE(536);
+      if (lookahead == 'e') ADVANCE(539);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(537);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(538);
-      if (lookahead == 'o') ADVANCE(539);
+      if (lookahead == 'p') ADVANCE(540);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(540);
-      END_STATE();
-    case 344:
       if (lookahead == 'n') ADVANCE(541);
       END_STATE();
-    case 345:
+    case 344:
       if (lookahead == 'e') ADVANCE(542);
+      if (lookahead == 'o') ADVANCE(543);
+      END_STATE();
+    case 345:
+      if (lookahead == 'a') ADVANCE(544);
       END_STATE();
     case 346:
-      if (lookahead == '-') ADVANCE(543);
+      if (lookahead == 'n') ADVANCE(545);
       END_STATE();
     case 347:
-      if (lookahead == 'i') ADVANCE(544);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(545);
+      if (lookahead == '-') ADVANCE(547);
       END_STATE();
     case 349:
-      if (lookahead == 'i') ADVANCE(546);
-      END_STATE();
-    case 350:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 351:
-      if (lookahead == 'i') ADVANCE(547);
-      END_STATE();
-    case 352:
       if (lookahead == 'i') ADVANCE(548);
       END_STATE();
+    case 350:
+      if (lookahead == 'e') ADVANCE(549);
+      END_STATE();
+    case 351:
+      if (lookahead == 'i') ADVANCE(550);
+      END_STATE();
+    case 352:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
     case 353:
-      if (lookahead == 'o') ADVANCE(549);
+      if (lookahead == 'i') ADVANCE(551);
       END_STATE();
     case 354:
-      if (lookahead == 't') ADVANCE(550);
+      if (lookahead == 'i') ADVANCE(552);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(551);
+      if (lookahead == 'o') ADVANCE(553);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(552);
+      if (lookahead == 't') ADVANCE(554);
       END_STATE();
     case 357:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'e') ADVANCE(555);
       END_STATE();
     case 358:
-      if (lookahead == '8') ADVANCE(553);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(556);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(554);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 360:
-      if (lookahead == 'h') ADVANCE(555);
+      if (lookahead == '8') ADVANCE(557);
       END_STATE();
     case 361:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'e') ADVANCE(558);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 'h') ADVANCE(559);
       END_STATE();
     case 363:
-      if (lookahead == 'r') ADVANCE(557);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 364:
-      if (lookahead == 't') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 365:
-      if (lookahead == 'd') ADVANCE(559);
+      if (lookahead == 'r') ADVANCE(561);
       END_STATE();
     case 366:
-      if (lookahead == 'r') ADVANCE(560);
+      if (lookahead == 't') ADVANCE(562);
       END_STATE();
     case 367:
-      if (lookahead == 'n') ADVANCE(561);
+      if (lookahead == 'd') ADVANCE(563);
       END_STATE();
     case 368:
-      if (lookahead == 'c') ADVANCE(562);
+      if (lookahead == 'r') ADVANCE(564);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(563);
+      if (lookahead == 'n') ADVANCE(565);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(564);
+      if (lookahead == 'c') ADVANCE(566);
       END_STATE();
     case 371:
-      if (lookahead == 'i') ADVANCE(565);
+      if (lookahead == 'e') ADVANCE(567);
       END_STATE();
     case 372:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'e') ADVANCE(568);
       END_STATE();
     case 373:
-      if (lookahead == 'n') ADVANCE(566);
+      if (lookahead == 'i') ADVANCE(569);
       END_STATE();
     case 374:
-      if (lookahead == 't') ADVANCE(567);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 375:
-      if (lookahead == 'o') ADVANCE(568);
-      END_STATE();
-    case 376:
-      if (lookahead == 'a') ADVANCE(569);
-      END_STATE();
-    case 377:
       if (lookahead == 'n') ADVANCE(570);
       END_STATE();
+    case 376:
+      if (lookahead == 't') ADVANCE(571);
+      END_STATE();
+    case 377:
+      if (lookahead == 'o') ADVANCE(572);
+      END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(571);
+      if (lookahead == 'a') ADVANCE(573);
       END_STATE();
     case 379:
-      if (lookahead == 'l') ADVANCE(572);
+      if (lookahead == 'n') ADVANCE(574);
       END_STATE();
     case 380:
-      if (lookahead == 'w') ADVANCE(573);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(575);
       END_STATE();
     case 381:
-      if (lookahead == 'd') ADVANCE(574);
+      if (lookahead == 'l') ADVANCE(576);
       END_STATE();
     case 382:
-      if (lookahead == 'd') ADVANCE(575);
+      if (lookahead == 'w') ADVANCE(577);
       END_STATE();
     case 383:
-      if (lookahead == 'c') ADVANCE(576);
+      if (lookahead == 'd') ADVANCE(578);
       END_STATE();
     case 384:
-      if (lookahead == 'i') ADVANCE(577);
+      if (lookahead == 'd') ADVANCE(579);
       END_STATE();
     case 385:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'c') ADVANCE(580);
       END_STATE();
     case 386:
-      if (lookahead == 'e') ADVANCE(578);
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
     case 387:
-      if (lookahead == 'b') ADVANCE(579);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 388:
-      if (lookahead == 'i') ADVANCE(580);
+      if (lookahead == 'e') ADVANCE(582);
       END_STATE();
     case 389:
-      if (lookahead == 'a') ADVANCE(581);
+      if (lookahead == 'b') ADVANCE(583);
       END_STATE();
     case 390:
-      if (lookahead == 'n') ADVANCE(582);
+      if (lookahead == 'i') ADVANCE(584);
       END_STATE();
     case 391:
-      if (lookahead == 'u') ADVANCE(583);
+      if (lookahead == 'a') ADVANCE(585);
       END_STATE();
     case 392:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'i') ADVANCE(586);
       END_STATE();
     case 393:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(587);
       END_STATE();
     case 394:
-      if (lookahead == 's') ADVANCE(584);
+      if (lookahead == 'u') ADVANCE(588);
       END_STATE();
     case 395:
-      if (lookahead == 'i') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 396:
-      if (lookahead == 'i') ADVANCE(586);
-      if (lookahead == 'u') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 397:
-      if (lookahead == 'i') ADVANCE(588);
+      if (lookahead == 's') ADVANCE(589);
       END_STATE();
     case 398:
-      if (lookahead == 'e') ADVANCE(589);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 399:
-      if (lookahead == 't') ADVANCE(590);
+      if (lookahead == 'i') ADVANCE(591);
+      if (lookahead == 'u') ADVANCE(592);
       END_STATE();
     case 400:
-      if (lookahead == 'e') ADVANCE(591);
+      if (lookahead == 'i') ADVANCE(593);
       END_STATE();
     case 401:
-      if (lookahead == 'l') ADVANCE(592);
+      if (lookahead == 'e') ADVANCE(594);
       END_STATE();
     case 402:
-      if (lookahead == 'r') ADVANCE(593);
+      if (lookahead == 't') ADVANCE(595);
       END_STATE();
     case 403:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(596);
       END_STATE();
     case 404:
-      if (lookahead == 'd') ADVANCE(594);
+      if (lookahead == 'l') ADVANCE(597);
       END_STATE();
     case 405:
-      if (lookahead == 'n') ADVANCE(595);
+      if (lookahead == 'r') ADVANCE(598);
       END_STATE();
     case 406:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 407:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'd') ADVANCE(599);
       END_STATE();
     case 408:
-      if (lookahead == 'y') ADVANCE(596);
+      if (lookahead == 'n') ADVANCE(600);
       END_STATE();
     case 409:
-      if (lookahead == 'c') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 410:
-      if (lookahead == 'e') ADVANCE(598);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(599);
+      if (lookahead == 'y') ADVANCE(601);
       END_STATE();
     case 412:
-      if (lookahead == 'c') ADVANCE(600);
+      if (lookahead == 'c') ADVANCE(602);
       END_STATE();
     case 413:
-      if (lookahead == 'l') ADVANCE(601);
+      if (lookahead == 'e') ADVANCE(603);
       END_STATE();
     case 414:
-      if (lookahead == 'a') ADVANCE(602);
+      if (lookahead == 'e') ADVANCE(604);
       END_STATE();
     case 415:
-      if (lookahead == 'd') ADVANCE(603);
+      if (lookahead == 'c') ADVANCE(605);
       END_STATE();
     case 416:
-      if (lookahead == 't') ADVANCE(604);
+      if (lookahead == 'l') ADVANCE(606);
       END_STATE();
     case 417:
-      if (lookahead == 'e') ADVANCE(605);
+      if (lookahead == 'a') ADVANCE(607);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'd') ADVANCE(608);
       END_STATE();
     case 419:
-      if (lookahead == 'i') ADVANCE(606);
+      if (lookahead == 't') ADVANCE(609);
       END_STATE();
     case 420:
-      if (lookahead == 'c') ADVANCE(607);
+      if (lookahead == 'e') ADVANCE(610);
       END_STATE();
     case 421:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'i') ADVANCE(611);
       END_STATE();
     case 423:
-      if (lookahead == 'l') ADVANCE(608);
+      if (lookahead == 'c') ADVANCE(612);
       END_STATE();
     case 424:
-      if (lookahead == '8') ADVANCE(609);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 425:
-      if (lookahead == 's') ADVANCE(610);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 426:
-      if (lookahead == 'c') ADVANCE(611);
-      END_STATE();
-    case 427:
-      if (lookahead == 's') ADVANCE(612);
-      END_STATE();
-    case 428:
       if (lookahead == 'l') ADVANCE(613);
       END_STATE();
+    case 427:
+      if (lookahead == '8') ADVANCE(614);
+      END_STATE();
+    case 428:
+      if (lookahead == 's') ADVANCE(615);
+      END_STATE();
     case 429:
-      if (lookahead == 'r') ADVANCE(614);
+      if (lookahead == 'c') ADVANCE(616);
       END_STATE();
     case 430:
-      if (lookahead == 'e') ADVANCE(615);
+      if (lookahead == 's') ADVANCE(617);
       END_STATE();
     case 431:
-      if (lookahead == 'd') ADVANCE(616);
+      if (lookahead == 'l') ADVANCE(618);
       END_STATE();
     case 432:
-      if (lookahead == 'b') ADVANCE(617);
+      if (lookahead == 'r') ADVANCE(619);
       END_STATE();
     case 433:
-      if (lookahead == 'a') ADVANCE(618);
+      if (lookahead == 'e') ADVANCE(620);
       END_STATE();
     case 434:
-      if (lookahead == '-') ADVANCE(619);
+      if (lookahead == 'd') ADVANCE(621);
       END_STATE();
     case 435:
-      if (lookahead == 'u') ADVANCE(620);
+      if (lookahead == 'b') ADVANCE(622);
       END_STATE();
     case 436:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'a') ADVANCE(623);
       END_STATE();
     case 437:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 438:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 439:
-      if (lookahead == 'r') ADVANCE(621);
-      END_STATE();
-    case 440:
-      if (lookahead == 'n') ADVANCE(622);
-      END_STATE();
-    case 441:
-      if (lookahead == 's') ADVANCE(623);
-      END_STATE();
-    case 442:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 443:
       if (lookahead == '-') ADVANCE(624);
       END_STATE();
+    case 438:
+      if (lookahead == 'u') ADVANCE(625);
+      END_STATE();
+    case 439:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 440:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 441:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 442:
+      if (lookahead == 'r') ADVANCE(626);
+      END_STATE();
+    case 443:
+      if (lookahead == 'n') ADVANCE(627);
+      END_STATE();
     case 444:
-      if (lookahead == 'h') ADVANCE(625);
+      if (lookahead == 's') ADVANCE(628);
       END_STATE();
     case 445:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 446:
-      if (lookahead == 'e') ADVANCE(626);
+      if (lookahead == '-') ADVANCE(629);
       END_STATE();
     case 447:
-      if (lookahead == 'd') ADVANCE(627);
+      if (lookahead == 'h') ADVANCE(630);
       END_STATE();
     case 448:
-      if (lookahead == 'r') ADVANCE(628);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 449:
-      if (lookahead == 't') ADVANCE(629);
+      if (lookahead == 'e') ADVANCE(631);
       END_STATE();
     case 450:
-      if (lookahead == 'e') ADVANCE(630);
-      if (lookahead == 'r') ADVANCE(631);
+      if (lookahead == 'd') ADVANCE(632);
       END_STATE();
     case 451:
-      if (lookahead == 'a') ADVANCE(632);
+      if (lookahead == 'r') ADVANCE(633);
       END_STATE();
     case 452:
-      if (lookahead == 's') ADVANCE(633);
+      if (lookahead == 't') ADVANCE(634);
       END_STATE();
     case 453:
-      if (lookahead == 'e') ADVANCE(634);
+      if (lookahead == 'e') ADVANCE(635);
+      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
     case 454:
-      if (lookahead == 's') ADVANCE(635);
+      if (lookahead == 'a') ADVANCE(637);
       END_STATE();
     case 455:
-      if (lookahead == 'c') ADVANCE(636);
+      if (lookahead == 's') ADVANCE(638);
       END_STATE();
     case 456:
-      if (lookahead == 'd') ADVANCE(637);
+      if (lookahead == 'e') ADVANCE(639);
       END_STATE();
     case 457:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 's') ADVANCE(640);
       END_STATE();
     case 458:
-      if (lookahead == 'n') ADVANCE(638);
+      if (lookahead == 'c') ADVANCE(641);
       END_STATE();
     case 459:
-      if (lookahead == 't') ADVANCE(639);
+      if (lookahead == 'd') ADVANCE(642);
       END_STATE();
     case 460:
-      if (lookahead == 'a') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 461:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'n') ADVANCE(643);
       END_STATE();
     case 462:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 't') ADVANCE(644);
       END_STATE();
     case 463:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(641);
+      if (lookahead == 'a') ADVANCE(645);
       END_STATE();
     case 464:
-      if (lookahead == 'm') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 466:
-      if (lookahead == 'u') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(646);
       END_STATE();
     case 467:
-      if (lookahead == 'r') ADVANCE(644);
+      if (lookahead == 'm') ADVANCE(647);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(645);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 469:
-      if (lookahead == '7') ADVANCE(646);
+      if (lookahead == 'u') ADVANCE(648);
       END_STATE();
     case 470:
-      if (lookahead == '3') ADVANCE(647);
+      if (lookahead == 'r') ADVANCE(649);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_need);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(650);
       END_STATE();
     case 472:
-      if (lookahead == 'e') ADVANCE(648);
+      if (lookahead == '7') ADVANCE(651);
       END_STATE();
     case 473:
-      if (lookahead == 'n') ADVANCE(649);
+      if (lookahead == '3') ADVANCE(652);
       END_STATE();
     case 474:
-      if (lookahead == 'p') ADVANCE(650);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 475:
-      if (lookahead == 'm') ADVANCE(651);
+      if (lookahead == 'e') ADVANCE(653);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(654);
       END_STATE();
     case 477:
-      if (lookahead == 'e') ADVANCE(652);
+      if (lookahead == 'p') ADVANCE(655);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'm') ADVANCE(656);
       END_STATE();
     case 479:
-      if (lookahead == 'r') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 480:
-      if (lookahead == 'u') ADVANCE(654);
-      END_STATE();
-    case 481:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 482:
-      if (lookahead == 'e') ADVANCE(655);
-      END_STATE();
-    case 483:
-      if (lookahead == 'i') ADVANCE(656);
-      END_STATE();
-    case 484:
       if (lookahead == 'e') ADVANCE(657);
       END_STATE();
+    case 481:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 482:
+      if (lookahead == 'r') ADVANCE(658);
+      END_STATE();
+    case 483:
+      if (lookahead == 'u') ADVANCE(659);
+      END_STATE();
+    case 484:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
     case 485:
-      if (lookahead == 'e') ADVANCE(658);
+      if (lookahead == 'e') ADVANCE(660);
       END_STATE();
     case 486:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == 'i') ADVANCE(661);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(662);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(660);
+      if (lookahead == 'e') ADVANCE(663);
       END_STATE();
     case 489:
-      if (lookahead == 'r') ADVANCE(661);
-      END_STATE();
-    case 490:
-      if (lookahead == 'm') ADVANCE(662);
-      END_STATE();
-    case 491:
-      if (lookahead == 'i') ADVANCE(663);
-      END_STATE();
-    case 492:
       if (lookahead == 'e') ADVANCE(664);
       END_STATE();
+    case 490:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 491:
+      if (lookahead == 't') ADVANCE(665);
+      END_STATE();
+    case 492:
+      if (lookahead == 'r') ADVANCE(666);
+      END_STATE();
     case 493:
-      if (lookahead == 'i') ADVANCE(665);
+      if (lookahead == 'm') ADVANCE(667);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(666);
+      if (lookahead == 'i') ADVANCE(668);
       END_STATE();
     case 495:
-      if (lookahead == 'u') ADVANCE(667);
+      if (lookahead == 'e') ADVANCE(669);
       END_STATE();
     case 496:
-      if (lookahead == 'd') ADVANCE(668);
+      if (lookahead == 'i') ADVANCE(670);
       END_STATE();
     case 497:
-      if (lookahead == 'n') ADVANCE(669);
-      if (lookahead == 'o') ADVANCE(670);
-      END_STATE();
-    case 498:
       if (lookahead == 't') ADVANCE(671);
       END_STATE();
+    case 498:
+      if (lookahead == 'u') ADVANCE(672);
+      END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(672);
+      if (lookahead == 'd') ADVANCE(673);
       END_STATE();
     case 500:
-      if (lookahead == 'i') ADVANCE(673);
+      if (lookahead == 'n') ADVANCE(674);
+      if (lookahead == 'o') ADVANCE(675);
       END_STATE();
     case 501:
-      if (lookahead == 'i') ADVANCE(674);
+      if (lookahead == 't') ADVANCE(676);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(677);
       END_STATE();
     case 503:
-      if (lookahead == 'e') ADVANCE(676);
+      if (lookahead == 'i') ADVANCE(678);
       END_STATE();
     case 504:
-      if (lookahead == 'c') ADVANCE(677);
+      if (lookahead == 'l') ADVANCE(679);
       END_STATE();
     case 505:
-      if (lookahead == 'a') ADVANCE(678);
+      if (lookahead == 'i') ADVANCE(680);
       END_STATE();
     case 506:
-      if (lookahead == 'd') ADVANCE(679);
-      if (lookahead == 's') ADVANCE(680);
+      if (lookahead == 'r') ADVANCE(681);
       END_STATE();
     case 507:
-      if (lookahead == 'l') ADVANCE(681);
-      if (lookahead == 'n') ADVANCE(682);
+      if (lookahead == 'e') ADVANCE(682);
       END_STATE();
     case 508:
-      if (lookahead == 'r') ADVANCE(683);
+      if (lookahead == 'c') ADVANCE(683);
       END_STATE();
     case 509:
-      if (lookahead == 'r') ADVANCE(684);
+      if (lookahead == 'a') ADVANCE(684);
       END_STATE();
     case 510:
-      if (lookahead == 's') ADVANCE(685);
+      if (lookahead == 'd') ADVANCE(685);
+      if (lookahead == 's') ADVANCE(686);
       END_STATE();
     case 511:
-      if (lookahead == 'l') ADVANCE(686);
+      if (lookahead == 'l') ADVANCE(687);
+      if (lookahead == 'n') ADVANCE(688);
       END_STATE();
     case 512:
-      if (lookahead == 'e') ADVANCE(687);
+      if (lookahead == 'r') ADVANCE(689);
       END_STATE();
     case 513:
-      if (lookahead == 'i') ADVANCE(688);
+      if (lookahead == 'r') ADVANCE(690);
       END_STATE();
     case 514:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 's') ADVANCE(691);
       END_STATE();
     case 515:
-      if (lookahead == 'i') ADVANCE(690);
+      if (lookahead == 'l') ADVANCE(692);
       END_STATE();
     case 516:
-      if (lookahead == 'i') ADVANCE(691);
+      if (lookahead == 'e') ADVANCE(693);
       END_STATE();
     case 517:
-      if (lookahead == 'e') ADVANCE(692);
+      if (lookahead == 'i') ADVANCE(694);
       END_STATE();
     case 518:
-      if (lookahead == 't') ADVANCE(693);
+      if (lookahead == 'e') ADVANCE(695);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(694);
+      if (lookahead == 'i') ADVANCE(696);
       END_STATE();
     case 520:
-      if (lookahead == 't') ADVANCE(695);
+      if (lookahead == 'i') ADVANCE(697);
       END_STATE();
     case 521:
-      if (lookahead == 'd') ADVANCE(696);
+      if (lookahead == 'e') ADVANCE(698);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(697);
+      if (lookahead == 't') ADVANCE(699);
       END_STATE();
     case 523:
-      if (lookahead == '-') ADVANCE(698);
+      if (lookahead == 't') ADVANCE(700);
       END_STATE();
     case 524:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 525:
-      if (lookahead == 'c') ADVANCE(699);
-      END_STATE();
-    case 526:
-      if (lookahead == 'i') ADVANCE(700);
-      END_STATE();
-    case 527:
       if (lookahead == 't') ADVANCE(701);
       END_STATE();
+    case 525:
+      if (lookahead == 'd') ADVANCE(702);
+      END_STATE();
+    case 526:
+      if (lookahead == 'e') ADVANCE(703);
+      END_STATE();
+    case 527:
+      if (lookahead == '-') ADVANCE(704);
+      END_STATE();
     case 528:
-      ACCEPT_TOKEN(anon_sym_spot);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 529:
-      if (lookahead == 'a') ADVANCE(702);
+      if (lookahead == 'c') ADVANCE(705);
       END_STATE();
     case 530:
-      if (lookahead == 'p') ADVANCE(703);
+      if (lookahead == 'i') ADVANCE(706);
       END_STATE();
     case 531:
-      if (lookahead == 'i') ADVANCE(704);
+      if (lookahead == 't') ADVANCE(707);
       END_STATE();
     case 532:
-      if (lookahead == 'n') ADVANCE(705);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 533:
-      if (lookahead == 'c') ADVANCE(706);
+      if (lookahead == 'a') ADVANCE(708);
       END_STATE();
     case 534:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'p') ADVANCE(709);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'i') ADVANCE(710);
       END_STATE();
     case 536:
-      if (lookahead == 'e') ADVANCE(707);
+      if (lookahead == 'n') ADVANCE(711);
       END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'c') ADVANCE(712);
       END_STATE();
     case 538:
-      if (lookahead == 's') ADVANCE(708);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 539:
-      if (lookahead == 'u') ADVANCE(709);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 540:
-      if (lookahead == 'l') ADVANCE(710);
+      if (lookahead == 'e') ADVANCE(713);
       END_STATE();
     case 541:
-      if (lookahead == 's') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(712);
+      if (lookahead == 's') ADVANCE(714);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(713);
+      if (lookahead == 'u') ADVANCE(715);
       END_STATE();
     case 544:
-      if (lookahead == 'c') ADVANCE(714);
-      END_STATE();
-    case 545:
-      if (lookahead == 'r') ADVANCE(715);
-      END_STATE();
-    case 546:
       if (lookahead == 'l') ADVANCE(716);
       END_STATE();
+    case 545:
+      if (lookahead == 's') ADVANCE(717);
+      END_STATE();
+    case 546:
+      if (lookahead == 'r') ADVANCE(718);
+      END_STATE();
     case 547:
-      if (lookahead == 'd') ADVANCE(717);
+      if (lookahead == 'r') ADVANCE(719);
       END_STATE();
     case 548:
-      if (lookahead == 'a') ADVANCE(718);
+      if (lookahead == 'c') ADVANCE(720);
       END_STATE();
     case 549:
-      if (lookahead == 'c') ADVANCE(719);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 550:
-      if (lookahead == 'a') ADVANCE(720);
+      if (lookahead == 'l') ADVANCE(722);
       END_STATE();
     case 551:
-      if (lookahead == 'l') ADVANCE(721);
+      if (lookahead == 'd') ADVANCE(723);
       END_STATE();
     case 552:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(724);
       END_STATE();
     case 553:
-      if (lookahead == '4') ADVANCE(722);
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
     case 554:
-      if (lookahead == 's') ADVANCE(723);
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
     case 555:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(724);
+      if (lookahead == 'l') ADVANCE(727);
       END_STATE();
     case 556:
-      ACCEPT_TOKEN(anon_sym_above);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 557:
-      if (lookahead == 'a') ADVANCE(725);
+      if (lookahead == '4') ADVANCE(728);
       END_STATE();
     case 558:
-      if (lookahead == 'e') ADVANCE(726);
+      if (lookahead == 's') ADVANCE(729);
       END_STATE();
     case 559:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(730);
       END_STATE();
     case 560:
-      ACCEPT_TOKEN(anon_sym_after);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 561:
-      if (lookahead == 's') ADVANCE(727);
+      if (lookahead == 'a') ADVANCE(731);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(728);
+      if (lookahead == 'e') ADVANCE(732);
       END_STATE();
     case 563:
-      ACCEPT_TOKEN(anon_sym_alone);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 564:
-      if (lookahead == 'n') ADVANCE(729);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 565:
-      if (lookahead == 'f') ADVANCE(730);
+      if (lookahead == 's') ADVANCE(733);
       END_STATE();
     case 566:
-      if (lookahead == 'n') ADVANCE(731);
+      if (lookahead == 'a') ADVANCE(734);
       END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_apart);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 568:
-      if (lookahead == 'r') ADVANCE(732);
+      if (lookahead == 'n') ADVANCE(735);
       END_STATE();
     case 569:
-      if (lookahead == 'g') ADVANCE(733);
+      if (lookahead == 'f') ADVANCE(736);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(737);
       END_STATE();
     case 571:
-      if (lookahead == 'i') ADVANCE(734);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 572:
-      if (lookahead == 'i') ADVANCE(735);
+      if (lookahead == 'r') ADVANCE(738);
       END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'g') ADVANCE(739);
       END_STATE();
     case 574:
-      if (lookahead == 'e') ADVANCE(736);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'i') ADVANCE(740);
       END_STATE();
     case 576:
-      if (lookahead == 'h') ADVANCE(737);
+      if (lookahead == 'i') ADVANCE(741);
       END_STATE();
     case 577:
-      if (lookahead == 'n') ADVANCE(738);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 578:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'e') ADVANCE(742);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(739);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 580:
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'h') ADVANCE(743);
       END_STATE();
     case 581:
-      if (lookahead == 'd') ADVANCE(741);
+      if (lookahead == 'n') ADVANCE(744);
       END_STATE();
     case 582:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 583:
-      if (lookahead == 'l') ADVANCE(742);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'e') ADVANCE(746);
       END_STATE();
     case 585:
-      if (lookahead == 'n') ADVANCE(743);
+      if (lookahead == 'd') ADVANCE(747);
       END_STATE();
     case 586:
-      if (lookahead == 't') ADVANCE(744);
+      if (lookahead == 'f') ADVANCE(748);
       END_STATE();
     case 587:
-      if (lookahead == 'c') ADVANCE(745);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 588:
-      if (lookahead == 'd') ADVANCE(746);
+      if (lookahead == 'l') ADVANCE(749);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(747);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 590:
-      if (lookahead == 'r') ADVANCE(748);
+      if (lookahead == 'n') ADVANCE(750);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(749);
+      if (lookahead == 't') ADVANCE(751);
       END_STATE();
     case 592:
-      if (lookahead == 'e') ADVANCE(750);
+      if (lookahead == 'c') ADVANCE(752);
       END_STATE();
     case 593:
-      if (lookahead == 'a') ADVANCE(751);
+      if (lookahead == 'd') ADVANCE(753);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(754);
       END_STATE();
     case 595:
-      if (lookahead == 'p') ADVANCE(752);
+      if (lookahead == 'r') ADVANCE(755);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'c') ADVANCE(756);
       END_STATE();
     case 597:
-      if (lookahead == 'e') ADVANCE(753);
+      if (lookahead == 'e') ADVANCE(757);
       END_STATE();
     case 598:
-      if (lookahead == 't') ADVANCE(754);
+      if (lookahead == 'a') ADVANCE(758);
       END_STATE();
     case 599:
-      if (lookahead == 'x') ADVANCE(755);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(756);
+      if (lookahead == 'p') ADVANCE(759);
       END_STATE();
     case 601:
-      if (lookahead == 'a') ADVANCE(757);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(758);
+      if (lookahead == 'e') ADVANCE(760);
       END_STATE();
     case 603:
-      if (lookahead == 'e') ADVANCE(759);
+      if (lookahead == 't') ADVANCE(761);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'x') ADVANCE(762);
       END_STATE();
     case 605:
-      if (lookahead == 'x') ADVANCE(760);
+      if (lookahead == 't') ADVANCE(763);
       END_STATE();
     case 606:
-      if (lookahead == 'o') ADVANCE(761);
+      if (lookahead == 'a') ADVANCE(764);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(762);
+      if (lookahead == 'n') ADVANCE(765);
       END_STATE();
     case 608:
-      if (lookahead == 'i') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(766);
       END_STATE();
     case 609:
-      if (lookahead == '9') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 610:
-      if (lookahead == 's') ADVANCE(765);
+      if (lookahead == 'x') ADVANCE(767);
       END_STATE();
     case 611:
-      if (lookahead == 't') ADVANCE(766);
+      if (lookahead == 'o') ADVANCE(768);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
     case 613:
-      if (lookahead == 'y') ADVANCE(767);
+      if (lookahead == 'i') ADVANCE(770);
       END_STATE();
     case 614:
-      if (lookahead == 'e') ADVANCE(768);
+      if (lookahead == '9') ADVANCE(771);
       END_STATE();
     case 615:
-      if (lookahead == 'r') ADVANCE(769);
-      END_STATE();
-    case 616:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 617:
-      if (lookahead == 'a') ADVANCE(770);
-      END_STATE();
-    case 618:
-      if (lookahead == 'r') ADVANCE(771);
-      END_STATE();
-    case 619:
       if (lookahead == 's') ADVANCE(772);
       END_STATE();
+    case 616:
+      if (lookahead == 't') ADVANCE(773);
+      END_STATE();
+    case 617:
+      ACCEPT_TOKEN(anon_sym_fails);
+      END_STATE();
+    case 618:
+      if (lookahead == 'y') ADVANCE(774);
+      END_STATE();
+    case 619:
+      if (lookahead == 'e') ADVANCE(775);
+      END_STATE();
     case 620:
-      if (lookahead == 'e') ADVANCE(773);
+      if (lookahead == 'r') ADVANCE(776);
       END_STATE();
     case 621:
-      if (lookahead == 'a') ADVANCE(774);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 622:
-      if (lookahead == 'd') ADVANCE(775);
+      if (lookahead == 'a') ADVANCE(777);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'r') ADVANCE(778);
       END_STATE();
     case 624:
-      if (lookahead == 'o') ADVANCE(776);
-      if (lookahead == 's') ADVANCE(777);
-      if (lookahead == 'u') ADVANCE(778);
+      if (lookahead == 's') ADVANCE(779);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(779);
+      if (lookahead == 'e') ADVANCE(780);
       END_STATE();
     case 626:
-      if (lookahead == 'r') ADVANCE(780);
-      END_STATE();
-    case 627:
       if (lookahead == 'a') ADVANCE(781);
       END_STATE();
+    case 627:
+      if (lookahead == 'd') ADVANCE(782);
+      END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(782);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 629:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'o') ADVANCE(783);
+      if (lookahead == 's') ADVANCE(784);
+      if (lookahead == 'u') ADVANCE(785);
       END_STATE();
     case 630:
-      if (lookahead == 'a') ADVANCE(783);
+      if (lookahead == 't') ADVANCE(786);
       END_STATE();
     case 631:
-      if (lookahead == 'u') ADVANCE(784);
+      if (lookahead == 'r') ADVANCE(787);
       END_STATE();
     case 632:
-      if (lookahead == 't') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(788);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_joins);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(789);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 635:
-      if (lookahead == 'd') ADVANCE(787);
+      if (lookahead == 'a') ADVANCE(790);
       END_STATE();
     case 636:
-      if (lookahead == 't') ADVANCE(788);
+      if (lookahead == 'u') ADVANCE(791);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 't') ADVANCE(792);
       END_STATE();
     case 638:
-      if (lookahead == 'c') ADVANCE(789);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'r') ADVANCE(793);
       END_STATE();
     case 640:
-      if (lookahead == 'r') ADVANCE(790);
+      if (lookahead == 'd') ADVANCE(794);
       END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(791);
+      if (lookahead == 't') ADVANCE(795);
       END_STATE();
     case 642:
-      if (lookahead == 'u') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 643:
-      if (lookahead == 'm') ADVANCE(793);
+      if (lookahead == 'c') ADVANCE(796);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_meter);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'r') ADVANCE(797);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 648:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 649:
-      if (lookahead == 'a') ADVANCE(794);
-      END_STATE();
-    case 650:
-      if (lookahead == 'a') ADVANCE(795);
-      END_STATE();
-    case 651:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 652:
-      if (lookahead == 'd') ADVANCE(796);
-      END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(797);
-      END_STATE();
-    case 654:
       if (lookahead == 't') ADVANCE(798);
       END_STATE();
+    case 647:
+      if (lookahead == 'u') ADVANCE(799);
+      END_STATE();
+    case 648:
+      if (lookahead == 'm') ADVANCE(800);
+      END_STATE();
+    case 649:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 650:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 651:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 652:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 653:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 654:
+      if (lookahead == 'a') ADVANCE(801);
+      END_STATE();
     case 655:
-      if (lookahead == 's') ADVANCE(799);
+      if (lookahead == 'a') ADVANCE(802);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'd') ADVANCE(803);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(804);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(801);
+      if (lookahead == 't') ADVANCE(805);
       END_STATE();
     case 660:
-      if (lookahead == 'i') ADVANCE(802);
+      if (lookahead == 's') ADVANCE(806);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 't') ADVANCE(807);
       END_STATE();
     case 662:
-      if (lookahead == 'p') ADVANCE(803);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 663:
-      if (lookahead == 'l') ADVANCE(804);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 664:
-      if (lookahead == 'c') ADVANCE(805);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(808);
       END_STATE();
     case 665:
-      if (lookahead == 'c') ADVANCE(806);
+      if (lookahead == 'i') ADVANCE(809);
       END_STATE();
     case 666:
-      if (lookahead == '-') ADVANCE(807);
-      if (lookahead == 'i') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 667:
-      if (lookahead == 's') ADVANCE(809);
+      if (lookahead == 'p') ADVANCE(810);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'l') ADVANCE(811);
       END_STATE();
     case 669:
-      if (lookahead == 'g') ADVANCE(810);
+      if (lookahead == 'c') ADVANCE(812);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'c') ADVANCE(813);
       END_STATE();
     case 671:
-      if (lookahead == 'a') ADVANCE(811);
+      if (lookahead == '-') ADVANCE(814);
+      if (lookahead == 'i') ADVANCE(815);
       END_STATE();
     case 672:
-      if (lookahead == 'n') ADVANCE(812);
+      if (lookahead == 's') ADVANCE(816);
       END_STATE();
     case 673:
-      if (lookahead == 'z') ADVANCE(813);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 674:
-      if (lookahead == 'v') ADVANCE(814);
+      if (lookahead == 'g') ADVANCE(817);
       END_STATE();
     case 675:
-      if (lookahead == 'e') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 676:
-      if (lookahead == 'c') ADVANCE(816);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 677:
-      if (lookahead == 't') ADVANCE(817);
+      if (lookahead == 'n') ADVANCE(819);
       END_STATE();
     case 678:
-      if (lookahead == 't') ADVANCE(818);
+      if (lookahead == 'z') ADVANCE(820);
       END_STATE();
     case 679:
-      if (lookahead == 'e') ADVANCE(819);
+      if (lookahead == 'l') ADVANCE(821);
       END_STATE();
     case 680:
-      if (lookahead == 't') ADVANCE(820);
+      if (lookahead == 'v') ADVANCE(822);
       END_STATE();
     case 681:
-      if (lookahead == 'u') ADVANCE(821);
+      if (lookahead == 'e') ADVANCE(823);
       END_STATE();
     case 682:
-      if (lookahead == 'a') ADVANCE(822);
+      if (lookahead == 'c') ADVANCE(824);
       END_STATE();
     case 683:
-      if (lookahead == 'n') ADVANCE(823);
-      END_STATE();
-    case 684:
-      if (lookahead == 's') ADVANCE(824);
-      END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 686:
-      ACCEPT_TOKEN(anon_sym_rural);
-      END_STATE();
-    case 687:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 688:
       if (lookahead == 't') ADVANCE(825);
       END_STATE();
+    case 684:
+      if (lookahead == 't') ADVANCE(826);
+      END_STATE();
+    case 685:
+      if (lookahead == 'e') ADVANCE(827);
+      END_STATE();
+    case 686:
+      if (lookahead == 't') ADVANCE(828);
+      END_STATE();
+    case 687:
+      if (lookahead == 'u') ADVANCE(829);
+      END_STATE();
+    case 688:
+      if (lookahead == 'a') ADVANCE(830);
+      END_STATE();
     case 689:
-      if (lookahead == 's') ADVANCE(826);
+      if (lookahead == 'n') ADVANCE(831);
       END_STATE();
     case 690:
-      if (lookahead == 'c') ADVANCE(827);
+      if (lookahead == 's') ADVANCE(832);
       END_STATE();
     case 691:
-      if (lookahead == 'o') ADVANCE(828);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 692:
-      if (lookahead == 'd') ADVANCE(829);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(834);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'c') ADVANCE(835);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'o') ADVANCE(836);
       END_STATE();
     case 698:
-      if (lookahead == 'n') ADVANCE(830);
+      if (lookahead == 'd') ADVANCE(837);
       END_STATE();
     case 699:
-      if (lookahead == 'e') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 700:
-      if (lookahead == 'n') ADVANCE(832);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 702:
-      if (lookahead == 'd') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 703:
-      if (lookahead == 'r') ADVANCE(834);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 704:
-      if (lookahead == 'o') ADVANCE(835);
+      if (lookahead == 'n') ADVANCE(838);
       END_STATE();
     case 705:
-      if (lookahead == 'd') ADVANCE(836);
+      if (lookahead == 'e') ADVANCE(839);
       END_STATE();
     case 706:
-      if (lookahead == 'h') ADVANCE(837);
+      if (lookahead == 'n') ADVANCE(840);
       END_STATE();
     case 707:
-      if (lookahead == 'r') ADVANCE(838);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 708:
-      if (lookahead == 'h') ADVANCE(839);
+      if (lookahead == 'd') ADVANCE(841);
       END_STATE();
     case 709:
-      if (lookahead == 'g') ADVANCE(840);
+      if (lookahead == 'r') ADVANCE(842);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(843);
       END_STATE();
     case 711:
-      if (lookahead == 'c') ADVANCE(841);
-      if (lookahead == 'm') ADVANCE(842);
+      if (lookahead == 'd') ADVANCE(844);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(845);
       END_STATE();
     case 713:
-      if (lookahead == 'a') ADVANCE(843);
+      if (lookahead == 'r') ADVANCE(846);
       END_STATE();
     case 714:
-      if (lookahead == 'a') ADVANCE(844);
+      if (lookahead == 'h') ADVANCE(847);
       END_STATE();
     case 715:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'g') ADVANCE(848);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_until);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 717:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'c') ADVANCE(849);
+      if (lookahead == 'm') ADVANCE(850);
       END_STATE();
     case 718:
-      if (lookahead == 'n') ADVANCE(845);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 719:
-      if (lookahead == 'i') ADVANCE(846);
+      if (lookahead == 'a') ADVANCE(851);
       END_STATE();
     case 720:
-      if (lookahead == 'g') ADVANCE(847);
+      if (lookahead == 'a') ADVANCE(852);
       END_STATE();
     case 721:
-      if (lookahead == 'e') ADVANCE(848);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 722:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 724:
-      if (lookahead == 'n') ADVANCE(849);
+      if (lookahead == 'n') ADVANCE(853);
       END_STATE();
     case 725:
-      if (lookahead == 'c') ADVANCE(850);
+      if (lookahead == 'i') ADVANCE(854);
       END_STATE();
     case 726:
-      if (lookahead == 'r') ADVANCE(851);
+      if (lookahead == 'g') ADVANCE(855);
       END_STATE();
     case 727:
-      if (lookahead == 't') ADVANCE(852);
+      if (lookahead == 'e') ADVANCE(856);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(853);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 729:
-      if (lookahead == 't') ADVANCE(854);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 730:
-      if (lookahead == 'i') ADVANCE(855);
+      if (lookahead == 'n') ADVANCE(857);
       END_STATE();
     case 731:
-      if (lookahead == 'a') ADVANCE(856);
+      if (lookahead == 'c') ADVANCE(858);
       END_STATE();
     case 732:
-      if (lookahead == 'i') ADVANCE(857);
+      if (lookahead == 'r') ADVANCE(859);
       END_STATE();
     case 733:
-      if (lookahead == 'i') ADVANCE(858);
+      if (lookahead == 't') ADVANCE(860);
       END_STATE();
     case 734:
-      if (lookahead == 'd') ADVANCE(859);
+      if (lookahead == 't') ADVANCE(861);
       END_STATE();
     case 735:
-      if (lookahead == 'n') ADVANCE(860);
+      if (lookahead == 't') ADVANCE(862);
       END_STATE();
     case 736:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'i') ADVANCE(863);
       END_STATE();
     case 737:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(861);
+      if (lookahead == 'a') ADVANCE(864);
       END_STATE();
     case 738:
-      if (lookahead == 'g') ADVANCE(862);
+      if (lookahead == 'i') ADVANCE(865);
       END_STATE();
     case 739:
-      if (lookahead == 'a') ADVANCE(863);
+      if (lookahead == 'i') ADVANCE(866);
       END_STATE();
     case 740:
-      if (lookahead == 'r') ADVANCE(864);
+      if (lookahead == 'd') ADVANCE(867);
       END_STATE();
     case 741:
-      if (lookahead == 'e') ADVANCE(865);
+      if (lookahead == 'n') ADVANCE(868);
       END_STATE();
     case 742:
-      if (lookahead == 'a') ADVANCE(866);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 743:
-      if (lookahead == 'e') ADVANCE(867);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(869);
       END_STATE();
     case 744:
-      if (lookahead == 'i') ADVANCE(868);
+      if (lookahead == 'g') ADVANCE(870);
       END_STATE();
     case 745:
-      if (lookahead == 't') ADVANCE(869);
+      if (lookahead == 'a') ADVANCE(871);
       END_STATE();
     case 746:
-      if (lookahead == 'e') ADVANCE(870);
+      if (lookahead == 'r') ADVANCE(872);
       END_STATE();
     case 747:
-      if (lookahead == 't') ADVANCE(871);
+      if (lookahead == 'e') ADVANCE(873);
       END_STATE();
     case 748:
-      if (lookahead == 'u') ADVANCE(872);
+      if (lookahead == 'i') ADVANCE(874);
       END_STATE();
     case 749:
-      if (lookahead == 't') ADVANCE(873);
+      if (lookahead == 'a') ADVANCE(875);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(874);
-      if (lookahead == 'r') ADVANCE(875);
+      if (lookahead == 'e') ADVANCE(876);
       END_STATE();
     case 751:
-      if (lookahead == 'g') ADVANCE(876);
+      if (lookahead == 'i') ADVANCE(877);
       END_STATE();
     case 752:
-      if (lookahead == 'u') ADVANCE(877);
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
     case 753:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 754:
-      if (lookahead == 'e') ADVANCE(878);
-      END_STATE();
-    case 755:
       if (lookahead == 'e') ADVANCE(879);
       END_STATE();
+    case 754:
+      if (lookahead == 't') ADVANCE(880);
+      END_STATE();
+    case 755:
+      if (lookahead == 'u') ADVANCE(881);
+      END_STATE();
     case 756:
-      if (lookahead == 'i') ADVANCE(880);
+      if (lookahead == 't') ADVANCE(882);
       END_STATE();
     case 757:
-      if (lookahead == 'y') ADVANCE(881);
+      if (lookahead == 'd') ADVANCE(883);
+      if (lookahead == 'r') ADVANCE(884);
       END_STATE();
     case 758:
-      if (lookahead == 'c') ADVANCE(882);
+      if (lookahead == 'g') ADVANCE(885);
       END_STATE();
     case 759:
-      if (lookahead == 'r') ADVANCE(883);
+      if (lookahead == 'u') ADVANCE(886);
       END_STATE();
     case 760:
-      if (lookahead == 'e') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 761:
-      if (lookahead == 'n') ADVANCE(885);
+      if (lookahead == 'e') ADVANCE(887);
       END_STATE();
     case 762:
-      if (lookahead == 'e') ADVANCE(886);
+      if (lookahead == 'e') ADVANCE(888);
       END_STATE();
     case 763:
-      if (lookahead == 's') ADVANCE(887);
+      if (lookahead == 'i') ADVANCE(889);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'y') ADVANCE(890);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(891);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(892);
       END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(893);
       END_STATE();
     case 768:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'n') ADVANCE(894);
       END_STATE();
     case 769:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'e') ADVANCE(895);
       END_STATE();
     case 770:
-      if (lookahead == 'c') ADVANCE(888);
+      if (lookahead == 's') ADVANCE(896);
       END_STATE();
     case 771:
-      if (lookahead == 'd') ADVANCE(889);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 772:
-      if (lookahead == 'p') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 773:
-      if (lookahead == 'n') ADVANCE(891);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 774:
-      if (lookahead == 't') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 776:
-      if (lookahead == 'p') ADVANCE(893);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 777:
-      if (lookahead == 'u') ADVANCE(894);
+      if (lookahead == 'c') ADVANCE(897);
       END_STATE();
     case 778:
-      if (lookahead == 'r') ADVANCE(895);
-      END_STATE();
-    case 779:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 780:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 781:
-      if (lookahead == 'n') ADVANCE(896);
-      END_STATE();
-    case 782:
-      if (lookahead == 'r') ADVANCE(897);
-      END_STATE();
-    case 783:
       if (lookahead == 'd') ADVANCE(898);
       END_STATE();
+    case 779:
+      if (lookahead == 'p') ADVANCE(899);
+      END_STATE();
+    case 780:
+      if (lookahead == 'n') ADVANCE(900);
+      END_STATE();
+    case 781:
+      if (lookahead == 't') ADVANCE(901);
+      END_STATE();
+    case 782:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 783:
+      if (lookahead == 'p') ADVANCE(902);
+      END_STATE();
     case 784:
-      if (lookahead == 'm') ADVANCE(899);
+      if (lookahead == 'u') ADVANCE(903);
       END_STATE();
     case 785:
-      if (lookahead == 'i') ADVANCE(900);
-      if (lookahead == 'o') ADVANCE(901);
+      if (lookahead == 'r') ADVANCE(904);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
       END_STATE();
     case 787:
-      if (lookahead == 'i') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 788:
-      if (lookahead == 'o') ADVANCE(903);
+      if (lookahead == 'n') ADVANCE(905);
       END_STATE();
     case 789:
-      if (lookahead == 'e') ADVANCE(904);
+      if (lookahead == 'r') ADVANCE(906);
       END_STATE();
     case 790:
-      if (lookahead == 'i') ADVANCE(905);
+      if (lookahead == 'd') ADVANCE(907);
       END_STATE();
     case 791:
-      if (lookahead == 'a') ADVANCE(906);
+      if (lookahead == 'm') ADVANCE(908);
       END_STATE();
     case 792:
-      if (lookahead == 'm') ADVANCE(907);
+      if (lookahead == 'i') ADVANCE(909);
+      if (lookahead == 'o') ADVANCE(910);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_medium);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 794:
-      if (lookahead == 'l') ADVANCE(908);
+      if (lookahead == 'i') ADVANCE(911);
       END_STATE();
     case 795:
-      if (lookahead == 't') ADVANCE(909);
+      if (lookahead == 'o') ADVANCE(912);
       END_STATE();
     case 796:
-      if (lookahead == 'g') ADVANCE(910);
+      if (lookahead == 'e') ADVANCE(913);
       END_STATE();
     case 797:
-      if (lookahead == 'r') ADVANCE(911);
+      if (lookahead == 'i') ADVANCE(914);
       END_STATE();
     case 798:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'a') ADVANCE(915);
       END_STATE();
     case 799:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(916);
       END_STATE();
     case 800:
-      if (lookahead == 't') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 801:
-      ACCEPT_TOKEN(anon_sym_places);
+      if (lookahead == 'l') ADVANCE(917);
       END_STATE();
     case 802:
-      if (lookahead == 'o') ADVANCE(913);
+      if (lookahead == 't') ADVANCE(918);
       END_STATE();
     case 803:
-      if (lookahead == 'l') ADVANCE(914);
+      if (lookahead == 'g') ADVANCE(919);
       END_STATE();
     case 804:
-      if (lookahead == 'e') ADVANCE(915);
+      if (lookahead == 'r') ADVANCE(920);
       END_STATE();
     case 805:
-      if (lookahead == 't') ADVANCE(916);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 806:
-      ACCEPT_TOKEN(anon_sym_public);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 807:
-      if (lookahead == 'r') ADVANCE(917);
+      if (lookahead == 't') ADVANCE(921);
       END_STATE();
     case 808:
-      if (lookahead == 'n') ADVANCE(918);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'o') ADVANCE(922);
       END_STATE();
     case 810:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'l') ADVANCE(923);
       END_STATE();
     case 811:
-      if (lookahead == 'n') ADVANCE(919);
+      if (lookahead == 'e') ADVANCE(924);
       END_STATE();
     case 812:
-      if (lookahead == 'g') ADVANCE(920);
+      if (lookahead == 't') ADVANCE(925);
       END_STATE();
     case 813:
-      if (lookahead == 'e') ADVANCE(921);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 814:
-      if (lookahead == 'e') ADVANCE(922);
+      if (lookahead == 'r') ADVANCE(926);
       END_STATE();
     case 815:
-      if (lookahead == 'n') ADVANCE(923);
-      END_STATE();
-    case 816:
-      if (lookahead == 't') ADVANCE(924);
-      END_STATE();
-    case 817:
-      if (lookahead == 's') ADVANCE(925);
-      END_STATE();
-    case 818:
-      if (lookahead == 'a') ADVANCE(926);
-      END_STATE();
-    case 819:
       if (lookahead == 'n') ADVANCE(927);
       END_STATE();
+    case 816:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 817:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 818:
+      if (lookahead == 'n') ADVANCE(928);
+      END_STATE();
+    case 819:
+      if (lookahead == 'g') ADVANCE(929);
+      END_STATE();
     case 820:
-      if (lookahead == 'i') ADVANCE(928);
+      if (lookahead == 'e') ADVANCE(930);
       END_STATE();
     case 821:
-      if (lookahead == 't') ADVANCE(929);
+      if (lookahead == 'e') ADVANCE(931);
       END_STATE();
     case 822:
-      if (lookahead == 'n') ADVANCE(930);
-      END_STATE();
-    case 823:
-      if (lookahead == '-') ADVANCE(931);
-      END_STATE();
-    case 824:
       if (lookahead == 'e') ADVANCE(932);
       END_STATE();
+    case 823:
+      if (lookahead == 'n') ADVANCE(933);
+      END_STATE();
+    case 824:
+      if (lookahead == 't') ADVANCE(934);
+      END_STATE();
     case 825:
-      if (lookahead == 'i') ADVANCE(933);
+      if (lookahead == 's') ADVANCE(935);
       END_STATE();
     case 826:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'a') ADVANCE(936);
       END_STATE();
     case 827:
-      if (lookahead == 'e') ADVANCE(934);
+      if (lookahead == 'n') ADVANCE(937);
       END_STATE();
     case 828:
-      if (lookahead == 'n') ADVANCE(935);
+      if (lookahead == 'i') ADVANCE(938);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 't') ADVANCE(939);
       END_STATE();
     case 830:
-      if (lookahead == 'o') ADVANCE(936);
+      if (lookahead == 'n') ADVANCE(940);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == '-') ADVANCE(941);
       END_STATE();
     case 832:
-      if (lookahead == 'g') ADVANCE(937);
+      if (lookahead == 'e') ADVANCE(942);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'i') ADVANCE(943);
       END_STATE();
     case 834:
-      if (lookahead == 'o') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 835:
-      if (lookahead == 'n') ADVANCE(939);
-      END_STATE();
-    case 836:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(940);
-      END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 838:
-      if (lookahead == 'a') ADVANCE(941);
-      END_STATE();
-    case 839:
-      if (lookahead == 'o') ADVANCE(942);
-      END_STATE();
-    case 840:
-      if (lookahead == 'h') ADVANCE(943);
-      END_STATE();
-    case 841:
       if (lookahead == 'e') ADVANCE(944);
       END_STATE();
+    case 836:
+      if (lookahead == 'n') ADVANCE(945);
+      END_STATE();
+    case 837:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 838:
+      if (lookahead == 'o') ADVANCE(946);
+      END_STATE();
+    case 839:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 840:
+      if (lookahead == 'g') ADVANCE(947);
+      END_STATE();
+    case 841:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
     case 842:
-      if (lookahead == 'i') ADVANCE(945);
+      if (lookahead == 'o') ADVANCE(948);
       END_STATE();
     case 843:
-      if (lookahead == 'y') ADVANCE(946);
+      if (lookahead == 'n') ADVANCE(949);
       END_STATE();
     case 844:
-      if (lookahead == 'l') ADVANCE(947);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(950);
       END_STATE();
     case 845:
-      if (lookahead == 't') ADVANCE(948);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 846:
-      if (lookahead == 't') ADVANCE(949);
+      if (lookahead == 'a') ADVANCE(951);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(950);
+      if (lookahead == 'o') ADVANCE(952);
       END_STATE();
     case 848:
-      if (lookahead == 'n') ADVANCE(951);
+      if (lookahead == 'h') ADVANCE(953);
       END_STATE();
     case 849:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 850:
-      if (lookahead == 'y') ADVANCE(952);
-      END_STATE();
-    case 851:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 852:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 853:
-      if (lookahead == 'e') ADVANCE(953);
-      END_STATE();
-    case 854:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 855:
       if (lookahead == 'e') ADVANCE(954);
       END_STATE();
+    case 850:
+      if (lookahead == 'i') ADVANCE(955);
+      END_STATE();
+    case 851:
+      if (lookahead == 'y') ADVANCE(956);
+      END_STATE();
+    case 852:
+      if (lookahead == 'l') ADVANCE(957);
+      END_STATE();
+    case 853:
+      if (lookahead == 't') ADVANCE(958);
+      END_STATE();
+    case 854:
+      if (lookahead == 't') ADVANCE(959);
+      END_STATE();
+    case 855:
+      if (lookahead == 'e') ADVANCE(960);
+      END_STATE();
     case 856:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'n') ADVANCE(961);
       END_STATE();
     case 857:
-      if (lookahead == 't') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 858:
-      if (lookahead == 'n') ADVANCE(956);
+      if (lookahead == 'y') ADVANCE(962);
       END_STATE();
     case 859:
-      if (lookahead == 't') ADVANCE(957);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 860:
-      if (lookahead == 'e') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 861:
-      if (lookahead == 's') ADVANCE(959);
+      if (lookahead == 'e') ADVANCE(963);
       END_STATE();
     case 862:
-      if (lookahead == 't') ADVANCE(960);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 863:
-      if (lookahead == 't') ADVANCE(961);
+      if (lookahead == 'e') ADVANCE(964);
       END_STATE();
     case 864:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(965);
       END_STATE();
     case 866:
-      if (lookahead == 't') ADVANCE(962);
-      END_STATE();
-    case 867:
-      if (lookahead == 'r') ADVANCE(963);
-      END_STATE();
-    case 868:
-      if (lookahead == 'o') ADVANCE(964);
-      END_STATE();
-    case 869:
-      if (lookahead == 'o') ADVANCE(965);
-      END_STATE();
-    case 870:
       if (lookahead == 'n') ADVANCE(966);
       END_STATE();
+    case 867:
+      if (lookahead == 't') ADVANCE(967);
+      END_STATE();
+    case 868:
+      if (lookahead == 'e') ADVANCE(968);
+      END_STATE();
+    case 869:
+      if (lookahead == 's') ADVANCE(969);
+      END_STATE();
+    case 870:
+      if (lookahead == 't') ADVANCE(970);
+      END_STATE();
     case 871:
-      if (lookahead == 'o') ADVANCE(967);
-      END_STATE();
-    case 872:
-      if (lookahead == 'c') ADVANCE(968);
-      END_STATE();
-    case 873:
-      if (lookahead == 'e') ADVANCE(969);
-      END_STATE();
-    case 874:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 875:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 876:
-      if (lookahead == 'e') ADVANCE(970);
-      END_STATE();
-    case 877:
       if (lookahead == 't') ADVANCE(971);
       END_STATE();
+    case 872:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(anon_sym_cascade);
+      END_STATE();
+    case 874:
+      if (lookahead == 'c') ADVANCE(972);
+      END_STATE();
+    case 875:
+      if (lookahead == 't') ADVANCE(973);
+      END_STATE();
+    case 876:
+      if (lookahead == 'r') ADVANCE(974);
+      END_STATE();
+    case 877:
+      if (lookahead == 'o') ADVANCE(975);
+      END_STATE();
     case 878:
-      if (lookahead == 'r') ADVANCE(972);
+      if (lookahead == 'o') ADVANCE(976);
       END_STATE();
     case 879:
-      if (lookahead == 'r') ADVANCE(973);
+      if (lookahead == 'n') ADVANCE(977);
       END_STATE();
     case 880:
-      if (lookahead == 'v') ADVANCE(974);
+      if (lookahead == 'o') ADVANCE(978);
       END_STATE();
     case 881:
-      if (lookahead == 'e') ADVANCE(975);
+      if (lookahead == 'c') ADVANCE(979);
       END_STATE();
     case 882:
-      if (lookahead == 'e') ADVANCE(976);
+      if (lookahead == 'e') ADVANCE(980);
       END_STATE();
     case 883:
-      ACCEPT_TOKEN(anon_sym_divider);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 884:
-      if (lookahead == 'r') ADVANCE(977);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 885:
-      ACCEPT_TOKEN(anon_sym_edition);
+      if (lookahead == 'e') ADVANCE(981);
       END_STATE();
     case 886:
-      if (lookahead == 'n') ADVANCE(978);
+      if (lookahead == 't') ADVANCE(982);
       END_STATE();
     case 887:
-      if (lookahead == 'e') ADVANCE(979);
+      if (lookahead == 'r') ADVANCE(983);
       END_STATE();
     case 888:
-      if (lookahead == 'k') ADVANCE(980);
+      if (lookahead == 'r') ADVANCE(984);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'v') ADVANCE(985);
       END_STATE();
     case 890:
-      if (lookahead == 'a') ADVANCE(981);
+      if (lookahead == 'e') ADVANCE(986);
       END_STATE();
     case 891:
-      if (lookahead == 'c') ADVANCE(982);
+      if (lookahead == 'e') ADVANCE(987);
       END_STATE();
     case 892:
-      if (lookahead == 'o') ADVANCE(983);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 893:
-      if (lookahead == 'e') ADVANCE(984);
+      if (lookahead == 'r') ADVANCE(988);
       END_STATE();
     case 894:
-      if (lookahead == 'b') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 895:
-      if (lookahead == 'b') ADVANCE(986);
+      if (lookahead == 'n') ADVANCE(989);
       END_STATE();
     case 896:
-      if (lookahead == 'c') ADVANCE(987);
+      if (lookahead == 'e') ADVANCE(990);
       END_STATE();
     case 897:
-      if (lookahead == 'e') ADVANCE(988);
+      if (lookahead == 'k') ADVANCE(991);
       END_STATE();
     case 898:
-      ACCEPT_TOKEN(anon_sym_instead);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 899:
-      if (lookahead == 'e') ADVANCE(989);
+      if (lookahead == 'a') ADVANCE(992);
       END_STATE();
     case 900:
-      if (lookahead == 'o') ADVANCE(990);
+      if (lookahead == 'c') ADVANCE(993);
       END_STATE();
     case 901:
-      if (lookahead == 'r') ADVANCE(991);
+      if (lookahead == 'o') ADVANCE(994);
       END_STATE();
     case 902:
-      if (lookahead == 'c') ADVANCE(992);
+      if (lookahead == 'e') ADVANCE(995);
       END_STATE();
     case 903:
-      if (lookahead == 'r') ADVANCE(993);
+      if (lookahead == 'b') ADVANCE(996);
       END_STATE();
     case 904:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'b') ADVANCE(997);
       END_STATE();
     case 905:
-      if (lookahead == 't') ADVANCE(994);
+      if (lookahead == 'c') ADVANCE(998);
       END_STATE();
     case 906:
-      if (lookahead == 'n') ADVANCE(995);
+      if (lookahead == 'e') ADVANCE(999);
       END_STATE();
     case 907:
-      ACCEPT_TOKEN(anon_sym_maximum);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 908:
-      ACCEPT_TOKEN(anon_sym_nominal);
+      if (lookahead == 'e') ADVANCE(1000);
       END_STATE();
     case 909:
-      if (lookahead == 'i') ADVANCE(996);
+      if (lookahead == 'o') ADVANCE(1001);
       END_STATE();
     case 910:
-      if (lookahead == 'e') ADVANCE(997);
+      if (lookahead == 'r') ADVANCE(1002);
       END_STATE();
     case 911:
-      if (lookahead == 'e') ADVANCE(998);
+      if (lookahead == 'c') ADVANCE(1003);
       END_STATE();
     case 912:
-      if (lookahead == 'i') ADVANCE(999);
+      if (lookahead == 'r') ADVANCE(1004);
       END_STATE();
     case 913:
-      if (lookahead == 'n') ADVANCE(1000);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 914:
-      if (lookahead == 'i') ADVANCE(1001);
+      if (lookahead == 't') ADVANCE(1005);
       END_STATE();
     case 915:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'n') ADVANCE(1006);
       END_STATE();
     case 916:
-      if (lookahead == 'o') ADVANCE(1002);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 917:
-      if (lookahead == 'u') ADVANCE(1003);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 918:
-      if (lookahead == 'g') ADVANCE(1004);
+      if (lookahead == 'i') ADVANCE(1007);
       END_STATE();
     case 919:
-      if (lookahead == 'c') ADVANCE(1005);
+      if (lookahead == 'e') ADVANCE(1008);
       END_STATE();
     case 920:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1006);
+      if (lookahead == 'e') ADVANCE(1009);
       END_STATE();
     case 921:
-      if (lookahead == 'd') ADVANCE(1007);
+      if (lookahead == 'i') ADVANCE(1010);
       END_STATE();
     case 922:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1008);
+      if (lookahead == 'n') ADVANCE(1011);
       END_STATE();
     case 923:
-      if (lookahead == 'c') ADVANCE(1009);
+      if (lookahead == 'i') ADVANCE(1012);
       END_STATE();
     case 924:
-      if (lookahead == 'e') ADVANCE(1010);
-      if (lookahead == 'i') ADVANCE(1011);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'o') ADVANCE(1013);
       END_STATE();
     case 926:
-      if (lookahead == 'b') ADVANCE(1012);
+      if (lookahead == 'u') ADVANCE(1014);
       END_STATE();
     case 927:
-      if (lookahead == 't') ADVANCE(1013);
+      if (lookahead == 'g') ADVANCE(1015);
       END_STATE();
     case 928:
-      if (lookahead == 'v') ADVANCE(1014);
-      END_STATE();
-    case 929:
-      if (lookahead == 'i') ADVANCE(1015);
-      END_STATE();
-    case 930:
       if (lookahead == 'c') ADVANCE(1016);
       END_STATE();
-    case 931:
-      if (lookahead == 'l') ADVANCE(1017);
+    case 929:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1017);
       END_STATE();
-    case 932:
+    case 930:
       if (lookahead == 'd') ADVANCE(1018);
       END_STATE();
+    case 931:
+      if (lookahead == 'd') ADVANCE(1019);
+      END_STATE();
+    case 932:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == 'r') ADVANCE(1020);
+      END_STATE();
     case 933:
-      if (lookahead == 'v') ADVANCE(1019);
-      END_STATE();
-    case 934:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 935:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 936:
-      if (lookahead == 'i') ADVANCE(1020);
-      END_STATE();
-    case 937:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 938:
       if (lookahead == 'c') ADVANCE(1021);
       END_STATE();
+    case 934:
+      if (lookahead == 'e') ADVANCE(1022);
+      if (lookahead == 'i') ADVANCE(1023);
+      END_STATE();
+    case 935:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 936:
+      if (lookahead == 'b') ADVANCE(1024);
+      END_STATE();
+    case 937:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 938:
+      if (lookahead == 'v') ADVANCE(1026);
+      END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'i') ADVANCE(1027);
       END_STATE();
     case 940:
-      if (lookahead == 'd') ADVANCE(1022);
+      if (lookahead == 'c') ADVANCE(1028);
       END_STATE();
     case 941:
-      if (lookahead == 't') ADVANCE(1023);
+      if (lookahead == 'l') ADVANCE(1029);
       END_STATE();
     case 942:
-      if (lookahead == 'l') ADVANCE(1024);
+      if (lookahead == 'd') ADVANCE(1030);
       END_STATE();
     case 943:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'v') ADVANCE(1031);
       END_STATE();
     case 944:
-      if (lookahead == 'i') ADVANCE(1025);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 945:
-      if (lookahead == 't') ADVANCE(1026);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      if (lookahead == 'i') ADVANCE(1032);
       END_STATE();
     case 947:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 948:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 'c') ADVANCE(1033);
       END_STATE();
     case 949:
-      if (lookahead == 'y') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'd') ADVANCE(1034);
       END_STATE();
     case 951:
-      if (lookahead == 'g') ADVANCE(1028);
+      if (lookahead == 't') ADVANCE(1035);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'l') ADVANCE(1036);
       END_STATE();
     case 953:
-      if (lookahead == 'd') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
     case 954:
-      if (lookahead == 'r') ADVANCE(1030);
+      if (lookahead == 'i') ADVANCE(1037);
       END_STATE();
     case 955:
-      if (lookahead == 'y') ADVANCE(1031);
+      if (lookahead == 't') ADVANCE(1038);
       END_STATE();
     case 956:
-      if (lookahead == 'g') ADVANCE(1032);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 957:
-      if (lookahead == 'h') ADVANCE(1033);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 958:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 959:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'y') ADVANCE(1039);
       END_STATE();
     case 960:
-      if (lookahead == 'o') ADVANCE(1034);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 961:
-      if (lookahead == 'e') ADVANCE(1035);
+      if (lookahead == 'g') ADVANCE(1040);
       END_STATE();
     case 962:
-      if (lookahead == 'o') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'd') ADVANCE(1041);
       END_STATE();
     case 964:
-      if (lookahead == 'n') ADVANCE(1037);
+      if (lookahead == 'r') ADVANCE(1042);
       END_STATE();
     case 965:
-      if (lookahead == 'r') ADVANCE(1038);
+      if (lookahead == 'y') ADVANCE(1043);
       END_STATE();
     case 966:
-      if (lookahead == 'c') ADVANCE(1039);
+      if (lookahead == 'g') ADVANCE(1044);
       END_STATE();
     case 967:
-      if (lookahead == 'r') ADVANCE(1040);
+      if (lookahead == 'h') ADVANCE(1045);
       END_STATE();
     case 968:
-      if (lookahead == 't') ADVANCE(1041);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 969:
-      if (lookahead == 'd') ADVANCE(1042);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'o') ADVANCE(1046);
       END_STATE();
     case 971:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'e') ADVANCE(1047);
       END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'a') ADVANCE(1048);
       END_STATE();
     case 973:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'o') ADVANCE(1049);
       END_STATE();
     case 974:
-      if (lookahead == 'i') ADVANCE(1043);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 975:
-      if (lookahead == 'd') ADVANCE(1044);
+      if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
     case 976:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'r') ADVANCE(1051);
       END_STATE();
     case 977:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'c') ADVANCE(1052);
       END_STATE();
     case 978:
-      if (lookahead == 'c') ADVANCE(1045);
+      if (lookahead == 'r') ADVANCE(1053);
       END_STATE();
     case 979:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 't') ADVANCE(1054);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'd') ADVANCE(1055);
       END_STATE();
     case 981:
-      if (lookahead == 'c') ADVANCE(1046);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 982:
-      if (lookahead == 'y') ADVANCE(1047);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 983:
-      if (lookahead == 'r') ADVANCE(1048);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 984:
-      if (lookahead == 'n') ADVANCE(1049);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 985:
-      if (lookahead == 'u') ADVANCE(1050);
+      if (lookahead == 'i') ADVANCE(1056);
       END_STATE();
     case 986:
-      if (lookahead == 'a') ADVANCE(1051);
+      if (lookahead == 'd') ADVANCE(1057);
       END_STATE();
     case 987:
-      if (lookahead == 'e') ADVANCE(1052);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 988:
-      if (lookahead == 's') ADVANCE(1053);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 989:
-      if (lookahead == 'n') ADVANCE(1054);
+      if (lookahead == 'c') ADVANCE(1058);
       END_STATE();
     case 990:
-      if (lookahead == 'n') ADVANCE(1055);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 992:
-      if (lookahead == 't') ADVANCE(1056);
+      if (lookahead == 'c') ADVANCE(1059);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'y') ADVANCE(1060);
       END_STATE();
     case 994:
-      if (lookahead == 'y') ADVANCE(1057);
+      if (lookahead == 'r') ADVANCE(1061);
       END_STATE();
     case 995:
-      if (lookahead == 'g') ADVANCE(1058);
+      if (lookahead == 'n') ADVANCE(1062);
       END_STATE();
     case 996:
-      if (lookahead == 'o') ADVANCE(1059);
+      if (lookahead == 'u') ADVANCE(1063);
       END_STATE();
     case 997:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'a') ADVANCE(1064);
       END_STATE();
     case 998:
-      if (lookahead == 's') ADVANCE(1060);
-      END_STATE();
-    case 999:
-      if (lookahead == 'v') ADVANCE(1061);
-      END_STATE();
-    case 1000:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1001:
-      if (lookahead == 'f') ADVANCE(1062);
-      END_STATE();
-    case 1002:
-      if (lookahead == 'r') ADVANCE(1063);
-      END_STATE();
-    case 1003:
-      if (lookahead == 'r') ADVANCE(1064);
-      END_STATE();
-    case 1004:
-      ACCEPT_TOKEN(anon_sym_quieting);
-      END_STATE();
-    case 1005:
       if (lookahead == 'e') ADVANCE(1065);
       END_STATE();
+    case 999:
+      if (lookahead == 's') ADVANCE(1066);
+      END_STATE();
+    case 1000:
+      if (lookahead == 'n') ADVANCE(1067);
+      END_STATE();
+    case 1001:
+      if (lookahead == 'n') ADVANCE(1068);
+      END_STATE();
+    case 1002:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1003:
+      if (lookahead == 't') ADVANCE(1069);
+      END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 1005:
+      if (lookahead == 'y') ADVANCE(1070);
+      END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'g') ADVANCE(1071);
       END_STATE();
     case 1007:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 1008:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1009:
-      if (lookahead == 'e') ADVANCE(1066);
-      END_STATE();
-    case 1010:
-      if (lookahead == 'd') ADVANCE(1067);
-      END_STATE();
-    case 1011:
-      if (lookahead == 'o') ADVANCE(1068);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'i') ADVANCE(1069);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'i') ADVANCE(1070);
-      END_STATE();
-    case 1014:
-      if (lookahead == 'i') ADVANCE(1071);
-      END_STATE();
-    case 1015:
       if (lookahead == 'o') ADVANCE(1072);
       END_STATE();
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 1009:
+      if (lookahead == 's') ADVANCE(1073);
+      END_STATE();
+    case 1010:
+      if (lookahead == 'v') ADVANCE(1074);
+      END_STATE();
+    case 1011:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1012:
+      if (lookahead == 'f') ADVANCE(1075);
+      END_STATE();
+    case 1013:
+      if (lookahead == 'r') ADVANCE(1076);
+      END_STATE();
+    case 1014:
+      if (lookahead == 'r') ADVANCE(1077);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_quieting);
+      END_STATE();
     case 1016:
-      if (lookahead == 'e') ADVANCE(1073);
+      if (lookahead == 'e') ADVANCE(1078);
       END_STATE();
     case 1017:
-      if (lookahead == 'o') ADVANCE(1074);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1018:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1019:
-      if (lookahead == 'i') ADVANCE(1075);
+      ACCEPT_TOKEN(anon_sym_recalled);
       END_STATE();
     case 1020:
-      if (lookahead == 's') ADVANCE(1076);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1021:
-      if (lookahead == 'e') ADVANCE(1077);
+      if (lookahead == 'e') ADVANCE(1079);
       END_STATE();
     case 1022:
-      if (lookahead == 'i') ADVANCE(1078);
-      END_STATE();
-    case 1023:
-      if (lookahead == 'u') ADVANCE(1079);
-      END_STATE();
-    case 1024:
       if (lookahead == 'd') ADVANCE(1080);
       END_STATE();
+    case 1023:
+      if (lookahead == 'o') ADVANCE(1081);
+      END_STATE();
+    case 1024:
+      if (lookahead == 'i') ADVANCE(1082);
+      END_STATE();
     case 1025:
-      if (lookahead == 'v') ADVANCE(1081);
+      if (lookahead == 'i') ADVANCE(1083);
       END_STATE();
     case 1026:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1082);
+      if (lookahead == 'i') ADVANCE(1084);
       END_STATE();
     case 1027:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(1085);
       END_STATE();
     case 1028:
-      if (lookahead == 't') ADVANCE(1083);
+      if (lookahead == 'e') ADVANCE(1086);
       END_STATE();
     case 1029:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      if (lookahead == 'o') ADVANCE(1087);
       END_STATE();
     case 1030:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1031:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 1032:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 1034:
-      if (lookahead == 'n') ADVANCE(1084);
-      END_STATE();
-    case 1035:
-      if (lookahead == 'd') ADVANCE(1085);
-      END_STATE();
-    case 1036:
-      if (lookahead == 'r') ADVANCE(1086);
-      END_STATE();
-    case 1037:
-      ACCEPT_TOKEN(anon_sym_condition);
-      END_STATE();
-    case 1038:
-      ACCEPT_TOKEN(anon_sym_conductor);
-      END_STATE();
-    case 1039:
-      if (lookahead == 'e') ADVANCE(1087);
-      END_STATE();
-    case 1040:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 1041:
       if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1032:
+      if (lookahead == 's') ADVANCE(1089);
       END_STATE();
-    case 1043:
-      if (lookahead == 't') ADVANCE(1089);
+    case 1033:
+      if (lookahead == 'e') ADVANCE(1090);
       END_STATE();
-    case 1044:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 1034:
+      if (lookahead == 'i') ADVANCE(1091);
       END_STATE();
-    case 1045:
-      if (lookahead == 'y') ADVANCE(1090);
+    case 1035:
+      if (lookahead == 'u') ADVANCE(1092);
       END_STATE();
-    case 1046:
-      if (lookahead == 'e') ADVANCE(1091);
+    case 1036:
+      if (lookahead == 'd') ADVANCE(1093);
       END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 1037:
+      if (lookahead == 'v') ADVANCE(1094);
       END_STATE();
-    case 1048:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1049:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1050:
-      if (lookahead == 'r') ADVANCE(1092);
-      END_STATE();
-    case 1051:
-      if (lookahead == 'n') ADVANCE(1093);
-      END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1053:
-      if (lookahead == 'i') ADVANCE(1094);
-      END_STATE();
-    case 1054:
+    case 1038:
+      ACCEPT_TOKEN(anon_sym_transmit);
       if (lookahead == 't') ADVANCE(1095);
       END_STATE();
+    case 1039:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1040:
+      if (lookahead == 't') ADVANCE(1096);
+      END_STATE();
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1043:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'n') ADVANCE(1097);
+      END_STATE();
+    case 1047:
+      if (lookahead == 'd') ADVANCE(1098);
+      END_STATE();
+    case 1048:
+      if (lookahead == 't') ADVANCE(1099);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'r') ADVANCE(1100);
+      END_STATE();
+    case 1050:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 1052:
+      if (lookahead == 'e') ADVANCE(1101);
+      END_STATE();
+    case 1053:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 1054:
+      if (lookahead == 'i') ADVANCE(1102);
+      END_STATE();
     case 1055:
-      ACCEPT_TOKEN(anon_sym_isolation);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1056:
-      if (lookahead == 'i') ADVANCE(1096);
+      if (lookahead == 't') ADVANCE(1103);
       END_STATE();
     case 1057:
-      ACCEPT_TOKEN(anon_sym_linearity);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1058:
-      if (lookahead == 'e') ADVANCE(1097);
+      if (lookahead == 'y') ADVANCE(1104);
       END_STATE();
     case 1059:
-      if (lookahead == 'n') ADVANCE(1098);
+      if (lookahead == 'e') ADVANCE(1105);
       END_STATE();
     case 1060:
-      if (lookahead == 'i') ADVANCE(1099);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1061:
-      if (lookahead == 'i') ADVANCE(1100);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1062:
-      if (lookahead == 'i') ADVANCE(1101);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1063:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'r') ADVANCE(1106);
       END_STATE();
     case 1064:
-      if (lookahead == 'a') ADVANCE(1102);
-      END_STATE();
-    case 1065:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 1066:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 1067:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1068:
-      if (lookahead == 'n') ADVANCE(1103);
-      END_STATE();
-    case 1069:
-      if (lookahead == 'l') ADVANCE(1104);
-      END_STATE();
-    case 1070:
-      if (lookahead == 'a') ADVANCE(1105);
-      END_STATE();
-    case 1071:
-      if (lookahead == 't') ADVANCE(1106);
-      END_STATE();
-    case 1072:
       if (lookahead == 'n') ADVANCE(1107);
       END_STATE();
-    case 1073:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
-    case 1074:
-      if (lookahead == 's') ADVANCE(1108);
+    case 1066:
+      if (lookahead == 'i') ADVANCE(1108);
       END_STATE();
-    case 1075:
+    case 1067:
       if (lookahead == 't') ADVANCE(1109);
       END_STATE();
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'i') ADVANCE(1110);
+      END_STATE();
+    case 1070:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1071:
+      if (lookahead == 'e') ADVANCE(1111);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'n') ADVANCE(1112);
+      END_STATE();
+    case 1073:
+      if (lookahead == 'i') ADVANCE(1113);
+      END_STATE();
+    case 1074:
+      if (lookahead == 'i') ADVANCE(1114);
+      END_STATE();
+    case 1075:
+      if (lookahead == 'i') ADVANCE(1115);
+      END_STATE();
     case 1076:
-      if (lookahead == 'e') ADVANCE(1110);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1077:
-      if (lookahead == 's') ADVANCE(1111);
+      if (lookahead == 'a') ADVANCE(1116);
       END_STATE();
     case 1078:
-      if (lookahead == 'a') ADVANCE(1112);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1079:
-      if (lookahead == 'r') ADVANCE(1113);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1081:
-      if (lookahead == 'e') ADVANCE(1114);
+      if (lookahead == 'n') ADVANCE(1117);
       END_STATE();
     case 1082:
-      if (lookahead == 'e') ADVANCE(1115);
+      if (lookahead == 'l') ADVANCE(1118);
       END_STATE();
     case 1083:
-      if (lookahead == 'h') ADVANCE(1116);
+      if (lookahead == 'a') ADVANCE(1119);
       END_STATE();
     case 1084:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 't') ADVANCE(1120);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'n') ADVANCE(1121);
       END_STATE();
     case 1086:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1087:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 's') ADVANCE(1122);
       END_STATE();
     case 1088:
-      if (lookahead == 'o') ADVANCE(1117);
+      if (lookahead == 't') ADVANCE(1123);
       END_STATE();
     case 1089:
-      if (lookahead == 'y') ADVANCE(1118);
+      if (lookahead == 'e') ADVANCE(1124);
       END_STATE();
     case 1090:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 's') ADVANCE(1125);
       END_STATE();
     case 1091:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      if (lookahead == 'a') ADVANCE(1126);
       END_STATE();
     case 1092:
-      if (lookahead == 'b') ADVANCE(1119);
+      if (lookahead == 'r') ADVANCE(1127);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1094:
-      if (lookahead == 's') ADVANCE(1120);
+      if (lookahead == 'e') ADVANCE(1128);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'e') ADVANCE(1129);
       END_STATE();
     case 1096:
-      if (lookahead == 'o') ADVANCE(1121);
+      if (lookahead == 'h') ADVANCE(1130);
       END_STATE();
     case 1097:
-      if (lookahead == 'n') ADVANCE(1122);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1098:
-      if (lookahead == 'a') ADVANCE(1123);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1099:
-      if (lookahead == 's') ADVANCE(1124);
+      if (lookahead == 'e') ADVANCE(1131);
       END_STATE();
     case 1100:
-      if (lookahead == 't') ADVANCE(1125);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1101:
-      if (lookahead == 'e') ADVANCE(1126);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1102:
-      if (lookahead == 'l') ADVANCE(1127);
+      if (lookahead == 'o') ADVANCE(1132);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'y') ADVANCE(1133);
       END_STATE();
     case 1104:
-      if (lookahead == 'i') ADVANCE(1128);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1105:
-      if (lookahead == 'l') ADVANCE(1129);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1106:
-      if (lookahead == 'y') ADVANCE(1130);
+      if (lookahead == 'b') ADVANCE(1134);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1108:
-      if (lookahead == 's') ADVANCE(1131);
+      if (lookahead == 's') ADVANCE(1135);
       END_STATE();
     case 1109:
-      if (lookahead == 'y') ADVANCE(1132);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1110:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      if (lookahead == 'o') ADVANCE(1136);
       END_STATE();
     case 1111:
-      if (lookahead == 's') ADVANCE(1133);
+      if (lookahead == 'n') ADVANCE(1137);
       END_STATE();
     case 1112:
-      if (lookahead == 'm') ADVANCE(1134);
+      if (lookahead == 'a') ADVANCE(1138);
       END_STATE();
     case 1113:
-      if (lookahead == 'e') ADVANCE(1135);
+      if (lookahead == 's') ADVANCE(1139);
       END_STATE();
     case 1114:
-      if (lookahead == 'r') ADVANCE(1136);
+      if (lookahead == 't') ADVANCE(1140);
       END_STATE();
     case 1115:
-      if (lookahead == 'r') ADVANCE(1137);
+      if (lookahead == 'e') ADVANCE(1141);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1138);
+      if (lookahead == 'l') ADVANCE(1142);
       END_STATE();
     case 1117:
-      if (lookahead == 'n') ADVANCE(1139);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'i') ADVANCE(1143);
       END_STATE();
     case 1119:
-      if (lookahead == 'a') ADVANCE(1140);
-      END_STATE();
-    case 1120:
-      if (lookahead == 't') ADVANCE(1141);
-      END_STATE();
-    case 1121:
-      if (lookahead == 'n') ADVANCE(1142);
-      END_STATE();
-    case 1122:
-      if (lookahead == 't') ADVANCE(1143);
-      END_STATE();
-    case 1123:
       if (lookahead == 'l') ADVANCE(1144);
       END_STATE();
+    case 1120:
+      if (lookahead == 'y') ADVANCE(1145);
+      END_STATE();
+    case 1121:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1122:
+      if (lookahead == 's') ADVANCE(1146);
+      END_STATE();
+    case 1123:
+      if (lookahead == 'y') ADVANCE(1147);
+      END_STATE();
     case 1124:
-      if (lookahead == 't') ADVANCE(1145);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1125:
-      if (lookahead == 'y') ADVANCE(1146);
+      if (lookahead == 's') ADVANCE(1148);
       END_STATE();
     case 1126:
-      if (lookahead == 'r') ADVANCE(1147);
+      if (lookahead == 'm') ADVANCE(1149);
       END_STATE();
     case 1127:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
-      END_STATE();
-    case 1128:
-      if (lookahead == 't') ADVANCE(1148);
-      END_STATE();
-    case 1129:
-      ACCEPT_TOKEN(anon_sym_residential);
-      END_STATE();
-    case 1130:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 1131:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 1132:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 1133:
-      if (lookahead == 'e') ADVANCE(1149);
-      END_STATE();
-    case 1134:
       if (lookahead == 'e') ADVANCE(1150);
       END_STATE();
+    case 1128:
+      if (lookahead == 'r') ADVANCE(1151);
+      END_STATE();
+    case 1129:
+      if (lookahead == 'r') ADVANCE(1152);
+      END_STATE();
+    case 1130:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1153);
+      END_STATE();
+    case 1131:
+      ACCEPT_TOKEN(anon_sym_certificate);
+      END_STATE();
+    case 1132:
+      if (lookahead == 'n') ADVANCE(1154);
+      END_STATE();
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1134:
+      if (lookahead == 'a') ADVANCE(1155);
+      END_STATE();
     case 1135:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 1136:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1137:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1138:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1139:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1140:
-      if (lookahead == 'n') ADVANCE(1151);
-      END_STATE();
-    case 1141:
-      if (lookahead == 'i') ADVANCE(1152);
-      END_STATE();
-    case 1142:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1143:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1144:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1145:
-      if (lookahead == 'i') ADVANCE(1153);
-      END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1148:
-      if (lookahead == 'y') ADVANCE(1154);
-      END_STATE();
-    case 1149:
-      if (lookahead == 'd') ADVANCE(1155);
-      END_STATE();
-    case 1150:
       if (lookahead == 't') ADVANCE(1156);
       END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1136:
+      if (lookahead == 'n') ADVANCE(1157);
       END_STATE();
-    case 1152:
-      if (lookahead == 'v') ADVANCE(1157);
+    case 1137:
+      if (lookahead == 't') ADVANCE(1158);
       END_STATE();
-    case 1153:
-      if (lookahead == 'v') ADVANCE(1158);
+    case 1138:
+      if (lookahead == 'l') ADVANCE(1159);
       END_STATE();
-    case 1154:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+    case 1139:
+      if (lookahead == 't') ADVANCE(1160);
       END_STATE();
-    case 1155:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+    case 1140:
+      if (lookahead == 'y') ADVANCE(1161);
       END_STATE();
-    case 1156:
-      if (lookahead == 'e') ADVANCE(1159);
-      END_STATE();
-    case 1157:
-      if (lookahead == 'i') ADVANCE(1160);
-      END_STATE();
-    case 1158:
-      if (lookahead == 'i') ADVANCE(1161);
-      END_STATE();
-    case 1159:
+    case 1141:
       if (lookahead == 'r') ADVANCE(1162);
       END_STATE();
-    case 1160:
+    case 1142:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1143:
       if (lookahead == 't') ADVANCE(1163);
       END_STATE();
+    case 1144:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1148:
+      if (lookahead == 'e') ADVANCE(1164);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'e') ADVANCE(1165);
+      END_STATE();
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1153:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1155:
+      if (lookahead == 'n') ADVANCE(1166);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'i') ADVANCE(1167);
+      END_STATE();
+    case 1157:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1158:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1159:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1160:
+      if (lookahead == 'i') ADVANCE(1168);
+      END_STATE();
     case 1161:
-      if (lookahead == 't') ADVANCE(1164);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1162:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1163:
-      if (lookahead == 'y') ADVANCE(1165);
+      if (lookahead == 'y') ADVANCE(1169);
       END_STATE();
     case 1164:
-      if (lookahead == 'y') ADVANCE(1166);
+      if (lookahead == 'd') ADVANCE(1170);
       END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 't') ADVANCE(1171);
       END_STATE();
     case 1166:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'v') ADVANCE(1172);
+      END_STATE();
+    case 1168:
+      if (lookahead == 'v') ADVANCE(1173);
+      END_STATE();
+    case 1169:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1171:
+      if (lookahead == 'e') ADVANCE(1174);
+      END_STATE();
+    case 1172:
+      if (lookahead == 'i') ADVANCE(1175);
+      END_STATE();
+    case 1173:
+      if (lookahead == 'i') ADVANCE(1176);
+      END_STATE();
+    case 1174:
+      if (lookahead == 'r') ADVANCE(1177);
+      END_STATE();
+    case 1175:
+      if (lookahead == 't') ADVANCE(1178);
+      END_STATE();
+    case 1176:
+      if (lookahead == 't') ADVANCE(1179);
+      END_STATE();
+    case 1177:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1178:
+      if (lookahead == 'y') ADVANCE(1180);
+      END_STATE();
+    case 1179:
+      if (lookahead == 'y') ADVANCE(1181);
+      END_STATE();
+    case 1180:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1181:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
       END_STATE();
     default:
@@ -8664,6 +8727,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(1),
     [anon_sym_conductor] = ACTIONS(1),
     [anon_sym_source] = ACTIONS(1),
+    [anon_sym_recalled] = ACTIONS(1),
     [anon_sym_joins] = ACTIONS(1),
     [anon_sym_limit] = ACTIONS(1),
     [anon_sym_family] = ACTIONS(1),
@@ -8693,6 +8757,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(1),
     [anon_sym_repeatability] = ACTIONS(1),
     [anon_sym_directivity] = ACTIONS(1),
+    [anon_sym_certificate] = ACTIONS(1),
     [anon_sym_load] = ACTIONS(1),
     [anon_sym_read] = ACTIONS(1),
     [anon_sym_temperature] = ACTIONS(1),
@@ -9027,6 +9092,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -9056,6 +9122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -9294,6 +9361,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -9323,6 +9391,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -9642,6 +9711,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -9671,6 +9741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -9997,6 +10068,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -10026,6 +10098,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -10278,6 +10351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -10307,6 +10381,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -10559,6 +10634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(58),
     [anon_sym_conductor] = ACTIONS(58),
     [anon_sym_source] = ACTIONS(58),
+    [anon_sym_recalled] = ACTIONS(58),
     [anon_sym_joins] = ACTIONS(58),
     [anon_sym_limit] = ACTIONS(58),
     [anon_sym_family] = ACTIONS(58),
@@ -10588,6 +10664,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(58),
     [anon_sym_repeatability] = ACTIONS(58),
     [anon_sym_directivity] = ACTIONS(58),
+    [anon_sym_certificate] = ACTIONS(58),
     [anon_sym_load] = ACTIONS(58),
     [anon_sym_read] = ACTIONS(58),
     [anon_sym_temperature] = ACTIONS(58),
@@ -10845,6 +10922,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(87),
     [anon_sym_conductor] = ACTIONS(87),
     [anon_sym_source] = ACTIONS(87),
+    [anon_sym_recalled] = ACTIONS(87),
     [anon_sym_joins] = ACTIONS(87),
     [anon_sym_limit] = ACTIONS(87),
     [anon_sym_family] = ACTIONS(87),
@@ -10874,6 +10952,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(87),
     [anon_sym_repeatability] = ACTIONS(87),
     [anon_sym_directivity] = ACTIONS(87),
+    [anon_sym_certificate] = ACTIONS(87),
     [anon_sym_load] = ACTIONS(87),
     [anon_sym_read] = ACTIONS(87),
     [anon_sym_temperature] = ACTIONS(87),
@@ -11125,6 +11204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -11154,6 +11234,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -11405,6 +11486,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -11434,6 +11516,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -11685,6 +11768,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -11714,6 +11798,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -11952,6 +12037,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(117),
     [anon_sym_conductor] = ACTIONS(117),
     [anon_sym_source] = ACTIONS(117),
+    [anon_sym_recalled] = ACTIONS(117),
     [anon_sym_joins] = ACTIONS(117),
     [anon_sym_limit] = ACTIONS(117),
     [anon_sym_family] = ACTIONS(117),
@@ -11981,6 +12067,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(117),
     [anon_sym_repeatability] = ACTIONS(117),
     [anon_sym_directivity] = ACTIONS(117),
+    [anon_sym_certificate] = ACTIONS(117),
     [anon_sym_load] = ACTIONS(117),
     [anon_sym_read] = ACTIONS(117),
     [anon_sym_temperature] = ACTIONS(117),
@@ -12229,6 +12316,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -12258,6 +12346,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -12506,6 +12595,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -12535,6 +12625,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -12783,6 +12874,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -12812,6 +12904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -13060,6 +13153,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -13089,6 +13183,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -13337,6 +13432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -13366,6 +13462,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -13614,6 +13711,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -13643,6 +13741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -13891,6 +13990,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -13920,6 +14020,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -14168,6 +14269,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -14197,6 +14299,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -14445,6 +14548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -14474,6 +14578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -14723,6 +14828,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(165),
     [anon_sym_conductor] = ACTIONS(165),
     [anon_sym_source] = ACTIONS(165),
+    [anon_sym_recalled] = ACTIONS(165),
     [anon_sym_joins] = ACTIONS(165),
     [anon_sym_limit] = ACTIONS(165),
     [anon_sym_family] = ACTIONS(165),
@@ -14752,6 +14858,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(165),
     [anon_sym_repeatability] = ACTIONS(165),
     [anon_sym_directivity] = ACTIONS(165),
+    [anon_sym_certificate] = ACTIONS(165),
     [anon_sym_load] = ACTIONS(165),
     [anon_sym_read] = ACTIONS(165),
     [anon_sym_temperature] = ACTIONS(165),
@@ -14998,6 +15105,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(173),
     [anon_sym_conductor] = ACTIONS(173),
     [anon_sym_source] = ACTIONS(173),
+    [anon_sym_recalled] = ACTIONS(173),
     [anon_sym_joins] = ACTIONS(173),
     [anon_sym_limit] = ACTIONS(173),
     [anon_sym_family] = ACTIONS(173),
@@ -15027,6 +15135,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(173),
     [anon_sym_repeatability] = ACTIONS(173),
     [anon_sym_directivity] = ACTIONS(173),
+    [anon_sym_certificate] = ACTIONS(173),
     [anon_sym_load] = ACTIONS(173),
     [anon_sym_read] = ACTIONS(173),
     [anon_sym_temperature] = ACTIONS(173),
@@ -15273,6 +15382,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -15302,6 +15412,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -15548,6 +15659,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -15577,6 +15689,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -15823,6 +15936,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -15852,6 +15966,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -16098,6 +16213,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -16127,6 +16243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -16373,6 +16490,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -16402,6 +16520,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -16648,6 +16767,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -16677,6 +16797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -16923,6 +17044,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -16952,6 +17074,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -17198,6 +17321,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -17227,6 +17351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -17473,6 +17598,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -17502,6 +17628,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -17748,6 +17875,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(179),
     [anon_sym_conductor] = ACTIONS(179),
     [anon_sym_source] = ACTIONS(179),
+    [anon_sym_recalled] = ACTIONS(179),
     [anon_sym_joins] = ACTIONS(179),
     [anon_sym_limit] = ACTIONS(179),
     [anon_sym_family] = ACTIONS(179),
@@ -17777,6 +17905,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(179),
     [anon_sym_repeatability] = ACTIONS(179),
     [anon_sym_directivity] = ACTIONS(179),
+    [anon_sym_certificate] = ACTIONS(179),
     [anon_sym_load] = ACTIONS(179),
     [anon_sym_read] = ACTIONS(179),
     [anon_sym_temperature] = ACTIONS(179),
@@ -18019,6 +18148,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(183),
     [anon_sym_conductor] = ACTIONS(183),
     [anon_sym_source] = ACTIONS(183),
+    [anon_sym_recalled] = ACTIONS(183),
     [anon_sym_joins] = ACTIONS(183),
     [anon_sym_limit] = ACTIONS(183),
     [anon_sym_family] = ACTIONS(183),
@@ -18048,6 +18178,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(183),
     [anon_sym_repeatability] = ACTIONS(183),
     [anon_sym_directivity] = ACTIONS(183),
+    [anon_sym_certificate] = ACTIONS(183),
     [anon_sym_load] = ACTIONS(183),
     [anon_sym_read] = ACTIONS(183),
     [anon_sym_temperature] = ACTIONS(183),
@@ -18290,6 +18421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(187),
     [anon_sym_conductor] = ACTIONS(187),
     [anon_sym_source] = ACTIONS(187),
+    [anon_sym_recalled] = ACTIONS(187),
     [anon_sym_joins] = ACTIONS(187),
     [anon_sym_limit] = ACTIONS(187),
     [anon_sym_family] = ACTIONS(187),
@@ -18319,6 +18451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(187),
     [anon_sym_repeatability] = ACTIONS(187),
     [anon_sym_directivity] = ACTIONS(187),
+    [anon_sym_certificate] = ACTIONS(187),
     [anon_sym_load] = ACTIONS(187),
     [anon_sym_read] = ACTIONS(187),
     [anon_sym_temperature] = ACTIONS(187),
@@ -18561,6 +18694,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(191),
     [anon_sym_conductor] = ACTIONS(191),
     [anon_sym_source] = ACTIONS(191),
+    [anon_sym_recalled] = ACTIONS(191),
     [anon_sym_joins] = ACTIONS(191),
     [anon_sym_limit] = ACTIONS(191),
     [anon_sym_family] = ACTIONS(191),
@@ -18590,6 +18724,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(191),
     [anon_sym_repeatability] = ACTIONS(191),
     [anon_sym_directivity] = ACTIONS(191),
+    [anon_sym_certificate] = ACTIONS(191),
     [anon_sym_load] = ACTIONS(191),
     [anon_sym_read] = ACTIONS(191),
     [anon_sym_temperature] = ACTIONS(191),
@@ -18832,6 +18967,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(195),
     [anon_sym_conductor] = ACTIONS(195),
     [anon_sym_source] = ACTIONS(195),
+    [anon_sym_recalled] = ACTIONS(195),
     [anon_sym_joins] = ACTIONS(195),
     [anon_sym_limit] = ACTIONS(195),
     [anon_sym_family] = ACTIONS(195),
@@ -18861,6 +18997,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(195),
     [anon_sym_repeatability] = ACTIONS(195),
     [anon_sym_directivity] = ACTIONS(195),
+    [anon_sym_certificate] = ACTIONS(195),
     [anon_sym_load] = ACTIONS(195),
     [anon_sym_read] = ACTIONS(195),
     [anon_sym_temperature] = ACTIONS(195),
@@ -19103,6 +19240,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(199),
     [anon_sym_conductor] = ACTIONS(199),
     [anon_sym_source] = ACTIONS(199),
+    [anon_sym_recalled] = ACTIONS(199),
     [anon_sym_joins] = ACTIONS(199),
     [anon_sym_limit] = ACTIONS(199),
     [anon_sym_family] = ACTIONS(199),
@@ -19132,6 +19270,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(199),
     [anon_sym_repeatability] = ACTIONS(199),
     [anon_sym_directivity] = ACTIONS(199),
+    [anon_sym_certificate] = ACTIONS(199),
     [anon_sym_load] = ACTIONS(199),
     [anon_sym_read] = ACTIONS(199),
     [anon_sym_temperature] = ACTIONS(199),
@@ -19373,6 +19512,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(203),
     [anon_sym_conductor] = ACTIONS(203),
     [anon_sym_source] = ACTIONS(203),
+    [anon_sym_recalled] = ACTIONS(203),
     [anon_sym_joins] = ACTIONS(203),
     [anon_sym_limit] = ACTIONS(203),
     [anon_sym_family] = ACTIONS(203),
@@ -19402,6 +19542,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(203),
     [anon_sym_repeatability] = ACTIONS(203),
     [anon_sym_directivity] = ACTIONS(203),
+    [anon_sym_certificate] = ACTIONS(203),
     [anon_sym_load] = ACTIONS(203),
     [anon_sym_read] = ACTIONS(203),
     [anon_sym_temperature] = ACTIONS(203),
@@ -19638,6 +19779,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(207),
     [anon_sym_conductor] = ACTIONS(207),
     [anon_sym_source] = ACTIONS(207),
+    [anon_sym_recalled] = ACTIONS(207),
     [anon_sym_joins] = ACTIONS(207),
     [anon_sym_limit] = ACTIONS(207),
     [anon_sym_family] = ACTIONS(207),
@@ -19667,6 +19809,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(207),
     [anon_sym_repeatability] = ACTIONS(207),
     [anon_sym_directivity] = ACTIONS(207),
+    [anon_sym_certificate] = ACTIONS(207),
     [anon_sym_load] = ACTIONS(207),
     [anon_sym_read] = ACTIONS(207),
     [anon_sym_temperature] = ACTIONS(207),
@@ -19903,6 +20046,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(211),
     [anon_sym_conductor] = ACTIONS(211),
     [anon_sym_source] = ACTIONS(211),
+    [anon_sym_recalled] = ACTIONS(211),
     [anon_sym_joins] = ACTIONS(211),
     [anon_sym_limit] = ACTIONS(211),
     [anon_sym_family] = ACTIONS(211),
@@ -19932,6 +20076,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(211),
     [anon_sym_repeatability] = ACTIONS(211),
     [anon_sym_directivity] = ACTIONS(211),
+    [anon_sym_certificate] = ACTIONS(211),
     [anon_sym_load] = ACTIONS(211),
     [anon_sym_read] = ACTIONS(211),
     [anon_sym_temperature] = ACTIONS(211),
@@ -20168,6 +20313,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(215),
     [anon_sym_conductor] = ACTIONS(215),
     [anon_sym_source] = ACTIONS(215),
+    [anon_sym_recalled] = ACTIONS(215),
     [anon_sym_joins] = ACTIONS(215),
     [anon_sym_limit] = ACTIONS(215),
     [anon_sym_family] = ACTIONS(215),
@@ -20197,6 +20343,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(215),
     [anon_sym_repeatability] = ACTIONS(215),
     [anon_sym_directivity] = ACTIONS(215),
+    [anon_sym_certificate] = ACTIONS(215),
     [anon_sym_load] = ACTIONS(215),
     [anon_sym_read] = ACTIONS(215),
     [anon_sym_temperature] = ACTIONS(215),
@@ -20433,6 +20580,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(219),
     [anon_sym_conductor] = ACTIONS(219),
     [anon_sym_source] = ACTIONS(219),
+    [anon_sym_recalled] = ACTIONS(219),
     [anon_sym_joins] = ACTIONS(219),
     [anon_sym_limit] = ACTIONS(219),
     [anon_sym_family] = ACTIONS(219),
@@ -20462,6 +20610,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(219),
     [anon_sym_repeatability] = ACTIONS(219),
     [anon_sym_directivity] = ACTIONS(219),
+    [anon_sym_certificate] = ACTIONS(219),
     [anon_sym_load] = ACTIONS(219),
     [anon_sym_read] = ACTIONS(219),
     [anon_sym_temperature] = ACTIONS(219),

@@ -18,6 +18,7 @@ mod licence;
 mod link;
 mod misc;
 mod overview;
+mod recall;
 mod recipes;
 mod report;
 mod root;

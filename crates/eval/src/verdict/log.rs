@@ -7,14 +7,16 @@ use downlead_station::NameKind;
 use downlead_station::attach::Row;
 use downlead_station::model::{Instrument, Name};
 
+use super::reading::certified;
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use super::trend::trend_of;
 use super::watts_swr::in_row;
 use crate::assume::Assumed;
 use crate::cause::Cause;
+use crate::certificate;
 use crate::chain::{NodeState, Run};
-use crate::instrument::{instrument_db, lapsed, meter_of, note_scatter};
+use crate::instrument::{lapsed, meter_of, note_scatter};
 use crate::log_place::on_band;
 use crate::result::{LogResult, LogRow, Logged, Verdict};
 use crate::table::{Said, lines_words};
@@ -139,6 +141,10 @@ fn one<'m>(
     if let (Some(i), Some(d)) = (instrument, &row.date) {
         lapsed(i, d, loc, &mut run.diags);
     }
+    if let Some(i) = instrument {
+        let w = row.forward_w.map(|w| w.0);
+        certified(run, loc, w, row.date.as_deref(), i);
+    }
     run.diags.extend(in_row(loc, row, instrument));
     let blank = |what, read, expected| LogRow {
         line: row.line,
@@ -146,6 +152,7 @@ fn one<'m>(
         what,
         instrument: name.map(Into::into),
         read,
+        corrected: read,
         expected,
         difference_db: None,
         uncertainty_db: None,
@@ -180,14 +187,19 @@ fn forward<'m>(
     judged: &mut LogRow,
 ) {
     let mut b = state.forward.clone();
+    let date = row.date.as_deref();
+    let (factor, u_db) = instrument.map_or((1.0, 0.0), |i| {
+        certificate::read(i, run.cx.env, date, (run.point.hz, w))
+    });
     if let Some(i) = instrument {
-        b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
+        b.add(Cause::Instrument(&i.name.text), -u_db);
     }
+    judged.corrected = factor * w;
     let usable = instrument.is_none_or(|i| !i.broken);
     let Some(expected) = state.forward_w.filter(|_| usable) else {
         return;
     };
-    let d = to_db(w / expected);
+    let d = to_db(factor * w / expected);
     let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
     let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
     let verdict = agreement(d, u, smallest);

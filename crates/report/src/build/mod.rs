@@ -8,6 +8,7 @@ pub mod diff;
 pub mod exposure;
 pub mod link;
 pub mod overview;
+pub mod recall;
 pub mod remarks;
 pub mod trends;
 mod unjudged;

@@ -9,6 +9,7 @@ pub mod exposure;
 pub mod fit;
 pub mod link;
 pub mod overview;
+pub mod recall;
 mod rules;
 mod run;
 pub mod site;

@@ -10,6 +10,7 @@ pub mod fit;
 pub mod link;
 pub mod loss_law;
 pub mod overview;
+pub mod recall;
 pub mod rules;
 pub mod run;
 pub mod site;

@@ -7,6 +7,7 @@ mod chain;
 mod exposure;
 mod link;
 mod overview;
+mod recall;
 mod variants;
 mod verify;
 
@@ -16,5 +17,6 @@ pub use chain::{ChainTable, chain};
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
+pub use recall::recall;
 pub use variants::variants;
 pub use verify::verify;

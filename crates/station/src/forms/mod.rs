@@ -16,6 +16,7 @@ mod offer;
 mod parts;
 mod quantity;
 mod reader;
+mod recalled;
 pub(crate) mod rules;
 mod session;
 mod site;

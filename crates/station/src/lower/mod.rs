@@ -23,6 +23,7 @@ mod network;
 mod off_band;
 mod part;
 mod rating;
+mod recalled;
 mod rules;
 mod session;
 mod site;

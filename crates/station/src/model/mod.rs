@@ -22,7 +22,9 @@ use downlead_base::Loc;
 
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
-pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
+pub use definition::{
+    Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument, Recalled,
+};
 pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
