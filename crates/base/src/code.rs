@@ -170,6 +170,7 @@ pub mod codes {
         READING_CONTRADICTS Error "reading-contradicts" "A reading differs from the chain by more than the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
+        FIGURE_MISTYPED Warning "figure-mistyped" "A figure looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have shown the difference";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
@@ -203,6 +204,8 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        FORM_UNIT Error "form-unit" "A field of a form has a unit or a step that does not fit";
+        FORM_LACKS Warning "form-lacks" "A form wants something that the text does not say";
         // variants
         VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
         VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";

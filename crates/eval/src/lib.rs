@@ -15,6 +15,7 @@ mod element;
 mod explain;
 pub mod exposure;
 pub mod facts;
+pub mod form;
 pub mod history;
 pub mod instrument;
 pub mod licence;

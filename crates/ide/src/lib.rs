@@ -22,6 +22,7 @@ mod level_diagram;
 mod markdown;
 mod names;
 mod navigate;
+mod radiated;
 mod references;
 mod rename;
 mod resolve;

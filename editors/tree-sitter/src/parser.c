@@ -4,12 +4,20 @@
 #pragma GCC diagnostic ignored "-Wmissing-field-initializers"
 #endif
 
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 376
+#define SYMBOL_COUNT 393
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 354
+#define TOKEN_COUNT 371
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -136,261 +144,278 @@ enum ts_symbol_identifiers {
   anon_sym_fixed = 118,
   anon_sym_condition = 119,
   anon_sym_reflection = 120,
-  anon_sym_hop = 121,
-  anon_sym_profile = 122,
-  anon_sym_distance = 123,
-  anon_sym_k_DASHfactor = 124,
-  anon_sym_need = 125,
-  anon_sym_model = 126,
-  anon_sym_coverage = 127,
-  anon_sym_take = 128,
-  anon_sym_put = 129,
-  anon_sym_branch = 130,
-  anon_sym_inner = 131,
-  anon_sym_outer = 132,
-  anon_sym_permittivity = 133,
-  anon_sym_loss_DASHtangent = 134,
-  anon_sym_strand = 135,
-  anon_sym_strand_DASHdiameter = 136,
-  anon_sym_braid = 137,
-  anon_sym_resistivity = 138,
-  anon_sym_inner_DASHresistivity = 139,
-  anon_sym_outer_DASHresistivity = 140,
-  anon_sym_diameter = 141,
-  anon_sym_spacing = 142,
-  anon_sym_baseline = 143,
-  anon_sym_through = 144,
-  anon_sym_open = 145,
-  anon_sym_short = 146,
-  anon_sym_equalise = 147,
-  anon_sym_power = 148,
-  anon_sym_mode = 149,
-  anon_sym_duty = 150,
-  anon_sym_keyed = 151,
-  anon_sym_foldback = 152,
-  anon_sym_bandwidth = 153,
-  anon_sym_sensitivity = 154,
-  anon_sym_blocking = 155,
-  anon_sym_efficiency = 156,
-  anon_sym_height = 157,
-  anon_sym_haat = 158,
-  anon_sym_radius = 159,
-  anon_sym_fails = 160,
-  anon_sym_above = 161,
-  anon_sym_added = 162,
-  anon_sym_after = 163,
-  anon_sym_against = 164,
-  anon_sym_agl = 165,
-  anon_sym_allocated = 166,
-  anon_sym_am = 167,
-  anon_sym_ambient = 168,
-  anon_sym_amsl = 169,
-  anon_sym_apart = 170,
-  anon_sym_at = 171,
-  anon_sym_averaging = 172,
-  anon_sym_below = 173,
-  anon_sym_beyond = 174,
-  anon_sym_bow = 175,
-  anon_sym_bullington = 176,
-  anon_sym_by = 177,
-  anon_sym_carrier = 178,
-  anon_sym_cascade = 179,
-  anon_sym_city = 180,
-  anon_sym_clad = 181,
-  anon_sym_confidence = 182,
-  anon_sym_corrected = 183,
-  anon_sym_cw = 184,
-  anon_sym_data = 185,
-  anon_sym_dc_DASHinput = 186,
-  anon_sym_desense = 187,
-  anon_sym_displayed = 188,
-  anon_sym_eirp = 189,
-  anon_sym_ends = 190,
-  anon_sym_erp = 191,
-  anon_sym_etrs89 = 192,
-  anon_sym_figure = 193,
-  anon_sym_fm = 194,
-  anon_sym_for = 195,
-  anon_sym_forward = 196,
-  anon_sym_free_DASHspace = 197,
-  anon_sym_frequency = 198,
-  anon_sym_full = 199,
-  anon_sym_guess = 200,
-  anon_sym_hata_DASHopen = 201,
-  anon_sym_hata_DASHsuburban = 202,
-  anon_sym_hata_DASHurban = 203,
-  anon_sym_horizontal = 204,
-  anon_sym_if = 205,
-  anon_sym_in = 206,
-  anon_sym_input = 207,
-  anon_sym_instead = 208,
-  anon_sym_k = 209,
-  anon_sym_maximum = 210,
-  anon_sym_mean = 211,
-  anon_sym_medium = 212,
-  anon_sym_nad27 = 213,
-  anon_sym_nad83 = 214,
-  anon_sym_net = 215,
-  anon_sym_no = 216,
-  anon_sym_nominal = 217,
-  anon_sym_occupational = 218,
-  anon_sym_of = 219,
-  anon_sym_on = 220,
-  anon_sym_one_DASHedge = 221,
-  anon_sym_out = 222,
-  anon_sym_output = 223,
-  anon_sym_over = 224,
-  anon_sym_pep = 225,
-  anon_sym_per = 226,
-  anon_sym_places = 227,
-  anon_sym_public = 228,
-  anon_sym_quiet_DASHrural = 229,
-  anon_sym_quieting = 230,
-  anon_sym_rated = 231,
-  anon_sym_reactance = 232,
-  anon_sym_reading = 233,
-  anon_sym_realized = 234,
-  anon_sym_reference = 235,
-  anon_sym_reflected = 236,
-  anon_sym_rejects = 237,
-  anon_sym_residential = 238,
-  anon_sym_rural = 239,
-  anon_sym_series = 240,
-  anon_sym_shared = 241,
-  anon_sym_sheet = 242,
-  anon_sym_shunt = 243,
-  anon_sym_sinad = 244,
-  anon_sym_since = 245,
-  anon_sym_snr = 246,
-  anon_sym_spread = 247,
-  anon_sym_ssb = 248,
-  anon_sym_ssb_DASHprocessed = 249,
-  anon_sym_then = 250,
-  anon_sym_to = 251,
-  anon_sym_total = 252,
-  anon_sym_two_DASHray = 253,
-  anon_sym_typical = 254,
-  anon_sym_vertical = 255,
-  anon_sym_way = 256,
-  anon_sym_wet = 257,
-  anon_sym_wgs84 = 258,
-  anon_sym_with = 259,
-  anon_sym_within = 260,
-  anon_sym_yes = 261,
-  anon_sym_COMMA = 262,
-  anon_sym_EQ = 263,
-  anon_sym_u00b1 = 264,
-  anon_sym_PLUS_SLASH_DASH = 265,
-  anon_sym_LPAREN = 266,
-  anon_sym_RPAREN = 267,
-  anon_sym_DASH = 268,
-  anon_sym_u2212 = 269,
-  anon_sym_u2013 = 270,
-  anon_sym_PLUS = 271,
-  anon_sym_STAR = 272,
-  anon_sym_SLASH = 273,
-  anon_sym_CARET = 274,
-  sym__glued = 275,
-  sym_date = 276,
-  sym_dms = 277,
-  sym_number = 278,
-  aux_sym_unit_token1 = 279,
-  aux_sym_unit_token2 = 280,
-  aux_sym_unit_token3 = 281,
-  aux_sym_unit_token4 = 282,
-  aux_sym_unit_token5 = 283,
-  aux_sym_unit_token6 = 284,
-  anon_sym_wavelengths = 285,
-  anon_sym_wavelength = 286,
-  aux_sym_unit_token7 = 287,
-  aux_sym_unit_token8 = 288,
-  aux_sym_unit_token9 = 289,
-  aux_sym_unit_token10 = 290,
-  aux_sym_unit_token11 = 291,
-  aux_sym_unit_token12 = 292,
-  anon_sym_ohm_DASHm = 293,
-  aux_sym_unit_token13 = 294,
-  aux_sym_unit_token14 = 295,
-  aux_sym_unit_token15 = 296,
-  anon_sym_degC = 297,
-  anon_sym_degF = 298,
-  anon_sym_ohms = 299,
-  aux_sym_unit_token16 = 300,
-  aux_sym_unit_token17 = 301,
-  anon_sym_GHz = 302,
-  anon_sym_MHz = 303,
-  aux_sym_unit_token18 = 304,
-  anon_sym_dBW = 305,
-  anon_sym_dBd = 306,
-  anon_sym_dBi = 307,
-  anon_sym_dBm = 308,
-  anon_sym_deg = 309,
-  anon_sym_kHz = 310,
-  anon_sym_min = 311,
-  anon_sym_ohm = 312,
-  anon_sym_Hz = 313,
-  anon_sym_cm = 314,
-  anon_sym_dB = 315,
-  anon_sym_ft = 316,
-  anon_sym_kV = 317,
-  anon_sym_kW = 318,
-  anon_sym_km = 319,
-  anon_sym_mW = 320,
-  anon_sym_mi = 321,
-  anon_sym_mm = 322,
-  anon_sym_ms = 323,
-  anon_sym_ns = 324,
-  anon_sym_uV = 325,
-  anon_sym_uW = 326,
-  anon_sym_us = 327,
-  anon_sym_yd = 328,
-  anon_sym_u00b0C = 329,
-  anon_sym_u00b0F = 330,
-  anon_sym_u00b5V = 331,
-  anon_sym_u00b5W = 332,
-  anon_sym_u00b5s = 333,
-  anon_sym_u03a9m = 334,
-  anon_sym_u03bcV = 335,
-  anon_sym_u03bcW = 336,
-  anon_sym_u03bcs = 337,
-  anon_sym_u2126m = 338,
-  anon_sym_PERCENT = 339,
-  anon_sym_A = 340,
-  anon_sym_V = 341,
-  anon_sym_W = 342,
-  anon_sym_h = 343,
-  anon_sym_m = 344,
-  anon_sym_s = 345,
-  anon_sym_u00b0 = 346,
-  anon_sym_u03a9 = 347,
-  anon_sym_u03bb = 348,
-  anon_sym_u2126 = 349,
-  sym_root = 350,
-  sym_digit_name = 351,
-  sym_string = 352,
-  sym_comment = 353,
-  sym_source_file = 354,
-  sym__line = 355,
-  sym__end = 356,
-  sym_statement = 357,
-  sym_block_statement = 358,
-  sym_block = 359,
-  sym__head = 360,
-  sym_keyword = 361,
-  sym_only_word = 362,
-  sym_word = 363,
-  sym__value = 364,
-  sym_range = 365,
-  sym_tolerance = 366,
-  sym_coverage = 367,
-  sym__expression = 368,
-  sym_parenthesized_expression = 369,
-  sym_negation = 370,
-  sym_binary_expression = 371,
-  sym_quantity = 372,
-  sym_unit = 373,
-  aux_sym_source_file_repeat1 = 374,
-  aux_sym__head_repeat1 = 375,
+  anon_sym_field = 121,
+  anon_sym_hop = 122,
+  anon_sym_profile = 123,
+  anon_sym_distance = 124,
+  anon_sym_k_DASHfactor = 125,
+  anon_sym_need = 126,
+  anon_sym_model = 127,
+  anon_sym_coverage = 128,
+  anon_sym_take = 129,
+  anon_sym_put = 130,
+  anon_sym_branch = 131,
+  anon_sym_inner = 132,
+  anon_sym_outer = 133,
+  anon_sym_permittivity = 134,
+  anon_sym_loss_DASHtangent = 135,
+  anon_sym_strand = 136,
+  anon_sym_strand_DASHdiameter = 137,
+  anon_sym_braid = 138,
+  anon_sym_resistivity = 139,
+  anon_sym_inner_DASHresistivity = 140,
+  anon_sym_outer_DASHresistivity = 141,
+  anon_sym_diameter = 142,
+  anon_sym_spacing = 143,
+  anon_sym_baseline = 144,
+  anon_sym_through = 145,
+  anon_sym_open = 146,
+  anon_sym_short = 147,
+  anon_sym_equalise = 148,
+  anon_sym_power = 149,
+  anon_sym_mode = 150,
+  anon_sym_duty = 151,
+  anon_sym_keyed = 152,
+  anon_sym_foldback = 153,
+  anon_sym_bandwidth = 154,
+  anon_sym_sensitivity = 155,
+  anon_sym_blocking = 156,
+  anon_sym_efficiency = 157,
+  anon_sym_height = 158,
+  anon_sym_haat = 159,
+  anon_sym_radius = 160,
+  anon_sym_fails = 161,
+  anon_sym_GHz = 162,
+  anon_sym_Hz = 163,
+  anon_sym_MHz = 164,
+  anon_sym_above = 165,
+  anon_sym_added = 166,
+  anon_sym_after = 167,
+  anon_sym_against = 168,
+  anon_sym_agl = 169,
+  anon_sym_allocated = 170,
+  anon_sym_am = 171,
+  anon_sym_ambient = 172,
+  anon_sym_amsl = 173,
+  anon_sym_apart = 174,
+  anon_sym_at = 175,
+  anon_sym_averaging = 176,
+  anon_sym_below = 177,
+  anon_sym_beyond = 178,
+  anon_sym_blank = 179,
+  anon_sym_bow = 180,
+  anon_sym_bullington = 181,
+  anon_sym_by = 182,
+  anon_sym_carrier = 183,
+  anon_sym_cascade = 184,
+  anon_sym_city = 185,
+  anon_sym_clad = 186,
+  anon_sym_confidence = 187,
+  anon_sym_corrected = 188,
+  anon_sym_cw = 189,
+  anon_sym_dB = 190,
+  anon_sym_dBW = 191,
+  anon_sym_dBd = 192,
+  anon_sym_dBi = 193,
+  anon_sym_dBm = 194,
+  anon_sym_data = 195,
+  anon_sym_date = 196,
+  anon_sym_datum = 197,
+  anon_sym_dc_DASHinput = 198,
+  anon_sym_degrees = 199,
+  anon_sym_delivered = 200,
+  anon_sym_desense = 201,
+  anon_sym_displayed = 202,
+  anon_sym_dms = 203,
+  anon_sym_down = 204,
+  anon_sym_eirp = 205,
+  anon_sym_ends = 206,
+  anon_sym_erp = 207,
+  anon_sym_etrs89 = 208,
+  anon_sym_figure = 209,
+  anon_sym_fm = 210,
+  anon_sym_for = 211,
+  anon_sym_forward = 212,
+  anon_sym_free_DASHspace = 213,
+  anon_sym_frequency = 214,
+  anon_sym_ft = 215,
+  anon_sym_full = 216,
+  anon_sym_guess = 217,
+  anon_sym_hata_DASHopen = 218,
+  anon_sym_hata_DASHsuburban = 219,
+  anon_sym_hata_DASHurban = 220,
+  anon_sym_height_DASHamsl = 221,
+  anon_sym_horizontal = 222,
+  anon_sym_if = 223,
+  anon_sym_in = 224,
+  anon_sym_input = 225,
+  anon_sym_instead = 226,
+  anon_sym_k = 227,
+  anon_sym_kHz = 228,
+  anon_sym_kW = 229,
+  anon_sym_km = 230,
+  anon_sym_latitude = 231,
+  anon_sym_longitude = 232,
+  anon_sym_m = 233,
+  anon_sym_mW = 234,
+  anon_sym_maximum = 235,
+  anon_sym_mean = 236,
+  anon_sym_medium = 237,
+  anon_sym_nad27 = 238,
+  anon_sym_nad83 = 239,
+  anon_sym_net = 240,
+  anon_sym_no = 241,
+  anon_sym_nominal = 242,
+  anon_sym_occupational = 243,
+  anon_sym_of = 244,
+  anon_sym_offset = 245,
+  anon_sym_on = 246,
+  anon_sym_one_DASHedge = 247,
+  anon_sym_out = 248,
+  anon_sym_output = 249,
+  anon_sym_over = 250,
+  anon_sym_pep = 251,
+  anon_sym_per = 252,
+  anon_sym_places = 253,
+  anon_sym_public = 254,
+  anon_sym_quiet_DASHrural = 255,
+  anon_sym_quieting = 256,
+  anon_sym_rated = 257,
+  anon_sym_reactance = 258,
+  anon_sym_reading = 259,
+  anon_sym_realized = 260,
+  anon_sym_receive_DASHfrequency = 261,
+  anon_sym_receive_DASHloss = 262,
+  anon_sym_reference = 263,
+  anon_sym_reflected = 264,
+  anon_sym_rejects = 265,
+  anon_sym_residential = 266,
+  anon_sym_rural = 267,
+  anon_sym_series = 268,
+  anon_sym_shared = 269,
+  anon_sym_sheet = 270,
+  anon_sym_shunt = 271,
+  anon_sym_sinad = 272,
+  anon_sym_since = 273,
+  anon_sym_snr = 274,
+  anon_sym_spread = 275,
+  anon_sym_ssb = 276,
+  anon_sym_ssb_DASHprocessed = 277,
+  anon_sym_then = 278,
+  anon_sym_title = 279,
+  anon_sym_to = 280,
+  anon_sym_total = 281,
+  anon_sym_transmit_DASHfrequency = 282,
+  anon_sym_two_DASHray = 283,
+  anon_sym_typical = 284,
+  anon_sym_up = 285,
+  anon_sym_vertical = 286,
+  anon_sym_way = 287,
+  anon_sym_wet = 288,
+  anon_sym_wgs84 = 289,
+  anon_sym_with = 290,
+  anon_sym_within = 291,
+  anon_sym_yes = 292,
+  anon_sym_COMMA = 293,
+  anon_sym_EQ = 294,
+  anon_sym_u00b1 = 295,
+  anon_sym_PLUS_SLASH_DASH = 296,
+  anon_sym_LPAREN = 297,
+  anon_sym_RPAREN = 298,
+  anon_sym_DASH = 299,
+  anon_sym_u2212 = 300,
+  anon_sym_u2013 = 301,
+  anon_sym_PLUS = 302,
+  anon_sym_STAR = 303,
+  anon_sym_SLASH = 304,
+  anon_sym_CARET = 305,
+  sym__glued = 306,
+  sym_date = 307,
+  sym_dms = 308,
+  sym_number = 309,
+  aux_sym_unit_token1 = 310,
+  aux_sym_unit_token2 = 311,
+  aux_sym_unit_token3 = 312,
+  aux_sym_unit_token4 = 313,
+  aux_sym_unit_token5 = 314,
+  aux_sym_unit_token6 = 315,
+  anon_sym_wavelengths = 316,
+  anon_sym_wavelength = 317,
+  aux_sym_unit_token7 = 318,
+  aux_sym_unit_token8 = 319,
+  aux_sym_unit_token9 = 320,
+  aux_sym_unit_token10 = 321,
+  aux_sym_unit_token11 = 322,
+  aux_sym_unit_token12 = 323,
+  anon_sym_ohm_DASHm = 324,
+  aux_sym_unit_token13 = 325,
+  aux_sym_unit_token14 = 326,
+  aux_sym_unit_token15 = 327,
+  anon_sym_degC = 328,
+  anon_sym_degF = 329,
+  anon_sym_ohms = 330,
+  aux_sym_unit_token16 = 331,
+  aux_sym_unit_token17 = 332,
+  aux_sym_unit_token18 = 333,
+  anon_sym_deg = 334,
+  anon_sym_min = 335,
+  anon_sym_ohm = 336,
+  anon_sym_cm = 337,
+  anon_sym_kV = 338,
+  anon_sym_mi = 339,
+  anon_sym_mm = 340,
+  anon_sym_ms = 341,
+  anon_sym_ns = 342,
+  anon_sym_uV = 343,
+  anon_sym_uW = 344,
+  anon_sym_us = 345,
+  anon_sym_yd = 346,
+  anon_sym_u00b0C = 347,
+  anon_sym_u00b0F = 348,
+  anon_sym_u00b5V = 349,
+  anon_sym_u00b5W = 350,
+  anon_sym_u00b5s = 351,
+  anon_sym_u03a9m = 352,
+  anon_sym_u03bcV = 353,
+  anon_sym_u03bcW = 354,
+  anon_sym_u03bcs = 355,
+  anon_sym_u2126m = 356,
+  anon_sym_PERCENT = 357,
+  anon_sym_A = 358,
+  anon_sym_V = 359,
+  anon_sym_W = 360,
+  anon_sym_h = 361,
+  anon_sym_s = 362,
+  anon_sym_u00b0 = 363,
+  anon_sym_u03a9 = 364,
+  anon_sym_u03bb = 365,
+  anon_sym_u2126 = 366,
+  sym_root = 367,
+  sym_digit_name = 368,
+  sym_string = 369,
+  sym_comment = 370,
+  sym_source_file = 371,
+  sym__line = 372,
+  sym__end = 373,
+  sym_statement = 374,
+  sym_block_statement = 375,
+  sym_block = 376,
+  sym__head = 377,
+  sym_keyword = 378,
+  sym_only_word = 379,
+  sym_word = 380,
+  sym__value = 381,
+  sym_range = 382,
+  sym_tolerance = 383,
+  sym_coverage = 384,
+  sym__expression = 385,
+  sym_parenthesized_expression = 386,
+  sym_negation = 387,
+  sym_binary_expression = 388,
+  sym_quantity = 389,
+  sym_unit = 390,
+  aux_sym_source_file_repeat1 = 391,
+  aux_sym__head_repeat1 = 392,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -515,6 +540,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_field] = "field",
   [anon_sym_hop] = "hop",
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
@@ -555,6 +581,9 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
+  [anon_sym_GHz] = "GHz",
+  [anon_sym_Hz] = "Hz",
+  [anon_sym_MHz] = "MHz",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_after] = "after",
@@ -569,6 +598,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
   [anon_sym_beyond] = "beyond",
+  [anon_sym_blank] = "blank",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
@@ -579,10 +609,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
+  [anon_sym_dB] = "dB",
+  [anon_sym_dBW] = "dBW",
+  [anon_sym_dBd] = "dBd",
+  [anon_sym_dBi] = "dBi",
+  [anon_sym_dBm] = "dBm",
   [anon_sym_data] = "data",
+  [anon_sym_date] = "date",
+  [anon_sym_datum] = "datum",
   [anon_sym_dc_DASHinput] = "dc-input",
+  [anon_sym_degrees] = "degrees",
+  [anon_sym_delivered] = "delivered",
   [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
+  [anon_sym_dms] = "dms",
+  [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
@@ -593,17 +634,26 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_forward] = "forward",
   [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
+  [anon_sym_ft] = "ft",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_hata_DASHopen] = "hata-open",
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
+  [anon_sym_height_DASHamsl] = "height-amsl",
   [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
   [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
+  [anon_sym_kHz] = "kHz",
+  [anon_sym_kW] = "kW",
+  [anon_sym_km] = "km",
+  [anon_sym_latitude] = "latitude",
+  [anon_sym_longitude] = "longitude",
+  [anon_sym_m] = "m",
+  [anon_sym_mW] = "mW",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
   [anon_sym_medium] = "medium",
@@ -614,6 +664,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_nominal] = "nominal",
   [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
+  [anon_sym_offset] = "offset",
   [anon_sym_on] = "on",
   [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_out] = "out",
@@ -629,6 +680,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
   [anon_sym_realized] = "realized",
+  [anon_sym_receive_DASHfrequency] = "receive-frequency",
+  [anon_sym_receive_DASHloss] = "receive-loss",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
@@ -645,10 +698,13 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
+  [anon_sym_title] = "title",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_transmit_DASHfrequency] = "transmit-frequency",
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
+  [anon_sym_up] = "up",
   [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
@@ -696,25 +752,12 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ohms] = "ohms",
   [aux_sym_unit_token16] = "unit_token16",
   [aux_sym_unit_token17] = "unit_token17",
-  [anon_sym_GHz] = "GHz",
-  [anon_sym_MHz] = "MHz",
   [aux_sym_unit_token18] = "unit_token18",
-  [anon_sym_dBW] = "dBW",
-  [anon_sym_dBd] = "dBd",
-  [anon_sym_dBi] = "dBi",
-  [anon_sym_dBm] = "dBm",
   [anon_sym_deg] = "deg",
-  [anon_sym_kHz] = "kHz",
   [anon_sym_min] = "min",
   [anon_sym_ohm] = "ohm",
-  [anon_sym_Hz] = "Hz",
   [anon_sym_cm] = "cm",
-  [anon_sym_dB] = "dB",
-  [anon_sym_ft] = "ft",
   [anon_sym_kV] = "kV",
-  [anon_sym_kW] = "kW",
-  [anon_sym_km] = "km",
-  [anon_sym_mW] = "mW",
   [anon_sym_mi] = "mi",
   [anon_sym_mm] = "mm",
   [anon_sym_ms] = "ms",
@@ -738,7 +781,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_V] = "V",
   [anon_sym_W] = "W",
   [anon_sym_h] = "h",
-  [anon_sym_m] = "m",
   [anon_sym_s] = "s",
   [anon_sym_u00b0] = "\u00b0",
   [anon_sym_u03a9] = "\u03a9",
@@ -894,6 +936,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_field] = anon_sym_field,
   [anon_sym_hop] = anon_sym_hop,
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
@@ -934,6 +977,9 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_GHz] = anon_sym_GHz,
+  [anon_sym_Hz] = anon_sym_Hz,
+  [anon_sym_MHz] = anon_sym_MHz,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_after] = anon_sym_after,
@@ -948,6 +994,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
   [anon_sym_beyond] = anon_sym_beyond,
+  [anon_sym_blank] = anon_sym_blank,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
@@ -958,10 +1005,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
+  [anon_sym_dB] = anon_sym_dB,
+  [anon_sym_dBW] = anon_sym_dBW,
+  [anon_sym_dBd] = anon_sym_dBd,
+  [anon_sym_dBi] = anon_sym_dBi,
+  [anon_sym_dBm] = anon_sym_dBm,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_date] = anon_sym_date,
+  [anon_sym_datum] = anon_sym_datum,
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
+  [anon_sym_degrees] = anon_sym_degrees,
+  [anon_sym_delivered] = anon_sym_delivered,
   [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
+  [anon_sym_dms] = anon_sym_dms,
+  [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
@@ -972,17 +1030,26 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_forward] = anon_sym_forward,
   [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
+  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
+  [anon_sym_height_DASHamsl] = anon_sym_height_DASHamsl,
   [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
   [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
+  [anon_sym_kHz] = anon_sym_kHz,
+  [anon_sym_kW] = anon_sym_kW,
+  [anon_sym_km] = anon_sym_km,
+  [anon_sym_latitude] = anon_sym_latitude,
+  [anon_sym_longitude] = anon_sym_longitude,
+  [anon_sym_m] = anon_sym_m,
+  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
   [anon_sym_medium] = anon_sym_medium,
@@ -993,6 +1060,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
+  [anon_sym_offset] = anon_sym_offset,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_out] = anon_sym_out,
@@ -1008,6 +1076,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
   [anon_sym_realized] = anon_sym_realized,
+  [anon_sym_receive_DASHfrequency] = anon_sym_receive_DASHfrequency,
+  [anon_sym_receive_DASHloss] = anon_sym_receive_DASHloss,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
@@ -1024,10 +1094,13 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
+  [anon_sym_title] = anon_sym_title,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_transmit_DASHfrequency] = anon_sym_transmit_DASHfrequency,
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_up] = anon_sym_up,
   [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
@@ -1075,25 +1148,12 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ohms] = anon_sym_ohms,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
   [aux_sym_unit_token17] = aux_sym_unit_token17,
-  [anon_sym_GHz] = anon_sym_GHz,
-  [anon_sym_MHz] = anon_sym_MHz,
   [aux_sym_unit_token18] = aux_sym_unit_token18,
-  [anon_sym_dBW] = anon_sym_dBW,
-  [anon_sym_dBd] = anon_sym_dBd,
-  [anon_sym_dBi] = anon_sym_dBi,
-  [anon_sym_dBm] = anon_sym_dBm,
   [anon_sym_deg] = anon_sym_deg,
-  [anon_sym_kHz] = anon_sym_kHz,
   [anon_sym_min] = anon_sym_min,
   [anon_sym_ohm] = anon_sym_ohm,
-  [anon_sym_Hz] = anon_sym_Hz,
   [anon_sym_cm] = anon_sym_cm,
-  [anon_sym_dB] = anon_sym_dB,
-  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_kV] = anon_sym_kV,
-  [anon_sym_kW] = anon_sym_kW,
-  [anon_sym_km] = anon_sym_km,
-  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_mi] = anon_sym_mi,
   [anon_sym_mm] = anon_sym_mm,
   [anon_sym_ms] = anon_sym_ms,
@@ -1117,7 +1177,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_V] = anon_sym_V,
   [anon_sym_W] = anon_sym_W,
   [anon_sym_h] = anon_sym_h,
-  [anon_sym_m] = anon_sym_m,
   [anon_sym_s] = anon_sym_s,
   [anon_sym_u00b0] = anon_sym_u00b0,
   [anon_sym_u03a9] = anon_sym_u03a9,
@@ -1636,6 +1695,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_field] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_hop] = {
     .visible = true,
     .named = false,
@@ -1796,6 +1859,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_GHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_Hz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_MHz] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_above] = {
     .visible = true,
     .named = false,
@@ -1852,6 +1927,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blank] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1892,11 +1971,47 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_dB] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBm] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_data] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_date] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_datum] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_dc_DASHinput] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_degrees] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_delivered] = {
     .visible = true,
     .named = false,
   },
@@ -1905,6 +2020,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_displayed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dms] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_down] = {
     .visible = true,
     .named = false,
   },
@@ -1948,6 +2071,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_ft] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1965,6 +2092,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_hata_DASHurban] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_height_DASHamsl] = {
     .visible = true,
     .named = false,
   },
@@ -1989,6 +2120,34 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_km] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_latitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_longitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2029,6 +2188,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_of] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_offset] = {
     .visible = true,
     .named = false,
   },
@@ -2089,6 +2252,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_realized] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHloss] = {
     .visible = true,
     .named = false,
   },
@@ -2156,6 +2327,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_title] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
     .visible = true,
     .named = false,
@@ -2164,11 +2339,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_transmit_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_typical] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_up] = {
     .visible = true,
     .named = false,
   },
@@ -2360,39 +2543,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_GHz] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_MHz] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token18] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_dBW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBd] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBi] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBm] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_deg] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kHz] = {
     .visible = true,
     .named = false,
   },
@@ -2404,35 +2559,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_Hz] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_cm] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_dB] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_ft] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_kV] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_km] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2525,10 +2656,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_h] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_m] = {
     .visible = true,
     .named = false,
   },
@@ -2785,95 +2912,106 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(156);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 157,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '%', 250,
-        '(', 165,
-        ')', 166,
-        '*', 176,
-        '+', 174,
-        ',', 161,
-        '-', 168,
-        '/', 177,
-        ';', 158,
-        '=', 162,
-        'A', 251,
-        'V', 252,
-        'W', 253,
-        '^', 178,
-        'd', 293,
-        'm', 254,
-        'p', 294,
-        '{', 159,
-        '}', 160,
-        0xb0, 255,
-        0xb1, 163,
-        0xb5, 68,
-        0x3a9, 256,
-        0x3bb, 257,
-        0x3bc, 69,
-        0x2013, 172,
-        0x2126, 258,
-        0x2212, 170,
+        '%', 255,
+        '(', 172,
+        ')', 173,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb1, 170,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(157);
+      if (lookahead == '\n') ADVANCE(158);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(135);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(296);
+      if (lookahead == '"') ADVANCE(301);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 250,
-        ')', 166,
-        '*', 176,
-        '+', 173,
-        '-', 167,
-        '/', 177,
-        'A', 251,
-        'V', 252,
-        'W', 253,
-        '^', 178,
-        'd', 293,
-        'm', 254,
-        'p', 294,
-        0xb0, 255,
-        0xb5, 68,
-        0x3a9, 256,
-        0x3bb, 257,
-        0x3bc, 69,
-        0x2013, 171,
-        0x2126, 258,
-        0x2212, 169,
+        '%', 255,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 178,
+        0x2126, 262,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(149);
+      if (lookahead == '(') ADVANCE(172);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(175);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 0x2013) ADVANCE(179);
+      if (lookahead == 0x2212) ADVANCE(177);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(5);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(65);
+      if (lookahead == '(') ADVANCE(150);
       END_STATE();
     case 7:
       if (lookahead == '(') ADVANCE(66);
@@ -2882,225 +3020,225 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
-      ADVANCE_MAP(
-        ')', 166,
-        '*', 176,
-        '+', 173,
-        '-', 167,
-        '/', 177,
-        '^', 178,
-        0x2013, 171,
-        0x2212, 169,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(9);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+      if (lookahead == '(') ADVANCE(68);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(179);
-      END_STATE();
-    case 11:
-      if (lookahead == ')') ADVANCE(221);
-      END_STATE();
-    case 12:
-      if (lookahead == ')') ADVANCE(220);
-      END_STATE();
-    case 13:
-      if (lookahead == ')') ADVANCE(259);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
-      END_STATE();
-    case 14:
-      if (lookahead == '-') ADVANCE(164);
-      END_STATE();
-    case 15:
-      if (lookahead == '-') ADVANCE(151);
-      if (lookahead == '.') ADVANCE(139);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      ADVANCE_MAP(
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        '^', 185,
+        0x2013, 178,
+        0x2212, 176,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(10);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 11:
+      if (lookahead == ')') ADVANCE(186);
+      END_STATE();
+    case 12:
+      if (lookahead == ')') ADVANCE(228);
+      END_STATE();
+    case 13:
+      if (lookahead == ')') ADVANCE(227);
+      END_STATE();
+    case 14:
+      if (lookahead == ')') ADVANCE(263);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
+      END_STATE();
+    case 15:
+      if (lookahead == '-') ADVANCE(171);
       END_STATE();
     case 16:
+      if (lookahead == '-') ADVANCE(152);
       if (lookahead == '.') ADVANCE(140);
-      if (lookahead == 0x2032) ADVANCE(203);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(142);
-      if (lookahead == 0x2033) ADVANCE(202);
+      if (lookahead == '.') ADVANCE(141);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(297);
+      if (lookahead == '.') ADVANCE(143);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(88);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(41);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(71);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(51);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '/') ADVANCE(52);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(99);
-      if (lookahead == 0x221a) ADVANCE(148);
+      if (lookahead == '/') ADVANCE(62);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(25);
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 26:
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(149);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(26);
       if (lookahead == '+' ||
           lookahead == '-' ||
           lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(144);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 26:
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+          lookahead == 0x2212) ADVANCE(145);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == '/') ADVANCE(90);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(76);
+      if (lookahead == '/') ADVANCE(43);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(49);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '/') ADVANCE(50);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '/') ADVANCE(87);
+      if (lookahead == '/') ADVANCE(91);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(94);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '/') ADVANCE(95);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '/') ADVANCE(60);
+      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(34);
       END_STATE();
     case 35:
-      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '/') ADVANCE(61);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(35);
       END_STATE();
     case 36:
-      if (lookahead == '0') ADVANCE(288);
-      if (lookahead == '1') ADVANCE(287);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 37:
+      if (lookahead == '0') ADVANCE(292);
+      if (lookahead == '1') ADVANCE(291);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 37:
-      if (lookahead == '0') ADVANCE(38);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(78);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 39:
       if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '0') ADVANCE(39);
+      if (lookahead == '0') ADVANCE(80);
       END_STATE();
     case 41:
-      if (lookahead == '1') ADVANCE(37);
-      if (lookahead == 'f') ADVANCE(108);
-      if (lookahead == 'k') ADVANCE(92);
-      if (lookahead == 'm') ADVANCE(234);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(41);
+      if (lookahead == '0') ADVANCE(40);
       END_STATE();
     case 42:
-      if (lookahead == '1') ADVANCE(40);
-      if (lookahead == 'f') ADVANCE(107);
-      if (lookahead == 'k') ADVANCE(86);
-      if (lookahead == 'm') ADVANCE(179);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'k') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(241);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(179);
+      if (lookahead == '1') ADVANCE(41);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(43);
       END_STATE();
     case 44:
-      if (lookahead == '2') ADVANCE(233);
+      if (lookahead == '2') ADVANCE(186);
       END_STATE();
     case 45:
-      if (lookahead == '2') ADVANCE(229);
+      if (lookahead == '2') ADVANCE(240);
       END_STATE();
     case 46:
-      if (lookahead == 'B') ADVANCE(183);
-      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == '2') ADVANCE(236);
       END_STATE();
     case 47:
-      if (lookahead == 'F') ADVANCE(28);
+      if (lookahead == 'B') ADVANCE(190);
+      if (lookahead == 'e') ADVANCE(81);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(118);
+      if (lookahead == 'F') ADVANCE(29);
       END_STATE();
     case 49:
-      if (lookahead == 'H') ADVANCE(118);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(49);
+      if (lookahead == 'H') ADVANCE(119);
       END_STATE();
     case 50:
-      if (lookahead == 'H') ADVANCE(118);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(179);
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(50);
       END_STATE();
     case 51:
       if (lookahead == 'H') ADVANCE(119);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(51);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 52:
       if (lookahead == 'H') ADVANCE(120);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(52);
       END_STATE();
     case 53:
       if (lookahead == 'H') ADVANCE(121);
@@ -3121,31 +3259,31 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(48);
+      if (lookahead == 'H') ADVANCE(127);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(48);
-      if (lookahead == 's') ADVANCE(101);
-      if (lookahead == 0x221a) ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(60);
+      if (lookahead == 'M') ADVANCE(49);
       END_STATE();
     case 61:
-      if (lookahead == 'M') ADVANCE(52);
-      if (lookahead == 's') ADVANCE(98);
-      if (lookahead == 0x221a) ADVANCE(63);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(102);
+      if (lookahead == 0x221a) ADVANCE(60);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
-      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 's') ADVANCE(99);
       if (lookahead == 0x221a) ADVANCE(64);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(65);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
       if (lookahead == 'M') ADVANCE(55);
@@ -3160,131 +3298,131 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'V') ADVANCE(242);
-      if (lookahead == 'W') ADVANCE(243);
-      if (lookahead == 's') ADVANCE(244);
+      if (lookahead == 'M') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'V') ADVANCE(246);
-      if (lookahead == 'W') ADVANCE(247);
-      if (lookahead == 's') ADVANCE(248);
+      if (lookahead == 'V') ADVANCE(247);
+      if (lookahead == 'W') ADVANCE(248);
+      if (lookahead == 's') ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'a') ADVANCE(117);
+      if (lookahead == 'V') ADVANCE(251);
+      if (lookahead == 'W') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
       END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(95);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(71);
+      if (lookahead == 'a') ADVANCE(118);
       END_STATE();
     case 72:
-      if (lookahead == 'c') ADVANCE(93);
+      if (lookahead == 'c') ADVANCE(96);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'd') ADVANCE(179);
+      if (lookahead == 'c') ADVANCE(94);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(73);
       END_STATE();
     case 74:
-      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'd') ADVANCE(186);
       END_STATE();
     case 75:
-      if (lookahead == 'e') ADVANCE(97);
+      if (lookahead == 'e') ADVANCE(85);
       END_STATE();
     case 76:
-      if (lookahead == 'f') ADVANCE(107);
-      if (lookahead == 'm') ADVANCE(179);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(76);
+      if (lookahead == 'e') ADVANCE(98);
       END_STATE();
     case 77:
-      if (lookahead == 'f') ADVANCE(109);
-      if (lookahead == 'm') ADVANCE(235);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'm') ADVANCE(186);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
       if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(227);
+      if (lookahead == 'm') ADVANCE(242);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'f') ADVANCE(114);
-      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(234);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'g') ADVANCE(198);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(80);
       END_STATE();
     case 81:
-      if (lookahead == 'g') ADVANCE(112);
+      if (lookahead == 'g') ADVANCE(205);
       END_STATE();
     case 82:
-      if (lookahead == 'h') ADVANCE(196);
+      if (lookahead == 'g') ADVANCE(113);
       END_STATE();
     case 83:
-      if (lookahead == 'h') ADVANCE(91);
+      if (lookahead == 'h') ADVANCE(203);
       END_STATE();
     case 84:
-      if (lookahead == 'l') ADVANCE(75);
+      if (lookahead == 'h') ADVANCE(92);
       END_STATE();
     case 85:
-      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(76);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 86:
-      if (lookahead == 'm') ADVANCE(179);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(179);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(236);
+      if (lookahead == 'm') ADVANCE(186);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(237);
+      if (lookahead == 'm') ADVANCE(243);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == 'm') ADVANCE(244);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(180);
+      if (lookahead == 'm') ADVANCE(45);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(91);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(231);
+      if (lookahead == 'm') ADVANCE(187);
       END_STATE();
     case 93:
-      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 94:
-      if (lookahead == 'm') ADVANCE(43);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(94);
+      if (lookahead == 'm') ADVANCE(44);
       END_STATE();
     case 95:
-      if (lookahead == 'm') ADVANCE(45);
+      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(95);
       END_STATE();
     case 96:
-      if (lookahead == 'n') ADVANCE(179);
+      if (lookahead == 'm') ADVANCE(46);
       END_STATE();
     case 97:
-      if (lookahead == 'n') ADVANCE(81);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 98:
-      if (lookahead == 'q') ADVANCE(102);
+      if (lookahead == 'n') ADVANCE(82);
       END_STATE();
     case 99:
       if (lookahead == 'q') ADVANCE(103);
@@ -3296,1545 +3434,1592 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 'r') ADVANCE(111);
+      if (lookahead == 'q') ADVANCE(106);
       END_STATE();
     case 103:
-      if (lookahead == 'r') ADVANCE(113);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 104:
-      if (lookahead == 'r') ADVANCE(115);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 105:
       if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 's') ADVANCE(179);
+      if (lookahead == 'r') ADVANCE(117);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(179);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(230);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(232);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(226);
+      if (lookahead == 't') ADVANCE(239);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(82);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 113:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(83);
       END_STATE();
     case 114:
-      if (lookahead == 't') ADVANCE(190);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 115:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 116:
       if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'v') ADVANCE(74);
+      if (lookahead == 't') ADVANCE(9);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(179);
+      if (lookahead == 'v') ADVANCE(75);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(228);
+      if (lookahead == 'z') ADVANCE(186);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(225);
+      if (lookahead == 'z') ADVANCE(235);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(223);
+      if (lookahead == 'z') ADVANCE(232);
       END_STATE();
     case 122:
-      if (lookahead == 'z') ADVANCE(224);
+      if (lookahead == 'z') ADVANCE(230);
       END_STATE();
     case 123:
-      if (lookahead == 'z') ADVANCE(222);
+      if (lookahead == 'z') ADVANCE(231);
       END_STATE();
     case 124:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(229);
       END_STATE();
     case 125:
       if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(13);
       END_STATE();
     case 127:
-      if (lookahead == 0x2032) ADVANCE(203);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 128:
-      if (lookahead == 0x2033) ADVANCE(202);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(138);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 130:
       if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+          lookahead == '-') ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 131:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(179);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      END_STATE();
-    case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      END_STATE();
-    case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
-      END_STATE();
-    case 136:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
-      END_STATE();
-    case 138:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
-    case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+    case 134:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
       END_STATE();
-    case 140:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(127);
-      END_STATE();
-    case 141:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
-      END_STATE();
-    case 143:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(289);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 144:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 145:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
-      END_STATE();
-    case 146:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
-      END_STATE();
-    case 147:
+    case 135:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
-    case 148:
+    case 136:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
+      END_STATE();
+    case 137:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(260);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 138:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 139:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 140:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      END_STATE();
+    case 141:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
+      END_STATE();
+    case 142:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      END_STATE();
+    case 143:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
+      END_STATE();
+    case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(293);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 145:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 146:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 147:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 148:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 149:
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
       END_STATE();
     case 150:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
     case 151:
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 152:
-      if (eof) ADVANCE(156);
-      ADVANCE_MAP(
-        '\n', 157,
-        '\r', 1,
-        '"', 3,
-        '%', 250,
-        '(', 165,
-        '*', 176,
-        '+', 175,
-        ',', 161,
-        '-', 168,
-        '/', 177,
-        ';', 158,
-        '=', 162,
-        'A', 251,
-        'V', 252,
-        'W', 253,
-        '^', 178,
-        'd', 293,
-        'm', 254,
-        'p', 294,
-        '{', 159,
-        '}', 160,
-        0xb0, 255,
-        0xb5, 68,
-        0x3a9, 256,
-        0x3bb, 257,
-        0x3bc, 69,
-        0x2013, 172,
-        0x2126, 258,
-        0x2212, 170,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(152);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 153:
-      if (eof) ADVANCE(156);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 157,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '(', 165,
-        '*', 176,
-        '+', 174,
-        ',', 161,
-        '-', 168,
-        '/', 177,
-        ';', 158,
-        '=', 162,
-        '^', 178,
-        '{', 159,
-        '}', 160,
-        0xb1, 163,
-        0x2013, 172,
-        0x2212, 170,
+        '%', 255,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(153);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 154:
-      if (eof) ADVANCE(156);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 157,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '(', 165,
-        '*', 176,
-        '+', 175,
-        ',', 161,
-        '-', 168,
-        '/', 177,
-        ';', 158,
-        '=', 162,
-        '^', 178,
-        '{', 159,
-        '}', 160,
-        0x2013, 172,
-        0x2212, 170,
+        '(', 172,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0xb1, 170,
+        0x2013, 179,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(154);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 155:
-      if (eof) ADVANCE(156);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 157,
+        '\n', 158,
         '\r', 1,
-        '(', 165,
-        '+', 132,
-        '-', 168,
-        '/', 18,
-        ';', 158,
-        '}', 160,
-        0x2013, 172,
-        0x2212, 170,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(155);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '(', 172,
+        '+', 133,
+        '-', 175,
+        '/', 19,
+        ';', 159,
+        'd', 298,
+        'm', 165,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(156);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_EQ);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_u00b1);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(297);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 179:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(86);
-      if (lookahead == 's') ADVANCE(179);
-      END_STATE();
-    case 181:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(85);
-      if (lookahead == '.') ADVANCE(151);
-      if (lookahead == 's') ADVANCE(199);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 182:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 42,
-        'c', 263,
-        '\t', 27,
-        ' ', 27,
-        '-', 151,
-        '.', 151,
-        'W', 199,
-        'd', 199,
-        'i', 199,
-        'm', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 42,
-        'c', 29,
-        '\t', 27,
-        ' ', 27,
-        'W', 179,
-        'd', 179,
-        'i', 179,
-        'm', 179,
-      );
-      END_STATE();
-    case 184:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(87);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(87);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 186:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(94);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
-      END_STATE();
-    case 187:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(94);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
-      END_STATE();
-    case 189:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 190:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(34);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(189);
-      if (lookahead == 'i') ADVANCE(193);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 192:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(188);
-      if (lookahead == 'i') ADVANCE(194);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(179);
-      END_STATE();
-    case 193:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 194:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(179);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(179);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(179);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 200:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(143);
-      if (lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 201:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(141);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 36,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        0xb0, 2,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        0xb0, 2,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        0xb0, 2,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        0xb0, 2,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        0xb0, 2,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 133,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 151,
-        '.', 139,
-        ':', 134,
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        'E', 261,
-        'e', 261,
-        'h', 199,
-        's', 199,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 137,
-        ':', 134,
-        'A', 184,
-        'G', 48,
-        'H', 118,
-        'M', 48,
-        'V', 184,
-        'W', 186,
-        'c', 86,
-        'd', 46,
-        'f', 107,
-        'i', 96,
-        'k', 50,
-        'm', 192,
-        'n', 106,
-        'o', 83,
-        'p', 47,
-        'u', 131,
-        'w', 70,
-        'y', 73,
-        'E', 129,
-        'e', 129,
-        'h', 179,
-        's', 179,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 138,
-        'A', 184,
-        'G', 48,
-        'H', 118,
-        'M', 48,
-        'V', 184,
-        'W', 186,
-        'c', 86,
-        'd', 46,
-        'f', 107,
-        'i', 96,
-        'k', 50,
-        'm', 192,
-        'n', 106,
-        'o', 83,
-        'p', 47,
-        'u', 131,
-        'w', 70,
-        'y', 73,
-        'h', 179,
-        's', 179,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == ':') ADVANCE(146);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 134,
-        'A', 184,
-        'G', 48,
-        'H', 118,
-        'M', 48,
-        'V', 184,
-        'W', 186,
-        'c', 86,
-        'd', 46,
-        'f', 107,
-        'i', 96,
-        'k', 50,
-        'm', 192,
-        'n', 106,
-        'o', 83,
-        'p', 47,
-        'u', 131,
-        'w', 70,
-        'y', 73,
-        'E', 129,
-        'e', 129,
-        'h', 179,
-        's', 179,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(146);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 185,
-        'G', 267,
-        'H', 285,
-        'M', 267,
-        'V', 185,
-        'W', 187,
-        'c', 277,
-        'd', 264,
-        'f', 282,
-        'i', 279,
-        'k', 266,
-        'm', 191,
-        'n', 281,
-        'o', 275,
-        'p', 265,
-        'u', 286,
-        'w', 268,
-        'y', 269,
-        'h', 199,
-        's', 199,
-        '-', 151,
-        '.', 151,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 184,
-        'G', 48,
-        'H', 118,
-        'M', 48,
-        'V', 184,
-        'W', 186,
-        'c', 86,
-        'd', 46,
-        'f', 107,
-        'i', 96,
-        'k', 50,
-        'm', 192,
-        'n', 106,
-        'o', 83,
-        'p', 47,
-        'u', 131,
-        'w', 70,
-        'y', 73,
-        'h', 179,
-        's', 179,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(62);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(35);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(61);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(24);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
-      END_STATE();
-    case 232:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
-      END_STATE();
-    case 234:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(aux_sym_unit_token18);
-      END_STATE();
-    case 238:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(41);
-      if (lookahead == 'c') ADVANCE(292);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(71);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == 'c') ADVANCE(296);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 240:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 248:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(88);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 254:
-      ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == 'W') ADVANCE(239);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(240);
-      if (lookahead == 'F') ADVANCE(241);
-      END_STATE();
-    case 256:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(245);
-      END_STATE();
-    case 257:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 258:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(249);
-      END_STATE();
-    case 259:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(260);
-      END_STATE();
-    case 261:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(138);
-      if (lookahead == '-') ADVANCE(136);
+    case 163:
+      ACCEPT_TOKEN(anon_sym_dB);
+      if (lookahead == '-') ADVANCE(151);
       if (lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 262:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(76);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 263:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '/') ADVANCE(49);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
+    case 164:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 264:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(182);
-      if (lookahead == 'e') ADVANCE(272);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
+    case 165:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(167);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 265:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(262);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(285);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(199);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 267:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(285);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(284);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(276);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(280);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(197);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(283);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 274:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(195);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 275:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(271);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 277:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 278:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(181);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 279:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(273);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 283:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(274);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 284:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(270);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 285:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(199);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(290);
-      END_STATE();
-    case 286:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(199);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 287:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(200);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 288:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 289:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 290:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(151);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(290);
-      END_STATE();
-    case 291:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(77);
+    case 166:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_EQ);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(302);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == '.') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 267,
+        '\t', 28,
+        ' ', 28,
+        '-', 152,
+        '.', 152,
+        'W', 206,
+        'd', 206,
+        'i', 206,
+        'm', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 30,
+        '\t', 28,
+        ' ', 28,
+        'W', 186,
+        'd', 186,
+        'i', 186,
+        'm', 186,
+      );
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(201);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(186);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(186);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(144);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 37,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 140,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 138,
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 139,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'h', 206,
+        's', 206,
+        '-', 152,
+        '.', 152,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(aux_sym_unit_token18);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(245);
+      if (lookahead == 'F') ADVANCE(246);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(250);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(254);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(139);
+      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(288);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(204);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(287);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(202);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 279:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(282);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(275);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(188);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 284:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 285:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 286:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 288:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(294);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(207);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 292:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 295:
       ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == '/') ADVANCE(51);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 293:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == 'B') ADVANCE(238);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 294:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (lookahead == 'F') ADVANCE(291);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
-      END_STATE();
-    case 295:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(150);
-      if (lookahead == '.') ADVANCE(150);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(295);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 296:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(52);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 297:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(162);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(163);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'F') ADVANCE(295);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 302:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(297);
+          lookahead != '\r') ADVANCE(302);
       END_STATE();
     default:
       return false;
@@ -4923,3830 +5108,4074 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(58);
-      if (lookahead == 'a') ADVANCE(59);
-      if (lookahead == 'c') ADVANCE(60);
-      if (lookahead == 'e') ADVANCE(61);
-      if (lookahead == 'i') ADVANCE(62);
-      if (lookahead == 'r') ADVANCE(63);
-      if (lookahead == 'u') ADVANCE(64);
+      ADVANCE_MAP(
+        'B', 58,
+        'a', 59,
+        'c', 60,
+        'e', 61,
+        'i', 62,
+        'm', 63,
+        'o', 64,
+        'r', 65,
+        'u', 66,
+      );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 65,
-        'f', 66,
-        'i', 67,
-        'n', 68,
-        'q', 69,
-        'r', 70,
-        't', 71,
-        'x', 72,
+        'd', 67,
+        'f', 68,
+        'i', 69,
+        'n', 70,
+        'q', 71,
+        'r', 72,
+        't', 73,
+        'x', 74,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(73);
-      if (lookahead == 'i') ADVANCE(74);
-      if (lookahead == 'm') ADVANCE(75);
-      if (lookahead == 'o') ADVANCE(76);
-      if (lookahead == 'r') ADVANCE(77);
-      if (lookahead == 't') ADVANCE(78);
-      if (lookahead == 'u') ADVANCE(79);
+      if (lookahead == 'a') ADVANCE(75);
+      if (lookahead == 'i') ADVANCE(76);
+      if (lookahead == 'm') ADVANCE(77);
+      if (lookahead == 'o') ADVANCE(78);
+      if (lookahead == 'r') ADVANCE(79);
+      if (lookahead == 't') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(80);
-      if (lookahead == 'e') ADVANCE(81);
-      if (lookahead == 'r') ADVANCE(82);
-      if (lookahead == 'u') ADVANCE(83);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'r') ADVANCE(84);
+      if (lookahead == 'u') ADVANCE(85);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'o') ADVANCE(87);
+      if (lookahead == 'a') ADVANCE(86);
+      if (lookahead == 'e') ADVANCE(87);
+      if (lookahead == 'i') ADVANCE(88);
+      if (lookahead == 'o') ADVANCE(89);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(90);
-      if (lookahead == 's') ADVANCE(91);
+      if (lookahead == 'f') ADVANCE(90);
+      if (lookahead == 'm') ADVANCE(91);
+      if (lookahead == 'n') ADVANCE(92);
+      if (lookahead == 's') ADVANCE(93);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(92);
-      if (lookahead == 'u') ADVANCE(93);
+      if (lookahead == 'o') ADVANCE(94);
+      if (lookahead == 'u') ADVANCE(95);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(94);
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V') ADVANCE(96);
-      if (lookahead == 'W') ADVANCE(97);
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'm') ADVANCE(100);
+      if (lookahead == '-') ADVANCE(96);
+      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == 'V') ADVANCE(98);
+      if (lookahead == 'W') ADVANCE(99);
+      if (lookahead == 'e') ADVANCE(100);
+      if (lookahead == 'i') ADVANCE(101);
+      if (lookahead == 'm') ADVANCE(102);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'o') ADVANCE(103);
+      if (lookahead == 'a') ADVANCE(103);
+      if (lookahead == 'e') ADVANCE(104);
+      if (lookahead == 'i') ADVANCE(105);
+      if (lookahead == 'o') ADVANCE(106);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(104);
-      if (lookahead == 'e') ADVANCE(105);
-      if (lookahead == 'i') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(107);
-      if (lookahead == 'o') ADVANCE(108);
-      if (lookahead == 's') ADVANCE(109);
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'i') ADVANCE(109);
+      if (lookahead == 'm') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 's') ADVANCE(112);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(110);
-      if (lookahead == 'e') ADVANCE(111);
-      if (lookahead == 'o') ADVANCE(112);
-      if (lookahead == 's') ADVANCE(113);
+      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'e') ADVANCE(114);
+      if (lookahead == 'o') ADVANCE(115);
+      if (lookahead == 's') ADVANCE(116);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(114);
-      if (lookahead == 'f') ADVANCE(115);
-      if (lookahead == 'h') ADVANCE(116);
-      if (lookahead == 'n') ADVANCE(117);
-      if (lookahead == 'p') ADVANCE(118);
-      if (lookahead == 'u') ADVANCE(119);
-      if (lookahead == 'v') ADVANCE(120);
+      if (lookahead == 'c') ADVANCE(117);
+      if (lookahead == 'f') ADVANCE(118);
+      if (lookahead == 'h') ADVANCE(119);
+      if (lookahead == 'n') ADVANCE(120);
+      if (lookahead == 'p') ADVANCE(121);
+      if (lookahead == 'u') ADVANCE(122);
+      if (lookahead == 'v') ADVANCE(123);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 121,
-        'e', 122,
-        'h', 123,
-        'i', 124,
-        'l', 125,
-        'o', 126,
-        'r', 127,
-        'u', 128,
+        'a', 124,
+        'e', 125,
+        'h', 126,
+        'i', 127,
+        'l', 128,
+        'o', 129,
+        'r', 130,
+        'u', 131,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(129);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(130);
-      if (lookahead == 'e') ADVANCE(131);
-      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'a') ADVANCE(133);
+      if (lookahead == 'e') ADVANCE(134);
+      if (lookahead == 'u') ADVANCE(135);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 133,
-        'e', 134,
-        'h', 135,
-        'i', 136,
-        'n', 137,
-        'o', 138,
-        'p', 139,
-        's', 140,
-        't', 141,
-        'w', 142,
+        'c', 136,
+        'e', 137,
+        'h', 138,
+        'i', 139,
+        'n', 140,
+        'o', 141,
+        'p', 142,
+        's', 143,
+        't', 144,
+        'w', 145,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 143,
-        'e', 144,
-        'h', 145,
-        'o', 146,
-        'r', 147,
-        'u', 148,
-        'w', 149,
-        'y', 150,
+        'a', 146,
+        'e', 147,
+        'h', 148,
+        'i', 149,
+        'o', 150,
+        'r', 151,
+        'u', 152,
+        'w', 153,
+        'y', 154,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(151);
-      if (lookahead == 'W') ADVANCE(152);
-      if (lookahead == 'n') ADVANCE(153);
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 'V') ADVANCE(155);
+      if (lookahead == 'W') ADVANCE(156);
+      if (lookahead == 'n') ADVANCE(157);
+      if (lookahead == 'p') ADVANCE(158);
+      if (lookahead == 's') ADVANCE(159);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
-      if (lookahead == 'o') ADVANCE(157);
+      if (lookahead == 'a') ADVANCE(160);
+      if (lookahead == 'e') ADVANCE(161);
+      if (lookahead == 'o') ADVANCE(162);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(159);
-      if (lookahead == 'g') ADVANCE(160);
-      if (lookahead == 'i') ADVANCE(161);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'e') ADVANCE(164);
+      if (lookahead == 'g') ADVANCE(165);
+      if (lookahead == 'i') ADVANCE(166);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(162);
-      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'd') ADVANCE(167);
+      if (lookahead == 'e') ADVANCE(168);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(169);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(165);
+      if (lookahead == 'z') ADVANCE(170);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(166);
+      if (lookahead == 'o') ADVANCE(171);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(167);
+      if (lookahead == 'c') ADVANCE(172);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(168);
-      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'a') ADVANCE(173);
+      if (lookahead == 'd') ADVANCE(174);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(170);
+      if (lookahead == 't') ADVANCE(175);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(171);
-      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'a') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(177);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(173);
-      if (lookahead == 'o') ADVANCE(174);
+      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'o') ADVANCE(179);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(175);
-      if (lookahead == 'p') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
+      if (lookahead == 'b') ADVANCE(180);
+      if (lookahead == 'p') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(178);
+      if (lookahead == 't') ADVANCE(183);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'a') ADVANCE(184);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(180);
+      if (lookahead == 'k') ADVANCE(185);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(181);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(182);
+      if (lookahead == 'e') ADVANCE(187);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(183);
-      if (lookahead == 'n') ADVANCE(184);
-      if (lookahead == 's') ADVANCE(185);
+      if (lookahead == 'l') ADVANCE(188);
+      if (lookahead == 'n') ADVANCE(189);
+      if (lookahead == 's') ADVANCE(190);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(186);
-      if (lookahead == 's') ADVANCE(187);
-      if (lookahead == 'y') ADVANCE(188);
+      if (lookahead == 'l') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
+      if (lookahead == 'y') ADVANCE(193);
       END_STATE();
     case 46:
-      if (lookahead == 'o') ADVANCE(189);
+      if (lookahead == 'a') ADVANCE(194);
+      if (lookahead == 'o') ADVANCE(195);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(190);
+      if (lookahead == 'w') ADVANCE(196);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(191);
+      if (lookahead == 'a') ADVANCE(197);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 'm') ADVANCE(193);
+      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(194);
-      if (lookahead == 'l') ADVANCE(195);
-      if (lookahead == 'r') ADVANCE(196);
-      if (lookahead == 's') ADVANCE(197);
+      if (lookahead == 'b') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(201);
+      if (lookahead == 'r') ADVANCE(202);
+      if (lookahead == 's') ADVANCE(203);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'a') ADVANCE(204);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(199);
-      if (lookahead == 't') ADVANCE(200);
+      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(201);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 55:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(202);
-      if (lookahead == 'n') ADVANCE(203);
-      if (lookahead == 'r') ADVANCE(204);
-      if (lookahead == 'u') ADVANCE(205);
-      if (lookahead == 'v') ADVANCE(206);
+      if (lookahead == 'm') ADVANCE(208);
+      if (lookahead == 'n') ADVANCE(209);
+      if (lookahead == 'r') ADVANCE(210);
+      if (lookahead == 'u') ADVANCE(211);
+      if (lookahead == 'v') ADVANCE(212);
       END_STATE();
     case 57:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(207);
-      if (lookahead == 'd') ADVANCE(208);
-      if (lookahead == 'i') ADVANCE(209);
-      if (lookahead == 'm') ADVANCE(210);
+      if (lookahead == 'W') ADVANCE(213);
+      if (lookahead == 'd') ADVANCE(214);
+      if (lookahead == 'i') ADVANCE(215);
+      if (lookahead == 'm') ADVANCE(216);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(211);
+      if (lookahead == 't') ADVANCE(217);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(212);
+      if (lookahead == '-') ADVANCE(218);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(213);
-      if (lookahead == 'l') ADVANCE(214);
-      if (lookahead == 's') ADVANCE(215);
-      if (lookahead == 'v') ADVANCE(216);
+      if (lookahead == 'g') ADVANCE(219);
+      if (lookahead == 'l') ADVANCE(220);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 'v') ADVANCE(222);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(217);
-      if (lookahead == 'p') ADVANCE(218);
-      if (lookahead == 'r') ADVANCE(219);
-      if (lookahead == 's') ADVANCE(220);
-      if (lookahead == 'v') ADVANCE(221);
+      if (lookahead == 'a') ADVANCE(223);
+      if (lookahead == 'p') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
+      if (lookahead == 's') ADVANCE(226);
+      if (lookahead == 'v') ADVANCE(227);
       END_STATE();
     case 63:
-      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 's') ADVANCE(228);
       END_STATE();
     case 64:
-      if (lookahead == 'e') ADVANCE(223);
-      if (lookahead == 'p') ADVANCE(224);
-      if (lookahead == 't') ADVANCE(225);
+      if (lookahead == 'w') ADVANCE(229);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(226);
+      if (lookahead == 'i') ADVANCE(230);
       END_STATE();
     case 66:
-      if (lookahead == 'f') ADVANCE(227);
+      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 'i') ADVANCE(234);
       END_STATE();
     case 68:
-      if (lookahead == 'd') ADVANCE(229);
+      if (lookahead == 'f') ADVANCE(235);
       END_STATE();
     case 69:
-      if (lookahead == 'u') ADVANCE(230);
+      if (lookahead == 'r') ADVANCE(236);
       END_STATE();
     case 70:
-      if (lookahead == 'p') ADVANCE(231);
+      if (lookahead == 'd') ADVANCE(237);
       END_STATE();
     case 71:
-      if (lookahead == 'r') ADVANCE(232);
+      if (lookahead == 'u') ADVANCE(238);
       END_STATE();
     case 72:
-      if (lookahead == 'c') ADVANCE(233);
-      if (lookahead == 'p') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(239);
       END_STATE();
     case 73:
-      if (lookahead == 'i') ADVANCE(235);
-      if (lookahead == 'm') ADVANCE(236);
+      if (lookahead == 'r') ADVANCE(240);
       END_STATE();
     case 74:
-      if (lookahead == 'g') ADVANCE(237);
-      if (lookahead == 'l') ADVANCE(238);
-      if (lookahead == 'x') ADVANCE(239);
+      if (lookahead == 'c') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
       END_STATE();
     case 75:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'm') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'l') ADVANCE(240);
-      if (lookahead == 'r') ADVANCE(241);
+      if (lookahead == 'e') ADVANCE(245);
+      if (lookahead == 'g') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(247);
+      if (lookahead == 'x') ADVANCE(248);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(242);
-      if (lookahead == 'o') ADVANCE(243);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'r') ADVANCE(250);
       END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(244);
+      if (lookahead == 'e') ADVANCE(251);
+      if (lookahead == 'o') ADVANCE(252);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(245);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 81:
-      if (lookahead == 'n') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(253);
       END_STATE();
     case 82:
-      if (lookahead == 'o') ADVANCE(247);
+      if (lookahead == 'i') ADVANCE(254);
       END_STATE();
     case 83:
-      if (lookahead == 'e') ADVANCE(248);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 84:
-      if (lookahead == 'a') ADVANCE(249);
-      if (lookahead == 't') ADVANCE(250);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 85:
-      if (lookahead == 'i') ADVANCE(251);
+      if (lookahead == 'e') ADVANCE(257);
       END_STATE();
     case 86:
-      if (lookahead == 'g') ADVANCE(252);
+      if (lookahead == 'a') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 87:
-      if (lookahead == 'l') ADVANCE(253);
-      if (lookahead == 'p') ADVANCE(254);
-      if (lookahead == 'r') ADVANCE(255);
+      if (lookahead == 'i') ADVANCE(260);
       END_STATE();
     case 88:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'g') ADVANCE(261);
       END_STATE();
     case 89:
-      if (lookahead == 'p') ADVANCE(256);
+      if (lookahead == 'l') ADVANCE(262);
+      if (lookahead == 'p') ADVANCE(263);
+      if (lookahead == 'r') ADVANCE(264);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(257);
-      if (lookahead == 'p') ADVANCE(258);
-      if (lookahead == 's') ADVANCE(259);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 91:
-      if (lookahead == 'o') ADVANCE(260);
+      if (lookahead == 'p') ADVANCE(265);
       END_STATE();
     case 92:
-      if (lookahead == 'i') ADVANCE(261);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 93:
-      if (lookahead == 'm') ADVANCE(262);
-      if (lookahead == 'r') ADVANCE(263);
+      if (lookahead == 'o') ADVANCE(269);
       END_STATE();
     case 94:
-      if (lookahead == 'f') ADVANCE(264);
+      if (lookahead == 'i') ADVANCE(270);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(265);
+      if (lookahead == 'm') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'f') ADVANCE(273);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'z') ADVANCE(274);
       END_STATE();
     case 98:
-      if (lookahead == 'y') ADVANCE(266);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 99:
-      if (lookahead == 'n') ADVANCE(267);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'y') ADVANCE(275);
       END_STATE();
     case 101:
-      if (lookahead == 't') ADVANCE(268);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 102:
-      if (lookahead == 'c') ADVANCE(269);
-      if (lookahead == 'm') ADVANCE(270);
-      if (lookahead == 'n') ADVANCE(271);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 103:
-      if (lookahead == 'a') ADVANCE(272);
-      if (lookahead == 's') ADVANCE(273);
-      if (lookahead == 'w') ADVANCE(274);
+      if (lookahead == 't') ADVANCE(277);
       END_STATE();
     case 104:
-      if (lookahead == 'x') ADVANCE(275);
-      END_STATE();
-    case 105:
-      if (lookahead == 'a') ADVANCE(276);
-      if (lookahead == 'd') ADVANCE(277);
       if (lookahead == 't') ADVANCE(278);
       END_STATE();
+    case 105:
+      if (lookahead == 'c') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'n') ADVANCE(281);
+      END_STATE();
     case 106:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(279);
+      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(284);
+      if (lookahead == 'w') ADVANCE(285);
       END_STATE();
     case 107:
-      ACCEPT_TOKEN(anon_sym_mm);
+      if (lookahead == 'x') ADVANCE(286);
       END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(280);
+      if (lookahead == 'a') ADVANCE(287);
+      if (lookahead == 'd') ADVANCE(288);
+      if (lookahead == 't') ADVANCE(289);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_ms);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(290);
       END_STATE();
     case 110:
-      if (lookahead == 'd') ADVANCE(281);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 111:
-      if (lookahead == 'e') ADVANCE(282);
-      if (lookahead == 't') ADVANCE(283);
+      if (lookahead == 'd') ADVANCE(291);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(284);
-      if (lookahead == 'm') ADVANCE(285);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 'd') ADVANCE(292);
       END_STATE();
     case 114:
-      if (lookahead == 'c') ADVANCE(286);
+      if (lookahead == 'e') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(294);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_of);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(295);
+      if (lookahead == 'm') ADVANCE(296);
       END_STATE();
     case 116:
-      if (lookahead == 'm') ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 117:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(288);
+      if (lookahead == 'c') ADVANCE(297);
       END_STATE();
     case 118:
-      if (lookahead == 'e') ADVANCE(289);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(298);
       END_STATE();
     case 119:
-      if (lookahead == 't') ADVANCE(290);
+      if (lookahead == 'm') ADVANCE(299);
       END_STATE();
     case 120:
-      if (lookahead == 'e') ADVANCE(291);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(300);
       END_STATE();
     case 121:
-      if (lookahead == 'd') ADVANCE(292);
-      if (lookahead == 's') ADVANCE(293);
+      if (lookahead == 'e') ADVANCE(301);
       END_STATE();
     case 122:
-      if (lookahead == 'p') ADVANCE(294);
-      if (lookahead == 'r') ADVANCE(295);
+      if (lookahead == 't') ADVANCE(302);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(296);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 'd') ADVANCE(304);
+      if (lookahead == 's') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(298);
+      if (lookahead == 'p') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'r') ADVANCE(299);
-      if (lookahead == 's') ADVANCE(300);
-      if (lookahead == 'w') ADVANCE(301);
+      if (lookahead == 'a') ADVANCE(308);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(302);
-      if (lookahead == 'o') ADVANCE(303);
+      if (lookahead == 'e') ADVANCE(309);
       END_STATE();
     case 128:
-      if (lookahead == 'b') ADVANCE(304);
-      if (lookahead == 't') ADVANCE(305);
+      if (lookahead == 'a') ADVANCE(310);
       END_STATE();
     case 129:
-      if (lookahead == 'i') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 's') ADVANCE(312);
+      if (lookahead == 'w') ADVANCE(313);
       END_STATE();
     case 130:
-      if (lookahead == 'd') ADVANCE(307);
-      if (lookahead == 't') ADVANCE(308);
+      if (lookahead == 'e') ADVANCE(314);
+      if (lookahead == 'o') ADVANCE(315);
       END_STATE();
     case 131:
-      ADVANCE_MAP(
-        'a', 309,
-        'c', 310,
-        'f', 311,
-        'j', 312,
-        'p', 313,
-        's', 314,
-        't', 315,
-        'v', 316,
-      );
+      if (lookahead == 'b') ADVANCE(316);
+      if (lookahead == 't') ADVANCE(317);
       END_STATE();
     case 132:
-      if (lookahead == 'l') ADVANCE(317);
-      if (lookahead == 'n') ADVANCE(318);
-      if (lookahead == 'r') ADVANCE(319);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(320);
+      if (lookahead == 'd') ADVANCE(319);
+      if (lookahead == 't') ADVANCE(320);
       END_STATE();
     case 134:
-      if (lookahead == 'n') ADVANCE(321);
-      if (lookahead == 'r') ADVANCE(322);
-      if (lookahead == 's') ADVANCE(323);
+      ADVANCE_MAP(
+        'a', 321,
+        'c', 322,
+        'f', 323,
+        'j', 324,
+        'p', 325,
+        's', 326,
+        't', 327,
+        'v', 328,
+      );
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(324);
-      if (lookahead == 'e') ADVANCE(325);
-      if (lookahead == 'o') ADVANCE(326);
-      if (lookahead == 'u') ADVANCE(327);
-      END_STATE();
-    case 136:
-      if (lookahead == 'n') ADVANCE(328);
-      if (lookahead == 't') ADVANCE(329);
-      if (lookahead == 'z') ADVANCE(330);
-      END_STATE();
-    case 137:
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'n') ADVANCE(330);
       if (lookahead == 'r') ADVANCE(331);
       END_STATE();
+    case 136:
+      if (lookahead == 'a') ADVANCE(332);
+      END_STATE();
+    case 137:
+      if (lookahead == 'n') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(335);
+      END_STATE();
     case 138:
-      if (lookahead == 'u') ADVANCE(332);
+      if (lookahead == 'a') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(339);
       END_STATE();
     case 139:
-      if (lookahead == 'a') ADVANCE(333);
-      if (lookahead == 'l') ADVANCE(334);
-      if (lookahead == 'o') ADVANCE(335);
-      if (lookahead == 'r') ADVANCE(336);
+      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 't') ADVANCE(341);
+      if (lookahead == 'z') ADVANCE(342);
       END_STATE();
     case 140:
-      if (lookahead == 'b') ADVANCE(337);
+      if (lookahead == 'r') ADVANCE(343);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(338);
-      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(340);
-      if (lookahead == 'r') ADVANCE(341);
+      if (lookahead == 'a') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'o') ADVANCE(347);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'i') ADVANCE(342);
-      if (lookahead == 'k') ADVANCE(343);
+      if (lookahead == 'b') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(344);
-      if (lookahead == 'm') ADVANCE(345);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'r') ADVANCE(351);
       END_STATE();
     case 145:
-      if (lookahead == 'e') ADVANCE(346);
-      if (lookahead == 'r') ADVANCE(347);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(348);
+      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'k') ADVANCE(355);
       END_STATE();
     case 147:
-      if (lookahead == 'a') ADVANCE(349);
+      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 'm') ADVANCE(357);
       END_STATE();
     case 148:
-      if (lookahead == 'n') ADVANCE(350);
-      END_STATE();
-    case 149:
-      if (lookahead == 'o') ADVANCE(351);
-      END_STATE();
-    case 150:
-      if (lookahead == 'p') ADVANCE(352);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 153:
-      if (lookahead == 'd') ADVANCE(353);
-      if (lookahead == 't') ADVANCE(354);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(355);
-      END_STATE();
-    case 155:
-      if (lookahead == 'l') ADVANCE(356);
-      if (lookahead == 'r') ADVANCE(357);
-      END_STATE();
-    case 156:
-      if (lookahead == 'l') ADVANCE(358);
+      if (lookahead == 'e') ADVANCE(358);
       if (lookahead == 'r') ADVANCE(359);
       END_STATE();
+    case 149:
+      if (lookahead == 't') ADVANCE(360);
+      END_STATE();
+    case 150:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(361);
+      END_STATE();
+    case 151:
+      if (lookahead == 'a') ADVANCE(362);
+      END_STATE();
+    case 152:
+      if (lookahead == 'n') ADVANCE(363);
+      END_STATE();
+    case 153:
+      if (lookahead == 'o') ADVANCE(364);
+      END_STATE();
+    case 154:
+      if (lookahead == 'p') ADVANCE(365);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
     case 157:
-      if (lookahead == 'l') ADVANCE(360);
+      if (lookahead == 'd') ADVANCE(366);
+      if (lookahead == 't') ADVANCE(367);
       END_STATE();
     case 158:
-      if (lookahead == 'v') ADVANCE(361);
-      if (lookahead == 'y') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 159:
-      if (lookahead == 't') ADVANCE(363);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(368);
       END_STATE();
     case 160:
-      if (lookahead == 's') ADVANCE(364);
+      if (lookahead == 'l') ADVANCE(369);
+      if (lookahead == 'r') ADVANCE(370);
       END_STATE();
     case 161:
-      if (lookahead == 'r') ADVANCE(365);
-      if (lookahead == 't') ADVANCE(366);
+      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'r') ADVANCE(372);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'l') ADVANCE(373);
       END_STATE();
     case 163:
-      if (lookahead == 's') ADVANCE(367);
+      if (lookahead == 'v') ADVANCE(374);
+      if (lookahead == 'y') ADVANCE(375);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 't') ADVANCE(376);
       END_STATE();
     case 165:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(377);
       END_STATE();
     case 166:
-      if (lookahead == 'v') ADVANCE(368);
+      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(379);
       END_STATE();
     case 167:
-      if (lookahead == 'e') ADVANCE(369);
-      if (lookahead == 'u') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(371);
+      if (lookahead == 's') ADVANCE(380);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(372);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 170:
-      if (lookahead == 'e') ADVANCE(373);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 171:
-      if (lookahead == 'i') ADVANCE(374);
+      if (lookahead == 'v') ADVANCE(381);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(382);
+      if (lookahead == 'u') ADVANCE(383);
       END_STATE();
     case 173:
-      if (lookahead == 'o') ADVANCE(375);
+      if (lookahead == 'p') ADVANCE(384);
       END_STATE();
     case 174:
-      if (lookahead == 'n') ADVANCE(376);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 175:
-      if (lookahead == 'i') ADVANCE(377);
-      END_STATE();
-    case 176:
-      if (lookahead == 'l') ADVANCE(378);
-      END_STATE();
-    case 177:
-      if (lookahead == 'l') ADVANCE(379);
-      END_STATE();
-    case 178:
-      if (lookahead == 'e') ADVANCE(380);
-      END_STATE();
-    case 179:
-      if (lookahead == 'r') ADVANCE(381);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 181:
-      if (lookahead == 'h') ADVANCE(382);
-      END_STATE();
-    case 182:
-      if (lookahead == 'r') ADVANCE(383);
-      END_STATE();
-    case 183:
-      if (lookahead == 'u') ADVANCE(384);
-      END_STATE();
-    case 184:
-      if (lookahead == 'd') ADVANCE(385);
-      END_STATE();
-    case 185:
       if (lookahead == 'e') ADVANCE(386);
       END_STATE();
+    case 176:
+      if (lookahead == 'i') ADVANCE(387);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 178:
+      if (lookahead == 'o') ADVANCE(388);
+      END_STATE();
+    case 179:
+      if (lookahead == 'n') ADVANCE(389);
+      END_STATE();
+    case 180:
+      if (lookahead == 'i') ADVANCE(390);
+      END_STATE();
+    case 181:
+      if (lookahead == 'l') ADVANCE(391);
+      END_STATE();
+    case 182:
+      if (lookahead == 'l') ADVANCE(392);
+      END_STATE();
+    case 183:
+      if (lookahead == 'e') ADVANCE(393);
+      END_STATE();
+    case 184:
+      if (lookahead == 'r') ADVANCE(394);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
     case 186:
-      if (lookahead == 'o') ADVANCE(387);
+      if (lookahead == 'h') ADVANCE(395);
       END_STATE();
     case 187:
-      if (lookahead == 'i') ADVANCE(388);
+      if (lookahead == 'r') ADVANCE(396);
       END_STATE();
     case 188:
-      if (lookahead == 'o') ADVANCE(389);
+      if (lookahead == 'u') ADVANCE(397);
       END_STATE();
     case 189:
-      if (lookahead == 'c') ADVANCE(390);
+      if (lookahead == 'd') ADVANCE(398);
       END_STATE();
     case 190:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 191:
-      if (lookahead == 'i') ADVANCE(391);
-      if (lookahead == 'n') ADVANCE(392);
+      if (lookahead == 'o') ADVANCE(400);
       END_STATE();
     case 192:
-      if (lookahead == 'l') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(401);
       END_STATE();
     case 193:
-      if (lookahead == 'p') ADVANCE(394);
+      if (lookahead == 'o') ADVANCE(402);
       END_STATE();
     case 194:
-      if (lookahead == 'l') ADVANCE(395);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(396);
+      if (lookahead == 'c') ADVANCE(404);
       END_STATE();
     case 196:
-      if (lookahead == 'r') ADVANCE(397);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 197:
-      if (lookahead == 'c') ADVANCE(398);
+      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'n') ADVANCE(406);
       END_STATE();
     case 198:
-      if (lookahead == 'i') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 199:
-      if (lookahead == 'c') ADVANCE(400);
+      if (lookahead == 'p') ADVANCE(408);
       END_STATE();
     case 200:
-      if (lookahead == 'y') ADVANCE(401);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 201:
-      if (lookahead == 'd') ADVANCE(402);
-      if (lookahead == 's') ADVANCE(403);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 202:
-      if (lookahead == 'b') ADVANCE(404);
+      if (lookahead == 'r') ADVANCE(411);
       END_STATE();
     case 203:
-      if (lookahead == 'd') ADVANCE(405);
-      if (lookahead == 'f') ADVANCE(406);
-      if (lookahead == 'n') ADVANCE(407);
-      if (lookahead == 's') ADVANCE(408);
+      if (lookahead == 'c') ADVANCE(412);
       END_STATE();
     case 204:
-      if (lookahead == 'r') ADVANCE(409);
+      if (lookahead == 'i') ADVANCE(413);
       END_STATE();
     case 205:
-      if (lookahead == 'p') ADVANCE(410);
+      if (lookahead == 'c') ADVANCE(414);
       END_STATE();
     case 206:
-      if (lookahead == 'e') ADVANCE(411);
+      if (lookahead == 'y') ADVANCE(415);
       END_STATE();
     case 207:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'd') ADVANCE(416);
+      if (lookahead == 's') ADVANCE(417);
       END_STATE();
     case 208:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'b') ADVANCE(418);
       END_STATE();
     case 209:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 'f') ADVANCE(420);
+      if (lookahead == 'n') ADVANCE(421);
+      if (lookahead == 's') ADVANCE(422);
       END_STATE();
     case 210:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      if (lookahead == 'r') ADVANCE(423);
       END_STATE();
     case 211:
-      if (lookahead == 'a') ADVANCE(412);
-      if (lookahead == 'e') ADVANCE(413);
+      if (lookahead == 'p') ADVANCE(424);
       END_STATE();
     case 212:
-      if (lookahead == 'i') ADVANCE(414);
+      if (lookahead == 'e') ADVANCE(425);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(415);
-      if (lookahead == 'F') ADVANCE(416);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 214:
-      if (lookahead == 'a') ADVANCE(417);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(418);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 216:
-      if (lookahead == 'i') ADVANCE(419);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 217:
-      if (lookahead == 'm') ADVANCE(420);
+      if (lookahead == 'a') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'u') ADVANCE(428);
       END_STATE();
     case 218:
-      if (lookahead == 'l') ADVANCE(421);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 219:
-      if (lookahead == 'e') ADVANCE(422);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(430);
+      if (lookahead == 'F') ADVANCE(431);
+      if (lookahead == 'r') ADVANCE(432);
       END_STATE();
     case 220:
-      if (lookahead == 'p') ADVANCE(423);
-      if (lookahead == 't') ADVANCE(424);
+      if (lookahead == 'a') ADVANCE(433);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
     case 221:
-      if (lookahead == 'i') ADVANCE(425);
-      END_STATE();
-    case 222:
-      if (lookahead == 'f') ADVANCE(426);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 224:
-      if (lookahead == 'l') ADVANCE(427);
-      END_STATE();
-    case 225:
-      if (lookahead == 'y') ADVANCE(428);
-      END_STATE();
-    case 226:
-      if (lookahead == 't') ADVANCE(429);
-      END_STATE();
-    case 227:
-      if (lookahead == 'i') ADVANCE(430);
-      END_STATE();
-    case 228:
-      if (lookahead == 'p') ADVANCE(431);
-      END_STATE();
-    case 229:
-      if (lookahead == 's') ADVANCE(432);
-      END_STATE();
-    case 230:
-      if (lookahead == 'a') ADVANCE(433);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 232:
-      if (lookahead == 's') ADVANCE(434);
-      END_STATE();
-    case 233:
       if (lookahead == 'e') ADVANCE(435);
       END_STATE();
+    case 222:
+      if (lookahead == 'i') ADVANCE(436);
+      END_STATE();
+    case 223:
+      if (lookahead == 'm') ADVANCE(437);
+      END_STATE();
+    case 224:
+      if (lookahead == 'l') ADVANCE(438);
+      END_STATE();
+    case 225:
+      if (lookahead == 'e') ADVANCE(439);
+      END_STATE();
+    case 226:
+      if (lookahead == 'p') ADVANCE(440);
+      if (lookahead == 't') ADVANCE(441);
+      END_STATE();
+    case 227:
+      if (lookahead == 'i') ADVANCE(442);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(anon_sym_dms);
+      END_STATE();
+    case 229:
+      if (lookahead == 'n') ADVANCE(443);
+      END_STATE();
+    case 230:
+      if (lookahead == 'f') ADVANCE(444);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 232:
+      if (lookahead == 'l') ADVANCE(445);
+      END_STATE();
+    case 233:
+      if (lookahead == 'y') ADVANCE(446);
+      END_STATE();
     case 234:
-      if (lookahead == 'e') ADVANCE(436);
+      if (lookahead == 't') ADVANCE(447);
       END_STATE();
     case 235:
-      if (lookahead == 'l') ADVANCE(437);
+      if (lookahead == 'i') ADVANCE(448);
       END_STATE();
     case 236:
-      if (lookahead == 'i') ADVANCE(438);
+      if (lookahead == 'p') ADVANCE(449);
       END_STATE();
     case 237:
-      if (lookahead == 'u') ADVANCE(439);
+      if (lookahead == 's') ADVANCE(450);
       END_STATE();
     case 238:
-      if (lookahead == 't') ADVANCE(440);
+      if (lookahead == 'a') ADVANCE(451);
       END_STATE();
     case 239:
-      if (lookahead == 'e') ADVANCE(441);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 240:
-      if (lookahead == 'd') ADVANCE(442);
+      if (lookahead == 's') ADVANCE(452);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(443);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(444);
-      if (lookahead == 'q') ADVANCE(445);
+      if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 243:
-      if (lookahead == 'm') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(455);
       END_STATE();
     case 244:
-      if (lookahead == 'l') ADVANCE(447);
+      if (lookahead == 'i') ADVANCE(456);
       END_STATE();
     case 245:
-      if (lookahead == 'n') ADVANCE(448);
+      if (lookahead == 'l') ADVANCE(457);
       END_STATE();
     case 246:
-      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'u') ADVANCE(458);
       END_STATE();
     case 247:
-      if (lookahead == 'u') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(459);
       END_STATE();
     case 248:
-      if (lookahead == 's') ADVANCE(451);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 249:
-      if (lookahead == 't') ADVANCE(452);
+      if (lookahead == 'd') ADVANCE(461);
       END_STATE();
     case 250:
-      if (lookahead == 'a') ADVANCE(453);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(462);
       END_STATE();
     case 251:
-      if (lookahead == 'g') ADVANCE(454);
+      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'q') ADVANCE(464);
       END_STATE();
     case 252:
-      if (lookahead == 'h') ADVANCE(455);
+      if (lookahead == 'm') ADVANCE(465);
       END_STATE();
     case 253:
-      if (lookahead == 'd') ADVANCE(456);
+      if (lookahead == 'l') ADVANCE(466);
       END_STATE();
     case 254:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'n') ADVANCE(467);
       END_STATE();
     case 255:
-      if (lookahead == 'i') ADVANCE(457);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 256:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 'u') ADVANCE(469);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(459);
+      if (lookahead == 's') ADVANCE(470);
       END_STATE();
     case 258:
-      if (lookahead == 'u') ADVANCE(460);
+      if (lookahead == 't') ADVANCE(471);
       END_STATE();
     case 259:
-      if (lookahead == 't') ADVANCE(461);
+      if (lookahead == 'a') ADVANCE(472);
       END_STATE();
     case 260:
-      if (lookahead == 'l') ADVANCE(462);
+      if (lookahead == 'g') ADVANCE(473);
       END_STATE();
     case 261:
-      if (lookahead == 'n') ADVANCE(463);
+      if (lookahead == 'h') ADVANCE(474);
       END_STATE();
     case 262:
-      if (lookahead == 'p') ADVANCE(464);
+      if (lookahead == 'd') ADVANCE(475);
       END_STATE();
     case 263:
-      if (lookahead == 'i') ADVANCE(465);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 264:
-      if (lookahead == 'a') ADVANCE(466);
+      if (lookahead == 'i') ADVANCE(476);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(467);
-      END_STATE();
-    case 267:
-      if (lookahead == 'd') ADVANCE(468);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 269:
-      if (lookahead == 'e') ADVANCE(469);
-      END_STATE();
-    case 270:
-      if (lookahead == 'i') ADVANCE(470);
-      END_STATE();
-    case 271:
-      if (lookahead == 'e') ADVANCE(471);
-      if (lookahead == 'k') ADVANCE(472);
-      END_STATE();
-    case 272:
-      if (lookahead == 'd') ADVANCE(473);
-      END_STATE();
-    case 273:
-      if (lookahead == 's') ADVANCE(474);
-      END_STATE();
-    case 274:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 275:
-      if (lookahead == 'i') ADVANCE(475);
-      END_STATE();
-    case 276:
-      if (lookahead == 'n') ADVANCE(476);
-      END_STATE();
-    case 277:
-      if (lookahead == 'i') ADVANCE(477);
-      END_STATE();
-    case 278:
       if (lookahead == 'e') ADVANCE(478);
       END_STATE();
-    case 279:
-      ACCEPT_TOKEN(anon_sym_min);
+    case 267:
+      if (lookahead == 'u') ADVANCE(479);
       END_STATE();
-    case 280:
-      if (lookahead == 'e') ADVANCE(479);
+    case 268:
+      if (lookahead == 't') ADVANCE(480);
       END_STATE();
-    case 281:
-      if (lookahead == '2') ADVANCE(480);
-      if (lookahead == '8') ADVANCE(481);
+    case 269:
+      if (lookahead == 'l') ADVANCE(481);
       END_STATE();
-    case 282:
-      if (lookahead == 'd') ADVANCE(482);
+    case 270:
+      if (lookahead == 'n') ADVANCE(482);
       END_STATE();
-    case 283:
-      ACCEPT_TOKEN(anon_sym_net);
+    case 271:
+      if (lookahead == 'p') ADVANCE(483);
       END_STATE();
-    case 284:
-      if (lookahead == 's') ADVANCE(483);
-      END_STATE();
-    case 285:
+    case 272:
       if (lookahead == 'i') ADVANCE(484);
       END_STATE();
-    case 286:
-      if (lookahead == 'u') ADVANCE(485);
+    case 273:
+      if (lookahead == 'a') ADVANCE(485);
       END_STATE();
-    case 287:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(486);
-      if (lookahead == 's') ADVANCE(487);
+    case 274:
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
-    case 288:
-      if (lookahead == '-') ADVANCE(488);
+    case 275:
+      if (lookahead == 'e') ADVANCE(486);
       END_STATE();
-    case 289:
-      if (lookahead == 'n') ADVANCE(489);
+    case 276:
+      if (lookahead == 'd') ADVANCE(487);
       END_STATE();
-    case 290:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(490);
-      if (lookahead == 'p') ADVANCE(491);
+    case 277:
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
-    case 291:
-      if (lookahead == 'r') ADVANCE(492);
+    case 278:
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
-    case 292:
-      ACCEPT_TOKEN(anon_sym_pad);
+    case 279:
+      if (lookahead == 'e') ADVANCE(489);
       END_STATE();
-    case 293:
-      if (lookahead == 's') ADVANCE(493);
+    case 280:
+      if (lookahead == 'i') ADVANCE(490);
       END_STATE();
-    case 294:
-      ACCEPT_TOKEN(anon_sym_pep);
+    case 281:
+      if (lookahead == 'e') ADVANCE(491);
+      if (lookahead == 'k') ADVANCE(492);
       END_STATE();
-    case 295:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(494);
+    case 282:
+      if (lookahead == 'd') ADVANCE(493);
       END_STATE();
-    case 296:
+    case 283:
+      if (lookahead == 'g') ADVANCE(494);
+      END_STATE();
+    case 284:
       if (lookahead == 's') ADVANCE(495);
       END_STATE();
-    case 297:
-      if (lookahead == 'c') ADVANCE(496);
+    case 285:
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
-    case 298:
-      if (lookahead == 'c') ADVANCE(497);
+    case 286:
+      if (lookahead == 'i') ADVANCE(496);
       END_STATE();
-    case 299:
-      if (lookahead == 't') ADVANCE(498);
+    case 287:
+      if (lookahead == 'n') ADVANCE(497);
       END_STATE();
-    case 300:
-      if (lookahead == 'i') ADVANCE(499);
+    case 288:
+      if (lookahead == 'i') ADVANCE(498);
       END_STATE();
-    case 301:
+    case 289:
+      if (lookahead == 'e') ADVANCE(499);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 291:
       if (lookahead == 'e') ADVANCE(500);
       END_STATE();
+    case 292:
+      if (lookahead == '2') ADVANCE(501);
+      if (lookahead == '8') ADVANCE(502);
+      END_STATE();
+    case 293:
+      if (lookahead == 'd') ADVANCE(503);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 295:
+      if (lookahead == 's') ADVANCE(504);
+      END_STATE();
+    case 296:
+      if (lookahead == 'i') ADVANCE(505);
+      END_STATE();
+    case 297:
+      if (lookahead == 'u') ADVANCE(506);
+      END_STATE();
+    case 298:
+      if (lookahead == 's') ADVANCE(507);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(509);
+      END_STATE();
+    case 300:
+      if (lookahead == '-') ADVANCE(510);
+      END_STATE();
+    case 301:
+      if (lookahead == 'n') ADVANCE(511);
+      END_STATE();
     case 302:
-      if (lookahead == 'a') ADVANCE(501);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'p') ADVANCE(513);
       END_STATE();
     case 303:
-      if (lookahead == 'f') ADVANCE(502);
-      if (lookahead == 't') ADVANCE(503);
+      if (lookahead == 'r') ADVANCE(514);
       END_STATE();
     case 304:
-      if (lookahead == 'l') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 305:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 's') ADVANCE(515);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 307:
-      if (lookahead == 'i') ADVANCE(506);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(516);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(507);
-      if (lookahead == 'i') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(517);
       END_STATE();
     case 309:
-      if (lookahead == 'c') ADVANCE(509);
-      if (lookahead == 'd') ADVANCE(510);
-      if (lookahead == 'l') ADVANCE(511);
+      if (lookahead == 'c') ADVANCE(518);
       END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'c') ADVANCE(519);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(513);
-      if (lookahead == 'l') ADVANCE(514);
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
     case 312:
-      if (lookahead == 'e') ADVANCE(515);
+      if (lookahead == 'i') ADVANCE(521);
       END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'e') ADVANCE(522);
       END_STATE();
     case 314:
-      if (lookahead == 'i') ADVANCE(517);
-      if (lookahead == 'o') ADVANCE(518);
+      if (lookahead == 'a') ADVANCE(523);
       END_STATE();
     case 315:
-      if (lookahead == 'u') ADVANCE(519);
+      if (lookahead == 'f') ADVANCE(524);
+      if (lookahead == 't') ADVANCE(525);
       END_STATE();
     case 316:
-      if (lookahead == 'e') ADVANCE(520);
+      if (lookahead == 'l') ADVANCE(526);
       END_STATE();
     case 317:
-      if (lookahead == 'e') ADVANCE(521);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 318:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 319:
-      if (lookahead == 'a') ADVANCE(522);
+      if (lookahead == 'i') ADVANCE(528);
       END_STATE();
     case 320:
-      if (lookahead == 'l') ADVANCE(523);
+      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 321:
-      if (lookahead == 's') ADVANCE(524);
+      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(533);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(525);
-      if (lookahead == 'v') ADVANCE(526);
-      END_STATE();
-    case 323:
-      if (lookahead == 's') ADVANCE(527);
-      END_STATE();
-    case 324:
-      if (lookahead == 'r') ADVANCE(528);
-      END_STATE();
-    case 325:
-      if (lookahead == 'e') ADVANCE(529);
-      END_STATE();
-    case 326:
-      if (lookahead == 'r') ADVANCE(530);
-      END_STATE();
-    case 327:
-      if (lookahead == 'n') ADVANCE(531);
-      END_STATE();
-    case 328:
-      if (lookahead == 'a') ADVANCE(532);
-      if (lookahead == 'c') ADVANCE(533);
-      END_STATE();
-    case 329:
       if (lookahead == 'e') ADVANCE(534);
       END_STATE();
-    case 330:
+    case 323:
       if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 'l') ADVANCE(536);
+      END_STATE();
+    case 324:
+      if (lookahead == 'e') ADVANCE(537);
+      END_STATE();
+    case 325:
+      if (lookahead == 'e') ADVANCE(538);
+      END_STATE();
+    case 326:
+      if (lookahead == 'i') ADVANCE(539);
+      if (lookahead == 'o') ADVANCE(540);
+      END_STATE();
+    case 327:
+      if (lookahead == 'u') ADVANCE(541);
+      END_STATE();
+    case 328:
+      if (lookahead == 'e') ADVANCE(542);
+      END_STATE();
+    case 329:
+      if (lookahead == 'e') ADVANCE(543);
+      END_STATE();
+    case 330:
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 331:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'a') ADVANCE(544);
       END_STATE();
     case 332:
-      if (lookahead == 'r') ADVANCE(536);
-      END_STATE();
-    case 333:
-      if (lookahead == 'c') ADVANCE(537);
-      END_STATE();
-    case 334:
-      if (lookahead == 'i') ADVANCE(538);
-      END_STATE();
-    case 335:
-      if (lookahead == 't') ADVANCE(539);
-      END_STATE();
-    case 336:
-      if (lookahead == 'e') ADVANCE(540);
-      END_STATE();
-    case 337:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(541);
-      END_STATE();
-    case 338:
-      if (lookahead == 't') ADVANCE(542);
-      END_STATE();
-    case 339:
-      if (lookahead == 'a') ADVANCE(543);
-      END_STATE();
-    case 340:
-      if (lookahead == 't') ADVANCE(544);
-      END_STATE();
-    case 341:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 342:
       if (lookahead == 'l') ADVANCE(545);
       END_STATE();
-    case 343:
-      if (lookahead == 'e') ADVANCE(546);
+    case 333:
+      if (lookahead == 's') ADVANCE(546);
       END_STATE();
-    case 344:
-      ACCEPT_TOKEN(anon_sym_tee);
+    case 334:
+      if (lookahead == 'i') ADVANCE(547);
+      if (lookahead == 'v') ADVANCE(548);
       END_STATE();
-    case 345:
-      if (lookahead == 'p') ADVANCE(547);
+    case 335:
+      if (lookahead == 's') ADVANCE(549);
       END_STATE();
-    case 346:
-      if (lookahead == 'n') ADVANCE(548);
+    case 336:
+      if (lookahead == 'r') ADVANCE(550);
       END_STATE();
-    case 347:
-      if (lookahead == 'e') ADVANCE(549);
-      if (lookahead == 'o') ADVANCE(550);
+    case 337:
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
-    case 348:
-      if (lookahead == 'a') ADVANCE(551);
+    case 338:
+      if (lookahead == 'r') ADVANCE(552);
       END_STATE();
-    case 349:
-      if (lookahead == 'n') ADVANCE(552);
+    case 339:
+      if (lookahead == 'n') ADVANCE(553);
       END_STATE();
-    case 350:
-      if (lookahead == 'e') ADVANCE(553);
+    case 340:
+      if (lookahead == 'a') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
-    case 351:
-      if (lookahead == '-') ADVANCE(554);
-      END_STATE();
-    case 352:
-      if (lookahead == 'i') ADVANCE(555);
-      END_STATE();
-    case 353:
+    case 341:
       if (lookahead == 'e') ADVANCE(556);
       END_STATE();
-    case 354:
-      if (lookahead == 'i') ADVANCE(557);
+    case 342:
+      if (lookahead == 'e') ADVANCE(557);
       END_STATE();
-    case 355:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 343:
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
-    case 356:
-      if (lookahead == 'i') ADVANCE(558);
+    case 344:
+      if (lookahead == 'r') ADVANCE(558);
       END_STATE();
-    case 357:
-      if (lookahead == 'i') ADVANCE(559);
+    case 345:
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
-    case 358:
-      if (lookahead == 'o') ADVANCE(560);
+    case 346:
+      if (lookahead == 'i') ADVANCE(560);
       END_STATE();
-    case 359:
+    case 347:
       if (lookahead == 't') ADVANCE(561);
       END_STATE();
-    case 360:
-      if (lookahead == 't') ADVANCE(562);
+    case 348:
+      if (lookahead == 'e') ADVANCE(562);
       END_STATE();
-    case 361:
-      if (lookahead == 'e') ADVANCE(563);
+    case 349:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(563);
       END_STATE();
-    case 362:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(564);
+    case 350:
+      if (lookahead == 't') ADVANCE(564);
       END_STATE();
-    case 363:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 351:
+      if (lookahead == 'a') ADVANCE(565);
       END_STATE();
-    case 364:
-      if (lookahead == '8') ADVANCE(565);
+    case 352:
+      if (lookahead == 't') ADVANCE(566);
       END_STATE();
-    case 365:
-      if (lookahead == 'e') ADVANCE(566);
+    case 353:
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
-    case 366:
-      if (lookahead == 'h') ADVANCE(567);
+    case 354:
+      if (lookahead == 'l') ADVANCE(567);
       END_STATE();
-    case 367:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 368:
+    case 355:
       if (lookahead == 'e') ADVANCE(568);
       END_STATE();
-    case 369:
+    case 356:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 357:
       if (lookahead == 'p') ADVANCE(569);
       END_STATE();
-    case 370:
-      if (lookahead == 'r') ADVANCE(570);
+    case 358:
+      if (lookahead == 'n') ADVANCE(570);
       END_STATE();
-    case 371:
-      if (lookahead == 't') ADVANCE(571);
+    case 359:
+      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'o') ADVANCE(572);
       END_STATE();
-    case 372:
-      if (lookahead == 'd') ADVANCE(572);
+    case 360:
+      if (lookahead == 'l') ADVANCE(573);
       END_STATE();
-    case 373:
-      if (lookahead == 'r') ADVANCE(573);
+    case 361:
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
-    case 374:
-      if (lookahead == 'n') ADVANCE(574);
+    case 362:
+      if (lookahead == 'n') ADVANCE(575);
       END_STATE();
-    case 375:
-      if (lookahead == 'c') ADVANCE(575);
-      END_STATE();
-    case 376:
+    case 363:
       if (lookahead == 'e') ADVANCE(576);
       END_STATE();
-    case 377:
-      if (lookahead == 'e') ADVANCE(577);
+    case 364:
+      if (lookahead == '-') ADVANCE(577);
       END_STATE();
-    case 378:
+    case 365:
       if (lookahead == 'i') ADVANCE(578);
       END_STATE();
+    case 366:
+      if (lookahead == 'e') ADVANCE(579);
+      END_STATE();
+    case 367:
+      if (lookahead == 'i') ADVANCE(580);
+      END_STATE();
+    case 368:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
+    case 369:
+      if (lookahead == 'i') ADVANCE(581);
+      END_STATE();
+    case 370:
+      if (lookahead == 'i') ADVANCE(582);
+      END_STATE();
+    case 371:
+      if (lookahead == 'o') ADVANCE(583);
+      END_STATE();
+    case 372:
+      if (lookahead == 't') ADVANCE(584);
+      END_STATE();
+    case 373:
+      if (lookahead == 't') ADVANCE(585);
+      END_STATE();
+    case 374:
+      if (lookahead == 'e') ADVANCE(586);
+      END_STATE();
+    case 375:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(587);
+      END_STATE();
+    case 376:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 377:
+      if (lookahead == '8') ADVANCE(588);
+      END_STATE();
+    case 378:
+      if (lookahead == 'e') ADVANCE(589);
+      END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'h') ADVANCE(590);
       END_STATE();
     case 380:
-      if (lookahead == 'n') ADVANCE(579);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 381:
-      if (lookahead == 't') ADVANCE(580);
+      if (lookahead == 'e') ADVANCE(591);
       END_STATE();
     case 382:
-      if (lookahead == 'o') ADVANCE(581);
+      if (lookahead == 'p') ADVANCE(592);
       END_STATE();
     case 383:
-      if (lookahead == 'a') ADVANCE(582);
+      if (lookahead == 'r') ADVANCE(593);
       END_STATE();
     case 384:
-      if (lookahead == 'n') ADVANCE(583);
+      if (lookahead == 't') ADVANCE(594);
       END_STATE();
     case 385:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(584);
+      if (lookahead == 'd') ADVANCE(595);
       END_STATE();
     case 386:
-      if (lookahead == 'l') ADVANCE(585);
+      if (lookahead == 'r') ADVANCE(596);
       END_STATE();
     case 387:
-      if (lookahead == 'w') ADVANCE(586);
-      END_STATE();
-    case 388:
-      if (lookahead == 'd') ADVANCE(587);
-      END_STATE();
-    case 389:
-      if (lookahead == 'n') ADVANCE(588);
-      END_STATE();
-    case 390:
-      if (lookahead == 'k') ADVANCE(589);
-      END_STATE();
-    case 391:
-      if (lookahead == 'd') ADVANCE(590);
-      END_STATE();
-    case 392:
-      if (lookahead == 'c') ADVANCE(591);
-      END_STATE();
-    case 393:
-      if (lookahead == 'i') ADVANCE(592);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 395:
-      if (lookahead == 'e') ADVANCE(593);
-      END_STATE();
-    case 396:
-      if (lookahead == 'b') ADVANCE(594);
-      END_STATE();
-    case 397:
-      if (lookahead == 'i') ADVANCE(595);
-      END_STATE();
-    case 398:
-      if (lookahead == 'a') ADVANCE(596);
-      END_STATE();
-    case 399:
       if (lookahead == 'n') ADVANCE(597);
       END_STATE();
+    case 388:
+      if (lookahead == 'c') ADVANCE(598);
+      END_STATE();
+    case 389:
+      if (lookahead == 'e') ADVANCE(599);
+      END_STATE();
+    case 390:
+      if (lookahead == 'e') ADVANCE(600);
+      END_STATE();
+    case 391:
+      if (lookahead == 'i') ADVANCE(601);
+      END_STATE();
+    case 392:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
+    case 393:
+      if (lookahead == 'n') ADVANCE(602);
+      END_STATE();
+    case 394:
+      if (lookahead == 't') ADVANCE(603);
+      END_STATE();
+    case 395:
+      if (lookahead == 'o') ADVANCE(604);
+      END_STATE();
+    case 396:
+      if (lookahead == 'a') ADVANCE(605);
+      END_STATE();
+    case 397:
+      if (lookahead == 'n') ADVANCE(606);
+      END_STATE();
+    case 398:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(607);
+      END_STATE();
+    case 399:
+      if (lookahead == 'l') ADVANCE(608);
+      END_STATE();
     case 400:
-      if (lookahead == 'u') ADVANCE(598);
+      if (lookahead == 'w') ADVANCE(609);
       END_STATE();
     case 401:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
     case 402:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(611);
       END_STATE();
     case 403:
-      if (lookahead == 's') ADVANCE(599);
+      if (lookahead == 'k') ADVANCE(612);
       END_STATE();
     case 404:
-      if (lookahead == 'i') ADVANCE(600);
+      if (lookahead == 'k') ADVANCE(613);
       END_STATE();
     case 405:
-      if (lookahead == 'i') ADVANCE(601);
-      if (lookahead == 'u') ADVANCE(602);
+      if (lookahead == 'd') ADVANCE(614);
       END_STATE();
     case 406:
-      if (lookahead == 'i') ADVANCE(603);
+      if (lookahead == 'c') ADVANCE(615);
       END_STATE();
     case 407:
-      if (lookahead == 'e') ADVANCE(604);
+      if (lookahead == 'i') ADVANCE(616);
       END_STATE();
     case 408:
-      if (lookahead == 't') ADVANCE(605);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 409:
-      if (lookahead == 'e') ADVANCE(606);
+      if (lookahead == 'e') ADVANCE(617);
       END_STATE();
     case 410:
-      if (lookahead == 'l') ADVANCE(607);
+      if (lookahead == 'b') ADVANCE(618);
       END_STATE();
     case 411:
-      if (lookahead == 'r') ADVANCE(608);
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
     case 412:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'a') ADVANCE(620);
       END_STATE();
     case 413:
-      if (lookahead == 'd') ADVANCE(609);
+      if (lookahead == 'n') ADVANCE(621);
       END_STATE();
     case 414:
-      if (lookahead == 'n') ADVANCE(610);
+      if (lookahead == 'u') ADVANCE(622);
       END_STATE();
     case 415:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 416:
-      ACCEPT_TOKEN(anon_sym_degF);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 417:
-      if (lookahead == 'y') ADVANCE(611);
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
     case 418:
-      if (lookahead == 'n') ADVANCE(612);
+      if (lookahead == 'i') ADVANCE(624);
       END_STATE();
     case 419:
-      if (lookahead == 'c') ADVANCE(613);
+      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'u') ADVANCE(626);
       END_STATE();
     case 420:
-      if (lookahead == 'e') ADVANCE(614);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(615);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 422:
-      if (lookahead == 'c') ADVANCE(616);
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
     case 423:
-      if (lookahead == 'l') ADVANCE(617);
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
     case 424:
-      if (lookahead == 'a') ADVANCE(618);
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
     case 425:
-      if (lookahead == 'd') ADVANCE(619);
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
     case 426:
-      if (lookahead == 't') ADVANCE(620);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 427:
-      if (lookahead == 'e') ADVANCE(621);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(633);
       END_STATE();
     case 428:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 'm') ADVANCE(634);
       END_STATE();
     case 429:
-      if (lookahead == 'i') ADVANCE(622);
+      if (lookahead == 'n') ADVANCE(635);
       END_STATE();
     case 430:
-      if (lookahead == 'c') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 432:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'e') ADVANCE(636);
       END_STATE();
     case 433:
-      if (lookahead == 'l') ADVANCE(624);
+      if (lookahead == 'y') ADVANCE(637);
       END_STATE();
     case 434:
-      if (lookahead == '8') ADVANCE(625);
+      if (lookahead == 'v') ADVANCE(638);
       END_STATE();
     case 435:
-      if (lookahead == 's') ADVANCE(626);
+      if (lookahead == 'n') ADVANCE(639);
       END_STATE();
     case 436:
-      if (lookahead == 'c') ADVANCE(627);
+      if (lookahead == 'c') ADVANCE(640);
       END_STATE();
     case 437:
-      if (lookahead == 's') ADVANCE(628);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 438:
-      if (lookahead == 'l') ADVANCE(629);
-      END_STATE();
-    case 439:
-      if (lookahead == 'r') ADVANCE(630);
-      END_STATE();
-    case 440:
-      if (lookahead == 'e') ADVANCE(631);
-      END_STATE();
-    case 441:
-      if (lookahead == 'd') ADVANCE(632);
-      END_STATE();
-    case 442:
-      if (lookahead == 'b') ADVANCE(633);
-      END_STATE();
-    case 443:
-      if (lookahead == 'a') ADVANCE(634);
-      END_STATE();
-    case 444:
-      if (lookahead == '-') ADVANCE(635);
-      END_STATE();
-    case 445:
-      if (lookahead == 'u') ADVANCE(636);
-      END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 447:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 448:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 449:
-      if (lookahead == 'r') ADVANCE(637);
-      END_STATE();
-    case 450:
-      if (lookahead == 'n') ADVANCE(638);
-      END_STATE();
-    case 451:
-      if (lookahead == 's') ADVANCE(639);
-      END_STATE();
-    case 452:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 453:
-      if (lookahead == '-') ADVANCE(640);
-      END_STATE();
-    case 454:
-      if (lookahead == 'h') ADVANCE(641);
-      END_STATE();
-    case 455:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 456:
       if (lookahead == 'e') ADVANCE(642);
       END_STATE();
+    case 439:
+      if (lookahead == 'c') ADVANCE(643);
+      END_STATE();
+    case 440:
+      if (lookahead == 'l') ADVANCE(644);
+      END_STATE();
+    case 441:
+      if (lookahead == 'a') ADVANCE(645);
+      END_STATE();
+    case 442:
+      if (lookahead == 'd') ADVANCE(646);
+      END_STATE();
+    case 443:
+      ACCEPT_TOKEN(anon_sym_down);
+      END_STATE();
+    case 444:
+      if (lookahead == 't') ADVANCE(647);
+      END_STATE();
+    case 445:
+      if (lookahead == 'e') ADVANCE(648);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 447:
+      if (lookahead == 'i') ADVANCE(649);
+      END_STATE();
+    case 448:
+      if (lookahead == 'c') ADVANCE(650);
+      END_STATE();
+    case 449:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 450:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 451:
+      if (lookahead == 'l') ADVANCE(651);
+      END_STATE();
+    case 452:
+      if (lookahead == '8') ADVANCE(652);
+      END_STATE();
+    case 453:
+      if (lookahead == 's') ADVANCE(653);
+      END_STATE();
+    case 454:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
+    case 455:
+      if (lookahead == 's') ADVANCE(655);
+      END_STATE();
+    case 456:
+      if (lookahead == 'l') ADVANCE(656);
+      END_STATE();
     case 457:
-      if (lookahead == 'z') ADVANCE(643);
+      if (lookahead == 'd') ADVANCE(657);
       END_STATE();
     case 458:
-      if (lookahead == 'd') ADVANCE(644);
+      if (lookahead == 'r') ADVANCE(658);
       END_STATE();
     case 459:
-      if (lookahead == 'r') ADVANCE(645);
+      if (lookahead == 'e') ADVANCE(659);
       END_STATE();
     case 460:
-      if (lookahead == 't') ADVANCE(646);
+      if (lookahead == 'd') ADVANCE(660);
       END_STATE();
     case 461:
-      if (lookahead == 'e') ADVANCE(647);
-      if (lookahead == 'r') ADVANCE(648);
+      if (lookahead == 'b') ADVANCE(661);
       END_STATE();
     case 462:
-      if (lookahead == 'a') ADVANCE(649);
+      if (lookahead == 'a') ADVANCE(662);
       END_STATE();
     case 463:
-      if (lookahead == 's') ADVANCE(650);
+      if (lookahead == '-') ADVANCE(663);
       END_STATE();
     case 464:
-      if (lookahead == 'e') ADVANCE(651);
+      if (lookahead == 'u') ADVANCE(664);
       END_STATE();
     case 465:
-      if (lookahead == 's') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 466:
-      if (lookahead == 'c') ADVANCE(653);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 467:
-      if (lookahead == 'd') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'r') ADVANCE(665);
       END_STATE();
     case 469:
-      if (lookahead == 'n') ADVANCE(655);
-      END_STATE();
-    case 470:
-      if (lookahead == 't') ADVANCE(656);
-      END_STATE();
-    case 471:
-      if (lookahead == 'a') ADVANCE(657);
-      END_STATE();
-    case 472:
-      ACCEPT_TOKEN(anon_sym_link);
-      END_STATE();
-    case 473:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 474:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(658);
-      END_STATE();
-    case 475:
-      if (lookahead == 'm') ADVANCE(659);
-      END_STATE();
-    case 476:
-      ACCEPT_TOKEN(anon_sym_mean);
-      END_STATE();
-    case 477:
-      if (lookahead == 'u') ADVANCE(660);
-      END_STATE();
-    case 478:
-      if (lookahead == 'r') ADVANCE(661);
-      END_STATE();
-    case 479:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(662);
-      END_STATE();
-    case 480:
-      if (lookahead == '7') ADVANCE(663);
-      END_STATE();
-    case 481:
-      if (lookahead == '3') ADVANCE(664);
-      END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_need);
-      END_STATE();
-    case 483:
-      if (lookahead == 'e') ADVANCE(665);
-      END_STATE();
-    case 484:
       if (lookahead == 'n') ADVANCE(666);
       END_STATE();
+    case 470:
+      if (lookahead == 's') ADVANCE(667);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 472:
+      if (lookahead == '-') ADVANCE(668);
+      END_STATE();
+    case 473:
+      if (lookahead == 'h') ADVANCE(669);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 475:
+      if (lookahead == 'e') ADVANCE(670);
+      END_STATE();
+    case 476:
+      if (lookahead == 'z') ADVANCE(671);
+      END_STATE();
+    case 477:
+      if (lookahead == 'd') ADVANCE(672);
+      END_STATE();
+    case 478:
+      if (lookahead == 'r') ADVANCE(673);
+      END_STATE();
+    case 479:
+      if (lookahead == 't') ADVANCE(674);
+      END_STATE();
+    case 480:
+      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 'r') ADVANCE(676);
+      END_STATE();
+    case 481:
+      if (lookahead == 'a') ADVANCE(677);
+      END_STATE();
+    case 482:
+      if (lookahead == 's') ADVANCE(678);
+      END_STATE();
+    case 483:
+      if (lookahead == 'e') ADVANCE(679);
+      END_STATE();
+    case 484:
+      if (lookahead == 's') ADVANCE(680);
+      END_STATE();
     case 485:
-      if (lookahead == 'p') ADVANCE(667);
+      if (lookahead == 'c') ADVANCE(681);
       END_STATE();
     case 486:
-      if (lookahead == 'm') ADVANCE(668);
+      if (lookahead == 'd') ADVANCE(682);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 488:
-      if (lookahead == 'e') ADVANCE(669);
-      END_STATE();
-    case 489:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 490:
-      if (lookahead == 'r') ADVANCE(670);
-      END_STATE();
-    case 491:
-      if (lookahead == 'u') ADVANCE(671);
-      END_STATE();
-    case 492:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 493:
-      if (lookahead == 'e') ADVANCE(672);
-      END_STATE();
-    case 494:
-      if (lookahead == 'i') ADVANCE(673);
-      END_STATE();
-    case 495:
-      if (lookahead == 'e') ADVANCE(674);
-      END_STATE();
-    case 496:
-      if (lookahead == 'e') ADVANCE(675);
-      END_STATE();
-    case 497:
-      if (lookahead == 'e') ADVANCE(676);
-      END_STATE();
-    case 498:
-      ACCEPT_TOKEN(anon_sym_port);
-      END_STATE();
-    case 499:
-      if (lookahead == 't') ADVANCE(677);
-      END_STATE();
-    case 500:
-      if (lookahead == 'r') ADVANCE(678);
-      END_STATE();
-    case 501:
-      if (lookahead == 'm') ADVANCE(679);
-      END_STATE();
-    case 502:
-      if (lookahead == 'i') ADVANCE(680);
-      END_STATE();
-    case 503:
-      if (lookahead == 'e') ADVANCE(681);
-      END_STATE();
-    case 504:
-      if (lookahead == 'i') ADVANCE(682);
-      END_STATE();
-    case 505:
       if (lookahead == 't') ADVANCE(683);
       END_STATE();
+    case 489:
+      if (lookahead == 'n') ADVANCE(684);
+      END_STATE();
+    case 490:
+      if (lookahead == 't') ADVANCE(685);
+      END_STATE();
+    case 491:
+      if (lookahead == 'a') ADVANCE(686);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(anon_sym_link);
+      END_STATE();
+    case 493:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 494:
+      if (lookahead == 'i') ADVANCE(687);
+      END_STATE();
+    case 495:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(688);
+      END_STATE();
+    case 496:
+      if (lookahead == 'm') ADVANCE(689);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 498:
+      if (lookahead == 'u') ADVANCE(690);
+      END_STATE();
+    case 499:
+      if (lookahead == 'r') ADVANCE(691);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(692);
+      END_STATE();
+    case 501:
+      if (lookahead == '7') ADVANCE(693);
+      END_STATE();
+    case 502:
+      if (lookahead == '3') ADVANCE(694);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(anon_sym_need);
+      END_STATE();
+    case 504:
+      if (lookahead == 'e') ADVANCE(695);
+      END_STATE();
+    case 505:
+      if (lookahead == 'n') ADVANCE(696);
+      END_STATE();
     case 506:
-      if (lookahead == 'u') ADVANCE(684);
+      if (lookahead == 'p') ADVANCE(697);
       END_STATE();
     case 507:
-      if (lookahead == 'd') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(698);
       END_STATE();
     case 508:
-      if (lookahead == 'n') ADVANCE(686);
-      if (lookahead == 'o') ADVANCE(687);
+      if (lookahead == 'm') ADVANCE(699);
       END_STATE();
     case 509:
-      if (lookahead == 't') ADVANCE(688);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 510:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(689);
+      if (lookahead == 'e') ADVANCE(700);
       END_STATE();
     case 511:
-      if (lookahead == 'i') ADVANCE(690);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 512:
-      if (lookahead == 'i') ADVANCE(691);
-      END_STATE();
-    case 513:
-      if (lookahead == 'r') ADVANCE(692);
-      END_STATE();
-    case 514:
-      if (lookahead == 'e') ADVANCE(693);
-      END_STATE();
-    case 515:
-      if (lookahead == 'c') ADVANCE(694);
-      END_STATE();
-    case 516:
-      if (lookahead == 'a') ADVANCE(695);
-      END_STATE();
-    case 517:
-      if (lookahead == 'd') ADVANCE(696);
-      if (lookahead == 's') ADVANCE(697);
-      END_STATE();
-    case 518:
-      if (lookahead == 'l') ADVANCE(698);
-      if (lookahead == 'n') ADVANCE(699);
-      END_STATE();
-    case 519:
-      if (lookahead == 'r') ADVANCE(700);
-      END_STATE();
-    case 520:
       if (lookahead == 'r') ADVANCE(701);
       END_STATE();
-    case 521:
-      if (lookahead == 's') ADVANCE(702);
+    case 513:
+      if (lookahead == 'u') ADVANCE(702);
       END_STATE();
-    case 522:
-      if (lookahead == 'l') ADVANCE(703);
+    case 514:
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
-    case 523:
-      if (lookahead == 'e') ADVANCE(704);
+    case 515:
+      if (lookahead == 'e') ADVANCE(703);
       END_STATE();
-    case 524:
-      if (lookahead == 'i') ADVANCE(705);
+    case 516:
+      if (lookahead == 'i') ADVANCE(704);
       END_STATE();
-    case 525:
+    case 517:
+      if (lookahead == 'e') ADVANCE(705);
+      END_STATE();
+    case 518:
       if (lookahead == 'e') ADVANCE(706);
       END_STATE();
+    case 519:
+      if (lookahead == 'e') ADVANCE(707);
+      END_STATE();
+    case 520:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 521:
+      if (lookahead == 't') ADVANCE(708);
+      END_STATE();
+    case 522:
+      if (lookahead == 'r') ADVANCE(709);
+      END_STATE();
+    case 523:
+      if (lookahead == 'm') ADVANCE(710);
+      END_STATE();
+    case 524:
+      if (lookahead == 'i') ADVANCE(711);
+      END_STATE();
+    case 525:
+      if (lookahead == 'e') ADVANCE(712);
+      END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(707);
+      if (lookahead == 'i') ADVANCE(713);
       END_STATE();
     case 527:
-      if (lookahead == 'i') ADVANCE(708);
+      if (lookahead == 't') ADVANCE(714);
       END_STATE();
     case 528:
-      if (lookahead == 'e') ADVANCE(709);
+      if (lookahead == 'u') ADVANCE(715);
       END_STATE();
     case 529:
-      if (lookahead == 't') ADVANCE(710);
+      if (lookahead == 'd') ADVANCE(716);
       END_STATE();
     case 530:
-      if (lookahead == 't') ADVANCE(711);
+      if (lookahead == 'n') ADVANCE(717);
+      if (lookahead == 'o') ADVANCE(718);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(712);
+      if (lookahead == 't') ADVANCE(719);
       END_STATE();
     case 532:
-      if (lookahead == 'd') ADVANCE(713);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(720);
       END_STATE();
     case 533:
-      if (lookahead == 'e') ADVANCE(714);
-      END_STATE();
-    case 534:
-      if (lookahead == '-') ADVANCE(715);
-      END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 536:
-      if (lookahead == 'c') ADVANCE(716);
-      END_STATE();
-    case 537:
-      if (lookahead == 'i') ADVANCE(717);
-      END_STATE();
-    case 538:
-      if (lookahead == 't') ADVANCE(718);
-      END_STATE();
-    case 539:
-      ACCEPT_TOKEN(anon_sym_spot);
-      END_STATE();
-    case 540:
-      if (lookahead == 'a') ADVANCE(719);
-      END_STATE();
-    case 541:
-      if (lookahead == 'p') ADVANCE(720);
-      END_STATE();
-    case 542:
       if (lookahead == 'i') ADVANCE(721);
       END_STATE();
-    case 543:
-      if (lookahead == 'n') ADVANCE(722);
+    case 534:
+      if (lookahead == 'i') ADVANCE(722);
       END_STATE();
-    case 544:
-      if (lookahead == 'c') ADVANCE(723);
+    case 535:
+      if (lookahead == 'r') ADVANCE(723);
       END_STATE();
-    case 545:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 546:
-      ACCEPT_TOKEN(anon_sym_take);
-      END_STATE();
-    case 547:
+    case 536:
       if (lookahead == 'e') ADVANCE(724);
       END_STATE();
-    case 548:
-      ACCEPT_TOKEN(anon_sym_then);
+    case 537:
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
-    case 549:
-      if (lookahead == 's') ADVANCE(725);
+    case 538:
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
-    case 550:
-      if (lookahead == 'u') ADVANCE(726);
-      END_STATE();
-    case 551:
-      if (lookahead == 'l') ADVANCE(727);
-      END_STATE();
-    case 552:
+    case 539:
+      if (lookahead == 'd') ADVANCE(727);
       if (lookahead == 's') ADVANCE(728);
       END_STATE();
-    case 553:
-      if (lookahead == 'r') ADVANCE(729);
+    case 540:
+      if (lookahead == 'l') ADVANCE(729);
+      if (lookahead == 'n') ADVANCE(730);
       END_STATE();
-    case 554:
-      if (lookahead == 'r') ADVANCE(730);
+    case 541:
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
-    case 555:
-      if (lookahead == 'c') ADVANCE(731);
-      END_STATE();
-    case 556:
+    case 542:
       if (lookahead == 'r') ADVANCE(732);
       END_STATE();
-    case 557:
-      if (lookahead == 'l') ADVANCE(733);
+    case 543:
+      if (lookahead == 's') ADVANCE(733);
       END_STATE();
-    case 558:
-      if (lookahead == 'd') ADVANCE(734);
+    case 544:
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
-    case 559:
-      if (lookahead == 'a') ADVANCE(735);
+    case 545:
+      if (lookahead == 'e') ADVANCE(735);
       END_STATE();
-    case 560:
-      if (lookahead == 'c') ADVANCE(736);
+    case 546:
+      if (lookahead == 'i') ADVANCE(736);
       END_STATE();
-    case 561:
-      if (lookahead == 'i') ADVANCE(737);
+    case 547:
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(738);
+    case 548:
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
-    case 563:
-      if (lookahead == 'l') ADVANCE(739);
+    case 549:
+      if (lookahead == 'i') ADVANCE(739);
       END_STATE();
-    case 564:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 550:
+      if (lookahead == 'e') ADVANCE(740);
       END_STATE();
-    case 565:
-      if (lookahead == '4') ADVANCE(740);
+    case 551:
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
-    case 566:
-      if (lookahead == 's') ADVANCE(741);
+    case 552:
+      if (lookahead == 't') ADVANCE(742);
       END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(742);
-      END_STATE();
-    case 568:
-      ACCEPT_TOKEN(anon_sym_above);
-      END_STATE();
-    case 569:
+    case 553:
       if (lookahead == 't') ADVANCE(743);
       END_STATE();
-    case 570:
-      if (lookahead == 'a') ADVANCE(744);
+    case 554:
+      if (lookahead == 'd') ADVANCE(744);
       END_STATE();
-    case 571:
+    case 555:
       if (lookahead == 'e') ADVANCE(745);
       END_STATE();
-    case 572:
-      ACCEPT_TOKEN(anon_sym_added);
+    case 556:
+      if (lookahead == '-') ADVANCE(746);
       END_STATE();
-    case 573:
-      ACCEPT_TOKEN(anon_sym_after);
+    case 557:
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
-    case 574:
-      if (lookahead == 's') ADVANCE(746);
+    case 558:
+      if (lookahead == 'c') ADVANCE(747);
       END_STATE();
-    case 575:
-      if (lookahead == 'a') ADVANCE(747);
+    case 559:
+      if (lookahead == 'i') ADVANCE(748);
       END_STATE();
-    case 576:
-      ACCEPT_TOKEN(anon_sym_alone);
+    case 560:
+      if (lookahead == 't') ADVANCE(749);
       END_STATE();
-    case 577:
-      if (lookahead == 'n') ADVANCE(748);
+    case 561:
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
-    case 578:
-      if (lookahead == 'f') ADVANCE(749);
+    case 562:
+      if (lookahead == 'a') ADVANCE(750);
       END_STATE();
-    case 579:
-      if (lookahead == 'n') ADVANCE(750);
+    case 563:
+      if (lookahead == 'p') ADVANCE(751);
       END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_apart);
+    case 564:
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
-    case 581:
-      if (lookahead == 'r') ADVANCE(751);
+    case 565:
+      if (lookahead == 'n') ADVANCE(753);
       END_STATE();
-    case 582:
-      if (lookahead == 'g') ADVANCE(752);
+    case 566:
+      if (lookahead == 'c') ADVANCE(754);
       END_STATE();
-    case 583:
-      ACCEPT_TOKEN(anon_sym_balun);
+    case 567:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 584:
-      if (lookahead == 'i') ADVANCE(753);
+    case 568:
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
-    case 585:
-      if (lookahead == 'i') ADVANCE(754);
-      END_STATE();
-    case 586:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 587:
+    case 569:
       if (lookahead == 'e') ADVANCE(755);
       END_STATE();
-    case 588:
-      if (lookahead == 'd') ADVANCE(756);
+    case 570:
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
-    case 589:
-      if (lookahead == 'i') ADVANCE(757);
+    case 571:
+      if (lookahead == 's') ADVANCE(756);
       END_STATE();
-    case 590:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 572:
+      if (lookahead == 'u') ADVANCE(757);
       END_STATE();
-    case 591:
-      if (lookahead == 'h') ADVANCE(758);
+    case 573:
+      if (lookahead == 'e') ADVANCE(758);
       END_STATE();
-    case 592:
-      if (lookahead == 'n') ADVANCE(759);
+    case 574:
+      if (lookahead == 'l') ADVANCE(759);
       END_STATE();
-    case 593:
-      ACCEPT_TOKEN(anon_sym_cable);
+    case 575:
+      if (lookahead == 's') ADVANCE(760);
       END_STATE();
-    case 594:
-      if (lookahead == 'r') ADVANCE(760);
+    case 576:
+      if (lookahead == 'r') ADVANCE(761);
       END_STATE();
-    case 595:
-      if (lookahead == 'e') ADVANCE(761);
+    case 577:
+      if (lookahead == 'r') ADVANCE(762);
       END_STATE();
-    case 596:
-      if (lookahead == 'd') ADVANCE(762);
+    case 578:
+      if (lookahead == 'c') ADVANCE(763);
       END_STATE();
-    case 597:
-      ACCEPT_TOKEN(anon_sym_chain);
+    case 579:
+      if (lookahead == 'r') ADVANCE(764);
       END_STATE();
-    case 598:
-      if (lookahead == 'l') ADVANCE(763);
+    case 580:
+      if (lookahead == 'l') ADVANCE(765);
       END_STATE();
-    case 599:
-      ACCEPT_TOKEN(anon_sym_class);
+    case 581:
+      if (lookahead == 'd') ADVANCE(766);
       END_STATE();
-    case 600:
-      if (lookahead == 'n') ADVANCE(764);
+    case 582:
+      if (lookahead == 'a') ADVANCE(767);
       END_STATE();
-    case 601:
-      if (lookahead == 't') ADVANCE(765);
-      END_STATE();
-    case 602:
-      if (lookahead == 'c') ADVANCE(766);
-      END_STATE();
-    case 603:
-      if (lookahead == 'd') ADVANCE(767);
-      END_STATE();
-    case 604:
+    case 583:
       if (lookahead == 'c') ADVANCE(768);
       END_STATE();
-    case 605:
-      if (lookahead == 'r') ADVANCE(769);
+    case 584:
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
-    case 606:
-      if (lookahead == 'c') ADVANCE(770);
+    case 585:
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
-    case 607:
-      if (lookahead == 'e') ADVANCE(771);
+    case 586:
+      if (lookahead == 'l') ADVANCE(771);
       END_STATE();
-    case 608:
-      if (lookahead == 'a') ADVANCE(772);
+    case 587:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 609:
-      ACCEPT_TOKEN(anon_sym_dated);
+    case 588:
+      if (lookahead == '4') ADVANCE(772);
       END_STATE();
-    case 610:
-      if (lookahead == 'p') ADVANCE(773);
+    case 589:
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
-    case 611:
-      ACCEPT_TOKEN(anon_sym_delay);
+    case 590:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(774);
       END_STATE();
-    case 612:
-      if (lookahead == 's') ADVANCE(774);
+    case 591:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 613:
-      if (lookahead == 'e') ADVANCE(775);
+    case 592:
+      if (lookahead == 't') ADVANCE(775);
       END_STATE();
-    case 614:
-      if (lookahead == 't') ADVANCE(776);
+    case 593:
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
-    case 615:
-      if (lookahead == 'x') ADVANCE(777);
+    case 594:
+      if (lookahead == 'e') ADVANCE(777);
       END_STATE();
-    case 616:
-      if (lookahead == 't') ADVANCE(778);
+    case 595:
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
-    case 617:
+    case 596:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 597:
+      if (lookahead == 's') ADVANCE(778);
+      END_STATE();
+    case 598:
       if (lookahead == 'a') ADVANCE(779);
       END_STATE();
-    case 618:
+    case 599:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 600:
       if (lookahead == 'n') ADVANCE(780);
       END_STATE();
-    case 619:
-      if (lookahead == 'e') ADVANCE(781);
+    case 601:
+      if (lookahead == 'f') ADVANCE(781);
       END_STATE();
-    case 620:
-      ACCEPT_TOKEN(anon_sym_drift);
+    case 602:
+      if (lookahead == 'n') ADVANCE(782);
       END_STATE();
-    case 621:
-      if (lookahead == 'x') ADVANCE(782);
+    case 603:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 622:
-      if (lookahead == 'o') ADVANCE(783);
+    case 604:
+      if (lookahead == 'r') ADVANCE(783);
       END_STATE();
-    case 623:
-      if (lookahead == 'i') ADVANCE(784);
+    case 605:
+      if (lookahead == 'g') ADVANCE(784);
       END_STATE();
-    case 624:
+    case 606:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 607:
       if (lookahead == 'i') ADVANCE(785);
       END_STATE();
+    case 608:
+      if (lookahead == 'i') ADVANCE(786);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 610:
+      if (lookahead == 'e') ADVANCE(787);
+      END_STATE();
+    case 611:
+      if (lookahead == 'd') ADVANCE(788);
+      END_STATE();
+    case 612:
+      ACCEPT_TOKEN(anon_sym_blank);
+      END_STATE();
+    case 613:
+      if (lookahead == 'i') ADVANCE(789);
+      END_STATE();
+    case 614:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 615:
+      if (lookahead == 'h') ADVANCE(790);
+      END_STATE();
+    case 616:
+      if (lookahead == 'n') ADVANCE(791);
+      END_STATE();
+    case 617:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 618:
+      if (lookahead == 'r') ADVANCE(792);
+      END_STATE();
+    case 619:
+      if (lookahead == 'e') ADVANCE(793);
+      END_STATE();
+    case 620:
+      if (lookahead == 'd') ADVANCE(794);
+      END_STATE();
+    case 621:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
+    case 622:
+      if (lookahead == 'l') ADVANCE(795);
+      END_STATE();
+    case 623:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 624:
+      if (lookahead == 'n') ADVANCE(796);
+      END_STATE();
     case 625:
-      if (lookahead == '9') ADVANCE(786);
+      if (lookahead == 't') ADVANCE(797);
       END_STATE();
     case 626:
-      if (lookahead == 's') ADVANCE(787);
+      if (lookahead == 'c') ADVANCE(798);
       END_STATE();
     case 627:
-      if (lookahead == 't') ADVANCE(788);
+      if (lookahead == 'd') ADVANCE(799);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'c') ADVANCE(800);
       END_STATE();
     case 629:
-      if (lookahead == 'y') ADVANCE(789);
+      if (lookahead == 'r') ADVANCE(801);
       END_STATE();
     case 630:
-      if (lookahead == 'e') ADVANCE(790);
+      if (lookahead == 'c') ADVANCE(802);
       END_STATE();
     case 631:
-      if (lookahead == 'r') ADVANCE(791);
+      if (lookahead == 'e') ADVANCE(803);
       END_STATE();
     case 632:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 633:
-      if (lookahead == 'a') ADVANCE(792);
-      END_STATE();
-    case 634:
-      if (lookahead == 'r') ADVANCE(793);
-      END_STATE();
-    case 635:
-      if (lookahead == 's') ADVANCE(794);
-      END_STATE();
-    case 636:
-      if (lookahead == 'e') ADVANCE(795);
-      END_STATE();
-    case 637:
-      if (lookahead == 'a') ADVANCE(796);
-      END_STATE();
-    case 638:
-      if (lookahead == 'd') ADVANCE(797);
-      END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 640:
-      if (lookahead == 'o') ADVANCE(798);
-      if (lookahead == 's') ADVANCE(799);
-      if (lookahead == 'u') ADVANCE(800);
-      END_STATE();
-    case 641:
-      if (lookahead == 't') ADVANCE(801);
-      END_STATE();
-    case 642:
-      if (lookahead == 'r') ADVANCE(802);
-      END_STATE();
-    case 643:
-      if (lookahead == 'o') ADVANCE(803);
-      END_STATE();
-    case 644:
       if (lookahead == 'a') ADVANCE(804);
       END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 634:
+      ACCEPT_TOKEN(anon_sym_datum);
+      END_STATE();
+    case 635:
+      if (lookahead == 'p') ADVANCE(805);
+      END_STATE();
+    case 636:
+      if (lookahead == 'e') ADVANCE(806);
+      END_STATE();
+    case 637:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 638:
+      if (lookahead == 'e') ADVANCE(807);
+      END_STATE();
+    case 639:
+      if (lookahead == 's') ADVANCE(808);
+      END_STATE();
+    case 640:
+      if (lookahead == 'e') ADVANCE(809);
+      END_STATE();
+    case 641:
+      if (lookahead == 't') ADVANCE(810);
+      END_STATE();
+    case 642:
+      if (lookahead == 'x') ADVANCE(811);
+      END_STATE();
+    case 643:
+      if (lookahead == 't') ADVANCE(812);
+      END_STATE();
+    case 644:
+      if (lookahead == 'a') ADVANCE(813);
+      END_STATE();
     case 645:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(805);
+      if (lookahead == 'n') ADVANCE(814);
       END_STATE();
     case 646:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
     case 647:
-      if (lookahead == 'a') ADVANCE(806);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 648:
-      if (lookahead == 'u') ADVANCE(807);
+      if (lookahead == 'x') ADVANCE(816);
       END_STATE();
     case 649:
-      if (lookahead == 't') ADVANCE(808);
+      if (lookahead == 'o') ADVANCE(817);
       END_STATE();
     case 650:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'i') ADVANCE(818);
       END_STATE();
     case 651:
-      if (lookahead == 'r') ADVANCE(809);
+      if (lookahead == 'i') ADVANCE(819);
       END_STATE();
     case 652:
-      if (lookahead == 'd') ADVANCE(810);
+      if (lookahead == '9') ADVANCE(820);
       END_STATE();
     case 653:
-      if (lookahead == 't') ADVANCE(811);
+      if (lookahead == 's') ADVANCE(821);
       END_STATE();
     case 654:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 't') ADVANCE(822);
       END_STATE();
     case 655:
-      if (lookahead == 'c') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 656:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 'y') ADVANCE(823);
       END_STATE();
     case 657:
-      if (lookahead == 'r') ADVANCE(813);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(814);
+      if (lookahead == 'e') ADVANCE(824);
       END_STATE();
     case 659:
-      if (lookahead == 'u') ADVANCE(815);
+      if (lookahead == 'r') ADVANCE(825);
       END_STATE();
     case 660:
-      if (lookahead == 'm') ADVANCE(816);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'a') ADVANCE(826);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'r') ADVANCE(827);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 's') ADVANCE(828);
       END_STATE();
     case 664:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'e') ADVANCE(829);
       END_STATE();
     case 665:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'a') ADVANCE(830);
       END_STATE();
     case 666:
-      if (lookahead == 'a') ADVANCE(817);
+      if (lookahead == 'd') ADVANCE(831);
       END_STATE();
     case 667:
-      if (lookahead == 'a') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 668:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'o') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(834);
       END_STATE();
     case 669:
-      if (lookahead == 'd') ADVANCE(819);
+      if (lookahead == 't') ADVANCE(835);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(820);
+      if (lookahead == 'r') ADVANCE(836);
       END_STATE();
     case 671:
-      if (lookahead == 't') ADVANCE(821);
+      if (lookahead == 'o') ADVANCE(837);
       END_STATE();
     case 672:
-      if (lookahead == 's') ADVANCE(822);
+      if (lookahead == 'a') ADVANCE(838);
       END_STATE();
     case 673:
-      if (lookahead == 't') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(839);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'a') ADVANCE(840);
       END_STATE();
     case 676:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(824);
+      if (lookahead == 'u') ADVANCE(841);
       END_STATE();
     case 677:
-      if (lookahead == 'i') ADVANCE(825);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_power);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 679:
-      if (lookahead == 'p') ADVANCE(826);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 680:
-      if (lookahead == 'l') ADVANCE(827);
+      if (lookahead == 'd') ADVANCE(844);
       END_STATE();
     case 681:
-      if (lookahead == 'c') ADVANCE(828);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 682:
-      if (lookahead == 'c') ADVANCE(829);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 683:
-      if (lookahead == '-') ADVANCE(830);
-      if (lookahead == 'i') ADVANCE(831);
+      if (lookahead == 'u') ADVANCE(846);
       END_STATE();
     case 684:
-      if (lookahead == 's') ADVANCE(832);
+      if (lookahead == 'c') ADVANCE(847);
       END_STATE();
     case 685:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 686:
-      if (lookahead == 'g') ADVANCE(833);
+      if (lookahead == 'r') ADVANCE(848);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 't') ADVANCE(849);
       END_STATE();
     case 688:
-      if (lookahead == 'a') ADVANCE(834);
+      if (lookahead == 't') ADVANCE(850);
       END_STATE();
     case 689:
-      if (lookahead == 'n') ADVANCE(835);
+      if (lookahead == 'u') ADVANCE(851);
       END_STATE();
     case 690:
-      if (lookahead == 'z') ADVANCE(836);
+      if (lookahead == 'm') ADVANCE(852);
       END_STATE();
     case 691:
-      if (lookahead == 'v') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 692:
-      if (lookahead == 'e') ADVANCE(838);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 693:
-      if (lookahead == 'c') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 694:
-      if (lookahead == 't') ADVANCE(840);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 695:
-      if (lookahead == 't') ADVANCE(841);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 696:
-      if (lookahead == 'e') ADVANCE(842);
+      if (lookahead == 'a') ADVANCE(853);
       END_STATE();
     case 697:
-      if (lookahead == 't') ADVANCE(843);
+      if (lookahead == 'a') ADVANCE(854);
       END_STATE();
     case 698:
-      if (lookahead == 'u') ADVANCE(844);
+      if (lookahead == 't') ADVANCE(855);
       END_STATE();
     case 699:
-      if (lookahead == 'a') ADVANCE(845);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 700:
-      if (lookahead == 'n') ADVANCE(846);
-      END_STATE();
-    case 701:
-      if (lookahead == 's') ADVANCE(847);
-      END_STATE();
-    case 702:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 703:
-      ACCEPT_TOKEN(anon_sym_rural);
-      END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 705:
-      if (lookahead == 't') ADVANCE(848);
-      END_STATE();
-    case 706:
-      if (lookahead == 's') ADVANCE(849);
-      END_STATE();
-    case 707:
-      if (lookahead == 'c') ADVANCE(850);
-      END_STATE();
-    case 708:
-      if (lookahead == 'o') ADVANCE(851);
-      END_STATE();
-    case 709:
-      if (lookahead == 'd') ADVANCE(852);
-      END_STATE();
-    case 710:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 711:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 712:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 713:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 714:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 715:
-      if (lookahead == 'n') ADVANCE(853);
-      END_STATE();
-    case 716:
-      if (lookahead == 'e') ADVANCE(854);
-      END_STATE();
-    case 717:
-      if (lookahead == 'n') ADVANCE(855);
-      END_STATE();
-    case 718:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 719:
       if (lookahead == 'd') ADVANCE(856);
       END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(857);
+      END_STATE();
+    case 702:
+      if (lookahead == 't') ADVANCE(858);
+      END_STATE();
+    case 703:
+      if (lookahead == 's') ADVANCE(859);
+      END_STATE();
+    case 704:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 707:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(861);
+      END_STATE();
+    case 708:
+      if (lookahead == 'i') ADVANCE(862);
+      END_STATE();
+    case 709:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 710:
+      if (lookahead == 'p') ADVANCE(863);
+      END_STATE();
+    case 711:
+      if (lookahead == 'l') ADVANCE(864);
+      END_STATE();
+    case 712:
+      if (lookahead == 'c') ADVANCE(865);
+      END_STATE();
+    case 713:
+      if (lookahead == 'c') ADVANCE(866);
+      END_STATE();
+    case 714:
+      if (lookahead == '-') ADVANCE(867);
+      if (lookahead == 'i') ADVANCE(868);
+      END_STATE();
+    case 715:
+      if (lookahead == 's') ADVANCE(869);
+      END_STATE();
+    case 716:
+      ACCEPT_TOKEN(anon_sym_rated);
+      END_STATE();
+    case 717:
+      if (lookahead == 'g') ADVANCE(870);
+      END_STATE();
+    case 718:
+      ACCEPT_TOKEN(anon_sym_ratio);
+      END_STATE();
+    case 719:
+      if (lookahead == 'a') ADVANCE(871);
+      END_STATE();
     case 720:
-      if (lookahead == 'r') ADVANCE(857);
+      if (lookahead == 'n') ADVANCE(872);
       END_STATE();
     case 721:
-      if (lookahead == 'o') ADVANCE(858);
+      if (lookahead == 'z') ADVANCE(873);
       END_STATE();
     case 722:
-      if (lookahead == 'd') ADVANCE(859);
+      if (lookahead == 'v') ADVANCE(874);
       END_STATE();
     case 723:
-      if (lookahead == 'h') ADVANCE(860);
+      if (lookahead == 'e') ADVANCE(875);
       END_STATE();
     case 724:
-      if (lookahead == 'r') ADVANCE(861);
+      if (lookahead == 'c') ADVANCE(876);
       END_STATE();
     case 725:
-      if (lookahead == 'h') ADVANCE(862);
-      END_STATE();
-    case 726:
-      if (lookahead == 'g') ADVANCE(863);
-      END_STATE();
-    case 727:
-      ACCEPT_TOKEN(anon_sym_total);
-      END_STATE();
-    case 728:
-      if (lookahead == 'c') ADVANCE(864);
-      if (lookahead == 'm') ADVANCE(865);
-      END_STATE();
-    case 729:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 730:
-      if (lookahead == 'a') ADVANCE(866);
-      END_STATE();
-    case 731:
-      if (lookahead == 'a') ADVANCE(867);
-      END_STATE();
-    case 732:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 733:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 735:
-      if (lookahead == 'n') ADVANCE(868);
-      END_STATE();
-    case 736:
-      if (lookahead == 'i') ADVANCE(869);
-      END_STATE();
-    case 737:
-      if (lookahead == 'c') ADVANCE(870);
-      END_STATE();
-    case 738:
-      if (lookahead == 'g') ADVANCE(871);
-      END_STATE();
-    case 739:
-      if (lookahead == 'e') ADVANCE(872);
-      END_STATE();
-    case 740:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 741:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 742:
-      if (lookahead == 'n') ADVANCE(873);
-      END_STATE();
-    case 743:
-      ACCEPT_TOKEN(anon_sym_accept);
-      END_STATE();
-    case 744:
-      if (lookahead == 'c') ADVANCE(874);
-      END_STATE();
-    case 745:
-      if (lookahead == 'r') ADVANCE(875);
-      END_STATE();
-    case 746:
-      if (lookahead == 't') ADVANCE(876);
-      END_STATE();
-    case 747:
       if (lookahead == 't') ADVANCE(877);
       END_STATE();
-    case 748:
+    case 726:
       if (lookahead == 't') ADVANCE(878);
       END_STATE();
+    case 727:
+      if (lookahead == 'e') ADVANCE(879);
+      END_STATE();
+    case 728:
+      if (lookahead == 't') ADVANCE(880);
+      END_STATE();
+    case 729:
+      if (lookahead == 'u') ADVANCE(881);
+      END_STATE();
+    case 730:
+      if (lookahead == 'a') ADVANCE(882);
+      END_STATE();
+    case 731:
+      if (lookahead == 'n') ADVANCE(883);
+      END_STATE();
+    case 732:
+      if (lookahead == 's') ADVANCE(884);
+      END_STATE();
+    case 733:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 734:
+      ACCEPT_TOKEN(anon_sym_rural);
+      END_STATE();
+    case 735:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 736:
+      if (lookahead == 't') ADVANCE(885);
+      END_STATE();
+    case 737:
+      if (lookahead == 's') ADVANCE(886);
+      END_STATE();
+    case 738:
+      if (lookahead == 'c') ADVANCE(887);
+      END_STATE();
+    case 739:
+      if (lookahead == 'o') ADVANCE(888);
+      END_STATE();
+    case 740:
+      if (lookahead == 'd') ADVANCE(889);
+      END_STATE();
+    case 741:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
+    case 742:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 743:
+      ACCEPT_TOKEN(anon_sym_shunt);
+      END_STATE();
+    case 744:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 745:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 746:
+      if (lookahead == 'n') ADVANCE(890);
+      END_STATE();
+    case 747:
+      if (lookahead == 'e') ADVANCE(891);
+      END_STATE();
+    case 748:
+      if (lookahead == 'n') ADVANCE(892);
+      END_STATE();
     case 749:
-      if (lookahead == 'i') ADVANCE(879);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 750:
-      if (lookahead == 'a') ADVANCE(880);
+      if (lookahead == 'd') ADVANCE(893);
       END_STATE();
     case 751:
-      if (lookahead == 'i') ADVANCE(881);
+      if (lookahead == 'r') ADVANCE(894);
       END_STATE();
     case 752:
-      if (lookahead == 'i') ADVANCE(882);
+      if (lookahead == 'o') ADVANCE(895);
       END_STATE();
     case 753:
-      if (lookahead == 'd') ADVANCE(883);
+      if (lookahead == 'd') ADVANCE(896);
       END_STATE();
     case 754:
-      if (lookahead == 'n') ADVANCE(884);
+      if (lookahead == 'h') ADVANCE(897);
       END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'r') ADVANCE(898);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_beyond);
+      if (lookahead == 'h') ADVANCE(899);
       END_STATE();
     case 757:
-      if (lookahead == 'n') ADVANCE(885);
+      if (lookahead == 'g') ADVANCE(900);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(886);
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
     case 759:
-      if (lookahead == 'g') ADVANCE(887);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 760:
-      if (lookahead == 'a') ADVANCE(888);
+      if (lookahead == 'c') ADVANCE(901);
+      if (lookahead == 'm') ADVANCE(902);
       END_STATE();
     case 761:
-      if (lookahead == 'r') ADVANCE(889);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 762:
-      if (lookahead == 'e') ADVANCE(890);
+      if (lookahead == 'a') ADVANCE(903);
       END_STATE();
     case 763:
-      if (lookahead == 'a') ADVANCE(891);
+      if (lookahead == 'a') ADVANCE(904);
       END_STATE();
     case 764:
-      if (lookahead == 'e') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 765:
-      if (lookahead == 'i') ADVANCE(893);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 766:
-      if (lookahead == 't') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 767:
-      if (lookahead == 'e') ADVANCE(895);
+      if (lookahead == 'n') ADVANCE(905);
       END_STATE();
     case 768:
-      if (lookahead == 't') ADVANCE(896);
-      END_STATE();
-    case 769:
-      if (lookahead == 'u') ADVANCE(897);
-      END_STATE();
-    case 770:
-      if (lookahead == 't') ADVANCE(898);
-      END_STATE();
-    case 771:
-      if (lookahead == 'd') ADVANCE(899);
-      if (lookahead == 'r') ADVANCE(900);
-      END_STATE();
-    case 772:
-      if (lookahead == 'g') ADVANCE(901);
-      END_STATE();
-    case 773:
-      if (lookahead == 'u') ADVANCE(902);
-      END_STATE();
-    case 774:
-      if (lookahead == 'e') ADVANCE(903);
-      END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 776:
-      if (lookahead == 'e') ADVANCE(904);
-      END_STATE();
-    case 777:
-      if (lookahead == 'e') ADVANCE(905);
-      END_STATE();
-    case 778:
       if (lookahead == 'i') ADVANCE(906);
       END_STATE();
+    case 769:
+      if (lookahead == 'c') ADVANCE(907);
+      END_STATE();
+    case 770:
+      if (lookahead == 'g') ADVANCE(908);
+      END_STATE();
+    case 771:
+      if (lookahead == 'e') ADVANCE(909);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 773:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 774:
+      if (lookahead == 'n') ADVANCE(910);
+      END_STATE();
+    case 775:
+      ACCEPT_TOKEN(anon_sym_accept);
+      END_STATE();
+    case 776:
+      if (lookahead == 'c') ADVANCE(911);
+      END_STATE();
+    case 777:
+      if (lookahead == 'r') ADVANCE(912);
+      END_STATE();
+    case 778:
+      if (lookahead == 't') ADVANCE(913);
+      END_STATE();
     case 779:
-      if (lookahead == 'y') ADVANCE(907);
+      if (lookahead == 't') ADVANCE(914);
       END_STATE();
     case 780:
-      if (lookahead == 'c') ADVANCE(908);
+      if (lookahead == 't') ADVANCE(915);
       END_STATE();
     case 781:
-      if (lookahead == 'r') ADVANCE(909);
+      if (lookahead == 'i') ADVANCE(916);
       END_STATE();
     case 782:
-      if (lookahead == 'e') ADVANCE(910);
+      if (lookahead == 'a') ADVANCE(917);
       END_STATE();
     case 783:
-      if (lookahead == 'n') ADVANCE(911);
+      if (lookahead == 'i') ADVANCE(918);
       END_STATE();
     case 784:
-      if (lookahead == 'e') ADVANCE(912);
+      if (lookahead == 'i') ADVANCE(919);
       END_STATE();
     case 785:
-      if (lookahead == 's') ADVANCE(913);
+      if (lookahead == 'd') ADVANCE(920);
       END_STATE();
     case 786:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'n') ADVANCE(921);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_excess);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_expect);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 789:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 790:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 791:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 792:
-      if (lookahead == 'c') ADVANCE(914);
-      END_STATE();
-    case 793:
-      if (lookahead == 'd') ADVANCE(915);
-      END_STATE();
-    case 794:
-      if (lookahead == 'p') ADVANCE(916);
-      END_STATE();
-    case 795:
-      if (lookahead == 'n') ADVANCE(917);
-      END_STATE();
-    case 796:
-      if (lookahead == 't') ADVANCE(918);
-      END_STATE();
-    case 797:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 798:
-      if (lookahead == 'p') ADVANCE(919);
-      END_STATE();
-    case 799:
-      if (lookahead == 'u') ADVANCE(920);
-      END_STATE();
-    case 800:
-      if (lookahead == 'r') ADVANCE(921);
-      END_STATE();
-    case 801:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 803:
       if (lookahead == 'n') ADVANCE(922);
       END_STATE();
+    case 790:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(923);
+      END_STATE();
+    case 791:
+      if (lookahead == 'g') ADVANCE(924);
+      END_STATE();
+    case 792:
+      if (lookahead == 'a') ADVANCE(925);
+      END_STATE();
+    case 793:
+      if (lookahead == 'r') ADVANCE(926);
+      END_STATE();
+    case 794:
+      if (lookahead == 'e') ADVANCE(927);
+      END_STATE();
+    case 795:
+      if (lookahead == 'a') ADVANCE(928);
+      END_STATE();
+    case 796:
+      if (lookahead == 'e') ADVANCE(929);
+      END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 798:
+      if (lookahead == 't') ADVANCE(931);
+      END_STATE();
+    case 799:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 800:
+      if (lookahead == 't') ADVANCE(933);
+      END_STATE();
+    case 801:
+      if (lookahead == 'u') ADVANCE(934);
+      END_STATE();
+    case 802:
+      if (lookahead == 't') ADVANCE(935);
+      END_STATE();
+    case 803:
+      if (lookahead == 'd') ADVANCE(936);
+      if (lookahead == 'r') ADVANCE(937);
+      END_STATE();
     case 804:
-      if (lookahead == 'n') ADVANCE(923);
+      if (lookahead == 'g') ADVANCE(938);
       END_STATE();
     case 805:
-      if (lookahead == 'r') ADVANCE(924);
+      if (lookahead == 'u') ADVANCE(939);
       END_STATE();
     case 806:
-      if (lookahead == 'd') ADVANCE(925);
+      if (lookahead == 's') ADVANCE(940);
       END_STATE();
     case 807:
-      if (lookahead == 'm') ADVANCE(926);
+      if (lookahead == 'r') ADVANCE(941);
       END_STATE();
     case 808:
-      if (lookahead == 'i') ADVANCE(927);
-      if (lookahead == 'o') ADVANCE(928);
-      END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_jumper);
-      END_STATE();
-    case 810:
-      if (lookahead == 'i') ADVANCE(929);
-      END_STATE();
-    case 811:
-      if (lookahead == 'o') ADVANCE(930);
-      END_STATE();
-    case 812:
-      if (lookahead == 'e') ADVANCE(931);
-      END_STATE();
-    case 813:
-      if (lookahead == 'i') ADVANCE(932);
-      END_STATE();
-    case 814:
-      if (lookahead == 'a') ADVANCE(933);
-      END_STATE();
-    case 815:
-      if (lookahead == 'm') ADVANCE(934);
-      END_STATE();
-    case 816:
-      ACCEPT_TOKEN(anon_sym_medium);
-      END_STATE();
-    case 817:
-      if (lookahead == 'l') ADVANCE(935);
-      END_STATE();
-    case 818:
-      if (lookahead == 't') ADVANCE(936);
-      END_STATE();
-    case 819:
-      if (lookahead == 'g') ADVANCE(937);
-      END_STATE();
-    case 820:
-      if (lookahead == 'r') ADVANCE(938);
-      END_STATE();
-    case 821:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 822:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 823:
-      if (lookahead == 't') ADVANCE(939);
-      END_STATE();
-    case 824:
-      ACCEPT_TOKEN(anon_sym_places);
-      END_STATE();
-    case 825:
-      if (lookahead == 'o') ADVANCE(940);
-      END_STATE();
-    case 826:
-      if (lookahead == 'l') ADVANCE(941);
-      END_STATE();
-    case 827:
       if (lookahead == 'e') ADVANCE(942);
       END_STATE();
-    case 828:
-      if (lookahead == 't') ADVANCE(943);
+    case 809:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 829:
-      ACCEPT_TOKEN(anon_sym_public);
+    case 810:
+      if (lookahead == 'e') ADVANCE(943);
       END_STATE();
-    case 830:
-      if (lookahead == 'r') ADVANCE(944);
+    case 811:
+      if (lookahead == 'e') ADVANCE(944);
       END_STATE();
-    case 831:
-      if (lookahead == 'n') ADVANCE(945);
+    case 812:
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
-    case 832:
-      ACCEPT_TOKEN(anon_sym_radius);
+    case 813:
+      if (lookahead == 'y') ADVANCE(946);
       END_STATE();
-    case 833:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 814:
+      if (lookahead == 'c') ADVANCE(947);
       END_STATE();
-    case 834:
-      if (lookahead == 'n') ADVANCE(946);
+    case 815:
+      if (lookahead == 'r') ADVANCE(948);
       END_STATE();
-    case 835:
-      if (lookahead == 'g') ADVANCE(947);
-      END_STATE();
-    case 836:
-      if (lookahead == 'e') ADVANCE(948);
-      END_STATE();
-    case 837:
+    case 816:
       if (lookahead == 'e') ADVANCE(949);
       END_STATE();
-    case 838:
+    case 817:
       if (lookahead == 'n') ADVANCE(950);
       END_STATE();
-    case 839:
-      if (lookahead == 't') ADVANCE(951);
+    case 818:
+      if (lookahead == 'e') ADVANCE(951);
       END_STATE();
-    case 840:
+    case 819:
       if (lookahead == 's') ADVANCE(952);
       END_STATE();
-    case 841:
-      if (lookahead == 'a') ADVANCE(953);
+    case 820:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 842:
-      if (lookahead == 'n') ADVANCE(954);
+    case 821:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 843:
-      if (lookahead == 'i') ADVANCE(955);
+    case 822:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 844:
-      if (lookahead == 't') ADVANCE(956);
+    case 823:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 845:
-      if (lookahead == 'n') ADVANCE(957);
+    case 824:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 846:
-      if (lookahead == '-') ADVANCE(958);
+    case 825:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 847:
-      if (lookahead == 'e') ADVANCE(959);
+    case 826:
+      if (lookahead == 'c') ADVANCE(953);
       END_STATE();
-    case 848:
-      if (lookahead == 'i') ADVANCE(960);
+    case 827:
+      if (lookahead == 'd') ADVANCE(954);
       END_STATE();
-    case 849:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 828:
+      if (lookahead == 'p') ADVANCE(955);
       END_STATE();
-    case 850:
-      if (lookahead == 'e') ADVANCE(961);
+    case 829:
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
-    case 851:
+    case 830:
+      if (lookahead == 't') ADVANCE(957);
+      END_STATE();
+    case 831:
+      ACCEPT_TOKEN(anon_sym_ground);
+      END_STATE();
+    case 832:
+      if (lookahead == 'p') ADVANCE(958);
+      END_STATE();
+    case 833:
+      if (lookahead == 'u') ADVANCE(959);
+      END_STATE();
+    case 834:
+      if (lookahead == 'r') ADVANCE(960);
+      END_STATE();
+    case 835:
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(961);
+      END_STATE();
+    case 836:
+      ACCEPT_TOKEN(anon_sym_holder);
+      END_STATE();
+    case 837:
       if (lookahead == 'n') ADVANCE(962);
       END_STATE();
+    case 838:
+      if (lookahead == 'n') ADVANCE(963);
+      END_STATE();
+    case 839:
+      if (lookahead == 'r') ADVANCE(964);
+      END_STATE();
+    case 840:
+      if (lookahead == 'd') ADVANCE(965);
+      END_STATE();
+    case 841:
+      if (lookahead == 'm') ADVANCE(966);
+      END_STATE();
+    case 842:
+      if (lookahead == 'i') ADVANCE(967);
+      if (lookahead == 'o') ADVANCE(968);
+      END_STATE();
+    case 843:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
+    case 844:
+      if (lookahead == 'i') ADVANCE(969);
+      END_STATE();
+    case 845:
+      if (lookahead == 'o') ADVANCE(970);
+      END_STATE();
+    case 846:
+      if (lookahead == 'd') ADVANCE(971);
+      END_STATE();
+    case 847:
+      if (lookahead == 'e') ADVANCE(972);
+      END_STATE();
+    case 848:
+      if (lookahead == 'i') ADVANCE(973);
+      END_STATE();
+    case 849:
+      if (lookahead == 'u') ADVANCE(974);
+      END_STATE();
+    case 850:
+      if (lookahead == 'a') ADVANCE(975);
+      END_STATE();
+    case 851:
+      if (lookahead == 'm') ADVANCE(976);
+      END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_shared);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 853:
-      if (lookahead == 'o') ADVANCE(963);
+      if (lookahead == 'l') ADVANCE(977);
       END_STATE();
     case 854:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 't') ADVANCE(978);
       END_STATE();
     case 855:
-      if (lookahead == 'g') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
     case 856:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'g') ADVANCE(979);
       END_STATE();
     case 857:
-      if (lookahead == 'o') ADVANCE(965);
+      if (lookahead == 'r') ADVANCE(980);
       END_STATE();
     case 858:
-      if (lookahead == 'n') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 859:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 860:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 't') ADVANCE(981);
       END_STATE();
     case 861:
-      if (lookahead == 'a') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 862:
-      if (lookahead == 'o') ADVANCE(969);
+      if (lookahead == 'o') ADVANCE(982);
       END_STATE();
     case 863:
-      if (lookahead == 'h') ADVANCE(970);
+      if (lookahead == 'l') ADVANCE(983);
       END_STATE();
     case 864:
-      if (lookahead == 'e') ADVANCE(971);
+      if (lookahead == 'e') ADVANCE(984);
       END_STATE();
     case 865:
-      if (lookahead == 'i') ADVANCE(972);
-      END_STATE();
-    case 866:
-      if (lookahead == 'y') ADVANCE(973);
-      END_STATE();
-    case 867:
-      if (lookahead == 'l') ADVANCE(974);
-      END_STATE();
-    case 868:
-      if (lookahead == 't') ADVANCE(975);
-      END_STATE();
-    case 869:
-      if (lookahead == 't') ADVANCE(976);
-      END_STATE();
-    case 870:
-      if (lookahead == 'a') ADVANCE(977);
-      END_STATE();
-    case 871:
-      if (lookahead == 'e') ADVANCE(978);
-      END_STATE();
-    case 872:
-      if (lookahead == 'n') ADVANCE(979);
-      END_STATE();
-    case 873:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 874:
-      if (lookahead == 'y') ADVANCE(980);
-      END_STATE();
-    case 875:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 876:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 877:
-      if (lookahead == 'e') ADVANCE(981);
-      END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 879:
-      if (lookahead == 'e') ADVANCE(982);
-      END_STATE();
-    case 880:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 881:
-      if (lookahead == 't') ADVANCE(983);
-      END_STATE();
-    case 882:
-      if (lookahead == 'n') ADVANCE(984);
-      END_STATE();
-    case 883:
       if (lookahead == 't') ADVANCE(985);
       END_STATE();
+    case 866:
+      ACCEPT_TOKEN(anon_sym_public);
+      END_STATE();
+    case 867:
+      if (lookahead == 'r') ADVANCE(986);
+      END_STATE();
+    case 868:
+      if (lookahead == 'n') ADVANCE(987);
+      END_STATE();
+    case 869:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 871:
+      if (lookahead == 'n') ADVANCE(988);
+      END_STATE();
+    case 872:
+      if (lookahead == 'g') ADVANCE(989);
+      END_STATE();
+    case 873:
+      if (lookahead == 'e') ADVANCE(990);
+      END_STATE();
+    case 874:
+      if (lookahead == 'e') ADVANCE(991);
+      END_STATE();
+    case 875:
+      if (lookahead == 'n') ADVANCE(992);
+      END_STATE();
+    case 876:
+      if (lookahead == 't') ADVANCE(993);
+      END_STATE();
+    case 877:
+      if (lookahead == 's') ADVANCE(994);
+      END_STATE();
+    case 878:
+      if (lookahead == 'a') ADVANCE(995);
+      END_STATE();
+    case 879:
+      if (lookahead == 'n') ADVANCE(996);
+      END_STATE();
+    case 880:
+      if (lookahead == 'i') ADVANCE(997);
+      END_STATE();
+    case 881:
+      if (lookahead == 't') ADVANCE(998);
+      END_STATE();
+    case 882:
+      if (lookahead == 'n') ADVANCE(999);
+      END_STATE();
+    case 883:
+      if (lookahead == '-') ADVANCE(1000);
+      END_STATE();
     case 884:
-      if (lookahead == 'e') ADVANCE(986);
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
     case 885:
-      if (lookahead == 'g') ADVANCE(987);
+      if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
     case 886:
-      if (lookahead == 's') ADVANCE(988);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 887:
-      if (lookahead == 't') ADVANCE(989);
+      if (lookahead == 'e') ADVANCE(1003);
       END_STATE();
     case 888:
-      if (lookahead == 't') ADVANCE(990);
+      if (lookahead == 'n') ADVANCE(1004);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 890:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
     case 891:
-      if (lookahead == 't') ADVANCE(991);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 892:
-      if (lookahead == 'r') ADVANCE(992);
+      if (lookahead == 'g') ADVANCE(1006);
       END_STATE();
     case 893:
-      if (lookahead == 'o') ADVANCE(993);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 894:
-      if (lookahead == 'o') ADVANCE(994);
+      if (lookahead == 'o') ADVANCE(1007);
       END_STATE();
     case 895:
-      if (lookahead == 'n') ADVANCE(995);
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
     case 896:
-      if (lookahead == 'o') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1009);
       END_STATE();
     case 897:
-      if (lookahead == 'c') ADVANCE(997);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 898:
-      if (lookahead == 'e') ADVANCE(998);
-      END_STATE();
-    case 899:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 900:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 901:
-      if (lookahead == 'e') ADVANCE(999);
-      END_STATE();
-    case 902:
-      if (lookahead == 't') ADVANCE(1000);
-      END_STATE();
-    case 903:
-      ACCEPT_TOKEN(anon_sym_desense);
-      END_STATE();
-    case 904:
-      if (lookahead == 'r') ADVANCE(1001);
-      END_STATE();
-    case 905:
-      if (lookahead == 'r') ADVANCE(1002);
-      END_STATE();
-    case 906:
-      if (lookahead == 'v') ADVANCE(1003);
-      END_STATE();
-    case 907:
-      if (lookahead == 'e') ADVANCE(1004);
-      END_STATE();
-    case 908:
-      if (lookahead == 'e') ADVANCE(1005);
-      END_STATE();
-    case 909:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 910:
-      if (lookahead == 'r') ADVANCE(1006);
-      END_STATE();
-    case 911:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 912:
-      if (lookahead == 'n') ADVANCE(1007);
-      END_STATE();
-    case 913:
-      if (lookahead == 'e') ADVANCE(1008);
-      END_STATE();
-    case 914:
-      if (lookahead == 'k') ADVANCE(1009);
-      END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 916:
       if (lookahead == 'a') ADVANCE(1010);
       END_STATE();
-    case 917:
-      if (lookahead == 'c') ADVANCE(1011);
+    case 899:
+      if (lookahead == 'o') ADVANCE(1011);
       END_STATE();
-    case 918:
-      if (lookahead == 'o') ADVANCE(1012);
+    case 900:
+      if (lookahead == 'h') ADVANCE(1012);
       END_STATE();
-    case 919:
+    case 901:
       if (lookahead == 'e') ADVANCE(1013);
       END_STATE();
+    case 902:
+      if (lookahead == 'i') ADVANCE(1014);
+      END_STATE();
+    case 903:
+      if (lookahead == 'y') ADVANCE(1015);
+      END_STATE();
+    case 904:
+      if (lookahead == 'l') ADVANCE(1016);
+      END_STATE();
+    case 905:
+      if (lookahead == 't') ADVANCE(1017);
+      END_STATE();
+    case 906:
+      if (lookahead == 't') ADVANCE(1018);
+      END_STATE();
+    case 907:
+      if (lookahead == 'a') ADVANCE(1019);
+      END_STATE();
+    case 908:
+      if (lookahead == 'e') ADVANCE(1020);
+      END_STATE();
+    case 909:
+      if (lookahead == 'n') ADVANCE(1021);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 911:
+      if (lookahead == 'y') ADVANCE(1022);
+      END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 914:
+      if (lookahead == 'e') ADVANCE(1023);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 916:
+      if (lookahead == 'e') ADVANCE(1024);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(1026);
+      END_STATE();
     case 920:
-      if (lookahead == 'b') ADVANCE(1014);
+      if (lookahead == 't') ADVANCE(1027);
       END_STATE();
     case 921:
-      if (lookahead == 'b') ADVANCE(1015);
-      END_STATE();
-    case 922:
-      if (lookahead == 't') ADVANCE(1016);
-      END_STATE();
-    case 923:
-      if (lookahead == 'c') ADVANCE(1017);
-      END_STATE();
-    case 924:
-      if (lookahead == 'e') ADVANCE(1018);
-      END_STATE();
-    case 925:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 926:
-      if (lookahead == 'e') ADVANCE(1019);
-      END_STATE();
-    case 927:
-      if (lookahead == 'o') ADVANCE(1020);
-      END_STATE();
-    case 928:
-      if (lookahead == 'r') ADVANCE(1021);
-      END_STATE();
-    case 929:
-      if (lookahead == 'c') ADVANCE(1022);
-      END_STATE();
-    case 930:
-      if (lookahead == 'r') ADVANCE(1023);
-      END_STATE();
-    case 931:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 932:
-      if (lookahead == 't') ADVANCE(1024);
-      END_STATE();
-    case 933:
-      if (lookahead == 'n') ADVANCE(1025);
-      END_STATE();
-    case 934:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 935:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 936:
-      if (lookahead == 'i') ADVANCE(1026);
-      END_STATE();
-    case 937:
-      if (lookahead == 'e') ADVANCE(1027);
-      END_STATE();
-    case 938:
       if (lookahead == 'e') ADVANCE(1028);
       END_STATE();
-    case 939:
-      if (lookahead == 'i') ADVANCE(1029);
+    case 922:
+      if (lookahead == 'g') ADVANCE(1029);
       END_STATE();
-    case 940:
-      if (lookahead == 'n') ADVANCE(1030);
+    case 923:
+      if (lookahead == 's') ADVANCE(1030);
       END_STATE();
-    case 941:
-      if (lookahead == 'i') ADVANCE(1031);
+    case 924:
+      if (lookahead == 't') ADVANCE(1031);
       END_STATE();
-    case 942:
-      ACCEPT_TOKEN(anon_sym_profile);
+    case 925:
+      if (lookahead == 't') ADVANCE(1032);
       END_STATE();
-    case 943:
-      if (lookahead == 'o') ADVANCE(1032);
+    case 926:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 944:
-      if (lookahead == 'u') ADVANCE(1033);
+    case 927:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 945:
-      if (lookahead == 'g') ADVANCE(1034);
+    case 928:
+      if (lookahead == 't') ADVANCE(1033);
       END_STATE();
-    case 946:
-      if (lookahead == 'c') ADVANCE(1035);
+    case 929:
+      if (lookahead == 'r') ADVANCE(1034);
       END_STATE();
-    case 947:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1036);
+    case 930:
+      if (lookahead == 'o') ADVANCE(1035);
       END_STATE();
-    case 948:
-      if (lookahead == 'd') ADVANCE(1037);
+    case 931:
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1038);
+    case 932:
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
-    case 950:
+    case 933:
+      if (lookahead == 'o') ADVANCE(1038);
+      END_STATE();
+    case 934:
       if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
-    case 951:
+    case 935:
       if (lookahead == 'e') ADVANCE(1040);
-      if (lookahead == 'i') ADVANCE(1041);
+      END_STATE();
+    case 936:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 937:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 938:
+      if (lookahead == 'e') ADVANCE(1041);
+      END_STATE();
+    case 939:
+      if (lookahead == 't') ADVANCE(1042);
+      END_STATE();
+    case 940:
+      ACCEPT_TOKEN(anon_sym_degrees);
+      END_STATE();
+    case 941:
+      if (lookahead == 'e') ADVANCE(1043);
+      END_STATE();
+    case 942:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 943:
+      if (lookahead == 'r') ADVANCE(1044);
+      END_STATE();
+    case 944:
+      if (lookahead == 'r') ADVANCE(1045);
+      END_STATE();
+    case 945:
+      if (lookahead == 'v') ADVANCE(1046);
+      END_STATE();
+    case 946:
+      if (lookahead == 'e') ADVANCE(1047);
+      END_STATE();
+    case 947:
+      if (lookahead == 'e') ADVANCE(1048);
+      END_STATE();
+    case 948:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 949:
+      if (lookahead == 'r') ADVANCE(1049);
+      END_STATE();
+    case 950:
+      ACCEPT_TOKEN(anon_sym_edition);
+      END_STATE();
+    case 951:
+      if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
     case 952:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'e') ADVANCE(1051);
       END_STATE();
     case 953:
-      if (lookahead == 'b') ADVANCE(1042);
+      if (lookahead == 'k') ADVANCE(1052);
       END_STATE();
     case 954:
-      if (lookahead == 't') ADVANCE(1043);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 955:
-      if (lookahead == 'v') ADVANCE(1044);
+      if (lookahead == 'a') ADVANCE(1053);
       END_STATE();
     case 956:
-      if (lookahead == 'i') ADVANCE(1045);
+      if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
     case 957:
-      if (lookahead == 'c') ADVANCE(1046);
+      if (lookahead == 'o') ADVANCE(1055);
       END_STATE();
     case 958:
-      if (lookahead == 'l') ADVANCE(1047);
+      if (lookahead == 'e') ADVANCE(1056);
       END_STATE();
     case 959:
-      if (lookahead == 'd') ADVANCE(1048);
+      if (lookahead == 'b') ADVANCE(1057);
       END_STATE();
     case 960:
-      if (lookahead == 'v') ADVANCE(1049);
+      if (lookahead == 'b') ADVANCE(1058);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'a') ADVANCE(1059);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 't') ADVANCE(1060);
       END_STATE();
     case 963:
-      if (lookahead == 'i') ADVANCE(1050);
+      if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
     case 964:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
     case 965:
-      if (lookahead == 'c') ADVANCE(1051);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
     case 967:
-      if (lookahead == 'd') ADVANCE(1052);
+      if (lookahead == 'o') ADVANCE(1064);
       END_STATE();
     case 968:
-      if (lookahead == 't') ADVANCE(1053);
+      if (lookahead == 'r') ADVANCE(1065);
       END_STATE();
     case 969:
-      if (lookahead == 'l') ADVANCE(1054);
+      if (lookahead == 'c') ADVANCE(1066);
       END_STATE();
     case 970:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
     case 971:
-      if (lookahead == 'i') ADVANCE(1055);
+      if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
     case 972:
-      if (lookahead == 't') ADVANCE(1056);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 973:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      if (lookahead == 't') ADVANCE(1069);
       END_STATE();
     case 974:
-      ACCEPT_TOKEN(anon_sym_typical);
+      if (lookahead == 'd') ADVANCE(1070);
       END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 'n') ADVANCE(1071);
       END_STATE();
     case 976:
-      if (lookahead == 'y') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 977:
-      if (lookahead == 'l') ADVANCE(1058);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 978:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'i') ADVANCE(1072);
       END_STATE();
     case 979:
-      if (lookahead == 'g') ADVANCE(1059);
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
     case 980:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
     case 981:
-      if (lookahead == 'd') ADVANCE(1060);
+      if (lookahead == 'i') ADVANCE(1075);
       END_STATE();
     case 982:
-      if (lookahead == 'r') ADVANCE(1061);
+      if (lookahead == 'n') ADVANCE(1076);
       END_STATE();
     case 983:
-      if (lookahead == 'y') ADVANCE(1062);
+      if (lookahead == 'i') ADVANCE(1077);
       END_STATE();
     case 984:
-      if (lookahead == 'g') ADVANCE(1063);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 985:
-      if (lookahead == 'h') ADVANCE(1064);
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
     case 986:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'u') ADVANCE(1079);
       END_STATE();
     case 987:
-      ACCEPT_TOKEN(anon_sym_blocking);
+      if (lookahead == 'g') ADVANCE(1080);
       END_STATE();
     case 988:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'c') ADVANCE(1081);
       END_STATE();
     case 989:
-      if (lookahead == 'o') ADVANCE(1065);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1082);
       END_STATE();
     case 990:
-      if (lookahead == 'e') ADVANCE(1066);
+      if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
     case 991:
-      if (lookahead == 'o') ADVANCE(1067);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1084);
+      if (lookahead == 'r') ADVANCE(1085);
       END_STATE();
     case 992:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'c') ADVANCE(1086);
       END_STATE();
     case 993:
-      if (lookahead == 'n') ADVANCE(1068);
+      if (lookahead == 'e') ADVANCE(1087);
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
     case 994:
-      if (lookahead == 'r') ADVANCE(1069);
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
     case 995:
-      if (lookahead == 'c') ADVANCE(1070);
+      if (lookahead == 'b') ADVANCE(1089);
       END_STATE();
     case 996:
-      if (lookahead == 'r') ADVANCE(1071);
+      if (lookahead == 't') ADVANCE(1090);
       END_STATE();
     case 997:
-      if (lookahead == 't') ADVANCE(1072);
+      if (lookahead == 'v') ADVANCE(1091);
       END_STATE();
     case 998:
-      if (lookahead == 'd') ADVANCE(1073);
+      if (lookahead == 'i') ADVANCE(1092);
       END_STATE();
     case 999:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'c') ADVANCE(1093);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'l') ADVANCE(1094);
       END_STATE();
     case 1001:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      if (lookahead == 'v') ADVANCE(1096);
       END_STATE();
     case 1003:
-      if (lookahead == 'i') ADVANCE(1074);
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
     case 1004:
-      if (lookahead == 'd') ADVANCE(1075);
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'i') ADVANCE(1097);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
     case 1007:
-      if (lookahead == 'c') ADVANCE(1076);
+      if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
     case 1008:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
     case 1009:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 1010:
-      if (lookahead == 'c') ADVANCE(1077);
-      END_STATE();
-    case 1011:
-      if (lookahead == 'y') ADVANCE(1078);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'r') ADVANCE(1079);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'n') ADVANCE(1080);
-      END_STATE();
-    case 1014:
-      if (lookahead == 'u') ADVANCE(1081);
-      END_STATE();
-    case 1015:
-      if (lookahead == 'a') ADVANCE(1082);
-      END_STATE();
-    case 1016:
-      if (lookahead == 'a') ADVANCE(1083);
-      END_STATE();
-    case 1017:
-      if (lookahead == 'e') ADVANCE(1084);
-      END_STATE();
-    case 1018:
-      if (lookahead == 's') ADVANCE(1085);
-      END_STATE();
-    case 1019:
-      if (lookahead == 'n') ADVANCE(1086);
-      END_STATE();
-    case 1020:
-      if (lookahead == 'n') ADVANCE(1087);
-      END_STATE();
-    case 1021:
-      ACCEPT_TOKEN(anon_sym_isolator);
-      END_STATE();
-    case 1022:
-      if (lookahead == 't') ADVANCE(1088);
-      END_STATE();
-    case 1023:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
-      END_STATE();
-    case 1024:
-      if (lookahead == 'y') ADVANCE(1089);
-      END_STATE();
-    case 1025:
-      if (lookahead == 'g') ADVANCE(1090);
-      END_STATE();
-    case 1026:
-      if (lookahead == 'o') ADVANCE(1091);
-      END_STATE();
-    case 1027:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
-      END_STATE();
-    case 1028:
-      if (lookahead == 's') ADVANCE(1092);
-      END_STATE();
-    case 1029:
-      if (lookahead == 'v') ADVANCE(1093);
-      END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1031:
-      if (lookahead == 'f') ADVANCE(1094);
-      END_STATE();
-    case 1032:
-      if (lookahead == 'r') ADVANCE(1095);
-      END_STATE();
-    case 1033:
-      if (lookahead == 'r') ADVANCE(1096);
-      END_STATE();
-    case 1034:
-      ACCEPT_TOKEN(anon_sym_quieting);
-      END_STATE();
-    case 1035:
-      if (lookahead == 'e') ADVANCE(1097);
-      END_STATE();
-    case 1036:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 1037:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 1038:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1039:
-      if (lookahead == 'e') ADVANCE(1098);
-      END_STATE();
-    case 1040:
       if (lookahead == 'd') ADVANCE(1099);
       END_STATE();
-    case 1041:
-      if (lookahead == 'o') ADVANCE(1100);
+    case 1010:
+      if (lookahead == 't') ADVANCE(1100);
       END_STATE();
-    case 1042:
-      if (lookahead == 'i') ADVANCE(1101);
+    case 1011:
+      if (lookahead == 'l') ADVANCE(1101);
       END_STATE();
-    case 1043:
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 1013:
       if (lookahead == 'i') ADVANCE(1102);
       END_STATE();
-    case 1044:
-      if (lookahead == 'i') ADVANCE(1103);
+    case 1014:
+      if (lookahead == 't') ADVANCE(1103);
       END_STATE();
-    case 1045:
-      if (lookahead == 'o') ADVANCE(1104);
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
-    case 1046:
-      if (lookahead == 'e') ADVANCE(1105);
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
-    case 1047:
-      if (lookahead == 'o') ADVANCE(1106);
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
-    case 1048:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 1018:
+      if (lookahead == 'y') ADVANCE(1104);
       END_STATE();
-    case 1049:
-      if (lookahead == 'i') ADVANCE(1107);
+    case 1019:
+      if (lookahead == 'l') ADVANCE(1105);
       END_STATE();
-    case 1050:
-      if (lookahead == 's') ADVANCE(1108);
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
-    case 1051:
-      if (lookahead == 'e') ADVANCE(1109);
+    case 1021:
+      if (lookahead == 'g') ADVANCE(1106);
       END_STATE();
-    case 1052:
-      if (lookahead == 'i') ADVANCE(1110);
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
-    case 1053:
-      if (lookahead == 'u') ADVANCE(1111);
+    case 1023:
+      if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
-    case 1054:
-      if (lookahead == 'd') ADVANCE(1112);
+    case 1024:
+      if (lookahead == 'r') ADVANCE(1108);
       END_STATE();
-    case 1055:
-      if (lookahead == 'v') ADVANCE(1113);
+    case 1025:
+      if (lookahead == 'y') ADVANCE(1109);
       END_STATE();
-    case 1056:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1114);
+    case 1026:
+      if (lookahead == 'g') ADVANCE(1110);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 1027:
+      if (lookahead == 'h') ADVANCE(1111);
       END_STATE();
-    case 1058:
-      ACCEPT_TOKEN(anon_sym_vertical);
+    case 1028:
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
-    case 1059:
-      if (lookahead == 't') ADVANCE(1115);
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
-    case 1060:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
-    case 1061:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 1031:
+      if (lookahead == 'o') ADVANCE(1112);
       END_STATE();
-    case 1062:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 1032:
+      if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
-    case 1063:
-      ACCEPT_TOKEN(anon_sym_averaging);
+    case 1033:
+      if (lookahead == 'o') ADVANCE(1114);
       END_STATE();
-    case 1064:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+    case 1034:
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
-    case 1065:
-      if (lookahead == 'n') ADVANCE(1116);
+    case 1035:
+      if (lookahead == 'n') ADVANCE(1115);
       END_STATE();
-    case 1066:
-      if (lookahead == 'd') ADVANCE(1117);
+    case 1036:
+      if (lookahead == 'r') ADVANCE(1116);
       END_STATE();
-    case 1067:
+    case 1037:
+      if (lookahead == 'c') ADVANCE(1117);
+      END_STATE();
+    case 1038:
       if (lookahead == 'r') ADVANCE(1118);
       END_STATE();
-    case 1068:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1039:
+      if (lookahead == 't') ADVANCE(1119);
       END_STATE();
-    case 1069:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1040:
+      if (lookahead == 'd') ADVANCE(1120);
       END_STATE();
-    case 1070:
-      if (lookahead == 'e') ADVANCE(1119);
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
-    case 1071:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
-    case 1072:
-      if (lookahead == 'i') ADVANCE(1120);
+    case 1043:
+      if (lookahead == 'd') ADVANCE(1121);
       END_STATE();
-    case 1073:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
-    case 1074:
-      if (lookahead == 't') ADVANCE(1121);
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
-    case 1075:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 1046:
+      if (lookahead == 'i') ADVANCE(1122);
       END_STATE();
-    case 1076:
-      if (lookahead == 'y') ADVANCE(1122);
+    case 1047:
+      if (lookahead == 'd') ADVANCE(1123);
       END_STATE();
-    case 1077:
-      if (lookahead == 'e') ADVANCE(1123);
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
-    case 1078:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 1049:
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
-    case 1079:
-      ACCEPT_TOKEN(anon_sym_generator);
+    case 1050:
+      if (lookahead == 'c') ADVANCE(1124);
       END_STATE();
-    case 1080:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
-    case 1081:
-      if (lookahead == 'r') ADVANCE(1124);
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
-    case 1082:
-      if (lookahead == 'n') ADVANCE(1125);
+    case 1053:
+      if (lookahead == 'c') ADVANCE(1125);
       END_STATE();
-    case 1083:
-      if (lookahead == 'l') ADVANCE(1126);
+    case 1054:
+      if (lookahead == 'y') ADVANCE(1126);
       END_STATE();
-    case 1084:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 1055:
+      if (lookahead == 'r') ADVANCE(1127);
       END_STATE();
-    case 1085:
-      if (lookahead == 'i') ADVANCE(1127);
+    case 1056:
+      if (lookahead == 'n') ADVANCE(1128);
       END_STATE();
-    case 1086:
-      if (lookahead == 't') ADVANCE(1128);
+    case 1057:
+      if (lookahead == 'u') ADVANCE(1129);
       END_STATE();
-    case 1087:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1058:
+      if (lookahead == 'a') ADVANCE(1130);
       END_STATE();
-    case 1088:
-      if (lookahead == 'i') ADVANCE(1129);
+    case 1059:
+      if (lookahead == 'm') ADVANCE(1131);
       END_STATE();
-    case 1089:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1060:
+      if (lookahead == 'a') ADVANCE(1132);
       END_STATE();
-    case 1090:
-      if (lookahead == 'e') ADVANCE(1130);
+    case 1061:
+      if (lookahead == 'e') ADVANCE(1133);
       END_STATE();
-    case 1091:
-      if (lookahead == 'n') ADVANCE(1131);
+    case 1062:
+      if (lookahead == 's') ADVANCE(1134);
       END_STATE();
-    case 1092:
-      if (lookahead == 'i') ADVANCE(1132);
+    case 1063:
+      if (lookahead == 'n') ADVANCE(1135);
       END_STATE();
-    case 1093:
-      if (lookahead == 'i') ADVANCE(1133);
-      END_STATE();
-    case 1094:
-      if (lookahead == 'i') ADVANCE(1134);
-      END_STATE();
-    case 1095:
-      ACCEPT_TOKEN(anon_sym_protector);
-      END_STATE();
-    case 1096:
-      if (lookahead == 'a') ADVANCE(1135);
-      END_STATE();
-    case 1097:
-      ACCEPT_TOKEN(anon_sym_reactance);
-      END_STATE();
-    case 1098:
-      ACCEPT_TOKEN(anon_sym_reference);
-      END_STATE();
-    case 1099:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1100:
+    case 1064:
       if (lookahead == 'n') ADVANCE(1136);
       END_STATE();
-    case 1101:
-      if (lookahead == 'l') ADVANCE(1137);
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
-    case 1102:
-      if (lookahead == 'a') ADVANCE(1138);
+    case 1066:
+      if (lookahead == 't') ADVANCE(1137);
       END_STATE();
-    case 1103:
-      if (lookahead == 't') ADVANCE(1139);
+    case 1067:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
-    case 1104:
-      if (lookahead == 'n') ADVANCE(1140);
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
-    case 1105:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 1069:
+      if (lookahead == 'y') ADVANCE(1138);
       END_STATE();
-    case 1106:
-      if (lookahead == 's') ADVANCE(1141);
+    case 1070:
+      if (lookahead == 'e') ADVANCE(1139);
       END_STATE();
-    case 1107:
-      if (lookahead == 't') ADVANCE(1142);
+    case 1071:
+      if (lookahead == 'g') ADVANCE(1140);
       END_STATE();
-    case 1108:
-      if (lookahead == 'e') ADVANCE(1143);
+    case 1072:
+      if (lookahead == 'o') ADVANCE(1141);
       END_STATE();
-    case 1109:
-      if (lookahead == 's') ADVANCE(1144);
+    case 1073:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
-    case 1110:
-      if (lookahead == 'a') ADVANCE(1145);
+    case 1074:
+      if (lookahead == 's') ADVANCE(1142);
       END_STATE();
-    case 1111:
+    case 1075:
+      if (lookahead == 'v') ADVANCE(1143);
+      END_STATE();
+    case 1076:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1077:
+      if (lookahead == 'f') ADVANCE(1144);
+      END_STATE();
+    case 1078:
+      if (lookahead == 'r') ADVANCE(1145);
+      END_STATE();
+    case 1079:
       if (lookahead == 'r') ADVANCE(1146);
       END_STATE();
-    case 1112:
-      ACCEPT_TOKEN(anon_sym_threshold);
+    case 1080:
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
-    case 1113:
+    case 1081:
       if (lookahead == 'e') ADVANCE(1147);
       END_STATE();
+    case 1082:
+      ACCEPT_TOKEN(anon_sym_readings);
+      END_STATE();
+    case 1083:
+      ACCEPT_TOKEN(anon_sym_realized);
+      END_STATE();
+    case 1084:
+      if (lookahead == 'f') ADVANCE(1148);
+      if (lookahead == 'l') ADVANCE(1149);
+      END_STATE();
+    case 1085:
+      ACCEPT_TOKEN(anon_sym_receiver);
+      END_STATE();
+    case 1086:
+      if (lookahead == 'e') ADVANCE(1150);
+      END_STATE();
+    case 1087:
+      if (lookahead == 'd') ADVANCE(1151);
+      END_STATE();
+    case 1088:
+      if (lookahead == 'o') ADVANCE(1152);
+      END_STATE();
+    case 1089:
+      if (lookahead == 'i') ADVANCE(1153);
+      END_STATE();
+    case 1090:
+      if (lookahead == 'i') ADVANCE(1154);
+      END_STATE();
+    case 1091:
+      if (lookahead == 'i') ADVANCE(1155);
+      END_STATE();
+    case 1092:
+      if (lookahead == 'o') ADVANCE(1156);
+      END_STATE();
+    case 1093:
+      if (lookahead == 'e') ADVANCE(1157);
+      END_STATE();
+    case 1094:
+      if (lookahead == 'o') ADVANCE(1158);
+      END_STATE();
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_reversed);
+      END_STATE();
+    case 1096:
+      if (lookahead == 'i') ADVANCE(1159);
+      END_STATE();
+    case 1097:
+      if (lookahead == 's') ADVANCE(1160);
+      END_STATE();
+    case 1098:
+      if (lookahead == 'e') ADVANCE(1161);
+      END_STATE();
+    case 1099:
+      if (lookahead == 'i') ADVANCE(1162);
+      END_STATE();
+    case 1100:
+      if (lookahead == 'u') ADVANCE(1163);
+      END_STATE();
+    case 1101:
+      if (lookahead == 'd') ADVANCE(1164);
+      END_STATE();
+    case 1102:
+      if (lookahead == 'v') ADVANCE(1165);
+      END_STATE();
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1166);
+      if (lookahead == 't') ADVANCE(1167);
+      END_STATE();
+    case 1104:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1105:
+      ACCEPT_TOKEN(anon_sym_vertical);
+      END_STATE();
+    case 1106:
+      if (lookahead == 't') ADVANCE(1168);
+      END_STATE();
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1108:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1111:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'n') ADVANCE(1169);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'd') ADVANCE(1170);
+      END_STATE();
     case 1114:
-      if (lookahead == 'e') ADVANCE(1148);
+      if (lookahead == 'r') ADVANCE(1171);
       END_STATE();
     case 1115:
-      if (lookahead == 'h') ADVANCE(1149);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1117:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(1172);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'i') ADVANCE(1173);
       END_STATE();
     case 1120:
-      if (lookahead == 'o') ADVANCE(1150);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1121:
-      if (lookahead == 'y') ADVANCE(1151);
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
     case 1122:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1123:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1124:
-      if (lookahead == 'b') ADVANCE(1152);
-      END_STATE();
-    case 1125:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1126:
-      ACCEPT_TOKEN(anon_sym_horizontal);
-      END_STATE();
-    case 1127:
-      if (lookahead == 's') ADVANCE(1153);
-      END_STATE();
-    case 1128:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1129:
-      if (lookahead == 'o') ADVANCE(1154);
-      END_STATE();
-    case 1130:
-      if (lookahead == 'n') ADVANCE(1155);
-      END_STATE();
-    case 1131:
-      if (lookahead == 'a') ADVANCE(1156);
-      END_STATE();
-    case 1132:
-      if (lookahead == 's') ADVANCE(1157);
-      END_STATE();
-    case 1133:
-      if (lookahead == 't') ADVANCE(1158);
-      END_STATE();
-    case 1134:
-      if (lookahead == 'e') ADVANCE(1159);
-      END_STATE();
-    case 1135:
-      if (lookahead == 'l') ADVANCE(1160);
-      END_STATE();
-    case 1136:
-      ACCEPT_TOKEN(anon_sym_reflection);
-      END_STATE();
-    case 1137:
-      if (lookahead == 'i') ADVANCE(1161);
-      END_STATE();
-    case 1138:
-      if (lookahead == 'l') ADVANCE(1162);
-      END_STATE();
-    case 1139:
-      if (lookahead == 'y') ADVANCE(1163);
-      END_STATE();
-    case 1140:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1141:
-      if (lookahead == 's') ADVANCE(1164);
-      END_STATE();
-    case 1142:
-      if (lookahead == 'y') ADVANCE(1165);
-      END_STATE();
-    case 1143:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1144:
-      if (lookahead == 's') ADVANCE(1166);
-      END_STATE();
-    case 1145:
-      if (lookahead == 'm') ADVANCE(1167);
-      END_STATE();
-    case 1146:
-      if (lookahead == 'e') ADVANCE(1168);
-      END_STATE();
-    case 1147:
-      if (lookahead == 'r') ADVANCE(1169);
-      END_STATE();
-    case 1148:
-      if (lookahead == 'r') ADVANCE(1170);
-      END_STATE();
-    case 1149:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1171);
-      END_STATE();
-    case 1150:
-      if (lookahead == 'n') ADVANCE(1172);
-      END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_directivity);
-      END_STATE();
-    case 1152:
-      if (lookahead == 'a') ADVANCE(1173);
-      END_STATE();
-    case 1153:
       if (lookahead == 't') ADVANCE(1174);
       END_STATE();
-    case 1154:
-      if (lookahead == 'n') ADVANCE(1175);
+    case 1123:
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
-    case 1155:
-      if (lookahead == 't') ADVANCE(1176);
+    case 1124:
+      if (lookahead == 'y') ADVANCE(1175);
       END_STATE();
-    case 1156:
-      if (lookahead == 'l') ADVANCE(1177);
+    case 1125:
+      if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
-    case 1157:
-      if (lookahead == 't') ADVANCE(1178);
+    case 1126:
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
-    case 1158:
-      if (lookahead == 'y') ADVANCE(1179);
+    case 1127:
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
-    case 1159:
-      if (lookahead == 'r') ADVANCE(1180);
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
-    case 1160:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+    case 1129:
+      if (lookahead == 'r') ADVANCE(1177);
       END_STATE();
-    case 1161:
-      if (lookahead == 't') ADVANCE(1181);
+    case 1130:
+      if (lookahead == 'n') ADVANCE(1178);
       END_STATE();
-    case 1162:
-      ACCEPT_TOKEN(anon_sym_residential);
+    case 1131:
+      if (lookahead == 's') ADVANCE(1179);
       END_STATE();
-    case 1163:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+    case 1132:
+      if (lookahead == 'l') ADVANCE(1180);
       END_STATE();
-    case 1164:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
-    case 1165:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+    case 1134:
+      if (lookahead == 'i') ADVANCE(1181);
       END_STATE();
-    case 1166:
-      if (lookahead == 'e') ADVANCE(1182);
+    case 1135:
+      if (lookahead == 't') ADVANCE(1182);
       END_STATE();
-    case 1167:
-      if (lookahead == 'e') ADVANCE(1183);
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
-    case 1168:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 1137:
+      if (lookahead == 'i') ADVANCE(1183);
       END_STATE();
-    case 1169:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+    case 1138:
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
-    case 1170:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_longitude);
       END_STATE();
-    case 1171:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+    case 1140:
+      if (lookahead == 'e') ADVANCE(1184);
       END_STATE();
-    case 1172:
-      ACCEPT_TOKEN(anon_sym_construction);
+    case 1141:
+      if (lookahead == 'n') ADVANCE(1185);
       END_STATE();
-    case 1173:
-      if (lookahead == 'n') ADVANCE(1184);
-      END_STATE();
-    case 1174:
-      if (lookahead == 'i') ADVANCE(1185);
-      END_STATE();
-    case 1175:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1176:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1177:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1178:
+    case 1142:
       if (lookahead == 'i') ADVANCE(1186);
       END_STATE();
+    case 1143:
+      if (lookahead == 'i') ADVANCE(1187);
+      END_STATE();
+    case 1144:
+      if (lookahead == 'i') ADVANCE(1188);
+      END_STATE();
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1146:
+      if (lookahead == 'a') ADVANCE(1189);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1148:
+      if (lookahead == 'r') ADVANCE(1190);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'o') ADVANCE(1191);
+      END_STATE();
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1152:
+      if (lookahead == 'n') ADVANCE(1192);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'l') ADVANCE(1193);
+      END_STATE();
+    case 1154:
+      if (lookahead == 'a') ADVANCE(1194);
+      END_STATE();
+    case 1155:
+      if (lookahead == 't') ADVANCE(1195);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'n') ADVANCE(1196);
+      END_STATE();
+    case 1157:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1158:
+      if (lookahead == 's') ADVANCE(1197);
+      END_STATE();
+    case 1159:
+      if (lookahead == 't') ADVANCE(1198);
+      END_STATE();
+    case 1160:
+      if (lookahead == 'e') ADVANCE(1199);
+      END_STATE();
+    case 1161:
+      if (lookahead == 's') ADVANCE(1200);
+      END_STATE();
+    case 1162:
+      if (lookahead == 'a') ADVANCE(1201);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'r') ADVANCE(1202);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1165:
+      if (lookahead == 'e') ADVANCE(1203);
+      END_STATE();
+    case 1166:
+      if (lookahead == 'f') ADVANCE(1204);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'e') ADVANCE(1205);
+      END_STATE();
+    case 1168:
+      if (lookahead == 'h') ADVANCE(1206);
+      END_STATE();
+    case 1169:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1171:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1172:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1173:
+      if (lookahead == 'o') ADVANCE(1207);
+      END_STATE();
+    case 1174:
+      if (lookahead == 'y') ADVANCE(1208);
+      END_STATE();
+    case 1175:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1176:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1177:
+      if (lookahead == 'b') ADVANCE(1209);
+      END_STATE();
+    case 1178:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      END_STATE();
     case 1179:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'l') ADVANCE(1210);
       END_STATE();
     case 1180:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1181:
-      if (lookahead == 'y') ADVANCE(1187);
+      if (lookahead == 's') ADVANCE(1211);
       END_STATE();
     case 1182:
-      if (lookahead == 'd') ADVANCE(1188);
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
     case 1183:
-      if (lookahead == 't') ADVANCE(1189);
+      if (lookahead == 'o') ADVANCE(1212);
       END_STATE();
     case 1184:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'n') ADVANCE(1213);
       END_STATE();
     case 1185:
-      if (lookahead == 'v') ADVANCE(1190);
+      if (lookahead == 'a') ADVANCE(1214);
       END_STATE();
     case 1186:
-      if (lookahead == 'v') ADVANCE(1191);
+      if (lookahead == 's') ADVANCE(1215);
       END_STATE();
     case 1187:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      if (lookahead == 't') ADVANCE(1216);
       END_STATE();
     case 1188:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      if (lookahead == 'e') ADVANCE(1217);
       END_STATE();
     case 1189:
-      if (lookahead == 'e') ADVANCE(1192);
+      if (lookahead == 'l') ADVANCE(1218);
       END_STATE();
     case 1190:
-      if (lookahead == 'i') ADVANCE(1193);
+      if (lookahead == 'e') ADVANCE(1219);
       END_STATE();
     case 1191:
-      if (lookahead == 'i') ADVANCE(1194);
+      if (lookahead == 's') ADVANCE(1220);
       END_STATE();
     case 1192:
-      if (lookahead == 'r') ADVANCE(1195);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1193:
-      if (lookahead == 't') ADVANCE(1196);
+      if (lookahead == 'i') ADVANCE(1221);
       END_STATE();
     case 1194:
-      if (lookahead == 't') ADVANCE(1197);
+      if (lookahead == 'l') ADVANCE(1222);
       END_STATE();
     case 1195:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'y') ADVANCE(1223);
       END_STATE();
     case 1196:
-      if (lookahead == 'y') ADVANCE(1198);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1197:
-      if (lookahead == 'y') ADVANCE(1199);
+      if (lookahead == 's') ADVANCE(1224);
       END_STATE();
     case 1198:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'y') ADVANCE(1225);
       END_STATE();
     case 1199:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1200:
+      if (lookahead == 's') ADVANCE(1226);
+      END_STATE();
+    case 1201:
+      if (lookahead == 'm') ADVANCE(1227);
+      END_STATE();
+    case 1202:
+      if (lookahead == 'e') ADVANCE(1228);
+      END_STATE();
+    case 1203:
+      if (lookahead == 'r') ADVANCE(1229);
+      END_STATE();
+    case 1204:
+      if (lookahead == 'r') ADVANCE(1230);
+      END_STATE();
+    case 1205:
+      if (lookahead == 'r') ADVANCE(1231);
+      END_STATE();
+    case 1206:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1232);
+      END_STATE();
+    case 1207:
+      if (lookahead == 'n') ADVANCE(1233);
+      END_STATE();
+    case 1208:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1209:
+      if (lookahead == 'a') ADVANCE(1234);
+      END_STATE();
+    case 1210:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      END_STATE();
+    case 1211:
+      if (lookahead == 't') ADVANCE(1235);
+      END_STATE();
+    case 1212:
+      if (lookahead == 'n') ADVANCE(1236);
+      END_STATE();
+    case 1213:
+      if (lookahead == 't') ADVANCE(1237);
+      END_STATE();
+    case 1214:
+      if (lookahead == 'l') ADVANCE(1238);
+      END_STATE();
+    case 1215:
+      if (lookahead == 't') ADVANCE(1239);
+      END_STATE();
+    case 1216:
+      if (lookahead == 'y') ADVANCE(1240);
+      END_STATE();
+    case 1217:
+      if (lookahead == 'r') ADVANCE(1241);
+      END_STATE();
+    case 1218:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1219:
+      if (lookahead == 'q') ADVANCE(1242);
+      END_STATE();
+    case 1220:
+      if (lookahead == 's') ADVANCE(1243);
+      END_STATE();
+    case 1221:
+      if (lookahead == 't') ADVANCE(1244);
+      END_STATE();
+    case 1222:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1224:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1225:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1226:
+      if (lookahead == 'e') ADVANCE(1245);
+      END_STATE();
+    case 1227:
+      if (lookahead == 'e') ADVANCE(1246);
+      END_STATE();
+    case 1228:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1229:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1230:
+      if (lookahead == 'e') ADVANCE(1247);
+      END_STATE();
+    case 1231:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1232:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1233:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1234:
+      if (lookahead == 'n') ADVANCE(1248);
+      END_STATE();
+    case 1235:
+      if (lookahead == 'i') ADVANCE(1249);
+      END_STATE();
+    case 1236:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1237:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1239:
+      if (lookahead == 'i') ADVANCE(1250);
+      END_STATE();
+    case 1240:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1241:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1242:
+      if (lookahead == 'u') ADVANCE(1251);
+      END_STATE();
+    case 1243:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1252);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'd') ADVANCE(1253);
+      END_STATE();
+    case 1246:
+      if (lookahead == 't') ADVANCE(1254);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1255);
+      END_STATE();
+    case 1248:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1249:
+      if (lookahead == 'v') ADVANCE(1256);
+      END_STATE();
+    case 1250:
+      if (lookahead == 'v') ADVANCE(1257);
+      END_STATE();
+    case 1251:
+      if (lookahead == 'e') ADVANCE(1258);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1259);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'u') ADVANCE(1260);
+      END_STATE();
+    case 1256:
+      if (lookahead == 'i') ADVANCE(1261);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'i') ADVANCE(1262);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'n') ADVANCE(1263);
+      END_STATE();
+    case 1259:
+      if (lookahead == 'r') ADVANCE(1264);
+      END_STATE();
+    case 1260:
+      if (lookahead == 'e') ADVANCE(1265);
+      END_STATE();
+    case 1261:
+      if (lookahead == 't') ADVANCE(1266);
+      END_STATE();
+    case 1262:
+      if (lookahead == 't') ADVANCE(1267);
+      END_STATE();
+    case 1263:
+      if (lookahead == 'c') ADVANCE(1268);
+      END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1265:
+      if (lookahead == 'n') ADVANCE(1269);
+      END_STATE();
+    case 1266:
+      if (lookahead == 'y') ADVANCE(1270);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'y') ADVANCE(1271);
+      END_STATE();
+    case 1268:
+      if (lookahead == 'y') ADVANCE(1272);
+      END_STATE();
+    case 1269:
+      if (lookahead == 'c') ADVANCE(1273);
+      END_STATE();
+    case 1270:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1271:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1272:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1273:
+      if (lookahead == 'y') ADVANCE(1274);
+      END_STATE();
+    case 1274:
+      ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
       return false;
@@ -8755,59 +9184,59 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 155},
+  [1] = {.lex_state = 156},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 152},
-  [4] = {.lex_state = 153},
-  [5] = {.lex_state = 153},
-  [6] = {.lex_state = 153},
-  [7] = {.lex_state = 155},
-  [8] = {.lex_state = 155},
-  [9] = {.lex_state = 155},
-  [10] = {.lex_state = 155},
-  [11] = {.lex_state = 153},
-  [12] = {.lex_state = 153},
-  [13] = {.lex_state = 153},
-  [14] = {.lex_state = 153},
-  [15] = {.lex_state = 153},
-  [16] = {.lex_state = 153},
-  [17] = {.lex_state = 153},
-  [18] = {.lex_state = 153},
-  [19] = {.lex_state = 153},
-  [20] = {.lex_state = 153},
-  [21] = {.lex_state = 154},
-  [22] = {.lex_state = 154},
-  [23] = {.lex_state = 154},
-  [24] = {.lex_state = 154},
-  [25] = {.lex_state = 154},
-  [26] = {.lex_state = 154},
-  [27] = {.lex_state = 154},
-  [28] = {.lex_state = 154},
-  [29] = {.lex_state = 154},
-  [30] = {.lex_state = 154},
-  [31] = {.lex_state = 154},
-  [32] = {.lex_state = 153},
-  [33] = {.lex_state = 153},
-  [34] = {.lex_state = 153},
-  [35] = {.lex_state = 153},
-  [36] = {.lex_state = 153},
-  [37] = {.lex_state = 153},
-  [38] = {.lex_state = 155},
-  [39] = {.lex_state = 155},
-  [40] = {.lex_state = 155},
-  [41] = {.lex_state = 155},
-  [42] = {.lex_state = 155},
+  [3] = {.lex_state = 153},
+  [4] = {.lex_state = 154},
+  [5] = {.lex_state = 154},
+  [6] = {.lex_state = 154},
+  [7] = {.lex_state = 156},
+  [8] = {.lex_state = 156},
+  [9] = {.lex_state = 156},
+  [10] = {.lex_state = 156},
+  [11] = {.lex_state = 154},
+  [12] = {.lex_state = 154},
+  [13] = {.lex_state = 154},
+  [14] = {.lex_state = 154},
+  [15] = {.lex_state = 154},
+  [16] = {.lex_state = 154},
+  [17] = {.lex_state = 154},
+  [18] = {.lex_state = 154},
+  [19] = {.lex_state = 154},
+  [20] = {.lex_state = 154},
+  [21] = {.lex_state = 155},
+  [22] = {.lex_state = 155},
+  [23] = {.lex_state = 155},
+  [24] = {.lex_state = 155},
+  [25] = {.lex_state = 155},
+  [26] = {.lex_state = 155},
+  [27] = {.lex_state = 155},
+  [28] = {.lex_state = 155},
+  [29] = {.lex_state = 155},
+  [30] = {.lex_state = 155},
+  [31] = {.lex_state = 155},
+  [32] = {.lex_state = 154},
+  [33] = {.lex_state = 154},
+  [34] = {.lex_state = 154},
+  [35] = {.lex_state = 154},
+  [36] = {.lex_state = 154},
+  [37] = {.lex_state = 154},
+  [38] = {.lex_state = 156},
+  [39] = {.lex_state = 156},
+  [40] = {.lex_state = 156},
+  [41] = {.lex_state = 156},
+  [42] = {.lex_state = 156},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 155},
-  [45] = {.lex_state = 155},
-  [46] = {.lex_state = 155},
-  [47] = {.lex_state = 155},
-  [48] = {.lex_state = 155},
-  [49] = {.lex_state = 155},
-  [50] = {.lex_state = 155},
-  [51] = {.lex_state = 155},
-  [52] = {.lex_state = 9},
-  [53] = {.lex_state = 9},
+  [44] = {.lex_state = 5},
+  [45] = {.lex_state = 5},
+  [46] = {.lex_state = 5},
+  [47] = {.lex_state = 5},
+  [48] = {.lex_state = 5},
+  [49] = {.lex_state = 5},
+  [50] = {.lex_state = 5},
+  [51] = {.lex_state = 5},
+  [52] = {.lex_state = 10},
+  [53] = {.lex_state = 10},
   [54] = {.lex_state = 4},
   [55] = {.lex_state = 4},
   [56] = {.lex_state = 4},
@@ -8824,16 +9253,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 155},
-  [71] = {.lex_state = 155},
-  [72] = {.lex_state = 155},
-  [73] = {.lex_state = 25},
-  [74] = {.lex_state = 25},
-  [75] = {.lex_state = 25},
-  [76] = {.lex_state = 25},
-  [77] = {.lex_state = 25},
-  [78] = {.lex_state = 25},
-  [79] = {.lex_state = 25},
+  [70] = {.lex_state = 5},
+  [71] = {.lex_state = 5},
+  [72] = {.lex_state = 5},
+  [73] = {.lex_state = 26},
+  [74] = {.lex_state = 26},
+  [75] = {.lex_state = 26},
+  [76] = {.lex_state = 26},
+  [77] = {.lex_state = 26},
+  [78] = {.lex_state = 26},
+  [79] = {.lex_state = 26},
   [80] = {.lex_state = 0},
 };
 
@@ -8960,6 +9389,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_field] = ACTIONS(1),
     [anon_sym_hop] = ACTIONS(1),
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
@@ -9000,6 +9430,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_GHz] = ACTIONS(1),
+    [anon_sym_Hz] = ACTIONS(1),
+    [anon_sym_MHz] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_after] = ACTIONS(1),
@@ -9014,6 +9447,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
     [anon_sym_beyond] = ACTIONS(1),
+    [anon_sym_blank] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -9024,10 +9458,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
+    [anon_sym_dB] = ACTIONS(1),
+    [anon_sym_dBW] = ACTIONS(1),
+    [anon_sym_dBd] = ACTIONS(1),
+    [anon_sym_dBi] = ACTIONS(1),
+    [anon_sym_dBm] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_date] = ACTIONS(1),
+    [anon_sym_datum] = ACTIONS(1),
     [anon_sym_dc_DASHinput] = ACTIONS(1),
+    [anon_sym_degrees] = ACTIONS(1),
+    [anon_sym_delivered] = ACTIONS(1),
     [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
+    [anon_sym_dms] = ACTIONS(1),
+    [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
@@ -9038,17 +9483,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(1),
     [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
+    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_hata_DASHopen] = ACTIONS(1),
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
+    [anon_sym_height_DASHamsl] = ACTIONS(1),
     [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
     [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
+    [anon_sym_kHz] = ACTIONS(1),
+    [anon_sym_kW] = ACTIONS(1),
+    [anon_sym_km] = ACTIONS(1),
+    [anon_sym_latitude] = ACTIONS(1),
+    [anon_sym_longitude] = ACTIONS(1),
+    [anon_sym_m] = ACTIONS(1),
+    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
     [anon_sym_medium] = ACTIONS(1),
@@ -9059,6 +9513,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
+    [anon_sym_offset] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_out] = ACTIONS(1),
@@ -9074,6 +9529,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
     [anon_sym_realized] = ACTIONS(1),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(1),
+    [anon_sym_receive_DASHloss] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
@@ -9090,10 +9547,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
+    [anon_sym_title] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(1),
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_up] = ACTIONS(1),
     [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
@@ -9141,25 +9601,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ohms] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
     [aux_sym_unit_token17] = ACTIONS(1),
-    [anon_sym_GHz] = ACTIONS(1),
-    [anon_sym_MHz] = ACTIONS(1),
     [aux_sym_unit_token18] = ACTIONS(1),
-    [anon_sym_dBW] = ACTIONS(1),
-    [anon_sym_dBd] = ACTIONS(1),
-    [anon_sym_dBi] = ACTIONS(1),
-    [anon_sym_dBm] = ACTIONS(1),
     [anon_sym_deg] = ACTIONS(1),
-    [anon_sym_kHz] = ACTIONS(1),
     [anon_sym_min] = ACTIONS(1),
     [anon_sym_ohm] = ACTIONS(1),
-    [anon_sym_Hz] = ACTIONS(1),
     [anon_sym_cm] = ACTIONS(1),
-    [anon_sym_dB] = ACTIONS(1),
-    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_kV] = ACTIONS(1),
-    [anon_sym_kW] = ACTIONS(1),
-    [anon_sym_km] = ACTIONS(1),
-    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_mi] = ACTIONS(1),
     [anon_sym_mm] = ACTIONS(1),
     [anon_sym_ms] = ACTIONS(1),
@@ -9183,7 +9630,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(1),
     [anon_sym_W] = ACTIONS(1),
     [anon_sym_h] = ACTIONS(1),
-    [anon_sym_m] = ACTIONS(1),
     [anon_sym_s] = ACTIONS(1),
     [anon_sym_u00b0] = ACTIONS(1),
     [anon_sym_u03a9] = ACTIONS(1),
@@ -9330,6 +9776,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -9370,6 +9817,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -9384,6 +9834,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9394,10 +9845,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
     [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -9408,17 +9870,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
     [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -9429,6 +9900,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -9444,6 +9916,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -9460,10 +9934,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
     [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -9603,6 +10080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -9643,6 +10121,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(27),
+    [anon_sym_Hz] = ACTIONS(27),
+    [anon_sym_MHz] = ACTIONS(27),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9657,6 +10138,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9667,10 +10149,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(27),
+    [anon_sym_dBW] = ACTIONS(27),
+    [anon_sym_dBd] = ACTIONS(27),
+    [anon_sym_dBi] = ACTIONS(27),
+    [anon_sym_dBm] = ACTIONS(27),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
     [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -9681,17 +10174,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
     [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(27),
+    [anon_sym_kW] = ACTIONS(27),
+    [anon_sym_km] = ACTIONS(27),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(27),
+    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9702,6 +10204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9717,6 +10220,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9733,10 +10238,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
     [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -9783,25 +10291,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ohms] = ACTIONS(27),
     [aux_sym_unit_token16] = ACTIONS(31),
     [aux_sym_unit_token17] = ACTIONS(31),
-    [anon_sym_GHz] = ACTIONS(27),
-    [anon_sym_MHz] = ACTIONS(27),
     [aux_sym_unit_token18] = ACTIONS(31),
-    [anon_sym_dBW] = ACTIONS(27),
-    [anon_sym_dBd] = ACTIONS(27),
-    [anon_sym_dBi] = ACTIONS(27),
-    [anon_sym_dBm] = ACTIONS(27),
     [anon_sym_deg] = ACTIONS(27),
-    [anon_sym_kHz] = ACTIONS(27),
     [anon_sym_min] = ACTIONS(27),
     [anon_sym_ohm] = ACTIONS(27),
-    [anon_sym_Hz] = ACTIONS(27),
     [anon_sym_cm] = ACTIONS(27),
-    [anon_sym_dB] = ACTIONS(27),
-    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_kV] = ACTIONS(27),
-    [anon_sym_kW] = ACTIONS(27),
-    [anon_sym_km] = ACTIONS(27),
-    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_mi] = ACTIONS(27),
     [anon_sym_mm] = ACTIONS(27),
     [anon_sym_ms] = ACTIONS(27),
@@ -9825,7 +10320,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(27),
     [anon_sym_W] = ACTIONS(27),
     [anon_sym_h] = ACTIONS(27),
-    [anon_sym_m] = ACTIONS(27),
     [anon_sym_s] = ACTIONS(27),
     [anon_sym_u00b0] = ACTIONS(27),
     [anon_sym_u03a9] = ACTIONS(27),
@@ -9958,6 +10452,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -9998,6 +10493,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(33),
+    [anon_sym_Hz] = ACTIONS(33),
+    [anon_sym_MHz] = ACTIONS(33),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -10012,6 +10510,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -10022,10 +10521,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(33),
+    [anon_sym_dBW] = ACTIONS(33),
+    [anon_sym_dBd] = ACTIONS(33),
+    [anon_sym_dBi] = ACTIONS(33),
+    [anon_sym_dBm] = ACTIONS(33),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
     [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -10036,17 +10546,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
     [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(33),
+    [anon_sym_kW] = ACTIONS(33),
+    [anon_sym_km] = ACTIONS(33),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(33),
+    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -10057,6 +10576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -10072,6 +10592,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -10088,10 +10610,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
     [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -10136,25 +10661,12 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ohms] = ACTIONS(33),
     [aux_sym_unit_token16] = ACTIONS(37),
     [aux_sym_unit_token17] = ACTIONS(37),
-    [anon_sym_GHz] = ACTIONS(33),
-    [anon_sym_MHz] = ACTIONS(33),
     [aux_sym_unit_token18] = ACTIONS(37),
-    [anon_sym_dBW] = ACTIONS(33),
-    [anon_sym_dBd] = ACTIONS(33),
-    [anon_sym_dBi] = ACTIONS(33),
-    [anon_sym_dBm] = ACTIONS(33),
     [anon_sym_deg] = ACTIONS(33),
-    [anon_sym_kHz] = ACTIONS(33),
     [anon_sym_min] = ACTIONS(33),
     [anon_sym_ohm] = ACTIONS(33),
-    [anon_sym_Hz] = ACTIONS(33),
     [anon_sym_cm] = ACTIONS(33),
-    [anon_sym_dB] = ACTIONS(33),
-    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_kV] = ACTIONS(33),
-    [anon_sym_kW] = ACTIONS(33),
-    [anon_sym_km] = ACTIONS(33),
-    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_mi] = ACTIONS(33),
     [anon_sym_mm] = ACTIONS(33),
     [anon_sym_ms] = ACTIONS(33),
@@ -10178,7 +10690,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(33),
     [anon_sym_W] = ACTIONS(33),
     [anon_sym_h] = ACTIONS(33),
-    [anon_sym_m] = ACTIONS(33),
     [anon_sym_s] = ACTIONS(33),
     [anon_sym_u00b0] = ACTIONS(33),
     [anon_sym_u03a9] = ACTIONS(33),
@@ -10320,6 +10831,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
@@ -10360,6 +10872,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10374,6 +10889,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10384,10 +10900,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
     [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10398,17 +10925,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
     [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10419,6 +10955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10434,6 +10971,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10450,10 +10989,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
     [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -10607,6 +11149,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
@@ -10647,6 +11190,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10661,6 +11207,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
     [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10671,10 +11218,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
     [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10685,17 +11243,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
     [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10706,6 +11273,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10721,6 +11289,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10737,10 +11307,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
     [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
@@ -10894,6 +11467,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_field] = ACTIONS(58),
     [anon_sym_hop] = ACTIONS(58),
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
@@ -10934,6 +11508,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_GHz] = ACTIONS(58),
+    [anon_sym_Hz] = ACTIONS(58),
+    [anon_sym_MHz] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_after] = ACTIONS(58),
@@ -10948,6 +11525,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
     [anon_sym_beyond] = ACTIONS(58),
+    [anon_sym_blank] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -10958,10 +11536,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
+    [anon_sym_dB] = ACTIONS(58),
+    [anon_sym_dBW] = ACTIONS(58),
+    [anon_sym_dBd] = ACTIONS(58),
+    [anon_sym_dBi] = ACTIONS(58),
+    [anon_sym_dBm] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_date] = ACTIONS(58),
+    [anon_sym_datum] = ACTIONS(58),
     [anon_sym_dc_DASHinput] = ACTIONS(58),
+    [anon_sym_degrees] = ACTIONS(58),
+    [anon_sym_delivered] = ACTIONS(58),
     [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
+    [anon_sym_dms] = ACTIONS(58),
+    [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
@@ -10972,17 +11561,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(58),
     [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
+    [anon_sym_ft] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_hata_DASHopen] = ACTIONS(58),
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
+    [anon_sym_height_DASHamsl] = ACTIONS(58),
     [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
     [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
+    [anon_sym_kHz] = ACTIONS(58),
+    [anon_sym_kW] = ACTIONS(58),
+    [anon_sym_km] = ACTIONS(58),
+    [anon_sym_latitude] = ACTIONS(58),
+    [anon_sym_longitude] = ACTIONS(58),
+    [anon_sym_m] = ACTIONS(58),
+    [anon_sym_mW] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
     [anon_sym_medium] = ACTIONS(58),
@@ -10993,6 +11591,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
+    [anon_sym_offset] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_out] = ACTIONS(58),
@@ -11008,6 +11607,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
     [anon_sym_realized] = ACTIONS(58),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(58),
+    [anon_sym_receive_DASHloss] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
@@ -11024,10 +11625,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
+    [anon_sym_title] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(58),
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_up] = ACTIONS(58),
     [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
@@ -11186,6 +11790,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_field] = ACTIONS(87),
     [anon_sym_hop] = ACTIONS(87),
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
@@ -11226,6 +11831,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_GHz] = ACTIONS(90),
+    [anon_sym_Hz] = ACTIONS(90),
+    [anon_sym_MHz] = ACTIONS(90),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_after] = ACTIONS(90),
@@ -11240,6 +11848,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
     [anon_sym_beyond] = ACTIONS(90),
+    [anon_sym_blank] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -11250,10 +11859,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
+    [anon_sym_dB] = ACTIONS(90),
+    [anon_sym_dBW] = ACTIONS(90),
+    [anon_sym_dBd] = ACTIONS(90),
+    [anon_sym_dBi] = ACTIONS(90),
+    [anon_sym_dBm] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_date] = ACTIONS(90),
+    [anon_sym_datum] = ACTIONS(90),
     [anon_sym_dc_DASHinput] = ACTIONS(90),
+    [anon_sym_degrees] = ACTIONS(90),
+    [anon_sym_delivered] = ACTIONS(90),
     [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
+    [anon_sym_dms] = ACTIONS(90),
+    [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
@@ -11264,17 +11884,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(90),
     [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
+    [anon_sym_ft] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_hata_DASHopen] = ACTIONS(90),
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
+    [anon_sym_height_DASHamsl] = ACTIONS(90),
     [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
     [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
+    [anon_sym_kHz] = ACTIONS(90),
+    [anon_sym_kW] = ACTIONS(90),
+    [anon_sym_km] = ACTIONS(90),
+    [anon_sym_latitude] = ACTIONS(90),
+    [anon_sym_longitude] = ACTIONS(90),
+    [anon_sym_m] = ACTIONS(90),
+    [anon_sym_mW] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
     [anon_sym_medium] = ACTIONS(90),
@@ -11285,6 +11914,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
+    [anon_sym_offset] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_out] = ACTIONS(90),
@@ -11300,6 +11930,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
     [anon_sym_realized] = ACTIONS(90),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(90),
+    [anon_sym_receive_DASHloss] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
@@ -11316,10 +11948,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
+    [anon_sym_title] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(90),
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_up] = ACTIONS(90),
     [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
@@ -11472,6 +12107,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -11512,6 +12148,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11526,6 +12165,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11536,10 +12176,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
     [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11550,17 +12201,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
     [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11571,6 +12231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11586,6 +12247,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11602,10 +12265,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
     [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -11758,6 +12424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -11798,6 +12465,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11812,6 +12482,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11822,10 +12493,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
     [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11836,17 +12518,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
     [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11857,6 +12548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11872,6 +12564,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11888,10 +12582,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
     [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -12044,6 +12741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
@@ -12084,6 +12782,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -12098,6 +12799,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
     [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -12108,10 +12810,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
     [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -12122,17 +12835,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
     [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -12143,6 +12865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -12158,6 +12881,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -12174,10 +12899,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
     [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
@@ -12317,6 +13045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_field] = ACTIONS(117),
     [anon_sym_hop] = ACTIONS(117),
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
@@ -12357,6 +13086,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_GHz] = ACTIONS(117),
+    [anon_sym_Hz] = ACTIONS(117),
+    [anon_sym_MHz] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_after] = ACTIONS(117),
@@ -12371,6 +13103,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
     [anon_sym_beyond] = ACTIONS(117),
+    [anon_sym_blank] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -12381,10 +13114,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
+    [anon_sym_dB] = ACTIONS(117),
+    [anon_sym_dBW] = ACTIONS(117),
+    [anon_sym_dBd] = ACTIONS(117),
+    [anon_sym_dBi] = ACTIONS(117),
+    [anon_sym_dBm] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_date] = ACTIONS(117),
+    [anon_sym_datum] = ACTIONS(117),
     [anon_sym_dc_DASHinput] = ACTIONS(117),
+    [anon_sym_degrees] = ACTIONS(117),
+    [anon_sym_delivered] = ACTIONS(117),
     [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
+    [anon_sym_dms] = ACTIONS(117),
+    [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
@@ -12395,17 +13139,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(117),
     [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
+    [anon_sym_ft] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_hata_DASHopen] = ACTIONS(117),
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
+    [anon_sym_height_DASHamsl] = ACTIONS(117),
     [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
     [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(117),
+    [anon_sym_kW] = ACTIONS(117),
+    [anon_sym_km] = ACTIONS(117),
+    [anon_sym_latitude] = ACTIONS(117),
+    [anon_sym_longitude] = ACTIONS(117),
+    [anon_sym_m] = ACTIONS(117),
+    [anon_sym_mW] = ACTIONS(117),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
     [anon_sym_medium] = ACTIONS(117),
@@ -12416,6 +13169,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
+    [anon_sym_offset] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_out] = ACTIONS(117),
@@ -12431,6 +13185,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
     [anon_sym_realized] = ACTIONS(117),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(117),
+    [anon_sym_receive_DASHloss] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
@@ -12447,10 +13203,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
+    [anon_sym_title] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(117),
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_up] = ACTIONS(117),
     [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
@@ -12600,6 +13359,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
@@ -12640,6 +13400,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -12654,6 +13417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -12664,10 +13428,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
     [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -12678,17 +13453,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
     [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -12699,6 +13483,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -12714,6 +13499,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -12730,10 +13517,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
     [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -12883,6 +13673,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -12923,6 +13714,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -12937,6 +13731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -12947,10 +13742,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
     [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -12961,17 +13767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
     [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -12982,6 +13797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -12997,6 +13813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -13013,10 +13831,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
     [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -13166,6 +13987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
@@ -13206,6 +14028,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -13220,6 +14045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -13230,10 +14056,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
     [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -13244,17 +14081,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
     [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -13265,6 +14111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -13280,6 +14127,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -13296,10 +14145,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
     [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -13449,6 +14301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
@@ -13489,6 +14342,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -13503,6 +14359,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -13513,10 +14370,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
     [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -13527,17 +14395,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
     [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -13548,6 +14425,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -13563,6 +14441,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -13579,10 +14459,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
     [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -13732,6 +14615,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
@@ -13772,6 +14656,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -13786,6 +14673,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -13796,10 +14684,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
     [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -13810,17 +14709,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
     [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -13831,6 +14739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -13846,6 +14755,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -13862,10 +14773,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
     [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -14015,6 +14929,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
@@ -14055,6 +14970,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -14069,6 +14987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -14079,10 +14998,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
     [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -14093,17 +15023,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
     [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -14114,6 +15053,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -14129,6 +15069,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -14145,10 +15087,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
     [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -14298,6 +15243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
@@ -14338,6 +15284,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -14352,6 +15301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -14362,10 +15312,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
     [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -14376,17 +15337,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
     [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -14397,6 +15367,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -14412,6 +15383,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -14428,10 +15401,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
     [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -14581,6 +15557,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
@@ -14621,6 +15598,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -14635,6 +15615,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -14645,10 +15626,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
     [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -14659,17 +15651,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
     [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -14680,6 +15681,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -14695,6 +15697,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -14711,10 +15715,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
     [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -14864,6 +15871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
@@ -14904,6 +15912,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -14918,6 +15929,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -14928,10 +15940,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
     [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -14942,17 +15965,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
     [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -14963,6 +15995,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -14978,6 +16011,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -14994,10 +16029,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
     [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -15148,6 +16186,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_field] = ACTIONS(165),
     [anon_sym_hop] = ACTIONS(165),
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
@@ -15188,6 +16227,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_GHz] = ACTIONS(165),
+    [anon_sym_Hz] = ACTIONS(165),
+    [anon_sym_MHz] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_after] = ACTIONS(165),
@@ -15202,6 +16244,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
     [anon_sym_beyond] = ACTIONS(165),
+    [anon_sym_blank] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -15212,10 +16255,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
+    [anon_sym_dB] = ACTIONS(165),
+    [anon_sym_dBW] = ACTIONS(165),
+    [anon_sym_dBd] = ACTIONS(165),
+    [anon_sym_dBi] = ACTIONS(165),
+    [anon_sym_dBm] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_date] = ACTIONS(165),
+    [anon_sym_datum] = ACTIONS(165),
     [anon_sym_dc_DASHinput] = ACTIONS(165),
+    [anon_sym_degrees] = ACTIONS(165),
+    [anon_sym_delivered] = ACTIONS(165),
     [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
+    [anon_sym_dms] = ACTIONS(165),
+    [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
@@ -15226,17 +16280,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(165),
     [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
+    [anon_sym_ft] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_hata_DASHopen] = ACTIONS(165),
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
+    [anon_sym_height_DASHamsl] = ACTIONS(165),
     [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
     [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(165),
+    [anon_sym_kW] = ACTIONS(165),
+    [anon_sym_km] = ACTIONS(165),
+    [anon_sym_latitude] = ACTIONS(165),
+    [anon_sym_longitude] = ACTIONS(165),
+    [anon_sym_m] = ACTIONS(165),
+    [anon_sym_mW] = ACTIONS(165),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
     [anon_sym_medium] = ACTIONS(165),
@@ -15247,6 +16310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
+    [anon_sym_offset] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_out] = ACTIONS(165),
@@ -15262,6 +16326,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
     [anon_sym_realized] = ACTIONS(165),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(165),
+    [anon_sym_receive_DASHloss] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
@@ -15278,10 +16344,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
+    [anon_sym_title] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(165),
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_up] = ACTIONS(165),
     [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
@@ -15429,6 +16498,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_field] = ACTIONS(173),
     [anon_sym_hop] = ACTIONS(173),
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
@@ -15469,6 +16539,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_GHz] = ACTIONS(173),
+    [anon_sym_Hz] = ACTIONS(173),
+    [anon_sym_MHz] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_after] = ACTIONS(173),
@@ -15483,6 +16556,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
     [anon_sym_beyond] = ACTIONS(173),
+    [anon_sym_blank] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -15493,10 +16567,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
+    [anon_sym_dB] = ACTIONS(173),
+    [anon_sym_dBW] = ACTIONS(173),
+    [anon_sym_dBd] = ACTIONS(173),
+    [anon_sym_dBi] = ACTIONS(173),
+    [anon_sym_dBm] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_date] = ACTIONS(173),
+    [anon_sym_datum] = ACTIONS(173),
     [anon_sym_dc_DASHinput] = ACTIONS(173),
+    [anon_sym_degrees] = ACTIONS(173),
+    [anon_sym_delivered] = ACTIONS(173),
     [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
+    [anon_sym_dms] = ACTIONS(173),
+    [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
@@ -15507,17 +16592,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(173),
     [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
+    [anon_sym_ft] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_hata_DASHopen] = ACTIONS(173),
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
+    [anon_sym_height_DASHamsl] = ACTIONS(173),
     [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
     [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
+    [anon_sym_kHz] = ACTIONS(173),
+    [anon_sym_kW] = ACTIONS(173),
+    [anon_sym_km] = ACTIONS(173),
+    [anon_sym_latitude] = ACTIONS(173),
+    [anon_sym_longitude] = ACTIONS(173),
+    [anon_sym_m] = ACTIONS(173),
+    [anon_sym_mW] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
     [anon_sym_medium] = ACTIONS(173),
@@ -15528,6 +16622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
+    [anon_sym_offset] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_out] = ACTIONS(173),
@@ -15543,6 +16638,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
     [anon_sym_realized] = ACTIONS(173),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(173),
+    [anon_sym_receive_DASHloss] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
@@ -15559,10 +16656,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
+    [anon_sym_title] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(173),
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_up] = ACTIONS(173),
     [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
@@ -15710,6 +16810,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
@@ -15750,6 +16851,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -15764,6 +16868,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
     [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -15774,10 +16879,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
     [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -15788,17 +16904,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
     [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -15809,6 +16934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -15824,6 +16950,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -15840,10 +16968,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
     [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
@@ -15991,6 +17122,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
@@ -16031,6 +17163,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -16045,6 +17180,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
     [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -16055,10 +17191,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
     [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -16069,17 +17216,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
     [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -16090,6 +17246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -16105,6 +17262,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -16121,10 +17280,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
     [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
@@ -16272,6 +17434,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
@@ -16312,6 +17475,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -16326,6 +17492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
     [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -16336,10 +17503,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
     [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -16350,17 +17528,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
     [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -16371,6 +17558,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -16386,6 +17574,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -16402,10 +17592,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
     [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
@@ -16553,6 +17746,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
@@ -16593,6 +17787,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -16607,6 +17804,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
     [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -16617,10 +17815,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
     [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -16631,17 +17840,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
     [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -16652,6 +17870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -16667,6 +17886,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -16683,10 +17904,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
     [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
@@ -16834,6 +18058,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
@@ -16874,6 +18099,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -16888,6 +18116,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
     [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -16898,10 +18127,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
     [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -16912,17 +18152,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
     [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -16933,6 +18182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -16948,6 +18198,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -16964,10 +18216,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
     [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
@@ -17115,6 +18370,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
@@ -17155,6 +18411,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -17169,6 +18428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
     [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -17179,10 +18439,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
     [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -17193,17 +18464,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
     [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -17214,6 +18494,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -17229,6 +18510,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -17245,10 +18528,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
     [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
@@ -17396,6 +18682,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
@@ -17436,6 +18723,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -17450,6 +18740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
     [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -17460,10 +18751,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
     [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -17474,17 +18776,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
     [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -17495,6 +18806,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -17510,6 +18822,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -17526,10 +18840,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
     [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
@@ -17677,6 +18994,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
@@ -17717,6 +19035,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -17731,6 +19052,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
     [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -17741,10 +19063,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
     [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -17755,17 +19088,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
     [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -17776,6 +19118,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -17791,6 +19134,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -17807,10 +19152,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
     [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
@@ -17958,6 +19306,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
@@ -17998,6 +19347,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -18012,6 +19364,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
     [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -18022,10 +19375,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
     [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -18036,17 +19400,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
     [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -18057,6 +19430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -18072,6 +19446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -18088,10 +19464,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
     [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
@@ -18239,6 +19618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_field] = ACTIONS(179),
     [anon_sym_hop] = ACTIONS(179),
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
@@ -18279,6 +19659,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_GHz] = ACTIONS(179),
+    [anon_sym_Hz] = ACTIONS(179),
+    [anon_sym_MHz] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_after] = ACTIONS(179),
@@ -18293,6 +19676,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
     [anon_sym_beyond] = ACTIONS(179),
+    [anon_sym_blank] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -18303,10 +19687,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
+    [anon_sym_dB] = ACTIONS(179),
+    [anon_sym_dBW] = ACTIONS(179),
+    [anon_sym_dBd] = ACTIONS(179),
+    [anon_sym_dBi] = ACTIONS(179),
+    [anon_sym_dBm] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_date] = ACTIONS(179),
+    [anon_sym_datum] = ACTIONS(179),
     [anon_sym_dc_DASHinput] = ACTIONS(179),
+    [anon_sym_degrees] = ACTIONS(179),
+    [anon_sym_delivered] = ACTIONS(179),
     [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
+    [anon_sym_dms] = ACTIONS(179),
+    [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
@@ -18317,17 +19712,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(179),
     [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
+    [anon_sym_ft] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_hata_DASHopen] = ACTIONS(179),
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
+    [anon_sym_height_DASHamsl] = ACTIONS(179),
     [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
     [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
+    [anon_sym_kHz] = ACTIONS(179),
+    [anon_sym_kW] = ACTIONS(179),
+    [anon_sym_km] = ACTIONS(179),
+    [anon_sym_latitude] = ACTIONS(179),
+    [anon_sym_longitude] = ACTIONS(179),
+    [anon_sym_m] = ACTIONS(179),
+    [anon_sym_mW] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
     [anon_sym_medium] = ACTIONS(179),
@@ -18338,6 +19742,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
+    [anon_sym_offset] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_out] = ACTIONS(179),
@@ -18353,6 +19758,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
     [anon_sym_realized] = ACTIONS(179),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(179),
+    [anon_sym_receive_DASHloss] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
@@ -18369,10 +19776,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
+    [anon_sym_title] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(179),
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_up] = ACTIONS(179),
     [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
@@ -18516,6 +19926,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_field] = ACTIONS(183),
     [anon_sym_hop] = ACTIONS(183),
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
@@ -18556,6 +19967,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_GHz] = ACTIONS(183),
+    [anon_sym_Hz] = ACTIONS(183),
+    [anon_sym_MHz] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_after] = ACTIONS(183),
@@ -18570,6 +19984,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
     [anon_sym_beyond] = ACTIONS(183),
+    [anon_sym_blank] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -18580,10 +19995,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
+    [anon_sym_dB] = ACTIONS(183),
+    [anon_sym_dBW] = ACTIONS(183),
+    [anon_sym_dBd] = ACTIONS(183),
+    [anon_sym_dBi] = ACTIONS(183),
+    [anon_sym_dBm] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_date] = ACTIONS(183),
+    [anon_sym_datum] = ACTIONS(183),
     [anon_sym_dc_DASHinput] = ACTIONS(183),
+    [anon_sym_degrees] = ACTIONS(183),
+    [anon_sym_delivered] = ACTIONS(183),
     [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
+    [anon_sym_dms] = ACTIONS(183),
+    [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
@@ -18594,17 +20020,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(183),
     [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
+    [anon_sym_ft] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_hata_DASHopen] = ACTIONS(183),
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
+    [anon_sym_height_DASHamsl] = ACTIONS(183),
     [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
     [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
+    [anon_sym_kHz] = ACTIONS(183),
+    [anon_sym_kW] = ACTIONS(183),
+    [anon_sym_km] = ACTIONS(183),
+    [anon_sym_latitude] = ACTIONS(183),
+    [anon_sym_longitude] = ACTIONS(183),
+    [anon_sym_m] = ACTIONS(183),
+    [anon_sym_mW] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
     [anon_sym_medium] = ACTIONS(183),
@@ -18615,6 +20050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
+    [anon_sym_offset] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_out] = ACTIONS(183),
@@ -18630,6 +20066,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
     [anon_sym_realized] = ACTIONS(183),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(183),
+    [anon_sym_receive_DASHloss] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
@@ -18646,10 +20084,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
+    [anon_sym_title] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(183),
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_up] = ACTIONS(183),
     [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
@@ -18793,6 +20234,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_field] = ACTIONS(187),
     [anon_sym_hop] = ACTIONS(187),
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
@@ -18833,6 +20275,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_GHz] = ACTIONS(187),
+    [anon_sym_Hz] = ACTIONS(187),
+    [anon_sym_MHz] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_after] = ACTIONS(187),
@@ -18847,6 +20292,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
     [anon_sym_beyond] = ACTIONS(187),
+    [anon_sym_blank] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -18857,10 +20303,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
+    [anon_sym_dB] = ACTIONS(187),
+    [anon_sym_dBW] = ACTIONS(187),
+    [anon_sym_dBd] = ACTIONS(187),
+    [anon_sym_dBi] = ACTIONS(187),
+    [anon_sym_dBm] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_date] = ACTIONS(187),
+    [anon_sym_datum] = ACTIONS(187),
     [anon_sym_dc_DASHinput] = ACTIONS(187),
+    [anon_sym_degrees] = ACTIONS(187),
+    [anon_sym_delivered] = ACTIONS(187),
     [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
+    [anon_sym_dms] = ACTIONS(187),
+    [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
@@ -18871,17 +20328,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(187),
     [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
+    [anon_sym_ft] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_hata_DASHopen] = ACTIONS(187),
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
+    [anon_sym_height_DASHamsl] = ACTIONS(187),
     [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
     [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
+    [anon_sym_kHz] = ACTIONS(187),
+    [anon_sym_kW] = ACTIONS(187),
+    [anon_sym_km] = ACTIONS(187),
+    [anon_sym_latitude] = ACTIONS(187),
+    [anon_sym_longitude] = ACTIONS(187),
+    [anon_sym_m] = ACTIONS(187),
+    [anon_sym_mW] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
     [anon_sym_medium] = ACTIONS(187),
@@ -18892,6 +20358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
+    [anon_sym_offset] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_out] = ACTIONS(187),
@@ -18907,6 +20374,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
     [anon_sym_realized] = ACTIONS(187),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(187),
+    [anon_sym_receive_DASHloss] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
@@ -18923,10 +20392,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
+    [anon_sym_title] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(187),
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_up] = ACTIONS(187),
     [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
@@ -19070,6 +20542,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_field] = ACTIONS(191),
     [anon_sym_hop] = ACTIONS(191),
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
@@ -19110,6 +20583,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_GHz] = ACTIONS(191),
+    [anon_sym_Hz] = ACTIONS(191),
+    [anon_sym_MHz] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_after] = ACTIONS(191),
@@ -19124,6 +20600,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
     [anon_sym_beyond] = ACTIONS(191),
+    [anon_sym_blank] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -19134,10 +20611,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
+    [anon_sym_dB] = ACTIONS(191),
+    [anon_sym_dBW] = ACTIONS(191),
+    [anon_sym_dBd] = ACTIONS(191),
+    [anon_sym_dBi] = ACTIONS(191),
+    [anon_sym_dBm] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_date] = ACTIONS(191),
+    [anon_sym_datum] = ACTIONS(191),
     [anon_sym_dc_DASHinput] = ACTIONS(191),
+    [anon_sym_degrees] = ACTIONS(191),
+    [anon_sym_delivered] = ACTIONS(191),
     [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
+    [anon_sym_dms] = ACTIONS(191),
+    [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
@@ -19148,17 +20636,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(191),
     [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
+    [anon_sym_ft] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_hata_DASHopen] = ACTIONS(191),
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
+    [anon_sym_height_DASHamsl] = ACTIONS(191),
     [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
     [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
+    [anon_sym_kHz] = ACTIONS(191),
+    [anon_sym_kW] = ACTIONS(191),
+    [anon_sym_km] = ACTIONS(191),
+    [anon_sym_latitude] = ACTIONS(191),
+    [anon_sym_longitude] = ACTIONS(191),
+    [anon_sym_m] = ACTIONS(191),
+    [anon_sym_mW] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
     [anon_sym_medium] = ACTIONS(191),
@@ -19169,6 +20666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
+    [anon_sym_offset] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_out] = ACTIONS(191),
@@ -19184,6 +20682,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
     [anon_sym_realized] = ACTIONS(191),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(191),
+    [anon_sym_receive_DASHloss] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
@@ -19200,10 +20700,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
+    [anon_sym_title] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(191),
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_up] = ACTIONS(191),
     [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
@@ -19347,6 +20850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_field] = ACTIONS(195),
     [anon_sym_hop] = ACTIONS(195),
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
@@ -19387,6 +20891,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_GHz] = ACTIONS(195),
+    [anon_sym_Hz] = ACTIONS(195),
+    [anon_sym_MHz] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_after] = ACTIONS(195),
@@ -19401,6 +20908,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
     [anon_sym_beyond] = ACTIONS(195),
+    [anon_sym_blank] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -19411,10 +20919,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
+    [anon_sym_dB] = ACTIONS(195),
+    [anon_sym_dBW] = ACTIONS(195),
+    [anon_sym_dBd] = ACTIONS(195),
+    [anon_sym_dBi] = ACTIONS(195),
+    [anon_sym_dBm] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_date] = ACTIONS(195),
+    [anon_sym_datum] = ACTIONS(195),
     [anon_sym_dc_DASHinput] = ACTIONS(195),
+    [anon_sym_degrees] = ACTIONS(195),
+    [anon_sym_delivered] = ACTIONS(195),
     [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
+    [anon_sym_dms] = ACTIONS(195),
+    [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
@@ -19425,17 +20944,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(195),
     [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
+    [anon_sym_ft] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_hata_DASHopen] = ACTIONS(195),
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
+    [anon_sym_height_DASHamsl] = ACTIONS(195),
     [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
     [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
+    [anon_sym_kHz] = ACTIONS(195),
+    [anon_sym_kW] = ACTIONS(195),
+    [anon_sym_km] = ACTIONS(195),
+    [anon_sym_latitude] = ACTIONS(195),
+    [anon_sym_longitude] = ACTIONS(195),
+    [anon_sym_m] = ACTIONS(195),
+    [anon_sym_mW] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
     [anon_sym_medium] = ACTIONS(195),
@@ -19446,6 +20974,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
+    [anon_sym_offset] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_out] = ACTIONS(195),
@@ -19461,6 +20990,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
     [anon_sym_realized] = ACTIONS(195),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(195),
+    [anon_sym_receive_DASHloss] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
@@ -19477,10 +21008,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
+    [anon_sym_title] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(195),
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_up] = ACTIONS(195),
     [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
@@ -19624,6 +21158,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_field] = ACTIONS(199),
     [anon_sym_hop] = ACTIONS(199),
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
@@ -19664,6 +21199,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_GHz] = ACTIONS(199),
+    [anon_sym_Hz] = ACTIONS(199),
+    [anon_sym_MHz] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_after] = ACTIONS(199),
@@ -19678,6 +21216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
     [anon_sym_beyond] = ACTIONS(199),
+    [anon_sym_blank] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -19688,10 +21227,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
+    [anon_sym_dB] = ACTIONS(199),
+    [anon_sym_dBW] = ACTIONS(199),
+    [anon_sym_dBd] = ACTIONS(199),
+    [anon_sym_dBi] = ACTIONS(199),
+    [anon_sym_dBm] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_date] = ACTIONS(199),
+    [anon_sym_datum] = ACTIONS(199),
     [anon_sym_dc_DASHinput] = ACTIONS(199),
+    [anon_sym_degrees] = ACTIONS(199),
+    [anon_sym_delivered] = ACTIONS(199),
     [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
+    [anon_sym_dms] = ACTIONS(199),
+    [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
@@ -19702,17 +21252,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(199),
     [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
+    [anon_sym_ft] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_hata_DASHopen] = ACTIONS(199),
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
+    [anon_sym_height_DASHamsl] = ACTIONS(199),
     [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
     [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
+    [anon_sym_kHz] = ACTIONS(199),
+    [anon_sym_kW] = ACTIONS(199),
+    [anon_sym_km] = ACTIONS(199),
+    [anon_sym_latitude] = ACTIONS(199),
+    [anon_sym_longitude] = ACTIONS(199),
+    [anon_sym_m] = ACTIONS(199),
+    [anon_sym_mW] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
     [anon_sym_medium] = ACTIONS(199),
@@ -19723,6 +21282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
+    [anon_sym_offset] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_out] = ACTIONS(199),
@@ -19738,6 +21298,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
     [anon_sym_realized] = ACTIONS(199),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(199),
+    [anon_sym_receive_DASHloss] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
@@ -19754,10 +21316,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
+    [anon_sym_title] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(199),
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_up] = ACTIONS(199),
     [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
@@ -19900,6 +21465,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_field] = ACTIONS(203),
     [anon_sym_hop] = ACTIONS(203),
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
@@ -19940,6 +21506,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_GHz] = ACTIONS(203),
+    [anon_sym_Hz] = ACTIONS(203),
+    [anon_sym_MHz] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_after] = ACTIONS(203),
@@ -19954,6 +21523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
     [anon_sym_beyond] = ACTIONS(203),
+    [anon_sym_blank] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -19964,10 +21534,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
+    [anon_sym_dB] = ACTIONS(203),
+    [anon_sym_dBW] = ACTIONS(203),
+    [anon_sym_dBd] = ACTIONS(203),
+    [anon_sym_dBi] = ACTIONS(203),
+    [anon_sym_dBm] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_date] = ACTIONS(203),
+    [anon_sym_datum] = ACTIONS(203),
     [anon_sym_dc_DASHinput] = ACTIONS(203),
+    [anon_sym_degrees] = ACTIONS(203),
+    [anon_sym_delivered] = ACTIONS(203),
     [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
+    [anon_sym_dms] = ACTIONS(203),
+    [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
@@ -19978,17 +21559,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(203),
     [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
+    [anon_sym_ft] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_hata_DASHopen] = ACTIONS(203),
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
+    [anon_sym_height_DASHamsl] = ACTIONS(203),
     [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
     [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
+    [anon_sym_kHz] = ACTIONS(203),
+    [anon_sym_kW] = ACTIONS(203),
+    [anon_sym_km] = ACTIONS(203),
+    [anon_sym_latitude] = ACTIONS(203),
+    [anon_sym_longitude] = ACTIONS(203),
+    [anon_sym_m] = ACTIONS(203),
+    [anon_sym_mW] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
     [anon_sym_medium] = ACTIONS(203),
@@ -19999,6 +21589,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
+    [anon_sym_offset] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_out] = ACTIONS(203),
@@ -20014,6 +21605,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
     [anon_sym_realized] = ACTIONS(203),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(203),
+    [anon_sym_receive_DASHloss] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
@@ -20030,10 +21623,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
+    [anon_sym_title] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(203),
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_up] = ACTIONS(203),
     [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
@@ -20171,6 +21767,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_field] = ACTIONS(207),
     [anon_sym_hop] = ACTIONS(207),
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
@@ -20211,6 +21808,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_GHz] = ACTIONS(207),
+    [anon_sym_Hz] = ACTIONS(207),
+    [anon_sym_MHz] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_after] = ACTIONS(207),
@@ -20225,6 +21825,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
     [anon_sym_beyond] = ACTIONS(207),
+    [anon_sym_blank] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -20235,10 +21836,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
+    [anon_sym_dB] = ACTIONS(207),
+    [anon_sym_dBW] = ACTIONS(207),
+    [anon_sym_dBd] = ACTIONS(207),
+    [anon_sym_dBi] = ACTIONS(207),
+    [anon_sym_dBm] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_date] = ACTIONS(207),
+    [anon_sym_datum] = ACTIONS(207),
     [anon_sym_dc_DASHinput] = ACTIONS(207),
+    [anon_sym_degrees] = ACTIONS(207),
+    [anon_sym_delivered] = ACTIONS(207),
     [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
+    [anon_sym_dms] = ACTIONS(207),
+    [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
@@ -20249,17 +21861,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(207),
     [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
+    [anon_sym_ft] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_hata_DASHopen] = ACTIONS(207),
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
+    [anon_sym_height_DASHamsl] = ACTIONS(207),
     [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
     [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
+    [anon_sym_kHz] = ACTIONS(207),
+    [anon_sym_kW] = ACTIONS(207),
+    [anon_sym_km] = ACTIONS(207),
+    [anon_sym_latitude] = ACTIONS(207),
+    [anon_sym_longitude] = ACTIONS(207),
+    [anon_sym_m] = ACTIONS(207),
+    [anon_sym_mW] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
     [anon_sym_medium] = ACTIONS(207),
@@ -20270,6 +21891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
+    [anon_sym_offset] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_out] = ACTIONS(207),
@@ -20285,6 +21907,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
     [anon_sym_realized] = ACTIONS(207),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(207),
+    [anon_sym_receive_DASHloss] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
@@ -20301,10 +21925,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
+    [anon_sym_title] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(207),
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_up] = ACTIONS(207),
     [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
@@ -20442,6 +22069,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_field] = ACTIONS(211),
     [anon_sym_hop] = ACTIONS(211),
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
@@ -20482,6 +22110,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_GHz] = ACTIONS(211),
+    [anon_sym_Hz] = ACTIONS(211),
+    [anon_sym_MHz] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_after] = ACTIONS(211),
@@ -20496,6 +22127,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
     [anon_sym_beyond] = ACTIONS(211),
+    [anon_sym_blank] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -20506,10 +22138,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
+    [anon_sym_dB] = ACTIONS(211),
+    [anon_sym_dBW] = ACTIONS(211),
+    [anon_sym_dBd] = ACTIONS(211),
+    [anon_sym_dBi] = ACTIONS(211),
+    [anon_sym_dBm] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_date] = ACTIONS(211),
+    [anon_sym_datum] = ACTIONS(211),
     [anon_sym_dc_DASHinput] = ACTIONS(211),
+    [anon_sym_degrees] = ACTIONS(211),
+    [anon_sym_delivered] = ACTIONS(211),
     [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
+    [anon_sym_dms] = ACTIONS(211),
+    [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
@@ -20520,17 +22163,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(211),
     [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
+    [anon_sym_ft] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_hata_DASHopen] = ACTIONS(211),
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
+    [anon_sym_height_DASHamsl] = ACTIONS(211),
     [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
     [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
+    [anon_sym_kHz] = ACTIONS(211),
+    [anon_sym_kW] = ACTIONS(211),
+    [anon_sym_km] = ACTIONS(211),
+    [anon_sym_latitude] = ACTIONS(211),
+    [anon_sym_longitude] = ACTIONS(211),
+    [anon_sym_m] = ACTIONS(211),
+    [anon_sym_mW] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
     [anon_sym_medium] = ACTIONS(211),
@@ -20541,6 +22193,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
+    [anon_sym_offset] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_out] = ACTIONS(211),
@@ -20556,6 +22209,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
     [anon_sym_realized] = ACTIONS(211),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(211),
+    [anon_sym_receive_DASHloss] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
@@ -20572,10 +22227,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
+    [anon_sym_title] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(211),
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_up] = ACTIONS(211),
     [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
@@ -20713,6 +22371,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_field] = ACTIONS(215),
     [anon_sym_hop] = ACTIONS(215),
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
@@ -20753,6 +22412,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_GHz] = ACTIONS(215),
+    [anon_sym_Hz] = ACTIONS(215),
+    [anon_sym_MHz] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_after] = ACTIONS(215),
@@ -20767,6 +22429,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
     [anon_sym_beyond] = ACTIONS(215),
+    [anon_sym_blank] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -20777,10 +22440,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
+    [anon_sym_dB] = ACTIONS(215),
+    [anon_sym_dBW] = ACTIONS(215),
+    [anon_sym_dBd] = ACTIONS(215),
+    [anon_sym_dBi] = ACTIONS(215),
+    [anon_sym_dBm] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_date] = ACTIONS(215),
+    [anon_sym_datum] = ACTIONS(215),
     [anon_sym_dc_DASHinput] = ACTIONS(215),
+    [anon_sym_degrees] = ACTIONS(215),
+    [anon_sym_delivered] = ACTIONS(215),
     [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
+    [anon_sym_dms] = ACTIONS(215),
+    [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
@@ -20791,17 +22465,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(215),
     [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
+    [anon_sym_ft] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_hata_DASHopen] = ACTIONS(215),
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
+    [anon_sym_height_DASHamsl] = ACTIONS(215),
     [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
     [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
+    [anon_sym_kHz] = ACTIONS(215),
+    [anon_sym_kW] = ACTIONS(215),
+    [anon_sym_km] = ACTIONS(215),
+    [anon_sym_latitude] = ACTIONS(215),
+    [anon_sym_longitude] = ACTIONS(215),
+    [anon_sym_m] = ACTIONS(215),
+    [anon_sym_mW] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
     [anon_sym_medium] = ACTIONS(215),
@@ -20812,6 +22495,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
+    [anon_sym_offset] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_out] = ACTIONS(215),
@@ -20827,6 +22511,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
     [anon_sym_realized] = ACTIONS(215),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(215),
+    [anon_sym_receive_DASHloss] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
@@ -20843,10 +22529,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
+    [anon_sym_title] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(215),
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_up] = ACTIONS(215),
     [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
@@ -20984,6 +22673,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_field] = ACTIONS(219),
     [anon_sym_hop] = ACTIONS(219),
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
@@ -21024,6 +22714,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_GHz] = ACTIONS(219),
+    [anon_sym_Hz] = ACTIONS(219),
+    [anon_sym_MHz] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_after] = ACTIONS(219),
@@ -21038,6 +22731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
     [anon_sym_beyond] = ACTIONS(219),
+    [anon_sym_blank] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -21048,10 +22742,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
+    [anon_sym_dB] = ACTIONS(219),
+    [anon_sym_dBW] = ACTIONS(219),
+    [anon_sym_dBd] = ACTIONS(219),
+    [anon_sym_dBi] = ACTIONS(219),
+    [anon_sym_dBm] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_date] = ACTIONS(219),
+    [anon_sym_datum] = ACTIONS(219),
     [anon_sym_dc_DASHinput] = ACTIONS(219),
+    [anon_sym_degrees] = ACTIONS(219),
+    [anon_sym_delivered] = ACTIONS(219),
     [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
+    [anon_sym_dms] = ACTIONS(219),
+    [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
@@ -21062,17 +22767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(219),
     [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
+    [anon_sym_ft] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_hata_DASHopen] = ACTIONS(219),
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
+    [anon_sym_height_DASHamsl] = ACTIONS(219),
     [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
     [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
+    [anon_sym_kHz] = ACTIONS(219),
+    [anon_sym_kW] = ACTIONS(219),
+    [anon_sym_km] = ACTIONS(219),
+    [anon_sym_latitude] = ACTIONS(219),
+    [anon_sym_longitude] = ACTIONS(219),
+    [anon_sym_m] = ACTIONS(219),
+    [anon_sym_mW] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
     [anon_sym_medium] = ACTIONS(219),
@@ -21083,6 +22797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
+    [anon_sym_offset] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_out] = ACTIONS(219),
@@ -21098,6 +22813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
     [anon_sym_realized] = ACTIONS(219),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(219),
+    [anon_sym_receive_DASHloss] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
@@ -21114,10 +22831,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
+    [anon_sym_title] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(219),
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_up] = ACTIONS(219),
     [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
@@ -21136,8 +22856,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
   },
   [43] = {
     [sym_unit] = STATE(52),
+    [anon_sym_GHz] = ACTIONS(221),
+    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_MHz] = ACTIONS(221),
+    [anon_sym_dB] = ACTIONS(223),
+    [anon_sym_dBW] = ACTIONS(221),
+    [anon_sym_dBd] = ACTIONS(221),
+    [anon_sym_dBi] = ACTIONS(221),
+    [anon_sym_dBm] = ACTIONS(221),
+    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_in] = ACTIONS(221),
-    [anon_sym_per] = ACTIONS(223),
+    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_kW] = ACTIONS(221),
+    [anon_sym_km] = ACTIONS(221),
+    [anon_sym_m] = ACTIONS(223),
+    [anon_sym_mW] = ACTIONS(223),
+    [anon_sym_per] = ACTIONS(225),
     [anon_sym_RPAREN] = ACTIONS(23),
     [anon_sym_DASH] = ACTIONS(23),
     [anon_sym_u2212] = ACTIONS(23),
@@ -21153,9 +22887,9 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token5] = ACTIONS(221),
     [aux_sym_unit_token6] = ACTIONS(221),
     [anon_sym_wavelengths] = ACTIONS(221),
-    [anon_sym_wavelength] = ACTIONS(225),
-    [aux_sym_unit_token7] = ACTIONS(225),
-    [aux_sym_unit_token8] = ACTIONS(225),
+    [anon_sym_wavelength] = ACTIONS(223),
+    [aux_sym_unit_token7] = ACTIONS(223),
+    [aux_sym_unit_token8] = ACTIONS(223),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
@@ -21169,26 +22903,13 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ohms] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
     [aux_sym_unit_token17] = ACTIONS(221),
-    [anon_sym_GHz] = ACTIONS(221),
-    [anon_sym_MHz] = ACTIONS(221),
     [aux_sym_unit_token18] = ACTIONS(221),
-    [anon_sym_dBW] = ACTIONS(221),
-    [anon_sym_dBd] = ACTIONS(221),
-    [anon_sym_dBi] = ACTIONS(221),
-    [anon_sym_dBm] = ACTIONS(221),
-    [anon_sym_deg] = ACTIONS(225),
-    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_deg] = ACTIONS(223),
     [anon_sym_min] = ACTIONS(221),
-    [anon_sym_ohm] = ACTIONS(225),
-    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_ohm] = ACTIONS(223),
     [anon_sym_cm] = ACTIONS(221),
-    [anon_sym_dB] = ACTIONS(225),
-    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_kV] = ACTIONS(221),
-    [anon_sym_kW] = ACTIONS(221),
-    [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(225),
-    [anon_sym_mi] = ACTIONS(225),
+    [anon_sym_mi] = ACTIONS(223),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
     [anon_sym_ns] = ACTIONS(221),
@@ -21207,16 +22928,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(225),
-    [anon_sym_V] = ACTIONS(225),
-    [anon_sym_W] = ACTIONS(225),
+    [anon_sym_A] = ACTIONS(223),
+    [anon_sym_V] = ACTIONS(223),
+    [anon_sym_W] = ACTIONS(223),
     [anon_sym_h] = ACTIONS(221),
-    [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),
-    [anon_sym_u00b0] = ACTIONS(225),
-    [anon_sym_u03a9] = ACTIONS(225),
+    [anon_sym_u00b0] = ACTIONS(223),
+    [anon_sym_u03a9] = ACTIONS(223),
     [anon_sym_u03bb] = ACTIONS(221),
-    [anon_sym_u2126] = ACTIONS(225),
+    [anon_sym_u2126] = ACTIONS(223),
     [sym_comment] = ACTIONS(3),
   },
 };
@@ -21850,8 +23570,8 @@ static const TSParseActionEntry ts_parse_actions[] = {
   [217] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block_statement, 2, 0, 0),
   [219] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block_statement, 2, 0, 0),
   [221] = {.entry = {.count = 1, .reusable = true}}, SHIFT(53),
-  [223] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
-  [225] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [223] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [225] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
   [227] = {.entry = {.count = 1, .reusable = true}}, SHIFT(13),
   [229] = {.entry = {.count = 1, .reusable = true}}, SHIFT(28),
   [231] = {.entry = {.count = 1, .reusable = true}}, SHIFT(48),

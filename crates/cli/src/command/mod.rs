@@ -18,6 +18,7 @@ mod papers;
 mod printed;
 mod report;
 mod solve;
+mod stale;
 mod varied;
 mod watch;
 

@@ -38,6 +38,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let mut all = Report {
         schema: SCHEMA,
         stations: Vec::new(),
+        links: Vec::new(),
         diagnostics: Vec::new(),
     };
     let mut plots = Vec::new();
@@ -47,11 +48,14 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             // people get names that lead from here to the file, programs names below the root
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
             chains.for_each(|c| c.file = group.shown(&c.file));
+            let links = one.links.iter_mut();
+            links.for_each(|l| l.file = group.shown(&l.file));
         }
         if args.plot.is_some() {
             plots.extend(report::plots::of_logs(snapshot));
         }
         all.stations.extend(one.stations);
+        all.links.extend(one.links);
         all.diagnostics.extend(one.diagnostics);
     }
     let mut outcome = loaded.outcome;

@@ -22,6 +22,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Station(st) => {
             r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
+            crate::form::check(st, &r.chains, env, &mut r.diagnostics);
             crate::site::alone(st, env, &mut r.diagnostics);
             r.exposure = crate::exposure::station(st, &r.chains, env, stage, &mut r.diagnostics)
                 .map(Box::new);

@@ -5,6 +5,7 @@ mod expectation;
 mod largest;
 mod limit;
 mod log;
+mod newest;
 mod power_kind;
 mod reading;
 mod reflection;
@@ -92,9 +93,10 @@ pub(crate) fn judge<'m>(
             Node::Log {
                 file, instrument, ..
             } if feed.is_some() => {
+                let newest = newest::newest_before(run, result, state);
                 logs.extend(log::judge(
                     run,
-                    places.get(loc).copied().flatten(),
+                    (places.get(loc).copied().flatten(), newest),
                     *loc,
                     file,
                     instrument.as_ref(),

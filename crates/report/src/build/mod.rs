@@ -9,6 +9,7 @@ pub mod diff;
 pub mod exposure;
 pub mod link;
 pub mod overview;
+mod overview_more;
 pub mod paper;
 pub mod remarks;
 pub mod trends;

@@ -19,6 +19,6 @@ pub use desense::desense;
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
-pub use paper::{materials, site_sheet};
+pub use paper::{form, materials, site_sheet};
 pub use variants::variants;
 pub use verify::verify;

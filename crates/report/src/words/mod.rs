@@ -7,6 +7,7 @@ pub mod chain;
 pub mod desense;
 pub mod exposure;
 pub mod figure;
+pub mod link;
 pub mod piece;
 pub mod rules;
 pub mod site;

@@ -52,6 +52,7 @@ quantities! {
     RATE [LossRate] "a loss per length" "RATE" "dB/100 m, dB/m, dB/km, dB/100 ft, dB/ft";
     ANGLE [Angle] "an angle" "ANGLE" "°, or degrees, minutes and seconds with primes";
     TIME [Time] "a time" "TIME" "min, s, h";
+    STEP [Power, Decibel, Length, Frequency, Angle] "a step" "STEP" "a number in the field's own unit: 1 W, 0.1 dB, 1 m, 0.0001 MHz; above zero";
     OFF_BY [Length, Frequency] "how far it may be off" "LIMIT" "m for a position or height, kHz for a frequency";
     DELAY [Time] "a delay" "TIME" "ns, us, s";
     ANY [Length, Decibel, Power, Frequency] "a value" "VALUE" "a number with its unit, or arithmetic";

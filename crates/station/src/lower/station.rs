@@ -76,9 +76,9 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             Some("under") => under.extend(super::rules::under(cx, s)),
             Some("beside") => site.beside(cx, s, &st.name),
             Some("alone") => site.alone(cx, s),
+            Some("spot") => spots.line(cx, s),
             Some("isolation") => site.isolation(cx, s, &st.name),
             Some("site-noise") => site.noise(cx, s),
-            Some("spot") => spots.line(cx, s),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {

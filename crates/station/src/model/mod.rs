@@ -10,6 +10,7 @@ mod definition;
 mod ends;
 mod exposure;
 mod figure;
+mod form;
 mod kind;
 mod link;
 mod list;
@@ -25,9 +26,12 @@ pub use accept::{Accept, Covers, acceptable};
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument};
-pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
+pub use ends::{
+    Antenna, Gain, Impedance, Mode, Pattern, PowerKind, Receiver, Sensitivity, Transmitter,
+};
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier, UnreadSpot};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
+pub use form::{FieldKind, FieldWhat, FormField, Rounding};
 pub use kind::{PartKind, Role};
 pub use link::{
     Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise, UnreadHop,
