@@ -1,6 +1,7 @@
 //! Completion: what may stand at the cursor, also on lines that cannot be read yet.
 
 mod inside;
+mod isolation;
 mod radiated;
 mod variant;
 

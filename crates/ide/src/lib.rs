@@ -28,6 +28,7 @@ mod rename;
 mod resolve;
 mod rules;
 mod signature;
+mod site;
 mod situation;
 mod snippets;
 mod status;

@@ -4,12 +4,20 @@
 #pragma GCC diagnostic ignored "-Wmissing-field-initializers"
 #endif
 
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 372
+#define SYMBOL_COUNT 393
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 350
+#define TOKEN_COUNT 371
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -97,296 +105,317 @@ enum ts_symbol_identifiers {
   anon_sym_beside = 79,
   anon_sym_spot = 80,
   anon_sym_alone = 81,
-  anon_sym_transmitter = 82,
-  anon_sym_receiver = 83,
-  anon_sym_transceiver = 84,
-  anon_sym_run = 85,
-  anon_sym_jumper = 86,
-  anon_sym_tail = 87,
-  anon_sym_pad = 88,
-  anon_sym_filter = 89,
-  anon_sym_isolator = 90,
-  anon_sym_circulator = 91,
-  anon_sym_protector = 92,
-  anon_sym_switch = 93,
-  anon_sym_coupler = 94,
-  anon_sym_meter = 95,
-  anon_sym_balun = 96,
-  anon_sym_tuner = 97,
-  anon_sym_duplexer = 98,
-  anon_sym_diplexer = 99,
-  anon_sym_combiner = 100,
-  anon_sym_divider = 101,
-  anon_sym_amplifier = 102,
-  anon_sym_preamplifier = 103,
-  anon_sym_antenna = 104,
-  anon_sym_branches = 105,
-  anon_sym_expect = 106,
-  anon_sym_authority = 107,
-  anon_sym_jurisdiction = 108,
-  anon_sym_service = 109,
-  anon_sym_edition = 110,
-  anon_sym_dated = 111,
-  anon_sym_until = 112,
-  anon_sym_holder = 113,
-  anon_sym_class = 114,
-  anon_sym_ask = 115,
-  anon_sym_threshold = 116,
-  anon_sym_fixed = 117,
-  anon_sym_condition = 118,
-  anon_sym_reflection = 119,
-  anon_sym_hop = 120,
-  anon_sym_profile = 121,
-  anon_sym_distance = 122,
-  anon_sym_k_DASHfactor = 123,
-  anon_sym_site_DASHnoise = 124,
-  anon_sym_need = 125,
-  anon_sym_model = 126,
-  anon_sym_coverage = 127,
-  anon_sym_take = 128,
-  anon_sym_put = 129,
-  anon_sym_branch = 130,
-  anon_sym_inner = 131,
-  anon_sym_outer = 132,
-  anon_sym_permittivity = 133,
-  anon_sym_loss_DASHtangent = 134,
-  anon_sym_strand = 135,
-  anon_sym_strand_DASHdiameter = 136,
-  anon_sym_braid = 137,
-  anon_sym_resistivity = 138,
-  anon_sym_inner_DASHresistivity = 139,
-  anon_sym_outer_DASHresistivity = 140,
-  anon_sym_diameter = 141,
-  anon_sym_spacing = 142,
-  anon_sym_baseline = 143,
-  anon_sym_through = 144,
-  anon_sym_open = 145,
-  anon_sym_short = 146,
-  anon_sym_equalise = 147,
-  anon_sym_power = 148,
-  anon_sym_mode = 149,
-  anon_sym_duty = 150,
-  anon_sym_keyed = 151,
-  anon_sym_foldback = 152,
-  anon_sym_bandwidth = 153,
-  anon_sym_sensitivity = 154,
-  anon_sym_efficiency = 155,
-  anon_sym_height = 156,
-  anon_sym_pattern = 157,
-  anon_sym_haat = 158,
-  anon_sym_radius = 159,
-  anon_sym_fails = 160,
-  anon_sym_above = 161,
-  anon_sym_added = 162,
-  anon_sym_after = 163,
-  anon_sym_against = 164,
-  anon_sym_agl = 165,
-  anon_sym_allocated = 166,
-  anon_sym_am = 167,
-  anon_sym_ambient = 168,
-  anon_sym_amsl = 169,
-  anon_sym_apart = 170,
-  anon_sym_at = 171,
-  anon_sym_averaging = 172,
-  anon_sym_below = 173,
-  anon_sym_bow = 174,
-  anon_sym_bullington = 175,
-  anon_sym_by = 176,
-  anon_sym_carrier = 177,
-  anon_sym_cascade = 178,
-  anon_sym_city = 179,
-  anon_sym_clad = 180,
-  anon_sym_confidence = 181,
-  anon_sym_corrected = 182,
-  anon_sym_cw = 183,
-  anon_sym_data = 184,
-  anon_sym_dc_DASHinput = 185,
-  anon_sym_displayed = 186,
-  anon_sym_eirp = 187,
-  anon_sym_elevation = 188,
-  anon_sym_ends = 189,
-  anon_sym_erp = 190,
-  anon_sym_etrs89 = 191,
-  anon_sym_figure = 192,
-  anon_sym_fm = 193,
-  anon_sym_for = 194,
-  anon_sym_forward = 195,
-  anon_sym_free_DASHspace = 196,
-  anon_sym_frequency = 197,
-  anon_sym_full = 198,
-  anon_sym_guess = 199,
-  anon_sym_hata_DASHopen = 200,
-  anon_sym_hata_DASHsuburban = 201,
-  anon_sym_hata_DASHurban = 202,
-  anon_sym_if = 203,
-  anon_sym_in = 204,
-  anon_sym_input = 205,
-  anon_sym_instead = 206,
-  anon_sym_k = 207,
-  anon_sym_maximum = 208,
-  anon_sym_mean = 209,
-  anon_sym_medium = 210,
-  anon_sym_nad27 = 211,
-  anon_sym_nad83 = 212,
-  anon_sym_net = 213,
-  anon_sym_no = 214,
-  anon_sym_nominal = 215,
-  anon_sym_occupational = 216,
-  anon_sym_of = 217,
-  anon_sym_on = 218,
-  anon_sym_one_DASHedge = 219,
-  anon_sym_out = 220,
-  anon_sym_output = 221,
-  anon_sym_over = 222,
-  anon_sym_pep = 223,
-  anon_sym_per = 224,
-  anon_sym_places = 225,
-  anon_sym_public = 226,
-  anon_sym_quiet_DASHrural = 227,
-  anon_sym_quieting = 228,
-  anon_sym_rated = 229,
-  anon_sym_reactance = 230,
-  anon_sym_reading = 231,
-  anon_sym_realized = 232,
-  anon_sym_reference = 233,
-  anon_sym_reflected = 234,
-  anon_sym_rejects = 235,
-  anon_sym_residential = 236,
-  anon_sym_rural = 237,
-  anon_sym_series = 238,
-  anon_sym_shared = 239,
-  anon_sym_sheet = 240,
-  anon_sym_shunt = 241,
-  anon_sym_sinad = 242,
-  anon_sym_since = 243,
-  anon_sym_snr = 244,
-  anon_sym_spread = 245,
-  anon_sym_ssb = 246,
-  anon_sym_ssb_DASHprocessed = 247,
-  anon_sym_then = 248,
-  anon_sym_to = 249,
-  anon_sym_total = 250,
-  anon_sym_two_DASHray = 251,
-  anon_sym_typical = 252,
-  anon_sym_way = 253,
-  anon_sym_wet = 254,
-  anon_sym_wgs84 = 255,
-  anon_sym_with = 256,
-  anon_sym_within = 257,
-  anon_sym_yes = 258,
-  anon_sym_COMMA = 259,
-  anon_sym_EQ = 260,
-  anon_sym_u00b1 = 261,
-  anon_sym_PLUS_SLASH_DASH = 262,
-  anon_sym_LPAREN = 263,
-  anon_sym_RPAREN = 264,
-  anon_sym_DASH = 265,
-  anon_sym_u2212 = 266,
-  anon_sym_u2013 = 267,
-  anon_sym_PLUS = 268,
-  anon_sym_STAR = 269,
-  anon_sym_SLASH = 270,
-  anon_sym_CARET = 271,
-  sym__glued = 272,
-  sym_date = 273,
-  sym_dms = 274,
-  sym_number = 275,
-  aux_sym_unit_token1 = 276,
-  aux_sym_unit_token2 = 277,
-  aux_sym_unit_token3 = 278,
-  aux_sym_unit_token4 = 279,
-  aux_sym_unit_token5 = 280,
-  aux_sym_unit_token6 = 281,
-  anon_sym_wavelengths = 282,
-  anon_sym_wavelength = 283,
-  aux_sym_unit_token7 = 284,
-  aux_sym_unit_token8 = 285,
-  aux_sym_unit_token9 = 286,
-  aux_sym_unit_token10 = 287,
-  aux_sym_unit_token11 = 288,
-  anon_sym_ohm_DASHm = 289,
-  aux_sym_unit_token12 = 290,
-  aux_sym_unit_token13 = 291,
-  aux_sym_unit_token14 = 292,
-  anon_sym_degC = 293,
-  anon_sym_degF = 294,
-  anon_sym_ohms = 295,
-  aux_sym_unit_token15 = 296,
-  aux_sym_unit_token16 = 297,
-  anon_sym_GHz = 298,
-  anon_sym_MHz = 299,
-  aux_sym_unit_token17 = 300,
-  anon_sym_dBW = 301,
-  anon_sym_dBd = 302,
-  anon_sym_dBi = 303,
-  anon_sym_dBm = 304,
-  anon_sym_deg = 305,
-  anon_sym_kHz = 306,
-  anon_sym_min = 307,
-  anon_sym_ohm = 308,
-  anon_sym_Hz = 309,
-  anon_sym_cm = 310,
-  anon_sym_dB = 311,
-  anon_sym_ft = 312,
-  anon_sym_kV = 313,
-  anon_sym_kW = 314,
-  anon_sym_km = 315,
-  anon_sym_mW = 316,
-  anon_sym_mi = 317,
-  anon_sym_mm = 318,
-  anon_sym_ms = 319,
-  anon_sym_ns = 320,
-  anon_sym_uV = 321,
-  anon_sym_uW = 322,
-  anon_sym_us = 323,
-  anon_sym_yd = 324,
-  anon_sym_u00b0C = 325,
-  anon_sym_u00b0F = 326,
-  anon_sym_u00b5V = 327,
-  anon_sym_u00b5W = 328,
-  anon_sym_u00b5s = 329,
-  anon_sym_u03a9m = 330,
-  anon_sym_u03bcV = 331,
-  anon_sym_u03bcW = 332,
-  anon_sym_u03bcs = 333,
-  anon_sym_u2126m = 334,
-  anon_sym_PERCENT = 335,
-  anon_sym_A = 336,
-  anon_sym_V = 337,
-  anon_sym_W = 338,
-  anon_sym_h = 339,
-  anon_sym_m = 340,
-  anon_sym_s = 341,
-  anon_sym_u00b0 = 342,
-  anon_sym_u03a9 = 343,
-  anon_sym_u03bb = 344,
-  anon_sym_u2126 = 345,
-  sym_root = 346,
-  sym_digit_name = 347,
-  sym_string = 348,
-  sym_comment = 349,
-  sym_source_file = 350,
-  sym__line = 351,
-  sym__end = 352,
-  sym_statement = 353,
-  sym_block_statement = 354,
-  sym_block = 355,
-  sym__head = 356,
-  sym_keyword = 357,
-  sym_only_word = 358,
-  sym_word = 359,
-  sym__value = 360,
-  sym_range = 361,
-  sym_tolerance = 362,
-  sym_coverage = 363,
-  sym__expression = 364,
-  sym_parenthesized_expression = 365,
-  sym_negation = 366,
-  sym_binary_expression = 367,
-  sym_quantity = 368,
-  sym_unit = 369,
-  aux_sym_source_file_repeat1 = 370,
-  aux_sym__head_repeat1 = 371,
+  anon_sym_site_DASHnoise = 82,
+  anon_sym_transmitter = 83,
+  anon_sym_receiver = 84,
+  anon_sym_transceiver = 85,
+  anon_sym_run = 86,
+  anon_sym_jumper = 87,
+  anon_sym_tail = 88,
+  anon_sym_pad = 89,
+  anon_sym_filter = 90,
+  anon_sym_isolator = 91,
+  anon_sym_circulator = 92,
+  anon_sym_protector = 93,
+  anon_sym_switch = 94,
+  anon_sym_coupler = 95,
+  anon_sym_meter = 96,
+  anon_sym_balun = 97,
+  anon_sym_tuner = 98,
+  anon_sym_duplexer = 99,
+  anon_sym_diplexer = 100,
+  anon_sym_combiner = 101,
+  anon_sym_divider = 102,
+  anon_sym_amplifier = 103,
+  anon_sym_preamplifier = 104,
+  anon_sym_antenna = 105,
+  anon_sym_branches = 106,
+  anon_sym_expect = 107,
+  anon_sym_authority = 108,
+  anon_sym_jurisdiction = 109,
+  anon_sym_service = 110,
+  anon_sym_edition = 111,
+  anon_sym_dated = 112,
+  anon_sym_until = 113,
+  anon_sym_holder = 114,
+  anon_sym_class = 115,
+  anon_sym_ask = 116,
+  anon_sym_threshold = 117,
+  anon_sym_fixed = 118,
+  anon_sym_condition = 119,
+  anon_sym_reflection = 120,
+  anon_sym_field = 121,
+  anon_sym_hop = 122,
+  anon_sym_profile = 123,
+  anon_sym_distance = 124,
+  anon_sym_k_DASHfactor = 125,
+  anon_sym_need = 126,
+  anon_sym_model = 127,
+  anon_sym_coverage = 128,
+  anon_sym_take = 129,
+  anon_sym_put = 130,
+  anon_sym_branch = 131,
+  anon_sym_inner = 132,
+  anon_sym_outer = 133,
+  anon_sym_permittivity = 134,
+  anon_sym_loss_DASHtangent = 135,
+  anon_sym_strand = 136,
+  anon_sym_strand_DASHdiameter = 137,
+  anon_sym_braid = 138,
+  anon_sym_resistivity = 139,
+  anon_sym_inner_DASHresistivity = 140,
+  anon_sym_outer_DASHresistivity = 141,
+  anon_sym_diameter = 142,
+  anon_sym_spacing = 143,
+  anon_sym_baseline = 144,
+  anon_sym_through = 145,
+  anon_sym_open = 146,
+  anon_sym_short = 147,
+  anon_sym_equalise = 148,
+  anon_sym_power = 149,
+  anon_sym_mode = 150,
+  anon_sym_duty = 151,
+  anon_sym_keyed = 152,
+  anon_sym_foldback = 153,
+  anon_sym_bandwidth = 154,
+  anon_sym_sensitivity = 155,
+  anon_sym_blocking = 156,
+  anon_sym_efficiency = 157,
+  anon_sym_height = 158,
+  anon_sym_haat = 159,
+  anon_sym_radius = 160,
+  anon_sym_fails = 161,
+  anon_sym_GHz = 162,
+  anon_sym_Hz = 163,
+  anon_sym_MHz = 164,
+  anon_sym_above = 165,
+  anon_sym_added = 166,
+  anon_sym_after = 167,
+  anon_sym_against = 168,
+  anon_sym_agl = 169,
+  anon_sym_allocated = 170,
+  anon_sym_am = 171,
+  anon_sym_ambient = 172,
+  anon_sym_amsl = 173,
+  anon_sym_apart = 174,
+  anon_sym_at = 175,
+  anon_sym_averaging = 176,
+  anon_sym_below = 177,
+  anon_sym_beyond = 178,
+  anon_sym_blank = 179,
+  anon_sym_bow = 180,
+  anon_sym_bullington = 181,
+  anon_sym_by = 182,
+  anon_sym_carrier = 183,
+  anon_sym_cascade = 184,
+  anon_sym_city = 185,
+  anon_sym_clad = 186,
+  anon_sym_confidence = 187,
+  anon_sym_corrected = 188,
+  anon_sym_cw = 189,
+  anon_sym_dB = 190,
+  anon_sym_dBW = 191,
+  anon_sym_dBd = 192,
+  anon_sym_dBi = 193,
+  anon_sym_dBm = 194,
+  anon_sym_data = 195,
+  anon_sym_date = 196,
+  anon_sym_datum = 197,
+  anon_sym_dc_DASHinput = 198,
+  anon_sym_degrees = 199,
+  anon_sym_delivered = 200,
+  anon_sym_desense = 201,
+  anon_sym_displayed = 202,
+  anon_sym_dms = 203,
+  anon_sym_down = 204,
+  anon_sym_eirp = 205,
+  anon_sym_ends = 206,
+  anon_sym_erp = 207,
+  anon_sym_etrs89 = 208,
+  anon_sym_figure = 209,
+  anon_sym_fm = 210,
+  anon_sym_for = 211,
+  anon_sym_forward = 212,
+  anon_sym_free_DASHspace = 213,
+  anon_sym_frequency = 214,
+  anon_sym_ft = 215,
+  anon_sym_full = 216,
+  anon_sym_guess = 217,
+  anon_sym_hata_DASHopen = 218,
+  anon_sym_hata_DASHsuburban = 219,
+  anon_sym_hata_DASHurban = 220,
+  anon_sym_height_DASHamsl = 221,
+  anon_sym_horizontal = 222,
+  anon_sym_if = 223,
+  anon_sym_in = 224,
+  anon_sym_input = 225,
+  anon_sym_instead = 226,
+  anon_sym_k = 227,
+  anon_sym_kHz = 228,
+  anon_sym_kW = 229,
+  anon_sym_km = 230,
+  anon_sym_latitude = 231,
+  anon_sym_longitude = 232,
+  anon_sym_m = 233,
+  anon_sym_mW = 234,
+  anon_sym_maximum = 235,
+  anon_sym_mean = 236,
+  anon_sym_medium = 237,
+  anon_sym_nad27 = 238,
+  anon_sym_nad83 = 239,
+  anon_sym_net = 240,
+  anon_sym_no = 241,
+  anon_sym_nominal = 242,
+  anon_sym_occupational = 243,
+  anon_sym_of = 244,
+  anon_sym_offset = 245,
+  anon_sym_on = 246,
+  anon_sym_one_DASHedge = 247,
+  anon_sym_out = 248,
+  anon_sym_output = 249,
+  anon_sym_over = 250,
+  anon_sym_pep = 251,
+  anon_sym_per = 252,
+  anon_sym_places = 253,
+  anon_sym_public = 254,
+  anon_sym_quiet_DASHrural = 255,
+  anon_sym_quieting = 256,
+  anon_sym_rated = 257,
+  anon_sym_reactance = 258,
+  anon_sym_reading = 259,
+  anon_sym_realized = 260,
+  anon_sym_receive_DASHfrequency = 261,
+  anon_sym_receive_DASHloss = 262,
+  anon_sym_reference = 263,
+  anon_sym_reflected = 264,
+  anon_sym_rejects = 265,
+  anon_sym_residential = 266,
+  anon_sym_rural = 267,
+  anon_sym_series = 268,
+  anon_sym_shared = 269,
+  anon_sym_sheet = 270,
+  anon_sym_shunt = 271,
+  anon_sym_sinad = 272,
+  anon_sym_since = 273,
+  anon_sym_snr = 274,
+  anon_sym_spread = 275,
+  anon_sym_ssb = 276,
+  anon_sym_ssb_DASHprocessed = 277,
+  anon_sym_then = 278,
+  anon_sym_title = 279,
+  anon_sym_to = 280,
+  anon_sym_total = 281,
+  anon_sym_transmit_DASHfrequency = 282,
+  anon_sym_two_DASHray = 283,
+  anon_sym_typical = 284,
+  anon_sym_up = 285,
+  anon_sym_vertical = 286,
+  anon_sym_way = 287,
+  anon_sym_wet = 288,
+  anon_sym_wgs84 = 289,
+  anon_sym_with = 290,
+  anon_sym_within = 291,
+  anon_sym_yes = 292,
+  anon_sym_COMMA = 293,
+  anon_sym_EQ = 294,
+  anon_sym_u00b1 = 295,
+  anon_sym_PLUS_SLASH_DASH = 296,
+  anon_sym_LPAREN = 297,
+  anon_sym_RPAREN = 298,
+  anon_sym_DASH = 299,
+  anon_sym_u2212 = 300,
+  anon_sym_u2013 = 301,
+  anon_sym_PLUS = 302,
+  anon_sym_STAR = 303,
+  anon_sym_SLASH = 304,
+  anon_sym_CARET = 305,
+  sym__glued = 306,
+  sym_date = 307,
+  sym_dms = 308,
+  sym_number = 309,
+  aux_sym_unit_token1 = 310,
+  aux_sym_unit_token2 = 311,
+  aux_sym_unit_token3 = 312,
+  aux_sym_unit_token4 = 313,
+  aux_sym_unit_token5 = 314,
+  aux_sym_unit_token6 = 315,
+  anon_sym_wavelengths = 316,
+  anon_sym_wavelength = 317,
+  aux_sym_unit_token7 = 318,
+  aux_sym_unit_token8 = 319,
+  aux_sym_unit_token9 = 320,
+  aux_sym_unit_token10 = 321,
+  aux_sym_unit_token11 = 322,
+  aux_sym_unit_token12 = 323,
+  anon_sym_ohm_DASHm = 324,
+  aux_sym_unit_token13 = 325,
+  aux_sym_unit_token14 = 326,
+  aux_sym_unit_token15 = 327,
+  anon_sym_degC = 328,
+  anon_sym_degF = 329,
+  anon_sym_ohms = 330,
+  aux_sym_unit_token16 = 331,
+  aux_sym_unit_token17 = 332,
+  aux_sym_unit_token18 = 333,
+  anon_sym_deg = 334,
+  anon_sym_min = 335,
+  anon_sym_ohm = 336,
+  anon_sym_cm = 337,
+  anon_sym_kV = 338,
+  anon_sym_mi = 339,
+  anon_sym_mm = 340,
+  anon_sym_ms = 341,
+  anon_sym_ns = 342,
+  anon_sym_uV = 343,
+  anon_sym_uW = 344,
+  anon_sym_us = 345,
+  anon_sym_yd = 346,
+  anon_sym_u00b0C = 347,
+  anon_sym_u00b0F = 348,
+  anon_sym_u00b5V = 349,
+  anon_sym_u00b5W = 350,
+  anon_sym_u00b5s = 351,
+  anon_sym_u03a9m = 352,
+  anon_sym_u03bcV = 353,
+  anon_sym_u03bcW = 354,
+  anon_sym_u03bcs = 355,
+  anon_sym_u2126m = 356,
+  anon_sym_PERCENT = 357,
+  anon_sym_A = 358,
+  anon_sym_V = 359,
+  anon_sym_W = 360,
+  anon_sym_h = 361,
+  anon_sym_s = 362,
+  anon_sym_u00b0 = 363,
+  anon_sym_u03a9 = 364,
+  anon_sym_u03bb = 365,
+  anon_sym_u2126 = 366,
+  sym_root = 367,
+  sym_digit_name = 368,
+  sym_string = 369,
+  sym_comment = 370,
+  sym_source_file = 371,
+  sym__line = 372,
+  sym__end = 373,
+  sym_statement = 374,
+  sym_block_statement = 375,
+  sym_block = 376,
+  sym__head = 377,
+  sym_keyword = 378,
+  sym_only_word = 379,
+  sym_word = 380,
+  sym__value = 381,
+  sym_range = 382,
+  sym_tolerance = 383,
+  sym_coverage = 384,
+  sym__expression = 385,
+  sym_parenthesized_expression = 386,
+  sym_negation = 387,
+  sym_binary_expression = 388,
+  sym_quantity = 389,
+  sym_unit = 390,
+  aux_sym_source_file_repeat1 = 391,
+  aux_sym__head_repeat1 = 392,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -472,6 +501,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_beside] = "beside",
   [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
+  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_transceiver] = "transceiver",
@@ -510,11 +540,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_field] = "field",
   [anon_sym_hop] = "hop",
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
   [anon_sym_k_DASHfactor] = "k-factor",
-  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
@@ -545,12 +575,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_foldback] = "foldback",
   [anon_sym_bandwidth] = "bandwidth",
   [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
-  [anon_sym_pattern] = "pattern",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
+  [anon_sym_GHz] = "GHz",
+  [anon_sym_Hz] = "Hz",
+  [anon_sym_MHz] = "MHz",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_after] = "after",
@@ -564,6 +597,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
+  [anon_sym_beyond] = "beyond",
+  [anon_sym_blank] = "blank",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
@@ -574,11 +609,22 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
+  [anon_sym_dB] = "dB",
+  [anon_sym_dBW] = "dBW",
+  [anon_sym_dBd] = "dBd",
+  [anon_sym_dBi] = "dBi",
+  [anon_sym_dBm] = "dBm",
   [anon_sym_data] = "data",
+  [anon_sym_date] = "date",
+  [anon_sym_datum] = "datum",
   [anon_sym_dc_DASHinput] = "dc-input",
+  [anon_sym_degrees] = "degrees",
+  [anon_sym_delivered] = "delivered",
+  [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
+  [anon_sym_dms] = "dms",
+  [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
-  [anon_sym_elevation] = "elevation",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
   [anon_sym_etrs89] = "etrs89",
@@ -588,16 +634,26 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_forward] = "forward",
   [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
+  [anon_sym_ft] = "ft",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_hata_DASHopen] = "hata-open",
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
+  [anon_sym_height_DASHamsl] = "height-amsl",
+  [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
   [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
+  [anon_sym_kHz] = "kHz",
+  [anon_sym_kW] = "kW",
+  [anon_sym_km] = "km",
+  [anon_sym_latitude] = "latitude",
+  [anon_sym_longitude] = "longitude",
+  [anon_sym_m] = "m",
+  [anon_sym_mW] = "mW",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
   [anon_sym_medium] = "medium",
@@ -608,6 +664,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_nominal] = "nominal",
   [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
+  [anon_sym_offset] = "offset",
   [anon_sym_on] = "on",
   [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_out] = "out",
@@ -623,6 +680,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
   [anon_sym_realized] = "realized",
+  [anon_sym_receive_DASHfrequency] = "receive-frequency",
+  [anon_sym_receive_DASHloss] = "receive-loss",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
@@ -639,10 +698,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
+  [anon_sym_title] = "title",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_transmit_DASHfrequency] = "transmit-frequency",
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
+  [anon_sym_up] = "up",
+  [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
@@ -679,34 +742,22 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
   [aux_sym_unit_token11] = "unit_token11",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token13] = "unit_token13",
   [aux_sym_unit_token14] = "unit_token14",
+  [aux_sym_unit_token15] = "unit_token15",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token15] = "unit_token15",
   [aux_sym_unit_token16] = "unit_token16",
-  [anon_sym_GHz] = "GHz",
-  [anon_sym_MHz] = "MHz",
   [aux_sym_unit_token17] = "unit_token17",
-  [anon_sym_dBW] = "dBW",
-  [anon_sym_dBd] = "dBd",
-  [anon_sym_dBi] = "dBi",
-  [anon_sym_dBm] = "dBm",
+  [aux_sym_unit_token18] = "unit_token18",
   [anon_sym_deg] = "deg",
-  [anon_sym_kHz] = "kHz",
   [anon_sym_min] = "min",
   [anon_sym_ohm] = "ohm",
-  [anon_sym_Hz] = "Hz",
   [anon_sym_cm] = "cm",
-  [anon_sym_dB] = "dB",
-  [anon_sym_ft] = "ft",
   [anon_sym_kV] = "kV",
-  [anon_sym_kW] = "kW",
-  [anon_sym_km] = "km",
-  [anon_sym_mW] = "mW",
   [anon_sym_mi] = "mi",
   [anon_sym_mm] = "mm",
   [anon_sym_ms] = "ms",
@@ -730,7 +781,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_V] = "V",
   [anon_sym_W] = "W",
   [anon_sym_h] = "h",
-  [anon_sym_m] = "m",
   [anon_sym_s] = "s",
   [anon_sym_u00b0] = "\u00b0",
   [anon_sym_u03a9] = "\u03a9",
@@ -847,6 +897,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_beside] = anon_sym_beside,
   [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_transceiver] = anon_sym_transceiver,
@@ -885,11 +936,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_field] = anon_sym_field,
   [anon_sym_hop] = anon_sym_hop,
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
   [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
-  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
@@ -920,12 +971,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_foldback] = anon_sym_foldback,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
   [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
-  [anon_sym_pattern] = anon_sym_pattern,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_GHz] = anon_sym_GHz,
+  [anon_sym_Hz] = anon_sym_Hz,
+  [anon_sym_MHz] = anon_sym_MHz,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_after] = anon_sym_after,
@@ -939,6 +993,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_beyond] = anon_sym_beyond,
+  [anon_sym_blank] = anon_sym_blank,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
@@ -949,11 +1005,22 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
+  [anon_sym_dB] = anon_sym_dB,
+  [anon_sym_dBW] = anon_sym_dBW,
+  [anon_sym_dBd] = anon_sym_dBd,
+  [anon_sym_dBi] = anon_sym_dBi,
+  [anon_sym_dBm] = anon_sym_dBm,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_date] = anon_sym_date,
+  [anon_sym_datum] = anon_sym_datum,
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
+  [anon_sym_degrees] = anon_sym_degrees,
+  [anon_sym_delivered] = anon_sym_delivered,
+  [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
+  [anon_sym_dms] = anon_sym_dms,
+  [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
-  [anon_sym_elevation] = anon_sym_elevation,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
   [anon_sym_etrs89] = anon_sym_etrs89,
@@ -963,16 +1030,26 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_forward] = anon_sym_forward,
   [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
+  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
+  [anon_sym_height_DASHamsl] = anon_sym_height_DASHamsl,
+  [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
   [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
+  [anon_sym_kHz] = anon_sym_kHz,
+  [anon_sym_kW] = anon_sym_kW,
+  [anon_sym_km] = anon_sym_km,
+  [anon_sym_latitude] = anon_sym_latitude,
+  [anon_sym_longitude] = anon_sym_longitude,
+  [anon_sym_m] = anon_sym_m,
+  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
   [anon_sym_medium] = anon_sym_medium,
@@ -983,6 +1060,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
+  [anon_sym_offset] = anon_sym_offset,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_out] = anon_sym_out,
@@ -998,6 +1076,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
   [anon_sym_realized] = anon_sym_realized,
+  [anon_sym_receive_DASHfrequency] = anon_sym_receive_DASHfrequency,
+  [anon_sym_receive_DASHloss] = anon_sym_receive_DASHloss,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
@@ -1014,10 +1094,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
+  [anon_sym_title] = anon_sym_title,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_transmit_DASHfrequency] = anon_sym_transmit_DASHfrequency,
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_up] = anon_sym_up,
+  [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
@@ -1054,34 +1138,22 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token13] = aux_sym_unit_token13,
   [aux_sym_unit_token14] = aux_sym_unit_token14,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
-  [anon_sym_GHz] = anon_sym_GHz,
-  [anon_sym_MHz] = anon_sym_MHz,
   [aux_sym_unit_token17] = aux_sym_unit_token17,
-  [anon_sym_dBW] = anon_sym_dBW,
-  [anon_sym_dBd] = anon_sym_dBd,
-  [anon_sym_dBi] = anon_sym_dBi,
-  [anon_sym_dBm] = anon_sym_dBm,
+  [aux_sym_unit_token18] = aux_sym_unit_token18,
   [anon_sym_deg] = anon_sym_deg,
-  [anon_sym_kHz] = anon_sym_kHz,
   [anon_sym_min] = anon_sym_min,
   [anon_sym_ohm] = anon_sym_ohm,
-  [anon_sym_Hz] = anon_sym_Hz,
   [anon_sym_cm] = anon_sym_cm,
-  [anon_sym_dB] = anon_sym_dB,
-  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_kV] = anon_sym_kV,
-  [anon_sym_kW] = anon_sym_kW,
-  [anon_sym_km] = anon_sym_km,
-  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_mi] = anon_sym_mi,
   [anon_sym_mm] = anon_sym_mm,
   [anon_sym_ms] = anon_sym_ms,
@@ -1105,7 +1177,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_V] = anon_sym_V,
   [anon_sym_W] = anon_sym_W,
   [anon_sym_h] = anon_sym_h,
-  [anon_sym_m] = anon_sym_m,
   [anon_sym_s] = anon_sym_s,
   [anon_sym_u00b0] = anon_sym_u00b0,
   [anon_sym_u03a9] = anon_sym_u03a9,
@@ -1468,6 +1539,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1620,6 +1695,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_field] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_hop] = {
     .visible = true,
     .named = false,
@@ -1633,10 +1712,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k_DASHfactor] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_site_DASHnoise] = {
     .visible = true,
     .named = false,
   },
@@ -1760,15 +1835,15 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blocking] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_efficiency] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_height] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_pattern] = {
     .visible = true,
     .named = false,
   },
@@ -1781,6 +1856,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_fails] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_GHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_Hz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_MHz] = {
     .visible = true,
     .named = false,
   },
@@ -1836,6 +1923,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beyond] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_blank] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1876,7 +1971,35 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_dB] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBm] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_date] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_datum] = {
     .visible = true,
     .named = false,
   },
@@ -1884,15 +2007,31 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_degrees] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_delivered] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_desense] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_displayed] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_eirp] = {
+  [anon_sym_dms] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_elevation] = {
+  [anon_sym_down] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_eirp] = {
     .visible = true,
     .named = false,
   },
@@ -1932,6 +2071,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_ft] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1952,6 +2095,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_height_DASHamsl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_horizontal] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_if] = {
     .visible = true,
     .named = false,
@@ -1969,6 +2120,34 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_km] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_latitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_longitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2009,6 +2188,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_of] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_offset] = {
     .visible = true,
     .named = false,
   },
@@ -2069,6 +2252,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_realized] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHloss] = {
     .visible = true,
     .named = false,
   },
@@ -2136,6 +2327,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_title] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
     .visible = true,
     .named = false,
@@ -2144,11 +2339,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_transmit_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_typical] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_up] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_vertical] = {
     .visible = true,
     .named = false,
   },
@@ -2296,12 +2503,12 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token12] = {
     .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token13] = {
@@ -2309,6 +2516,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [aux_sym_unit_token14] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token15] = {
     .visible = false,
     .named = false,
   },
@@ -2324,47 +2535,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token15] = {
-    .visible = false,
-    .named = false,
-  },
   [aux_sym_unit_token16] = {
     .visible = false,
-    .named = false,
-  },
-  [anon_sym_GHz] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_MHz] = {
-    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token17] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_dBW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBd] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBi] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBm] = {
-    .visible = true,
+  [aux_sym_unit_token18] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_deg] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kHz] = {
     .visible = true,
     .named = false,
   },
@@ -2376,35 +2559,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_Hz] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_cm] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_dB] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_ft] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_kV] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_km] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2497,10 +2656,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_h] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_m] = {
     .visible = true,
     .named = false,
   },
@@ -2757,2001 +2912,2114 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(151);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 152,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '%', 244,
-        '(', 160,
-        ')', 161,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb1, 158,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
+        '%', 255,
+        '(', 172,
+        ')', 173,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb1, 170,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(152);
+      if (lookahead == '\n') ADVANCE(158);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(288);
+      if (lookahead == '"') ADVANCE(301);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 244,
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 166,
-        0x2126, 252,
-        0x2212, 164,
+        '%', 255,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 178,
+        0x2126, 262,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(144);
+      if (lookahead == '(') ADVANCE(172);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(175);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 0x2013) ADVANCE(179);
+      if (lookahead == 0x2212) ADVANCE(177);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(5);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(61);
+      if (lookahead == '(') ADVANCE(150);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(62);
+      if (lookahead == '(') ADVANCE(66);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(63);
+      if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
-      ADVANCE_MAP(
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        '^', 173,
-        0x2013, 166,
-        0x2212, 164,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(9);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '(') ADVANCE(68);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(174);
-      END_STATE();
-    case 11:
-      if (lookahead == ')') ADVANCE(216);
-      END_STATE();
-    case 12:
-      if (lookahead == ')') ADVANCE(215);
-      END_STATE();
-    case 13:
-      if (lookahead == ')') ADVANCE(253);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
-      END_STATE();
-    case 14:
-      if (lookahead == '-') ADVANCE(159);
-      END_STATE();
-    case 15:
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(134);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      ADVANCE_MAP(
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        '^', 185,
+        0x2013, 178,
+        0x2212, 176,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(10);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 11:
+      if (lookahead == ')') ADVANCE(186);
+      END_STATE();
+    case 12:
+      if (lookahead == ')') ADVANCE(228);
+      END_STATE();
+    case 13:
+      if (lookahead == ')') ADVANCE(227);
+      END_STATE();
+    case 14:
+      if (lookahead == ')') ADVANCE(263);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
+      END_STATE();
+    case 15:
+      if (lookahead == '-') ADVANCE(171);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(135);
-      if (lookahead == 0x2032) ADVANCE(198);
+      if (lookahead == '-') ADVANCE(152);
+      if (lookahead == '.') ADVANCE(140);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(137);
-      if (lookahead == 0x2033) ADVANCE(197);
+      if (lookahead == '.') ADVANCE(141);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(289);
+      if (lookahead == '.') ADVANCE(143);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(95);
-      if (lookahead == 0x221a) ADVANCE(143);
+      if (lookahead == '/') ADVANCE(52);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(24);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(139);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+          lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '/') ADVANCE(62);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(149);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+          lookahead == ' ') SKIP(26);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(145);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '/') ADVANCE(90);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '/') ADVANCE(43);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '/') ADVANCE(50);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(91);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '/') ADVANCE(95);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '0') ADVANCE(281);
-      if (lookahead == '1') ADVANCE(280);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 35:
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 36:
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 37:
+      if (lookahead == '0') ADVANCE(292);
+      if (lookahead == '1') ADVANCE(291);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 35:
-      if (lookahead == '0') ADVANCE(36);
-      END_STATE();
-    case 36:
-      if (lookahead == '0') ADVANCE(74);
-      END_STATE();
-    case 37:
-      if (lookahead == '0') ADVANCE(75);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(37);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 39:
-      if (lookahead == '1') ADVANCE(35);
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'k') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(228);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(39);
+      if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '1') ADVANCE(38);
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'k') ADVANCE(82);
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(40);
+      if (lookahead == '0') ADVANCE(80);
       END_STATE();
     case 41:
-      if (lookahead == '2') ADVANCE(174);
+      if (lookahead == '0') ADVANCE(40);
       END_STATE();
     case 42:
-      if (lookahead == '2') ADVANCE(227);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'k') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(241);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(223);
+      if (lookahead == '1') ADVANCE(41);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(43);
       END_STATE();
     case 44:
-      if (lookahead == 'B') ADVANCE(178);
-      if (lookahead == 'e') ADVANCE(76);
+      if (lookahead == '2') ADVANCE(186);
       END_STATE();
     case 45:
-      if (lookahead == 'F') ADVANCE(27);
+      if (lookahead == '2') ADVANCE(240);
       END_STATE();
     case 46:
-      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == '2') ADVANCE(236);
       END_STATE();
     case 47:
-      if (lookahead == 'H') ADVANCE(114);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'B') ADVANCE(190);
+      if (lookahead == 'e') ADVANCE(81);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(115);
+      if (lookahead == 'F') ADVANCE(29);
       END_STATE();
     case 49:
-      if (lookahead == 'H') ADVANCE(116);
-      END_STATE();
-    case 50:
-      if (lookahead == 'H') ADVANCE(117);
-      END_STATE();
-    case 51:
-      if (lookahead == 'H') ADVANCE(118);
-      END_STATE();
-    case 52:
       if (lookahead == 'H') ADVANCE(119);
       END_STATE();
-    case 53:
-      if (lookahead == 'H') ADVANCE(120);
+    case 50:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(50);
       END_STATE();
-    case 54:
+    case 51:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(186);
+      END_STATE();
+    case 52:
+      if (lookahead == 'H') ADVANCE(120);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(52);
+      END_STATE();
+    case 53:
       if (lookahead == 'H') ADVANCE(121);
       END_STATE();
+    case 54:
+      if (lookahead == 'H') ADVANCE(122);
+      END_STATE();
     case 55:
-      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(123);
       END_STATE();
     case 56:
-      if (lookahead == 'M') ADVANCE(46);
-      if (lookahead == 's') ADVANCE(97);
-      if (lookahead == 0x221a) ADVANCE(55);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(56);
+      if (lookahead == 'H') ADVANCE(124);
       END_STATE();
     case 57:
-      if (lookahead == 'M') ADVANCE(48);
-      if (lookahead == 's') ADVANCE(94);
-      if (lookahead == 0x221a) ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(57);
+      if (lookahead == 'H') ADVANCE(125);
       END_STATE();
     case 58:
-      if (lookahead == 'M') ADVANCE(49);
-      if (lookahead == 's') ADVANCE(96);
-      if (lookahead == 0x221a) ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(58);
+      if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(50);
+      if (lookahead == 'H') ADVANCE(127);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(51);
+      if (lookahead == 'M') ADVANCE(49);
       END_STATE();
     case 61:
-      if (lookahead == 'M') ADVANCE(52);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(102);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
+      if (lookahead == 's') ADVANCE(99);
+      if (lookahead == 0x221a) ADVANCE(64);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(65);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'V') ADVANCE(236);
-      if (lookahead == 'W') ADVANCE(237);
-      if (lookahead == 's') ADVANCE(238);
+      if (lookahead == 'M') ADVANCE(55);
       END_STATE();
     case 65:
-      if (lookahead == 'V') ADVANCE(240);
-      if (lookahead == 'W') ADVANCE(241);
-      if (lookahead == 's') ADVANCE(242);
+      if (lookahead == 'M') ADVANCE(56);
       END_STATE();
     case 66:
-      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'M') ADVANCE(57);
       END_STATE();
     case 67:
-      if (lookahead == 'c') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(67);
+      if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'V') ADVANCE(247);
+      if (lookahead == 'W') ADVANCE(248);
+      if (lookahead == 's') ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'V') ADVANCE(251);
+      if (lookahead == 'W') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
       END_STATE();
     case 71:
-      if (lookahead == 'e') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(118);
       END_STATE();
     case 72:
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'c') ADVANCE(96);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'f') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == 'c') ADVANCE(94);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(73);
       END_STATE();
     case 74:
-      if (lookahead == 'f') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(222);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(74);
+      if (lookahead == 'd') ADVANCE(186);
       END_STATE();
     case 75:
-      if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(75);
+      if (lookahead == 'e') ADVANCE(85);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(193);
+      if (lookahead == 'e') ADVANCE(98);
       END_STATE();
     case 77:
-      if (lookahead == 'g') ADVANCE(108);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
-      if (lookahead == 'h') ADVANCE(191);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(242);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'h') ADVANCE(87);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'l') ADVANCE(71);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(80);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'g') ADVANCE(205);
+      END_STATE();
+    case 82:
+      if (lookahead == 'g') ADVANCE(113);
+      END_STATE();
+    case 83:
+      if (lookahead == 'h') ADVANCE(203);
+      END_STATE();
+    case 84:
+      if (lookahead == 'h') ADVANCE(92);
+      END_STATE();
+    case 85:
+      if (lookahead == 'l') ADVANCE(76);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 82:
-      if (lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 83:
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(83);
-      END_STATE();
-    case 84:
-      if (lookahead == 'm') ADVANCE(230);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(84);
-      END_STATE();
-    case 85:
-      if (lookahead == 'm') ADVANCE(231);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(85);
-      END_STATE();
-    case 86:
-      if (lookahead == 'm') ADVANCE(42);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(86);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(175);
+      if (lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(244);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == 'm') ADVANCE(45);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(91);
       END_STATE();
     case 92:
-      if (lookahead == 'n') ADVANCE(174);
+      if (lookahead == 'm') ADVANCE(187);
       END_STATE();
     case 93:
-      if (lookahead == 'n') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 94:
-      if (lookahead == 'q') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(44);
       END_STATE();
     case 95:
-      if (lookahead == 'q') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(95);
       END_STATE();
     case 96:
-      if (lookahead == 'q') ADVANCE(100);
+      if (lookahead == 'm') ADVANCE(46);
       END_STATE();
     case 97:
-      if (lookahead == 'q') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 98:
-      if (lookahead == 'r') ADVANCE(107);
+      if (lookahead == 'n') ADVANCE(82);
       END_STATE();
     case 99:
-      if (lookahead == 'r') ADVANCE(109);
+      if (lookahead == 'q') ADVANCE(103);
       END_STATE();
     case 100:
-      if (lookahead == 'r') ADVANCE(111);
+      if (lookahead == 'q') ADVANCE(104);
       END_STATE();
     case 101:
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'q') ADVANCE(106);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(174);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(226);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(117);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(185);
+      if (lookahead == 't') ADVANCE(239);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 113:
-      if (lookahead == 'v') ADVANCE(70);
+      if (lookahead == 't') ADVANCE(83);
       END_STATE();
     case 114:
-      if (lookahead == 'z') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 115:
-      if (lookahead == 'z') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 116:
-      if (lookahead == 'z') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'z') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(9);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'v') ADVANCE(75);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(186);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(235);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(232);
       END_STATE();
     case 122:
-      if (lookahead == 0x2032) ADVANCE(198);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == 'z') ADVANCE(230);
       END_STATE();
     case 123:
-      if (lookahead == 0x2033) ADVANCE(197);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == 'z') ADVANCE(231);
       END_STATE();
     case 124:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(133);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (lookahead == 'z') ADVANCE(229);
       END_STATE();
     case 125:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(174);
+      if (lookahead == 'z') ADVANCE(13);
       END_STATE();
     case 127:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 128:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (lookahead == 0x2032) ADVANCE(210);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 130:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 131:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
       END_STATE();
     case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
     case 136:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 138:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
       END_STATE();
     case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 140:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 141:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 143:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(293);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 145:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 146:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
       END_STATE();
     case 147:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '%', 244,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
       END_STATE();
     case 148:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0xb1, 158,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(148);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 149:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(149);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
       END_STATE();
     case 150:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '(', 160,
-        '+', 127,
-        '-', 163,
-        '/', 18,
-        ';', 153,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(150);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '%', 255,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(153);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0xb1, 170,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(154);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(155);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '(', 172,
+        '+', 133,
+        '-', 175,
+        '/', 19,
+        ';', 159,
+        'd', 298,
+        'm', 165,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(156);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(289);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(82);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(81);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 40,
-        '\t', 26,
-        ' ', 26,
-        '-', 146,
-        '.', 146,
-        'W', 194,
-        'd', 194,
-        'i', 194,
-        'm', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(40);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (lookahead == 'W' ||
-          lookahead == 'd' ||
-          lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 179:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 181:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      END_STATE();
-    case 182:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      END_STATE();
-    case 184:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(56);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
-      END_STATE();
-    case 186:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(184);
-      if (lookahead == 'i') ADVANCE(188);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 187:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(183);
-      if (lookahead == 'i') ADVANCE(189);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 189:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(174);
-      END_STATE();
-    case 190:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 192:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 193:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(174);
-      END_STATE();
-    case 194:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(138);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(136);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 34,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 200:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 201:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 134,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 132,
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 133,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(140);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'h', 194,
-        's', 194,
-        '-', 146,
-        '.', 146,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(58);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(57);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
-      END_STATE();
-    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(39);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == 'c') ADVANCE(296);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 234:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+    case 163:
+      ACCEPT_TOKEN(anon_sym_dB);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(85);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 248:
+    case 164:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(233);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(234);
-      if (lookahead == 'F') ADVANCE(235);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(239);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(243);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 254:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(133);
-      if (lookahead == '-') ADVANCE(131);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+    case 165:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(167);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 256:
-      ACCEPT_TOKEN(sym_digit_name);
+    case 166:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(27);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 257:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(177);
-      if (lookahead == 'e') ADVANCE(265);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 258:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(256);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 259:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 261:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(277);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 262:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(269);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 264:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(273);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 265:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(192);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(276);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 267:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(190);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(271);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(264);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(176);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 274:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 275:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(267);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 277:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(263);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 278:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
-      END_STATE();
-    case 279:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 283:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 284:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_EQ);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(302);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == '.') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 267,
+        '\t', 28,
+        ' ', 28,
+        '-', 152,
+        '.', 152,
+        'W', 206,
+        'd', 206,
+        'i', 206,
+        'm', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 30,
+        '\t', 28,
+        ' ', 28,
+        'W', 186,
+        'd', 186,
+        'i', 186,
+        'm', 186,
+      );
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(201);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(186);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(186);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(144);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 37,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 140,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 138,
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 139,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'h', 206,
+        's', 206,
+        '-', 152,
+        '.', 152,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(aux_sym_unit_token18);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(245);
+      if (lookahead == 'F') ADVANCE(246);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(250);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(254);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(139);
+      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(288);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(204);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(287);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(202);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 279:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(282);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(275);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(188);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 284:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'B') ADVANCE(232);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'F') ADVANCE(284);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 288:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(294);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(207);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 295:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(78);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 296:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(52);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 297:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(162);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(163);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'F') ADVANCE(295);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 302:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(289);
+          lookahead != '\r') ADVANCE(302);
       END_STATE();
     default:
       return false;
@@ -4824,3792 +5092,4090 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 5:
       if (lookahead == 'a') ADVANCE(44);
       if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'l') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(51);
+      if (lookahead == 'h') ADVANCE(52);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'l') ADVANCE(54);
+      if (lookahead == 'm') ADVANCE(55);
+      if (lookahead == 'o') ADVANCE(56);
+      if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      ADVANCE_MAP(
+        'B', 58,
+        'a', 59,
+        'c', 60,
+        'e', 61,
+        'i', 62,
+        'm', 63,
+        'o', 64,
+        'r', 65,
+        'u', 66,
+      );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'l', 67,
-        'n', 68,
-        'q', 69,
-        'r', 70,
-        't', 71,
-        'x', 72,
+        'd', 67,
+        'f', 68,
+        'i', 69,
+        'n', 70,
+        'q', 71,
+        'r', 72,
+        't', 73,
+        'x', 74,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(73);
-      if (lookahead == 'i') ADVANCE(74);
-      if (lookahead == 'm') ADVANCE(75);
-      if (lookahead == 'o') ADVANCE(76);
-      if (lookahead == 'r') ADVANCE(77);
-      if (lookahead == 't') ADVANCE(78);
-      if (lookahead == 'u') ADVANCE(79);
+      if (lookahead == 'a') ADVANCE(75);
+      if (lookahead == 'i') ADVANCE(76);
+      if (lookahead == 'm') ADVANCE(77);
+      if (lookahead == 'o') ADVANCE(78);
+      if (lookahead == 'r') ADVANCE(79);
+      if (lookahead == 't') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(80);
-      if (lookahead == 'e') ADVANCE(81);
-      if (lookahead == 'r') ADVANCE(82);
-      if (lookahead == 'u') ADVANCE(83);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'r') ADVANCE(84);
+      if (lookahead == 'u') ADVANCE(85);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'o') ADVANCE(87);
+      if (lookahead == 'a') ADVANCE(86);
+      if (lookahead == 'e') ADVANCE(87);
+      if (lookahead == 'i') ADVANCE(88);
+      if (lookahead == 'o') ADVANCE(89);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(90);
-      if (lookahead == 's') ADVANCE(91);
+      if (lookahead == 'f') ADVANCE(90);
+      if (lookahead == 'm') ADVANCE(91);
+      if (lookahead == 'n') ADVANCE(92);
+      if (lookahead == 's') ADVANCE(93);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(92);
-      if (lookahead == 'u') ADVANCE(93);
+      if (lookahead == 'o') ADVANCE(94);
+      if (lookahead == 'u') ADVANCE(95);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(94);
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V') ADVANCE(96);
-      if (lookahead == 'W') ADVANCE(97);
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'm') ADVANCE(100);
+      if (lookahead == '-') ADVANCE(96);
+      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == 'V') ADVANCE(98);
+      if (lookahead == 'W') ADVANCE(99);
+      if (lookahead == 'e') ADVANCE(100);
+      if (lookahead == 'i') ADVANCE(101);
+      if (lookahead == 'm') ADVANCE(102);
       END_STATE();
     case 15:
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'o') ADVANCE(103);
+      if (lookahead == 'a') ADVANCE(103);
+      if (lookahead == 'e') ADVANCE(104);
+      if (lookahead == 'i') ADVANCE(105);
+      if (lookahead == 'o') ADVANCE(106);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(104);
-      if (lookahead == 'e') ADVANCE(105);
-      if (lookahead == 'i') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(107);
-      if (lookahead == 'o') ADVANCE(108);
-      if (lookahead == 's') ADVANCE(109);
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'i') ADVANCE(109);
+      if (lookahead == 'm') ADVANCE(110);
+      if (lookahead == 'o') ADVANCE(111);
+      if (lookahead == 's') ADVANCE(112);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(110);
-      if (lookahead == 'e') ADVANCE(111);
-      if (lookahead == 'o') ADVANCE(112);
-      if (lookahead == 's') ADVANCE(113);
+      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'e') ADVANCE(114);
+      if (lookahead == 'o') ADVANCE(115);
+      if (lookahead == 's') ADVANCE(116);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(114);
-      if (lookahead == 'f') ADVANCE(115);
-      if (lookahead == 'h') ADVANCE(116);
-      if (lookahead == 'n') ADVANCE(117);
-      if (lookahead == 'p') ADVANCE(118);
-      if (lookahead == 'u') ADVANCE(119);
-      if (lookahead == 'v') ADVANCE(120);
+      if (lookahead == 'c') ADVANCE(117);
+      if (lookahead == 'f') ADVANCE(118);
+      if (lookahead == 'h') ADVANCE(119);
+      if (lookahead == 'n') ADVANCE(120);
+      if (lookahead == 'p') ADVANCE(121);
+      if (lookahead == 'u') ADVANCE(122);
+      if (lookahead == 'v') ADVANCE(123);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 121,
-        'e', 122,
-        'h', 123,
-        'i', 124,
-        'l', 125,
-        'o', 126,
-        'r', 127,
-        'u', 128,
+        'a', 124,
+        'e', 125,
+        'h', 126,
+        'i', 127,
+        'l', 128,
+        'o', 129,
+        'r', 130,
+        'u', 131,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(129);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(130);
-      if (lookahead == 'e') ADVANCE(131);
-      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'a') ADVANCE(133);
+      if (lookahead == 'e') ADVANCE(134);
+      if (lookahead == 'u') ADVANCE(135);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 133,
-        'e', 134,
-        'h', 135,
-        'i', 136,
-        'n', 137,
-        'o', 138,
-        'p', 139,
-        's', 140,
-        't', 141,
-        'w', 142,
+        'c', 136,
+        'e', 137,
+        'h', 138,
+        'i', 139,
+        'n', 140,
+        'o', 141,
+        'p', 142,
+        's', 143,
+        't', 144,
+        'w', 145,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 143,
-        'e', 144,
-        'h', 145,
-        'o', 146,
-        'r', 147,
-        'u', 148,
-        'w', 149,
-        'y', 150,
+        'a', 146,
+        'e', 147,
+        'h', 148,
+        'i', 149,
+        'o', 150,
+        'r', 151,
+        'u', 152,
+        'w', 153,
+        'y', 154,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(151);
-      if (lookahead == 'W') ADVANCE(152);
-      if (lookahead == 'n') ADVANCE(153);
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 'V') ADVANCE(155);
+      if (lookahead == 'W') ADVANCE(156);
+      if (lookahead == 'n') ADVANCE(157);
+      if (lookahead == 'p') ADVANCE(158);
+      if (lookahead == 's') ADVANCE(159);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
-      if (lookahead == 'o') ADVANCE(157);
+      if (lookahead == 'a') ADVANCE(160);
+      if (lookahead == 'e') ADVANCE(161);
+      if (lookahead == 'o') ADVANCE(162);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(159);
-      if (lookahead == 'g') ADVANCE(160);
-      if (lookahead == 'i') ADVANCE(161);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'e') ADVANCE(164);
+      if (lookahead == 'g') ADVANCE(165);
+      if (lookahead == 'i') ADVANCE(166);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(162);
-      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'd') ADVANCE(167);
+      if (lookahead == 'e') ADVANCE(168);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(169);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(165);
+      if (lookahead == 'z') ADVANCE(170);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(166);
+      if (lookahead == 'o') ADVANCE(171);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(167);
+      if (lookahead == 'c') ADVANCE(172);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(168);
-      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'a') ADVANCE(173);
+      if (lookahead == 'd') ADVANCE(174);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(170);
+      if (lookahead == 't') ADVANCE(175);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(171);
-      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'a') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(177);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(173);
-      if (lookahead == 'o') ADVANCE(174);
+      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'o') ADVANCE(179);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(175);
-      if (lookahead == 'p') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
+      if (lookahead == 'b') ADVANCE(180);
+      if (lookahead == 'p') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(178);
+      if (lookahead == 't') ADVANCE(183);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'a') ADVANCE(184);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(180);
+      if (lookahead == 'k') ADVANCE(185);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(181);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(182);
+      if (lookahead == 'e') ADVANCE(187);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(183);
-      if (lookahead == 'n') ADVANCE(184);
-      if (lookahead == 's') ADVANCE(185);
+      if (lookahead == 'l') ADVANCE(188);
+      if (lookahead == 'n') ADVANCE(189);
+      if (lookahead == 's') ADVANCE(190);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(186);
-      if (lookahead == 's') ADVANCE(187);
+      if (lookahead == 'l') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
+      if (lookahead == 'y') ADVANCE(193);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(188);
+      if (lookahead == 'a') ADVANCE(194);
+      if (lookahead == 'o') ADVANCE(195);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(189);
+      if (lookahead == 'w') ADVANCE(196);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(190);
-      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == 'a') ADVANCE(197);
       END_STATE();
     case 49:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(192);
-      if (lookahead == 'l') ADVANCE(193);
-      if (lookahead == 'r') ADVANCE(194);
-      if (lookahead == 's') ADVANCE(195);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(196);
+      if (lookahead == 'b') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(201);
+      if (lookahead == 'r') ADVANCE(202);
+      if (lookahead == 's') ADVANCE(203);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(197);
-      if (lookahead == 't') ADVANCE(198);
+      if (lookahead == 'a') ADVANCE(204);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(199);
+      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(200);
-      if (lookahead == 'n') ADVANCE(201);
-      if (lookahead == 'r') ADVANCE(202);
-      if (lookahead == 'u') ADVANCE(203);
-      if (lookahead == 'v') ADVANCE(204);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(208);
+      if (lookahead == 'n') ADVANCE(209);
+      if (lookahead == 'r') ADVANCE(210);
+      if (lookahead == 'u') ADVANCE(211);
+      if (lookahead == 'v') ADVANCE(212);
       END_STATE();
     case 57:
-      if (lookahead == 'W') ADVANCE(205);
-      if (lookahead == 'd') ADVANCE(206);
-      if (lookahead == 'i') ADVANCE(207);
-      if (lookahead == 'm') ADVANCE(208);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 't') ADVANCE(209);
+      if (lookahead == 'W') ADVANCE(213);
+      if (lookahead == 'd') ADVANCE(214);
+      if (lookahead == 'i') ADVANCE(215);
+      if (lookahead == 'm') ADVANCE(216);
       END_STATE();
     case 59:
-      if (lookahead == '-') ADVANCE(210);
+      if (lookahead == 't') ADVANCE(217);
       END_STATE();
     case 60:
-      if (lookahead == 'g') ADVANCE(211);
-      if (lookahead == 'l') ADVANCE(212);
-      if (lookahead == 'v') ADVANCE(213);
+      if (lookahead == '-') ADVANCE(218);
       END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(214);
-      if (lookahead == 'p') ADVANCE(215);
-      if (lookahead == 'r') ADVANCE(216);
-      if (lookahead == 's') ADVANCE(217);
-      if (lookahead == 'v') ADVANCE(218);
+      if (lookahead == 'g') ADVANCE(219);
+      if (lookahead == 'l') ADVANCE(220);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 'v') ADVANCE(222);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(219);
+      if (lookahead == 'a') ADVANCE(223);
+      if (lookahead == 'p') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
+      if (lookahead == 's') ADVANCE(226);
+      if (lookahead == 'v') ADVANCE(227);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(220);
-      if (lookahead == 'p') ADVANCE(221);
-      if (lookahead == 't') ADVANCE(222);
+      if (lookahead == 's') ADVANCE(228);
       END_STATE();
     case 64:
-      if (lookahead == 'i') ADVANCE(223);
+      if (lookahead == 'w') ADVANCE(229);
       END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(224);
+      if (lookahead == 'i') ADVANCE(230);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(225);
+      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'e') ADVANCE(226);
+      if (lookahead == 'i') ADVANCE(234);
       END_STATE();
     case 68:
-      if (lookahead == 'd') ADVANCE(227);
+      if (lookahead == 'f') ADVANCE(235);
       END_STATE();
     case 69:
-      if (lookahead == 'u') ADVANCE(228);
+      if (lookahead == 'r') ADVANCE(236);
       END_STATE();
     case 70:
-      if (lookahead == 'p') ADVANCE(229);
+      if (lookahead == 'd') ADVANCE(237);
       END_STATE();
     case 71:
-      if (lookahead == 'r') ADVANCE(230);
+      if (lookahead == 'u') ADVANCE(238);
       END_STATE();
     case 72:
-      if (lookahead == 'c') ADVANCE(231);
-      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 'p') ADVANCE(239);
       END_STATE();
     case 73:
-      if (lookahead == 'i') ADVANCE(233);
-      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == 'r') ADVANCE(240);
       END_STATE();
     case 74:
-      if (lookahead == 'g') ADVANCE(235);
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'x') ADVANCE(237);
+      if (lookahead == 'c') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
       END_STATE();
     case 75:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'm') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'l') ADVANCE(238);
-      if (lookahead == 'r') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(245);
+      if (lookahead == 'g') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(247);
+      if (lookahead == 'x') ADVANCE(248);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(240);
-      if (lookahead == 'o') ADVANCE(241);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'r') ADVANCE(250);
       END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(242);
+      if (lookahead == 'e') ADVANCE(251);
+      if (lookahead == 'o') ADVANCE(252);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(243);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 81:
-      if (lookahead == 'n') ADVANCE(244);
+      if (lookahead == 'l') ADVANCE(253);
       END_STATE();
     case 82:
-      if (lookahead == 'o') ADVANCE(245);
+      if (lookahead == 'i') ADVANCE(254);
       END_STATE();
     case 83:
-      if (lookahead == 'e') ADVANCE(246);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 84:
-      if (lookahead == 'a') ADVANCE(247);
-      if (lookahead == 't') ADVANCE(248);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 85:
-      if (lookahead == 'i') ADVANCE(249);
+      if (lookahead == 'e') ADVANCE(257);
       END_STATE();
     case 86:
-      if (lookahead == 'g') ADVANCE(250);
+      if (lookahead == 'a') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 87:
-      if (lookahead == 'l') ADVANCE(251);
-      if (lookahead == 'p') ADVANCE(252);
+      if (lookahead == 'i') ADVANCE(260);
       END_STATE();
     case 88:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'g') ADVANCE(261);
       END_STATE();
     case 89:
-      if (lookahead == 'p') ADVANCE(253);
+      if (lookahead == 'l') ADVANCE(262);
+      if (lookahead == 'p') ADVANCE(263);
+      if (lookahead == 'r') ADVANCE(264);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(254);
-      if (lookahead == 'p') ADVANCE(255);
-      if (lookahead == 's') ADVANCE(256);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 91:
-      if (lookahead == 'o') ADVANCE(257);
+      if (lookahead == 'p') ADVANCE(265);
       END_STATE();
     case 92:
-      if (lookahead == 'i') ADVANCE(258);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 93:
-      if (lookahead == 'm') ADVANCE(259);
-      if (lookahead == 'r') ADVANCE(260);
+      if (lookahead == 'o') ADVANCE(269);
       END_STATE();
     case 94:
-      if (lookahead == 'f') ADVANCE(261);
+      if (lookahead == 'i') ADVANCE(270);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(262);
+      if (lookahead == 'm') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'f') ADVANCE(273);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'z') ADVANCE(274);
       END_STATE();
     case 98:
-      if (lookahead == 'y') ADVANCE(263);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 99:
-      if (lookahead == 'n') ADVANCE(264);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'y') ADVANCE(275);
       END_STATE();
     case 101:
-      if (lookahead == 't') ADVANCE(265);
-      END_STATE();
-    case 102:
-      if (lookahead == 'c') ADVANCE(266);
-      if (lookahead == 'm') ADVANCE(267);
-      if (lookahead == 'n') ADVANCE(268);
-      END_STATE();
-    case 103:
-      if (lookahead == 'a') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
-      if (lookahead == 'w') ADVANCE(271);
-      END_STATE();
-    case 104:
-      if (lookahead == 'x') ADVANCE(272);
-      END_STATE();
-    case 105:
-      if (lookahead == 'a') ADVANCE(273);
-      if (lookahead == 'd') ADVANCE(274);
-      if (lookahead == 't') ADVANCE(275);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mi);
       if (lookahead == 'n') ADVANCE(276);
       END_STATE();
+    case 102:
+      ACCEPT_TOKEN(anon_sym_km);
+      END_STATE();
+    case 103:
+      if (lookahead == 't') ADVANCE(277);
+      END_STATE();
+    case 104:
+      if (lookahead == 't') ADVANCE(278);
+      END_STATE();
+    case 105:
+      if (lookahead == 'c') ADVANCE(279);
+      if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'n') ADVANCE(281);
+      END_STATE();
+    case 106:
+      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(284);
+      if (lookahead == 'w') ADVANCE(285);
+      END_STATE();
     case 107:
-      ACCEPT_TOKEN(anon_sym_mm);
+      if (lookahead == 'x') ADVANCE(286);
       END_STATE();
     case 108:
-      if (lookahead == 'd') ADVANCE(277);
+      if (lookahead == 'a') ADVANCE(287);
+      if (lookahead == 'd') ADVANCE(288);
+      if (lookahead == 't') ADVANCE(289);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_ms);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(290);
       END_STATE();
     case 110:
-      if (lookahead == 'd') ADVANCE(278);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 111:
-      if (lookahead == 'e') ADVANCE(279);
-      if (lookahead == 't') ADVANCE(280);
+      if (lookahead == 'd') ADVANCE(291);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(281);
-      if (lookahead == 'm') ADVANCE(282);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 'd') ADVANCE(292);
       END_STATE();
     case 114:
-      if (lookahead == 'c') ADVANCE(283);
+      if (lookahead == 'e') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(294);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_of);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(295);
+      if (lookahead == 'm') ADVANCE(296);
       END_STATE();
     case 116:
-      if (lookahead == 'm') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 117:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(285);
+      if (lookahead == 'c') ADVANCE(297);
       END_STATE();
     case 118:
-      if (lookahead == 'e') ADVANCE(286);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(298);
       END_STATE();
     case 119:
-      if (lookahead == 't') ADVANCE(287);
+      if (lookahead == 'm') ADVANCE(299);
       END_STATE();
     case 120:
-      if (lookahead == 'e') ADVANCE(288);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(300);
       END_STATE();
     case 121:
-      if (lookahead == 'd') ADVANCE(289);
-      if (lookahead == 's') ADVANCE(290);
-      if (lookahead == 't') ADVANCE(291);
+      if (lookahead == 'e') ADVANCE(301);
       END_STATE();
     case 122:
-      if (lookahead == 'p') ADVANCE(292);
-      if (lookahead == 'r') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(302);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(294);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 'd') ADVANCE(304);
+      if (lookahead == 's') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(296);
+      if (lookahead == 'p') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'r') ADVANCE(297);
-      if (lookahead == 's') ADVANCE(298);
-      if (lookahead == 'w') ADVANCE(299);
+      if (lookahead == 'a') ADVANCE(308);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(300);
-      if (lookahead == 'o') ADVANCE(301);
+      if (lookahead == 'e') ADVANCE(309);
       END_STATE();
     case 128:
-      if (lookahead == 'b') ADVANCE(302);
-      if (lookahead == 't') ADVANCE(303);
+      if (lookahead == 'a') ADVANCE(310);
       END_STATE();
     case 129:
-      if (lookahead == 'i') ADVANCE(304);
+      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 's') ADVANCE(312);
+      if (lookahead == 'w') ADVANCE(313);
       END_STATE();
     case 130:
-      if (lookahead == 'd') ADVANCE(305);
-      if (lookahead == 't') ADVANCE(306);
+      if (lookahead == 'e') ADVANCE(314);
+      if (lookahead == 'o') ADVANCE(315);
       END_STATE();
     case 131:
-      ADVANCE_MAP(
-        'a', 307,
-        'c', 308,
-        'f', 309,
-        'j', 310,
-        'p', 311,
-        's', 312,
-        't', 313,
-        'v', 314,
-      );
+      if (lookahead == 'b') ADVANCE(316);
+      if (lookahead == 't') ADVANCE(317);
       END_STATE();
     case 132:
-      if (lookahead == 'l') ADVANCE(315);
-      if (lookahead == 'n') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(318);
+      if (lookahead == 'd') ADVANCE(319);
+      if (lookahead == 't') ADVANCE(320);
       END_STATE();
     case 134:
-      if (lookahead == 'n') ADVANCE(319);
-      if (lookahead == 'r') ADVANCE(320);
-      if (lookahead == 's') ADVANCE(321);
+      ADVANCE_MAP(
+        'a', 321,
+        'c', 322,
+        'f', 323,
+        'j', 324,
+        'p', 325,
+        's', 326,
+        't', 327,
+        'v', 328,
+      );
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(322);
-      if (lookahead == 'e') ADVANCE(323);
-      if (lookahead == 'o') ADVANCE(324);
-      if (lookahead == 'u') ADVANCE(325);
+      if (lookahead == 'l') ADVANCE(329);
+      if (lookahead == 'n') ADVANCE(330);
+      if (lookahead == 'r') ADVANCE(331);
       END_STATE();
     case 136:
-      if (lookahead == 'n') ADVANCE(326);
-      if (lookahead == 't') ADVANCE(327);
-      if (lookahead == 'z') ADVANCE(328);
+      if (lookahead == 'a') ADVANCE(332);
       END_STATE();
     case 137:
-      if (lookahead == 'r') ADVANCE(329);
+      if (lookahead == 'n') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(335);
       END_STATE();
     case 138:
-      if (lookahead == 'u') ADVANCE(330);
+      if (lookahead == 'a') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(339);
       END_STATE();
     case 139:
-      if (lookahead == 'a') ADVANCE(331);
-      if (lookahead == 'l') ADVANCE(332);
-      if (lookahead == 'o') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 't') ADVANCE(341);
+      if (lookahead == 'z') ADVANCE(342);
       END_STATE();
     case 140:
-      if (lookahead == 'b') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(343);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(336);
-      if (lookahead == 'r') ADVANCE(337);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(338);
-      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 'a') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'o') ADVANCE(347);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'i') ADVANCE(340);
-      if (lookahead == 'k') ADVANCE(341);
+      if (lookahead == 'b') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(342);
-      if (lookahead == 'm') ADVANCE(343);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'r') ADVANCE(351);
       END_STATE();
     case 145:
-      if (lookahead == 'e') ADVANCE(344);
-      if (lookahead == 'r') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'k') ADVANCE(355);
       END_STATE();
     case 147:
-      if (lookahead == 'a') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 'm') ADVANCE(357);
       END_STATE();
     case 148:
-      if (lookahead == 'n') ADVANCE(348);
+      if (lookahead == 'e') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(359);
       END_STATE();
     case 149:
-      if (lookahead == 'o') ADVANCE(349);
-      END_STATE();
-    case 150:
-      if (lookahead == 'p') ADVANCE(350);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 153:
-      if (lookahead == 'd') ADVANCE(351);
-      if (lookahead == 't') ADVANCE(352);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(353);
-      END_STATE();
-    case 155:
-      if (lookahead == 'l') ADVANCE(354);
-      if (lookahead == 'r') ADVANCE(355);
-      END_STATE();
-    case 156:
-      if (lookahead == 'l') ADVANCE(356);
-      END_STATE();
-    case 157:
-      if (lookahead == 'l') ADVANCE(357);
-      END_STATE();
-    case 158:
-      if (lookahead == 'v') ADVANCE(358);
-      if (lookahead == 'y') ADVANCE(359);
-      END_STATE();
-    case 159:
       if (lookahead == 't') ADVANCE(360);
       END_STATE();
+    case 150:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(361);
+      END_STATE();
+    case 151:
+      if (lookahead == 'a') ADVANCE(362);
+      END_STATE();
+    case 152:
+      if (lookahead == 'n') ADVANCE(363);
+      END_STATE();
+    case 153:
+      if (lookahead == 'o') ADVANCE(364);
+      END_STATE();
+    case 154:
+      if (lookahead == 'p') ADVANCE(365);
+      END_STATE();
+    case 155:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 157:
+      if (lookahead == 'd') ADVANCE(366);
+      if (lookahead == 't') ADVANCE(367);
+      END_STATE();
+    case 158:
+      ACCEPT_TOKEN(anon_sym_up);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(368);
+      END_STATE();
     case 160:
-      if (lookahead == 's') ADVANCE(361);
+      if (lookahead == 'l') ADVANCE(369);
+      if (lookahead == 'r') ADVANCE(370);
       END_STATE();
     case 161:
-      if (lookahead == 'r') ADVANCE(362);
-      if (lookahead == 't') ADVANCE(363);
+      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'r') ADVANCE(372);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'l') ADVANCE(373);
       END_STATE();
     case 163:
-      if (lookahead == 's') ADVANCE(364);
+      if (lookahead == 'v') ADVANCE(374);
+      if (lookahead == 'y') ADVANCE(375);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 't') ADVANCE(376);
       END_STATE();
     case 165:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(377);
       END_STATE();
     case 166:
-      if (lookahead == 'v') ADVANCE(365);
+      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(379);
       END_STATE();
     case 167:
-      if (lookahead == 'e') ADVANCE(366);
-      if (lookahead == 'u') ADVANCE(367);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(368);
+      if (lookahead == 's') ADVANCE(380);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(369);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 170:
-      if (lookahead == 'e') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 171:
-      if (lookahead == 'i') ADVANCE(371);
+      if (lookahead == 'v') ADVANCE(381);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(382);
+      if (lookahead == 'u') ADVANCE(383);
       END_STATE();
     case 173:
-      if (lookahead == 'o') ADVANCE(372);
+      if (lookahead == 'p') ADVANCE(384);
       END_STATE();
     case 174:
-      if (lookahead == 'n') ADVANCE(373);
+      if (lookahead == 'e') ADVANCE(385);
       END_STATE();
     case 175:
-      if (lookahead == 'i') ADVANCE(374);
+      if (lookahead == 'e') ADVANCE(386);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(375);
+      if (lookahead == 'i') ADVANCE(387);
       END_STATE();
     case 177:
-      if (lookahead == 'l') ADVANCE(376);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 178:
-      if (lookahead == 'e') ADVANCE(377);
+      if (lookahead == 'o') ADVANCE(388);
       END_STATE();
     case 179:
-      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 'n') ADVANCE(389);
       END_STATE();
     case 180:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'i') ADVANCE(390);
       END_STATE();
     case 181:
-      if (lookahead == 'h') ADVANCE(379);
+      if (lookahead == 'l') ADVANCE(391);
       END_STATE();
     case 182:
-      if (lookahead == 'r') ADVANCE(380);
+      if (lookahead == 'l') ADVANCE(392);
       END_STATE();
     case 183:
-      if (lookahead == 'u') ADVANCE(381);
+      if (lookahead == 'e') ADVANCE(393);
       END_STATE();
     case 184:
-      if (lookahead == 'd') ADVANCE(382);
+      if (lookahead == 'r') ADVANCE(394);
       END_STATE();
     case 185:
-      if (lookahead == 'e') ADVANCE(383);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 186:
-      if (lookahead == 'o') ADVANCE(384);
+      if (lookahead == 'h') ADVANCE(395);
       END_STATE();
     case 187:
-      if (lookahead == 'i') ADVANCE(385);
+      if (lookahead == 'r') ADVANCE(396);
       END_STATE();
     case 188:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'u') ADVANCE(397);
       END_STATE();
     case 189:
-      if (lookahead == 'i') ADVANCE(386);
-      if (lookahead == 'n') ADVANCE(387);
+      if (lookahead == 'd') ADVANCE(398);
       END_STATE();
     case 190:
-      if (lookahead == 'l') ADVANCE(388);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 191:
-      if (lookahead == 'p') ADVANCE(389);
+      if (lookahead == 'o') ADVANCE(400);
       END_STATE();
     case 192:
-      if (lookahead == 'l') ADVANCE(390);
+      if (lookahead == 'i') ADVANCE(401);
       END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(391);
+      if (lookahead == 'o') ADVANCE(402);
       END_STATE();
     case 194:
-      if (lookahead == 'r') ADVANCE(392);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 195:
-      if (lookahead == 'c') ADVANCE(393);
+      if (lookahead == 'c') ADVANCE(404);
       END_STATE();
     case 196:
-      if (lookahead == 'i') ADVANCE(394);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 197:
-      if (lookahead == 'c') ADVANCE(395);
+      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'n') ADVANCE(406);
       END_STATE();
     case 198:
-      if (lookahead == 'y') ADVANCE(396);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 199:
-      if (lookahead == 'd') ADVANCE(397);
-      if (lookahead == 's') ADVANCE(398);
+      if (lookahead == 'p') ADVANCE(408);
       END_STATE();
     case 200:
-      if (lookahead == 'b') ADVANCE(399);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 201:
-      if (lookahead == 'd') ADVANCE(400);
-      if (lookahead == 'f') ADVANCE(401);
-      if (lookahead == 'n') ADVANCE(402);
-      if (lookahead == 's') ADVANCE(403);
+      if (lookahead == 'i') ADVANCE(410);
       END_STATE();
     case 202:
-      if (lookahead == 'r') ADVANCE(404);
+      if (lookahead == 'r') ADVANCE(411);
       END_STATE();
     case 203:
-      if (lookahead == 'p') ADVANCE(405);
+      if (lookahead == 'c') ADVANCE(412);
       END_STATE();
     case 204:
-      if (lookahead == 'e') ADVANCE(406);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 209:
-      if (lookahead == 'a') ADVANCE(407);
-      if (lookahead == 'e') ADVANCE(408);
-      END_STATE();
-    case 210:
-      if (lookahead == 'i') ADVANCE(409);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(410);
-      if (lookahead == 'F') ADVANCE(411);
-      END_STATE();
-    case 212:
-      if (lookahead == 'a') ADVANCE(412);
-      END_STATE();
-    case 213:
       if (lookahead == 'i') ADVANCE(413);
       END_STATE();
+    case 205:
+      if (lookahead == 'c') ADVANCE(414);
+      END_STATE();
+    case 206:
+      if (lookahead == 'y') ADVANCE(415);
+      END_STATE();
+    case 207:
+      if (lookahead == 'd') ADVANCE(416);
+      if (lookahead == 's') ADVANCE(417);
+      END_STATE();
+    case 208:
+      if (lookahead == 'b') ADVANCE(418);
+      END_STATE();
+    case 209:
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 'f') ADVANCE(420);
+      if (lookahead == 'n') ADVANCE(421);
+      if (lookahead == 's') ADVANCE(422);
+      END_STATE();
+    case 210:
+      if (lookahead == 'r') ADVANCE(423);
+      END_STATE();
+    case 211:
+      if (lookahead == 'p') ADVANCE(424);
+      END_STATE();
+    case 212:
+      if (lookahead == 'e') ADVANCE(425);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(anon_sym_dBW);
+      END_STATE();
     case 214:
-      if (lookahead == 'm') ADVANCE(414);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 215:
-      if (lookahead == 'l') ADVANCE(415);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 216:
-      if (lookahead == 'e') ADVANCE(416);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 217:
-      if (lookahead == 'p') ADVANCE(417);
-      if (lookahead == 't') ADVANCE(418);
+      if (lookahead == 'a') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'u') ADVANCE(428);
       END_STATE();
     case 218:
-      if (lookahead == 'i') ADVANCE(419);
+      if (lookahead == 'i') ADVANCE(429);
       END_STATE();
     case 219:
-      if (lookahead == 'f') ADVANCE(420);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(430);
+      if (lookahead == 'F') ADVANCE(431);
+      if (lookahead == 'r') ADVANCE(432);
       END_STATE();
     case 220:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'a') ADVANCE(433);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
     case 221:
-      if (lookahead == 'l') ADVANCE(421);
+      if (lookahead == 'e') ADVANCE(435);
       END_STATE();
     case 222:
-      if (lookahead == 'y') ADVANCE(422);
+      if (lookahead == 'i') ADVANCE(436);
       END_STATE();
     case 223:
-      if (lookahead == 't') ADVANCE(423);
+      if (lookahead == 'm') ADVANCE(437);
       END_STATE();
     case 224:
-      if (lookahead == 'i') ADVANCE(424);
+      if (lookahead == 'l') ADVANCE(438);
       END_STATE();
     case 225:
-      if (lookahead == 'p') ADVANCE(425);
+      if (lookahead == 'e') ADVANCE(439);
       END_STATE();
     case 226:
-      if (lookahead == 'v') ADVANCE(426);
+      if (lookahead == 'p') ADVANCE(440);
+      if (lookahead == 't') ADVANCE(441);
       END_STATE();
     case 227:
-      if (lookahead == 's') ADVANCE(427);
+      if (lookahead == 'i') ADVANCE(442);
       END_STATE();
     case 228:
-      if (lookahead == 'a') ADVANCE(428);
+      ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 229:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 230:
-      if (lookahead == 's') ADVANCE(429);
-      END_STATE();
-    case 231:
-      if (lookahead == 'e') ADVANCE(430);
-      END_STATE();
-    case 232:
-      if (lookahead == 'e') ADVANCE(431);
-      END_STATE();
-    case 233:
-      if (lookahead == 'l') ADVANCE(432);
-      END_STATE();
-    case 234:
-      if (lookahead == 'i') ADVANCE(433);
-      END_STATE();
-    case 235:
-      if (lookahead == 'u') ADVANCE(434);
-      END_STATE();
-    case 236:
-      if (lookahead == 't') ADVANCE(435);
-      END_STATE();
-    case 237:
-      if (lookahead == 'e') ADVANCE(436);
-      END_STATE();
-    case 238:
-      if (lookahead == 'd') ADVANCE(437);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(438);
-      END_STATE();
-    case 240:
-      if (lookahead == 'e') ADVANCE(439);
-      if (lookahead == 'q') ADVANCE(440);
-      END_STATE();
-    case 241:
-      if (lookahead == 'm') ADVANCE(441);
-      END_STATE();
-    case 242:
-      if (lookahead == 'l') ADVANCE(442);
-      END_STATE();
-    case 243:
       if (lookahead == 'n') ADVANCE(443);
       END_STATE();
-    case 244:
-      if (lookahead == 'e') ADVANCE(444);
+    case 230:
+      if (lookahead == 'f') ADVANCE(444);
       END_STATE();
-    case 245:
-      if (lookahead == 'u') ADVANCE(445);
+    case 231:
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
-    case 246:
-      if (lookahead == 's') ADVANCE(446);
+    case 232:
+      if (lookahead == 'l') ADVANCE(445);
       END_STATE();
-    case 247:
+    case 233:
+      if (lookahead == 'y') ADVANCE(446);
+      END_STATE();
+    case 234:
       if (lookahead == 't') ADVANCE(447);
       END_STATE();
-    case 248:
-      if (lookahead == 'a') ADVANCE(448);
+    case 235:
+      if (lookahead == 'i') ADVANCE(448);
       END_STATE();
-    case 249:
-      if (lookahead == 'g') ADVANCE(449);
+    case 236:
+      if (lookahead == 'p') ADVANCE(449);
       END_STATE();
-    case 250:
-      if (lookahead == 'h') ADVANCE(450);
+    case 237:
+      if (lookahead == 's') ADVANCE(450);
       END_STATE();
-    case 251:
-      if (lookahead == 'd') ADVANCE(451);
+    case 238:
+      if (lookahead == 'a') ADVANCE(451);
       END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_hop);
+    case 239:
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
-    case 253:
-      if (lookahead == 'e') ADVANCE(452);
+    case 240:
+      if (lookahead == 's') ADVANCE(452);
       END_STATE();
-    case 254:
+    case 241:
       if (lookahead == 'e') ADVANCE(453);
       END_STATE();
+    case 242:
+      if (lookahead == 'e') ADVANCE(454);
+      END_STATE();
+    case 243:
+      if (lookahead == 'l') ADVANCE(455);
+      END_STATE();
+    case 244:
+      if (lookahead == 'i') ADVANCE(456);
+      END_STATE();
+    case 245:
+      if (lookahead == 'l') ADVANCE(457);
+      END_STATE();
+    case 246:
+      if (lookahead == 'u') ADVANCE(458);
+      END_STATE();
+    case 247:
+      if (lookahead == 't') ADVANCE(459);
+      END_STATE();
+    case 248:
+      if (lookahead == 'e') ADVANCE(460);
+      END_STATE();
+    case 249:
+      if (lookahead == 'd') ADVANCE(461);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(462);
+      END_STATE();
+    case 251:
+      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'q') ADVANCE(464);
+      END_STATE();
+    case 252:
+      if (lookahead == 'm') ADVANCE(465);
+      END_STATE();
+    case 253:
+      if (lookahead == 'l') ADVANCE(466);
+      END_STATE();
+    case 254:
+      if (lookahead == 'n') ADVANCE(467);
+      END_STATE();
     case 255:
-      if (lookahead == 'u') ADVANCE(454);
+      if (lookahead == 'e') ADVANCE(468);
       END_STATE();
     case 256:
-      if (lookahead == 't') ADVANCE(455);
+      if (lookahead == 'u') ADVANCE(469);
       END_STATE();
     case 257:
-      if (lookahead == 'l') ADVANCE(456);
+      if (lookahead == 's') ADVANCE(470);
       END_STATE();
     case 258:
-      if (lookahead == 'n') ADVANCE(457);
+      if (lookahead == 't') ADVANCE(471);
       END_STATE();
     case 259:
-      if (lookahead == 'p') ADVANCE(458);
+      if (lookahead == 'a') ADVANCE(472);
       END_STATE();
     case 260:
-      if (lookahead == 'i') ADVANCE(459);
+      if (lookahead == 'g') ADVANCE(473);
       END_STATE();
     case 261:
-      if (lookahead == 'a') ADVANCE(460);
+      if (lookahead == 'h') ADVANCE(474);
       END_STATE();
     case 262:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'd') ADVANCE(475);
       END_STATE();
     case 263:
-      if (lookahead == 'e') ADVANCE(461);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 264:
-      if (lookahead == 'd') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(476);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'e') ADVANCE(477);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'e') ADVANCE(478);
       END_STATE();
     case 267:
-      if (lookahead == 'i') ADVANCE(464);
-      END_STATE();
-    case 268:
-      if (lookahead == 'e') ADVANCE(465);
-      if (lookahead == 'k') ADVANCE(466);
-      END_STATE();
-    case 269:
-      if (lookahead == 'd') ADVANCE(467);
-      END_STATE();
-    case 270:
-      if (lookahead == 's') ADVANCE(468);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 272:
-      if (lookahead == 'i') ADVANCE(469);
-      END_STATE();
-    case 273:
-      if (lookahead == 'n') ADVANCE(470);
-      END_STATE();
-    case 274:
-      if (lookahead == 'i') ADVANCE(471);
-      END_STATE();
-    case 275:
-      if (lookahead == 'e') ADVANCE(472);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 277:
-      if (lookahead == 'e') ADVANCE(473);
-      END_STATE();
-    case 278:
-      if (lookahead == '2') ADVANCE(474);
-      if (lookahead == '8') ADVANCE(475);
-      END_STATE();
-    case 279:
-      if (lookahead == 'd') ADVANCE(476);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 281:
-      if (lookahead == 's') ADVANCE(477);
-      END_STATE();
-    case 282:
-      if (lookahead == 'i') ADVANCE(478);
-      END_STATE();
-    case 283:
       if (lookahead == 'u') ADVANCE(479);
       END_STATE();
+    case 268:
+      if (lookahead == 't') ADVANCE(480);
+      END_STATE();
+    case 269:
+      if (lookahead == 'l') ADVANCE(481);
+      END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(482);
+      END_STATE();
+    case 271:
+      if (lookahead == 'p') ADVANCE(483);
+      END_STATE();
+    case 272:
+      if (lookahead == 'i') ADVANCE(484);
+      END_STATE();
+    case 273:
+      if (lookahead == 'a') ADVANCE(485);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 275:
+      if (lookahead == 'e') ADVANCE(486);
+      END_STATE();
+    case 276:
+      if (lookahead == 'd') ADVANCE(487);
+      END_STATE();
+    case 277:
+      if (lookahead == 'i') ADVANCE(488);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 279:
+      if (lookahead == 'e') ADVANCE(489);
+      END_STATE();
+    case 280:
+      if (lookahead == 'i') ADVANCE(490);
+      END_STATE();
+    case 281:
+      if (lookahead == 'e') ADVANCE(491);
+      if (lookahead == 'k') ADVANCE(492);
+      END_STATE();
+    case 282:
+      if (lookahead == 'd') ADVANCE(493);
+      END_STATE();
+    case 283:
+      if (lookahead == 'g') ADVANCE(494);
+      END_STATE();
     case 284:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(480);
-      if (lookahead == 's') ADVANCE(481);
+      if (lookahead == 's') ADVANCE(495);
       END_STATE();
     case 285:
-      if (lookahead == '-') ADVANCE(482);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 286:
-      if (lookahead == 'n') ADVANCE(483);
+      if (lookahead == 'i') ADVANCE(496);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(484);
-      if (lookahead == 'p') ADVANCE(485);
+      if (lookahead == 'n') ADVANCE(497);
       END_STATE();
     case 288:
-      if (lookahead == 'r') ADVANCE(486);
+      if (lookahead == 'i') ADVANCE(498);
       END_STATE();
     case 289:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == 'e') ADVANCE(499);
       END_STATE();
     case 290:
-      if (lookahead == 's') ADVANCE(487);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 291:
-      if (lookahead == 't') ADVANCE(488);
-      END_STATE();
-    case 292:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 293:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(489);
-      END_STATE();
-    case 294:
-      if (lookahead == 's') ADVANCE(490);
-      END_STATE();
-    case 295:
-      if (lookahead == 'c') ADVANCE(491);
-      END_STATE();
-    case 296:
-      if (lookahead == 'c') ADVANCE(492);
-      END_STATE();
-    case 297:
-      if (lookahead == 't') ADVANCE(493);
-      END_STATE();
-    case 298:
-      if (lookahead == 'i') ADVANCE(494);
-      END_STATE();
-    case 299:
-      if (lookahead == 'e') ADVANCE(495);
-      END_STATE();
-    case 300:
-      if (lookahead == 'a') ADVANCE(496);
-      END_STATE();
-    case 301:
-      if (lookahead == 'f') ADVANCE(497);
-      if (lookahead == 't') ADVANCE(498);
-      END_STATE();
-    case 302:
-      if (lookahead == 'l') ADVANCE(499);
-      END_STATE();
-    case 303:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 304:
       if (lookahead == 'e') ADVANCE(500);
       END_STATE();
+    case 292:
+      if (lookahead == '2') ADVANCE(501);
+      if (lookahead == '8') ADVANCE(502);
+      END_STATE();
+    case 293:
+      if (lookahead == 'd') ADVANCE(503);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 295:
+      if (lookahead == 's') ADVANCE(504);
+      END_STATE();
+    case 296:
+      if (lookahead == 'i') ADVANCE(505);
+      END_STATE();
+    case 297:
+      if (lookahead == 'u') ADVANCE(506);
+      END_STATE();
+    case 298:
+      if (lookahead == 's') ADVANCE(507);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(509);
+      END_STATE();
+    case 300:
+      if (lookahead == '-') ADVANCE(510);
+      END_STATE();
+    case 301:
+      if (lookahead == 'n') ADVANCE(511);
+      END_STATE();
+    case 302:
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'p') ADVANCE(513);
+      END_STATE();
+    case 303:
+      if (lookahead == 'r') ADVANCE(514);
+      END_STATE();
+    case 304:
+      ACCEPT_TOKEN(anon_sym_pad);
+      END_STATE();
     case 305:
-      if (lookahead == 'i') ADVANCE(501);
+      if (lookahead == 's') ADVANCE(515);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(502);
-      if (lookahead == 'i') ADVANCE(503);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 307:
-      if (lookahead == 'c') ADVANCE(504);
-      if (lookahead == 'd') ADVANCE(505);
-      if (lookahead == 'l') ADVANCE(506);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(516);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(507);
+      if (lookahead == 's') ADVANCE(517);
       END_STATE();
     case 309:
-      if (lookahead == 'e') ADVANCE(508);
-      if (lookahead == 'l') ADVANCE(509);
+      if (lookahead == 'c') ADVANCE(518);
       END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(510);
+      if (lookahead == 'c') ADVANCE(519);
       END_STATE();
     case 311:
-      if (lookahead == 'e') ADVANCE(511);
+      if (lookahead == 't') ADVANCE(520);
       END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(512);
-      if (lookahead == 'o') ADVANCE(513);
+      if (lookahead == 'i') ADVANCE(521);
       END_STATE();
     case 313:
-      if (lookahead == 'u') ADVANCE(514);
+      if (lookahead == 'e') ADVANCE(522);
       END_STATE();
     case 314:
-      if (lookahead == 'e') ADVANCE(515);
+      if (lookahead == 'a') ADVANCE(523);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'f') ADVANCE(524);
+      if (lookahead == 't') ADVANCE(525);
       END_STATE();
     case 316:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'l') ADVANCE(526);
       END_STATE();
     case 317:
-      if (lookahead == 'a') ADVANCE(517);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 318:
-      if (lookahead == 'l') ADVANCE(518);
+      if (lookahead == 'e') ADVANCE(527);
       END_STATE();
     case 319:
-      if (lookahead == 's') ADVANCE(519);
+      if (lookahead == 'i') ADVANCE(528);
       END_STATE();
     case 320:
-      if (lookahead == 'i') ADVANCE(520);
-      if (lookahead == 'v') ADVANCE(521);
+      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
     case 321:
-      if (lookahead == 's') ADVANCE(522);
+      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(533);
       END_STATE();
     case 322:
-      if (lookahead == 'r') ADVANCE(523);
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
     case 323:
-      if (lookahead == 'e') ADVANCE(524);
+      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
     case 324:
-      if (lookahead == 'r') ADVANCE(525);
+      if (lookahead == 'e') ADVANCE(537);
       END_STATE();
     case 325:
-      if (lookahead == 'n') ADVANCE(526);
+      if (lookahead == 'e') ADVANCE(538);
       END_STATE();
     case 326:
-      if (lookahead == 'a') ADVANCE(527);
-      if (lookahead == 'c') ADVANCE(528);
+      if (lookahead == 'i') ADVANCE(539);
+      if (lookahead == 'o') ADVANCE(540);
       END_STATE();
     case 327:
-      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'u') ADVANCE(541);
       END_STATE();
     case 328:
-      if (lookahead == 'e') ADVANCE(530);
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
     case 329:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'e') ADVANCE(543);
       END_STATE();
     case 330:
-      if (lookahead == 'r') ADVANCE(531);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 331:
-      if (lookahead == 'c') ADVANCE(532);
+      if (lookahead == 'a') ADVANCE(544);
       END_STATE();
     case 332:
-      if (lookahead == 'i') ADVANCE(533);
+      if (lookahead == 'l') ADVANCE(545);
       END_STATE();
     case 333:
-      if (lookahead == 't') ADVANCE(534);
+      if (lookahead == 's') ADVANCE(546);
       END_STATE();
     case 334:
-      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 'i') ADVANCE(547);
+      if (lookahead == 'v') ADVANCE(548);
       END_STATE();
     case 335:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(536);
+      if (lookahead == 's') ADVANCE(549);
       END_STATE();
     case 336:
-      if (lookahead == 't') ADVANCE(537);
+      if (lookahead == 'r') ADVANCE(550);
       END_STATE();
     case 337:
-      if (lookahead == 'a') ADVANCE(538);
-      END_STATE();
-    case 338:
-      if (lookahead == 't') ADVANCE(539);
-      END_STATE();
-    case 339:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 340:
-      if (lookahead == 'l') ADVANCE(540);
-      END_STATE();
-    case 341:
-      if (lookahead == 'e') ADVANCE(541);
-      END_STATE();
-    case 342:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 343:
-      if (lookahead == 'p') ADVANCE(542);
-      END_STATE();
-    case 344:
-      if (lookahead == 'n') ADVANCE(543);
-      END_STATE();
-    case 345:
-      if (lookahead == 'e') ADVANCE(544);
-      if (lookahead == 'o') ADVANCE(545);
-      END_STATE();
-    case 346:
-      if (lookahead == 'a') ADVANCE(546);
-      END_STATE();
-    case 347:
-      if (lookahead == 'n') ADVANCE(547);
-      END_STATE();
-    case 348:
-      if (lookahead == 'e') ADVANCE(548);
-      END_STATE();
-    case 349:
-      if (lookahead == '-') ADVANCE(549);
-      END_STATE();
-    case 350:
-      if (lookahead == 'i') ADVANCE(550);
-      END_STATE();
-    case 351:
       if (lookahead == 'e') ADVANCE(551);
       END_STATE();
-    case 352:
-      if (lookahead == 'i') ADVANCE(552);
+    case 338:
+      if (lookahead == 'r') ADVANCE(552);
       END_STATE();
-    case 353:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 339:
+      if (lookahead == 'n') ADVANCE(553);
       END_STATE();
-    case 354:
-      if (lookahead == 'i') ADVANCE(553);
+    case 340:
+      if (lookahead == 'a') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
-    case 355:
-      if (lookahead == 'i') ADVANCE(554);
+    case 341:
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
-    case 356:
-      if (lookahead == 'o') ADVANCE(555);
-      END_STATE();
-    case 357:
-      if (lookahead == 't') ADVANCE(556);
-      END_STATE();
-    case 358:
+    case 342:
       if (lookahead == 'e') ADVANCE(557);
       END_STATE();
-    case 359:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(558);
+    case 343:
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
-    case 360:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 344:
+      if (lookahead == 'r') ADVANCE(558);
       END_STATE();
-    case 361:
-      if (lookahead == '8') ADVANCE(559);
+    case 345:
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
-    case 362:
-      if (lookahead == 'e') ADVANCE(560);
+    case 346:
+      if (lookahead == 'i') ADVANCE(560);
       END_STATE();
-    case 363:
-      if (lookahead == 'h') ADVANCE(561);
+    case 347:
+      if (lookahead == 't') ADVANCE(561);
       END_STATE();
-    case 364:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 365:
+    case 348:
       if (lookahead == 'e') ADVANCE(562);
       END_STATE();
+    case 349:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(563);
+      END_STATE();
+    case 350:
+      if (lookahead == 't') ADVANCE(564);
+      END_STATE();
+    case 351:
+      if (lookahead == 'a') ADVANCE(565);
+      END_STATE();
+    case 352:
+      if (lookahead == 't') ADVANCE(566);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 354:
+      if (lookahead == 'l') ADVANCE(567);
+      END_STATE();
+    case 355:
+      if (lookahead == 'e') ADVANCE(568);
+      END_STATE();
+    case 356:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 357:
+      if (lookahead == 'p') ADVANCE(569);
+      END_STATE();
+    case 358:
+      if (lookahead == 'n') ADVANCE(570);
+      END_STATE();
+    case 359:
+      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'o') ADVANCE(572);
+      END_STATE();
+    case 360:
+      if (lookahead == 'l') ADVANCE(573);
+      END_STATE();
+    case 361:
+      if (lookahead == 'a') ADVANCE(574);
+      END_STATE();
+    case 362:
+      if (lookahead == 'n') ADVANCE(575);
+      END_STATE();
+    case 363:
+      if (lookahead == 'e') ADVANCE(576);
+      END_STATE();
+    case 364:
+      if (lookahead == '-') ADVANCE(577);
+      END_STATE();
+    case 365:
+      if (lookahead == 'i') ADVANCE(578);
+      END_STATE();
     case 366:
-      if (lookahead == 'p') ADVANCE(563);
+      if (lookahead == 'e') ADVANCE(579);
       END_STATE();
     case 367:
-      if (lookahead == 'r') ADVANCE(564);
+      if (lookahead == 'i') ADVANCE(580);
       END_STATE();
     case 368:
-      if (lookahead == 't') ADVANCE(565);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 369:
-      if (lookahead == 'd') ADVANCE(566);
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
     case 370:
-      if (lookahead == 'r') ADVANCE(567);
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
     case 371:
-      if (lookahead == 'n') ADVANCE(568);
+      if (lookahead == 'o') ADVANCE(583);
       END_STATE();
     case 372:
-      if (lookahead == 'c') ADVANCE(569);
+      if (lookahead == 't') ADVANCE(584);
       END_STATE();
     case 373:
-      if (lookahead == 'e') ADVANCE(570);
+      if (lookahead == 't') ADVANCE(585);
       END_STATE();
     case 374:
-      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'e') ADVANCE(586);
       END_STATE();
     case 375:
-      if (lookahead == 'i') ADVANCE(572);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(587);
       END_STATE();
     case 376:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 377:
-      if (lookahead == 'n') ADVANCE(573);
+      if (lookahead == '8') ADVANCE(588);
       END_STATE();
     case 378:
-      if (lookahead == 't') ADVANCE(574);
+      if (lookahead == 'e') ADVANCE(589);
       END_STATE();
     case 379:
-      if (lookahead == 'o') ADVANCE(575);
+      if (lookahead == 'h') ADVANCE(590);
       END_STATE();
     case 380:
-      if (lookahead == 'a') ADVANCE(576);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 381:
-      if (lookahead == 'n') ADVANCE(577);
+      if (lookahead == 'e') ADVANCE(591);
       END_STATE();
     case 382:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(578);
+      if (lookahead == 'p') ADVANCE(592);
       END_STATE();
     case 383:
-      if (lookahead == 'l') ADVANCE(579);
+      if (lookahead == 'r') ADVANCE(593);
       END_STATE();
     case 384:
-      if (lookahead == 'w') ADVANCE(580);
+      if (lookahead == 't') ADVANCE(594);
       END_STATE();
     case 385:
-      if (lookahead == 'd') ADVANCE(581);
+      if (lookahead == 'd') ADVANCE(595);
       END_STATE();
     case 386:
-      if (lookahead == 'd') ADVANCE(582);
+      if (lookahead == 'r') ADVANCE(596);
       END_STATE();
     case 387:
-      if (lookahead == 'c') ADVANCE(583);
+      if (lookahead == 'n') ADVANCE(597);
       END_STATE();
     case 388:
-      if (lookahead == 'i') ADVANCE(584);
+      if (lookahead == 'c') ADVANCE(598);
       END_STATE();
     case 389:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'e') ADVANCE(599);
       END_STATE();
     case 390:
-      if (lookahead == 'e') ADVANCE(585);
+      if (lookahead == 'e') ADVANCE(600);
       END_STATE();
     case 391:
-      if (lookahead == 'b') ADVANCE(586);
+      if (lookahead == 'i') ADVANCE(601);
       END_STATE();
     case 392:
-      if (lookahead == 'i') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 393:
-      if (lookahead == 'a') ADVANCE(588);
-      END_STATE();
-    case 394:
-      if (lookahead == 'n') ADVANCE(589);
-      END_STATE();
-    case 395:
-      if (lookahead == 'u') ADVANCE(590);
-      END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_city);
-      END_STATE();
-    case 397:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 398:
-      if (lookahead == 's') ADVANCE(591);
-      END_STATE();
-    case 399:
-      if (lookahead == 'i') ADVANCE(592);
-      END_STATE();
-    case 400:
-      if (lookahead == 'i') ADVANCE(593);
-      if (lookahead == 'u') ADVANCE(594);
-      END_STATE();
-    case 401:
-      if (lookahead == 'i') ADVANCE(595);
-      END_STATE();
-    case 402:
-      if (lookahead == 'e') ADVANCE(596);
-      END_STATE();
-    case 403:
-      if (lookahead == 't') ADVANCE(597);
-      END_STATE();
-    case 404:
-      if (lookahead == 'e') ADVANCE(598);
-      END_STATE();
-    case 405:
-      if (lookahead == 'l') ADVANCE(599);
-      END_STATE();
-    case 406:
-      if (lookahead == 'r') ADVANCE(600);
-      END_STATE();
-    case 407:
-      ACCEPT_TOKEN(anon_sym_data);
-      END_STATE();
-    case 408:
-      if (lookahead == 'd') ADVANCE(601);
-      END_STATE();
-    case 409:
       if (lookahead == 'n') ADVANCE(602);
       END_STATE();
-    case 410:
-      ACCEPT_TOKEN(anon_sym_degC);
+    case 394:
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
-    case 411:
-      ACCEPT_TOKEN(anon_sym_degF);
+    case 395:
+      if (lookahead == 'o') ADVANCE(604);
       END_STATE();
-    case 412:
-      if (lookahead == 'y') ADVANCE(603);
+    case 396:
+      if (lookahead == 'a') ADVANCE(605);
       END_STATE();
-    case 413:
-      if (lookahead == 'c') ADVANCE(604);
+    case 397:
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
-    case 414:
-      if (lookahead == 'e') ADVANCE(605);
+    case 398:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(607);
       END_STATE();
-    case 415:
-      if (lookahead == 'e') ADVANCE(606);
-      END_STATE();
-    case 416:
-      if (lookahead == 'c') ADVANCE(607);
-      END_STATE();
-    case 417:
+    case 399:
       if (lookahead == 'l') ADVANCE(608);
       END_STATE();
-    case 418:
-      if (lookahead == 'a') ADVANCE(609);
+    case 400:
+      if (lookahead == 'w') ADVANCE(609);
       END_STATE();
-    case 419:
+    case 401:
       if (lookahead == 'd') ADVANCE(610);
       END_STATE();
+    case 402:
+      if (lookahead == 'n') ADVANCE(611);
+      END_STATE();
+    case 403:
+      if (lookahead == 'k') ADVANCE(612);
+      END_STATE();
+    case 404:
+      if (lookahead == 'k') ADVANCE(613);
+      END_STATE();
+    case 405:
+      if (lookahead == 'd') ADVANCE(614);
+      END_STATE();
+    case 406:
+      if (lookahead == 'c') ADVANCE(615);
+      END_STATE();
+    case 407:
+      if (lookahead == 'i') ADVANCE(616);
+      END_STATE();
+    case 408:
+      ACCEPT_TOKEN(anon_sym_bump);
+      END_STATE();
+    case 409:
+      if (lookahead == 'e') ADVANCE(617);
+      END_STATE();
+    case 410:
+      if (lookahead == 'b') ADVANCE(618);
+      END_STATE();
+    case 411:
+      if (lookahead == 'i') ADVANCE(619);
+      END_STATE();
+    case 412:
+      if (lookahead == 'a') ADVANCE(620);
+      END_STATE();
+    case 413:
+      if (lookahead == 'n') ADVANCE(621);
+      END_STATE();
+    case 414:
+      if (lookahead == 'u') ADVANCE(622);
+      END_STATE();
+    case 415:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
+    case 416:
+      ACCEPT_TOKEN(anon_sym_clad);
+      END_STATE();
+    case 417:
+      if (lookahead == 's') ADVANCE(623);
+      END_STATE();
+    case 418:
+      if (lookahead == 'i') ADVANCE(624);
+      END_STATE();
+    case 419:
+      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'u') ADVANCE(626);
+      END_STATE();
     case 420:
-      if (lookahead == 't') ADVANCE(611);
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(612);
+      if (lookahead == 'e') ADVANCE(628);
       END_STATE();
     case 422:
-      ACCEPT_TOKEN(anon_sym_duty);
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
     case 423:
-      if (lookahead == 'i') ADVANCE(613);
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
     case 424:
-      if (lookahead == 'c') ADVANCE(614);
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
     case 425:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
     case 426:
-      if (lookahead == 'a') ADVANCE(615);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_ends);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(633);
       END_STATE();
     case 428:
-      if (lookahead == 'l') ADVANCE(616);
+      if (lookahead == 'm') ADVANCE(634);
       END_STATE();
     case 429:
-      if (lookahead == '8') ADVANCE(617);
+      if (lookahead == 'n') ADVANCE(635);
       END_STATE();
     case 430:
-      if (lookahead == 's') ADVANCE(618);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 431:
-      if (lookahead == 'c') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 432:
-      if (lookahead == 's') ADVANCE(620);
+      if (lookahead == 'e') ADVANCE(636);
       END_STATE();
     case 433:
-      if (lookahead == 'l') ADVANCE(621);
+      if (lookahead == 'y') ADVANCE(637);
       END_STATE();
     case 434:
-      if (lookahead == 'r') ADVANCE(622);
+      if (lookahead == 'v') ADVANCE(638);
       END_STATE();
     case 435:
-      if (lookahead == 'e') ADVANCE(623);
+      if (lookahead == 'n') ADVANCE(639);
       END_STATE();
     case 436:
-      if (lookahead == 'd') ADVANCE(624);
+      if (lookahead == 'c') ADVANCE(640);
       END_STATE();
     case 437:
-      if (lookahead == 'b') ADVANCE(625);
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
     case 438:
-      if (lookahead == 'a') ADVANCE(626);
-      END_STATE();
-    case 439:
-      if (lookahead == '-') ADVANCE(627);
-      END_STATE();
-    case 440:
-      if (lookahead == 'u') ADVANCE(628);
-      END_STATE();
-    case 441:
-      ACCEPT_TOKEN(anon_sym_from);
-      END_STATE();
-    case 442:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 443:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 444:
-      if (lookahead == 'r') ADVANCE(629);
-      END_STATE();
-    case 445:
-      if (lookahead == 'n') ADVANCE(630);
-      END_STATE();
-    case 446:
-      if (lookahead == 's') ADVANCE(631);
-      END_STATE();
-    case 447:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 448:
-      if (lookahead == '-') ADVANCE(632);
-      END_STATE();
-    case 449:
-      if (lookahead == 'h') ADVANCE(633);
-      END_STATE();
-    case 450:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 451:
-      if (lookahead == 'e') ADVANCE(634);
-      END_STATE();
-    case 452:
-      if (lookahead == 'd') ADVANCE(635);
-      END_STATE();
-    case 453:
-      if (lookahead == 'r') ADVANCE(636);
-      END_STATE();
-    case 454:
-      if (lookahead == 't') ADVANCE(637);
-      END_STATE();
-    case 455:
-      if (lookahead == 'e') ADVANCE(638);
-      if (lookahead == 'r') ADVANCE(639);
-      END_STATE();
-    case 456:
-      if (lookahead == 'a') ADVANCE(640);
-      END_STATE();
-    case 457:
-      if (lookahead == 's') ADVANCE(641);
-      END_STATE();
-    case 458:
       if (lookahead == 'e') ADVANCE(642);
       END_STATE();
-    case 459:
-      if (lookahead == 's') ADVANCE(643);
+    case 439:
+      if (lookahead == 'c') ADVANCE(643);
       END_STATE();
-    case 460:
-      if (lookahead == 'c') ADVANCE(644);
+    case 440:
+      if (lookahead == 'l') ADVANCE(644);
       END_STATE();
-    case 461:
-      if (lookahead == 'd') ADVANCE(645);
+    case 441:
+      if (lookahead == 'a') ADVANCE(645);
       END_STATE();
-    case 462:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 442:
+      if (lookahead == 'd') ADVANCE(646);
       END_STATE();
-    case 463:
-      if (lookahead == 'n') ADVANCE(646);
+    case 443:
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
-    case 464:
+    case 444:
       if (lookahead == 't') ADVANCE(647);
       END_STATE();
+    case 445:
+      if (lookahead == 'e') ADVANCE(648);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 447:
+      if (lookahead == 'i') ADVANCE(649);
+      END_STATE();
+    case 448:
+      if (lookahead == 'c') ADVANCE(650);
+      END_STATE();
+    case 449:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 450:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 451:
+      if (lookahead == 'l') ADVANCE(651);
+      END_STATE();
+    case 452:
+      if (lookahead == '8') ADVANCE(652);
+      END_STATE();
+    case 453:
+      if (lookahead == 's') ADVANCE(653);
+      END_STATE();
+    case 454:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
+    case 455:
+      if (lookahead == 's') ADVANCE(655);
+      END_STATE();
+    case 456:
+      if (lookahead == 'l') ADVANCE(656);
+      END_STATE();
+    case 457:
+      if (lookahead == 'd') ADVANCE(657);
+      END_STATE();
+    case 458:
+      if (lookahead == 'r') ADVANCE(658);
+      END_STATE();
+    case 459:
+      if (lookahead == 'e') ADVANCE(659);
+      END_STATE();
+    case 460:
+      if (lookahead == 'd') ADVANCE(660);
+      END_STATE();
+    case 461:
+      if (lookahead == 'b') ADVANCE(661);
+      END_STATE();
+    case 462:
+      if (lookahead == 'a') ADVANCE(662);
+      END_STATE();
+    case 463:
+      if (lookahead == '-') ADVANCE(663);
+      END_STATE();
+    case 464:
+      if (lookahead == 'u') ADVANCE(664);
+      END_STATE();
     case 465:
-      if (lookahead == 'a') ADVANCE(648);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_link);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 467:
-      ACCEPT_TOKEN(anon_sym_load);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(649);
+      if (lookahead == 'r') ADVANCE(665);
       END_STATE();
     case 469:
-      if (lookahead == 'm') ADVANCE(650);
+      if (lookahead == 'n') ADVANCE(666);
       END_STATE();
     case 470:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 's') ADVANCE(667);
       END_STATE();
     case 471:
-      if (lookahead == 'u') ADVANCE(651);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 472:
-      if (lookahead == 'r') ADVANCE(652);
+      if (lookahead == '-') ADVANCE(668);
       END_STATE();
     case 473:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(653);
+      if (lookahead == 'h') ADVANCE(669);
       END_STATE();
     case 474:
-      if (lookahead == '7') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 475:
-      if (lookahead == '3') ADVANCE(655);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 476:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'z') ADVANCE(671);
       END_STATE();
     case 477:
-      if (lookahead == 'e') ADVANCE(656);
+      if (lookahead == 'd') ADVANCE(672);
       END_STATE();
     case 478:
-      if (lookahead == 'n') ADVANCE(657);
+      if (lookahead == 'r') ADVANCE(673);
       END_STATE();
     case 479:
-      if (lookahead == 'p') ADVANCE(658);
+      if (lookahead == 't') ADVANCE(674);
       END_STATE();
     case 480:
-      if (lookahead == 'm') ADVANCE(659);
+      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 'r') ADVANCE(676);
       END_STATE();
     case 481:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'a') ADVANCE(677);
       END_STATE();
     case 482:
-      if (lookahead == 'e') ADVANCE(660);
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
     case 483:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(679);
       END_STATE();
     case 484:
-      if (lookahead == 'r') ADVANCE(661);
+      if (lookahead == 's') ADVANCE(680);
       END_STATE();
     case 485:
-      if (lookahead == 'u') ADVANCE(662);
+      if (lookahead == 'c') ADVANCE(681);
       END_STATE();
     case 486:
-      ACCEPT_TOKEN(anon_sym_over);
+      if (lookahead == 'd') ADVANCE(682);
       END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(663);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 488:
-      if (lookahead == 'e') ADVANCE(664);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 489:
-      if (lookahead == 'i') ADVANCE(665);
+      if (lookahead == 'n') ADVANCE(684);
       END_STATE();
     case 490:
-      if (lookahead == 'e') ADVANCE(666);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 491:
-      if (lookahead == 'e') ADVANCE(667);
+      if (lookahead == 'a') ADVANCE(686);
       END_STATE();
     case 492:
-      if (lookahead == 'e') ADVANCE(668);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_port);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(669);
+      if (lookahead == 'i') ADVANCE(687);
       END_STATE();
     case 495:
-      if (lookahead == 'r') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(688);
       END_STATE();
     case 496:
-      if (lookahead == 'm') ADVANCE(671);
+      if (lookahead == 'm') ADVANCE(689);
       END_STATE();
     case 497:
-      if (lookahead == 'i') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 498:
-      if (lookahead == 'e') ADVANCE(673);
+      if (lookahead == 'u') ADVANCE(690);
       END_STATE();
     case 499:
-      if (lookahead == 'i') ADVANCE(674);
+      if (lookahead == 'r') ADVANCE(691);
       END_STATE();
     case 500:
-      if (lookahead == 't') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(692);
       END_STATE();
     case 501:
-      if (lookahead == 'u') ADVANCE(676);
+      if (lookahead == '7') ADVANCE(693);
       END_STATE();
     case 502:
-      if (lookahead == 'd') ADVANCE(677);
+      if (lookahead == '3') ADVANCE(694);
       END_STATE();
     case 503:
-      if (lookahead == 'n') ADVANCE(678);
-      if (lookahead == 'o') ADVANCE(679);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 504:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(695);
       END_STATE();
     case 505:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(681);
+      if (lookahead == 'n') ADVANCE(696);
       END_STATE();
     case 506:
-      if (lookahead == 'i') ADVANCE(682);
+      if (lookahead == 'p') ADVANCE(697);
       END_STATE();
     case 507:
-      if (lookahead == 'i') ADVANCE(683);
-      END_STATE();
-    case 508:
-      if (lookahead == 'r') ADVANCE(684);
-      END_STATE();
-    case 509:
-      if (lookahead == 'e') ADVANCE(685);
-      END_STATE();
-    case 510:
-      if (lookahead == 'c') ADVANCE(686);
-      END_STATE();
-    case 511:
-      if (lookahead == 'a') ADVANCE(687);
-      END_STATE();
-    case 512:
-      if (lookahead == 'd') ADVANCE(688);
-      if (lookahead == 's') ADVANCE(689);
-      END_STATE();
-    case 513:
-      if (lookahead == 'l') ADVANCE(690);
-      if (lookahead == 'n') ADVANCE(691);
-      END_STATE();
-    case 514:
-      if (lookahead == 'r') ADVANCE(692);
-      END_STATE();
-    case 515:
-      if (lookahead == 'r') ADVANCE(693);
-      END_STATE();
-    case 516:
-      if (lookahead == 's') ADVANCE(694);
-      END_STATE();
-    case 517:
-      if (lookahead == 'l') ADVANCE(695);
-      END_STATE();
-    case 518:
-      if (lookahead == 'e') ADVANCE(696);
-      END_STATE();
-    case 519:
-      if (lookahead == 'i') ADVANCE(697);
-      END_STATE();
-    case 520:
       if (lookahead == 'e') ADVANCE(698);
       END_STATE();
-    case 521:
-      if (lookahead == 'i') ADVANCE(699);
+    case 508:
+      if (lookahead == 'm') ADVANCE(699);
       END_STATE();
-    case 522:
-      if (lookahead == 'i') ADVANCE(700);
+    case 509:
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
-    case 523:
-      if (lookahead == 'e') ADVANCE(701);
+    case 510:
+      if (lookahead == 'e') ADVANCE(700);
       END_STATE();
-    case 524:
-      if (lookahead == 't') ADVANCE(702);
+    case 511:
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
-    case 525:
-      if (lookahead == 't') ADVANCE(703);
+    case 512:
+      if (lookahead == 'r') ADVANCE(701);
       END_STATE();
-    case 526:
-      if (lookahead == 't') ADVANCE(704);
+    case 513:
+      if (lookahead == 'u') ADVANCE(702);
       END_STATE();
-    case 527:
-      if (lookahead == 'd') ADVANCE(705);
+    case 514:
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
-    case 528:
+    case 515:
+      if (lookahead == 'e') ADVANCE(703);
+      END_STATE();
+    case 516:
+      if (lookahead == 'i') ADVANCE(704);
+      END_STATE();
+    case 517:
+      if (lookahead == 'e') ADVANCE(705);
+      END_STATE();
+    case 518:
       if (lookahead == 'e') ADVANCE(706);
       END_STATE();
-    case 529:
-      if (lookahead == '-') ADVANCE(707);
+    case 519:
+      if (lookahead == 'e') ADVANCE(707);
       END_STATE();
-    case 530:
-      ACCEPT_TOKEN(anon_sym_size);
+    case 520:
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
-    case 531:
-      if (lookahead == 'c') ADVANCE(708);
+    case 521:
+      if (lookahead == 't') ADVANCE(708);
       END_STATE();
-    case 532:
-      if (lookahead == 'i') ADVANCE(709);
+    case 522:
+      if (lookahead == 'r') ADVANCE(709);
       END_STATE();
-    case 533:
-      if (lookahead == 't') ADVANCE(710);
+    case 523:
+      if (lookahead == 'm') ADVANCE(710);
       END_STATE();
-    case 534:
-      ACCEPT_TOKEN(anon_sym_spot);
+    case 524:
+      if (lookahead == 'i') ADVANCE(711);
       END_STATE();
-    case 535:
-      if (lookahead == 'a') ADVANCE(711);
+    case 525:
+      if (lookahead == 'e') ADVANCE(712);
       END_STATE();
-    case 536:
-      if (lookahead == 'p') ADVANCE(712);
-      END_STATE();
-    case 537:
+    case 526:
       if (lookahead == 'i') ADVANCE(713);
       END_STATE();
+    case 527:
+      if (lookahead == 't') ADVANCE(714);
+      END_STATE();
+    case 528:
+      if (lookahead == 'u') ADVANCE(715);
+      END_STATE();
+    case 529:
+      if (lookahead == 'd') ADVANCE(716);
+      END_STATE();
+    case 530:
+      if (lookahead == 'n') ADVANCE(717);
+      if (lookahead == 'o') ADVANCE(718);
+      END_STATE();
+    case 531:
+      if (lookahead == 't') ADVANCE(719);
+      END_STATE();
+    case 532:
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(720);
+      END_STATE();
+    case 533:
+      if (lookahead == 'i') ADVANCE(721);
+      END_STATE();
+    case 534:
+      if (lookahead == 'i') ADVANCE(722);
+      END_STATE();
+    case 535:
+      if (lookahead == 'r') ADVANCE(723);
+      END_STATE();
+    case 536:
+      if (lookahead == 'e') ADVANCE(724);
+      END_STATE();
+    case 537:
+      if (lookahead == 'c') ADVANCE(725);
+      END_STATE();
     case 538:
-      if (lookahead == 'n') ADVANCE(714);
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
     case 539:
-      if (lookahead == 'c') ADVANCE(715);
+      if (lookahead == 'd') ADVANCE(727);
+      if (lookahead == 's') ADVANCE(728);
       END_STATE();
     case 540:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'l') ADVANCE(729);
+      if (lookahead == 'n') ADVANCE(730);
       END_STATE();
     case 541:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
     case 542:
-      if (lookahead == 'e') ADVANCE(716);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 543:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 's') ADVANCE(733);
       END_STATE();
     case 544:
-      if (lookahead == 's') ADVANCE(717);
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
     case 545:
-      if (lookahead == 'u') ADVANCE(718);
+      if (lookahead == 'e') ADVANCE(735);
       END_STATE();
     case 546:
-      if (lookahead == 'l') ADVANCE(719);
+      if (lookahead == 'i') ADVANCE(736);
       END_STATE();
     case 547:
-      if (lookahead == 's') ADVANCE(720);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 548:
-      if (lookahead == 'r') ADVANCE(721);
+      if (lookahead == 'i') ADVANCE(738);
       END_STATE();
     case 549:
-      if (lookahead == 'r') ADVANCE(722);
+      if (lookahead == 'i') ADVANCE(739);
       END_STATE();
     case 550:
-      if (lookahead == 'c') ADVANCE(723);
+      if (lookahead == 'e') ADVANCE(740);
       END_STATE();
     case 551:
-      if (lookahead == 'r') ADVANCE(724);
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
     case 552:
-      if (lookahead == 'l') ADVANCE(725);
+      if (lookahead == 't') ADVANCE(742);
       END_STATE();
     case 553:
-      if (lookahead == 'd') ADVANCE(726);
+      if (lookahead == 't') ADVANCE(743);
       END_STATE();
     case 554:
-      if (lookahead == 'a') ADVANCE(727);
+      if (lookahead == 'd') ADVANCE(744);
       END_STATE();
     case 555:
-      if (lookahead == 'c') ADVANCE(728);
+      if (lookahead == 'e') ADVANCE(745);
       END_STATE();
     case 556:
-      if (lookahead == 'a') ADVANCE(729);
+      if (lookahead == '-') ADVANCE(746);
       END_STATE();
     case 557:
-      if (lookahead == 'l') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 558:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'c') ADVANCE(747);
       END_STATE();
     case 559:
-      if (lookahead == '4') ADVANCE(731);
+      if (lookahead == 'i') ADVANCE(748);
       END_STATE();
     case 560:
-      if (lookahead == 's') ADVANCE(732);
+      if (lookahead == 't') ADVANCE(749);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(733);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 562:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'a') ADVANCE(750);
       END_STATE();
     case 563:
-      if (lookahead == 't') ADVANCE(734);
+      if (lookahead == 'p') ADVANCE(751);
       END_STATE();
     case 564:
-      if (lookahead == 'a') ADVANCE(735);
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
     case 565:
-      if (lookahead == 'e') ADVANCE(736);
-      END_STATE();
-    case 566:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 568:
-      if (lookahead == 's') ADVANCE(737);
-      END_STATE();
-    case 569:
-      if (lookahead == 'a') ADVANCE(738);
-      END_STATE();
-    case 570:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 571:
-      if (lookahead == 'n') ADVANCE(739);
-      END_STATE();
-    case 572:
-      if (lookahead == 'f') ADVANCE(740);
-      END_STATE();
-    case 573:
-      if (lookahead == 'n') ADVANCE(741);
-      END_STATE();
-    case 574:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 575:
-      if (lookahead == 'r') ADVANCE(742);
-      END_STATE();
-    case 576:
-      if (lookahead == 'g') ADVANCE(743);
-      END_STATE();
-    case 577:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 578:
-      if (lookahead == 'i') ADVANCE(744);
-      END_STATE();
-    case 579:
-      if (lookahead == 'i') ADVANCE(745);
-      END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_below);
-      END_STATE();
-    case 581:
-      if (lookahead == 'e') ADVANCE(746);
-      END_STATE();
-    case 582:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 583:
-      if (lookahead == 'h') ADVANCE(747);
-      END_STATE();
-    case 584:
-      if (lookahead == 'n') ADVANCE(748);
-      END_STATE();
-    case 585:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 586:
-      if (lookahead == 'r') ADVANCE(749);
-      END_STATE();
-    case 587:
-      if (lookahead == 'e') ADVANCE(750);
-      END_STATE();
-    case 588:
-      if (lookahead == 'd') ADVANCE(751);
-      END_STATE();
-    case 589:
-      ACCEPT_TOKEN(anon_sym_chain);
-      END_STATE();
-    case 590:
-      if (lookahead == 'l') ADVANCE(752);
-      END_STATE();
-    case 591:
-      ACCEPT_TOKEN(anon_sym_class);
-      END_STATE();
-    case 592:
       if (lookahead == 'n') ADVANCE(753);
       END_STATE();
-    case 593:
-      if (lookahead == 't') ADVANCE(754);
+    case 566:
+      if (lookahead == 'c') ADVANCE(754);
       END_STATE();
-    case 594:
-      if (lookahead == 'c') ADVANCE(755);
+    case 567:
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
-    case 595:
-      if (lookahead == 'd') ADVANCE(756);
+    case 568:
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
-    case 596:
-      if (lookahead == 'c') ADVANCE(757);
+    case 569:
+      if (lookahead == 'e') ADVANCE(755);
       END_STATE();
-    case 597:
-      if (lookahead == 'r') ADVANCE(758);
+    case 570:
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
-    case 598:
-      if (lookahead == 'c') ADVANCE(759);
+    case 571:
+      if (lookahead == 's') ADVANCE(756);
       END_STATE();
-    case 599:
-      if (lookahead == 'e') ADVANCE(760);
+    case 572:
+      if (lookahead == 'u') ADVANCE(757);
       END_STATE();
-    case 600:
-      if (lookahead == 'a') ADVANCE(761);
+    case 573:
+      if (lookahead == 'e') ADVANCE(758);
       END_STATE();
-    case 601:
-      ACCEPT_TOKEN(anon_sym_dated);
+    case 574:
+      if (lookahead == 'l') ADVANCE(759);
       END_STATE();
-    case 602:
-      if (lookahead == 'p') ADVANCE(762);
+    case 575:
+      if (lookahead == 's') ADVANCE(760);
       END_STATE();
-    case 603:
-      ACCEPT_TOKEN(anon_sym_delay);
+    case 576:
+      if (lookahead == 'r') ADVANCE(761);
       END_STATE();
-    case 604:
-      if (lookahead == 'e') ADVANCE(763);
+    case 577:
+      if (lookahead == 'r') ADVANCE(762);
       END_STATE();
-    case 605:
-      if (lookahead == 't') ADVANCE(764);
+    case 578:
+      if (lookahead == 'c') ADVANCE(763);
       END_STATE();
-    case 606:
-      if (lookahead == 'x') ADVANCE(765);
+    case 579:
+      if (lookahead == 'r') ADVANCE(764);
       END_STATE();
-    case 607:
-      if (lookahead == 't') ADVANCE(766);
+    case 580:
+      if (lookahead == 'l') ADVANCE(765);
       END_STATE();
-    case 608:
+    case 581:
+      if (lookahead == 'd') ADVANCE(766);
+      END_STATE();
+    case 582:
       if (lookahead == 'a') ADVANCE(767);
       END_STATE();
-    case 609:
-      if (lookahead == 'n') ADVANCE(768);
+    case 583:
+      if (lookahead == 'c') ADVANCE(768);
       END_STATE();
-    case 610:
-      if (lookahead == 'e') ADVANCE(769);
+    case 584:
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
-    case 611:
-      ACCEPT_TOKEN(anon_sym_drift);
+    case 585:
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
-    case 612:
-      if (lookahead == 'x') ADVANCE(770);
+    case 586:
+      if (lookahead == 'l') ADVANCE(771);
       END_STATE();
-    case 613:
-      if (lookahead == 'o') ADVANCE(771);
+    case 587:
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
-    case 614:
-      if (lookahead == 'i') ADVANCE(772);
+    case 588:
+      if (lookahead == '4') ADVANCE(772);
       END_STATE();
-    case 615:
-      if (lookahead == 't') ADVANCE(773);
+    case 589:
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
-    case 616:
+    case 590:
+      ACCEPT_TOKEN(anon_sym_with);
       if (lookahead == 'i') ADVANCE(774);
       END_STATE();
+    case 591:
+      ACCEPT_TOKEN(anon_sym_above);
+      END_STATE();
+    case 592:
+      if (lookahead == 't') ADVANCE(775);
+      END_STATE();
+    case 593:
+      if (lookahead == 'a') ADVANCE(776);
+      END_STATE();
+    case 594:
+      if (lookahead == 'e') ADVANCE(777);
+      END_STATE();
+    case 595:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 597:
+      if (lookahead == 's') ADVANCE(778);
+      END_STATE();
+    case 598:
+      if (lookahead == 'a') ADVANCE(779);
+      END_STATE();
+    case 599:
+      ACCEPT_TOKEN(anon_sym_alone);
+      END_STATE();
+    case 600:
+      if (lookahead == 'n') ADVANCE(780);
+      END_STATE();
+    case 601:
+      if (lookahead == 'f') ADVANCE(781);
+      END_STATE();
+    case 602:
+      if (lookahead == 'n') ADVANCE(782);
+      END_STATE();
+    case 603:
+      ACCEPT_TOKEN(anon_sym_apart);
+      END_STATE();
+    case 604:
+      if (lookahead == 'r') ADVANCE(783);
+      END_STATE();
+    case 605:
+      if (lookahead == 'g') ADVANCE(784);
+      END_STATE();
+    case 606:
+      ACCEPT_TOKEN(anon_sym_balun);
+      END_STATE();
+    case 607:
+      if (lookahead == 'i') ADVANCE(785);
+      END_STATE();
+    case 608:
+      if (lookahead == 'i') ADVANCE(786);
+      END_STATE();
+    case 609:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 610:
+      if (lookahead == 'e') ADVANCE(787);
+      END_STATE();
+    case 611:
+      if (lookahead == 'd') ADVANCE(788);
+      END_STATE();
+    case 612:
+      ACCEPT_TOKEN(anon_sym_blank);
+      END_STATE();
+    case 613:
+      if (lookahead == 'i') ADVANCE(789);
+      END_STATE();
+    case 614:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 615:
+      if (lookahead == 'h') ADVANCE(790);
+      END_STATE();
+    case 616:
+      if (lookahead == 'n') ADVANCE(791);
+      END_STATE();
     case 617:
-      if (lookahead == '9') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 618:
-      if (lookahead == 's') ADVANCE(776);
+      if (lookahead == 'r') ADVANCE(792);
       END_STATE();
     case 619:
-      if (lookahead == 't') ADVANCE(777);
+      if (lookahead == 'e') ADVANCE(793);
       END_STATE();
     case 620:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'd') ADVANCE(794);
       END_STATE();
     case 621:
-      if (lookahead == 'y') ADVANCE(778);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 622:
-      if (lookahead == 'e') ADVANCE(779);
+      if (lookahead == 'l') ADVANCE(795);
       END_STATE();
     case 623:
-      if (lookahead == 'r') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 624:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 'n') ADVANCE(796);
       END_STATE();
     case 625:
-      if (lookahead == 'a') ADVANCE(781);
+      if (lookahead == 't') ADVANCE(797);
       END_STATE();
     case 626:
-      if (lookahead == 'r') ADVANCE(782);
+      if (lookahead == 'c') ADVANCE(798);
       END_STATE();
     case 627:
-      if (lookahead == 's') ADVANCE(783);
+      if (lookahead == 'd') ADVANCE(799);
       END_STATE();
     case 628:
-      if (lookahead == 'e') ADVANCE(784);
-      END_STATE();
-    case 629:
-      if (lookahead == 'a') ADVANCE(785);
-      END_STATE();
-    case 630:
-      if (lookahead == 'd') ADVANCE(786);
-      END_STATE();
-    case 631:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 632:
-      if (lookahead == 'o') ADVANCE(787);
-      if (lookahead == 's') ADVANCE(788);
-      if (lookahead == 'u') ADVANCE(789);
-      END_STATE();
-    case 633:
-      if (lookahead == 't') ADVANCE(790);
-      END_STATE();
-    case 634:
-      if (lookahead == 'r') ADVANCE(791);
-      END_STATE();
-    case 635:
-      if (lookahead == 'a') ADVANCE(792);
-      END_STATE();
-    case 636:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(793);
-      END_STATE();
-    case 637:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 638:
-      if (lookahead == 'a') ADVANCE(794);
-      END_STATE();
-    case 639:
-      if (lookahead == 'u') ADVANCE(795);
-      END_STATE();
-    case 640:
-      if (lookahead == 't') ADVANCE(796);
-      END_STATE();
-    case 641:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 642:
-      if (lookahead == 'r') ADVANCE(797);
-      END_STATE();
-    case 643:
-      if (lookahead == 'd') ADVANCE(798);
-      END_STATE();
-    case 644:
-      if (lookahead == 't') ADVANCE(799);
-      END_STATE();
-    case 645:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 646:
       if (lookahead == 'c') ADVANCE(800);
       END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 648:
+    case 629:
       if (lookahead == 'r') ADVANCE(801);
       END_STATE();
-    case 649:
-      if (lookahead == 't') ADVANCE(802);
+    case 630:
+      if (lookahead == 'c') ADVANCE(802);
       END_STATE();
-    case 650:
-      if (lookahead == 'u') ADVANCE(803);
+    case 631:
+      if (lookahead == 'e') ADVANCE(803);
       END_STATE();
-    case 651:
-      if (lookahead == 'm') ADVANCE(804);
+    case 632:
+      if (lookahead == 'a') ADVANCE(804);
       END_STATE();
-    case 652:
-      ACCEPT_TOKEN(anon_sym_meter);
+    case 633:
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_model);
+    case 634:
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
-    case 654:
-      ACCEPT_TOKEN(anon_sym_nad27);
+    case 635:
+      if (lookahead == 'p') ADVANCE(805);
       END_STATE();
-    case 655:
-      ACCEPT_TOKEN(anon_sym_nad83);
+    case 636:
+      if (lookahead == 'e') ADVANCE(806);
       END_STATE();
-    case 656:
-      ACCEPT_TOKEN(anon_sym_noise);
+    case 637:
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
-    case 657:
-      if (lookahead == 'a') ADVANCE(805);
+    case 638:
+      if (lookahead == 'e') ADVANCE(807);
       END_STATE();
-    case 658:
-      if (lookahead == 'a') ADVANCE(806);
+    case 639:
+      if (lookahead == 's') ADVANCE(808);
       END_STATE();
-    case 659:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+    case 640:
+      if (lookahead == 'e') ADVANCE(809);
       END_STATE();
-    case 660:
-      if (lookahead == 'd') ADVANCE(807);
+    case 641:
+      if (lookahead == 't') ADVANCE(810);
       END_STATE();
-    case 661:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(808);
+    case 642:
+      if (lookahead == 'x') ADVANCE(811);
       END_STATE();
-    case 662:
-      if (lookahead == 't') ADVANCE(809);
-      END_STATE();
-    case 663:
-      if (lookahead == 's') ADVANCE(810);
-      END_STATE();
-    case 664:
-      if (lookahead == 'r') ADVANCE(811);
-      END_STATE();
-    case 665:
+    case 643:
       if (lookahead == 't') ADVANCE(812);
       END_STATE();
-    case 666:
-      ACCEPT_TOKEN(anon_sym_phase);
+    case 644:
+      if (lookahead == 'a') ADVANCE(813);
       END_STATE();
-    case 667:
-      ACCEPT_TOKEN(anon_sym_piece);
+    case 645:
+      if (lookahead == 'n') ADVANCE(814);
       END_STATE();
-    case 668:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(813);
+    case 646:
+      if (lookahead == 'e') ADVANCE(815);
       END_STATE();
-    case 669:
-      if (lookahead == 'i') ADVANCE(814);
+    case 647:
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
-    case 670:
-      ACCEPT_TOKEN(anon_sym_power);
+    case 648:
+      if (lookahead == 'x') ADVANCE(816);
       END_STATE();
-    case 671:
-      if (lookahead == 'p') ADVANCE(815);
+    case 649:
+      if (lookahead == 'o') ADVANCE(817);
       END_STATE();
-    case 672:
-      if (lookahead == 'l') ADVANCE(816);
+    case 650:
+      if (lookahead == 'i') ADVANCE(818);
       END_STATE();
-    case 673:
-      if (lookahead == 'c') ADVANCE(817);
+    case 651:
+      if (lookahead == 'i') ADVANCE(819);
       END_STATE();
-    case 674:
-      if (lookahead == 'c') ADVANCE(818);
+    case 652:
+      if (lookahead == '9') ADVANCE(820);
       END_STATE();
-    case 675:
-      if (lookahead == '-') ADVANCE(819);
-      if (lookahead == 'i') ADVANCE(820);
-      END_STATE();
-    case 676:
+    case 653:
       if (lookahead == 's') ADVANCE(821);
       END_STATE();
+    case 654:
+      if (lookahead == 't') ADVANCE(822);
+      END_STATE();
+    case 655:
+      ACCEPT_TOKEN(anon_sym_fails);
+      END_STATE();
+    case 656:
+      if (lookahead == 'y') ADVANCE(823);
+      END_STATE();
+    case 657:
+      ACCEPT_TOKEN(anon_sym_field);
+      END_STATE();
+    case 658:
+      if (lookahead == 'e') ADVANCE(824);
+      END_STATE();
+    case 659:
+      if (lookahead == 'r') ADVANCE(825);
+      END_STATE();
+    case 660:
+      ACCEPT_TOKEN(anon_sym_fixed);
+      END_STATE();
+    case 661:
+      if (lookahead == 'a') ADVANCE(826);
+      END_STATE();
+    case 662:
+      if (lookahead == 'r') ADVANCE(827);
+      END_STATE();
+    case 663:
+      if (lookahead == 's') ADVANCE(828);
+      END_STATE();
+    case 664:
+      if (lookahead == 'e') ADVANCE(829);
+      END_STATE();
+    case 665:
+      if (lookahead == 'a') ADVANCE(830);
+      END_STATE();
+    case 666:
+      if (lookahead == 'd') ADVANCE(831);
+      END_STATE();
+    case 667:
+      ACCEPT_TOKEN(anon_sym_guess);
+      END_STATE();
+    case 668:
+      if (lookahead == 'o') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(834);
+      END_STATE();
+    case 669:
+      if (lookahead == 't') ADVANCE(835);
+      END_STATE();
+    case 670:
+      if (lookahead == 'r') ADVANCE(836);
+      END_STATE();
+    case 671:
+      if (lookahead == 'o') ADVANCE(837);
+      END_STATE();
+    case 672:
+      if (lookahead == 'a') ADVANCE(838);
+      END_STATE();
+    case 673:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(839);
+      END_STATE();
+    case 674:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
+    case 675:
+      if (lookahead == 'a') ADVANCE(840);
+      END_STATE();
+    case 676:
+      if (lookahead == 'u') ADVANCE(841);
+      END_STATE();
     case 677:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 678:
-      if (lookahead == 'g') ADVANCE(822);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 680:
-      if (lookahead == 'a') ADVANCE(823);
+      if (lookahead == 'd') ADVANCE(844);
       END_STATE();
     case 681:
-      if (lookahead == 'n') ADVANCE(824);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 682:
-      if (lookahead == 'z') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 683:
-      if (lookahead == 'v') ADVANCE(826);
+      if (lookahead == 'u') ADVANCE(846);
       END_STATE();
     case 684:
-      if (lookahead == 'e') ADVANCE(827);
+      if (lookahead == 'c') ADVANCE(847);
       END_STATE();
     case 685:
-      if (lookahead == 'c') ADVANCE(828);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(829);
+      if (lookahead == 'r') ADVANCE(848);
       END_STATE();
     case 687:
-      if (lookahead == 't') ADVANCE(830);
+      if (lookahead == 't') ADVANCE(849);
       END_STATE();
     case 688:
-      if (lookahead == 'e') ADVANCE(831);
+      if (lookahead == 't') ADVANCE(850);
       END_STATE();
     case 689:
-      if (lookahead == 't') ADVANCE(832);
+      if (lookahead == 'u') ADVANCE(851);
       END_STATE();
     case 690:
-      if (lookahead == 'u') ADVANCE(833);
+      if (lookahead == 'm') ADVANCE(852);
       END_STATE();
     case 691:
-      if (lookahead == 'a') ADVANCE(834);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 692:
-      if (lookahead == 'n') ADVANCE(835);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 693:
-      if (lookahead == 's') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_rules);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_rural);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'a') ADVANCE(853);
       END_STATE();
     case 697:
-      if (lookahead == 't') ADVANCE(837);
+      if (lookahead == 'a') ADVANCE(854);
       END_STATE();
     case 698:
-      if (lookahead == 's') ADVANCE(838);
+      if (lookahead == 't') ADVANCE(855);
       END_STATE();
     case 699:
-      if (lookahead == 'c') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 700:
-      if (lookahead == 'o') ADVANCE(840);
+      if (lookahead == 'd') ADVANCE(856);
       END_STATE();
     case 701:
-      if (lookahead == 'd') ADVANCE(841);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(857);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 't') ADVANCE(858);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 's') ADVANCE(859);
       END_STATE();
     case 704:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 't') ADVANCE(860);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_since);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 707:
-      if (lookahead == 'n') ADVANCE(842);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(861);
       END_STATE();
     case 708:
-      if (lookahead == 'e') ADVANCE(843);
+      if (lookahead == 'i') ADVANCE(862);
       END_STATE();
     case 709:
-      if (lookahead == 'n') ADVANCE(844);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 'p') ADVANCE(863);
       END_STATE();
     case 711:
-      if (lookahead == 'd') ADVANCE(845);
+      if (lookahead == 'l') ADVANCE(864);
       END_STATE();
     case 712:
-      if (lookahead == 'r') ADVANCE(846);
+      if (lookahead == 'c') ADVANCE(865);
       END_STATE();
     case 713:
-      if (lookahead == 'o') ADVANCE(847);
+      if (lookahead == 'c') ADVANCE(866);
       END_STATE();
     case 714:
-      if (lookahead == 'd') ADVANCE(848);
+      if (lookahead == '-') ADVANCE(867);
+      if (lookahead == 'i') ADVANCE(868);
       END_STATE();
     case 715:
-      if (lookahead == 'h') ADVANCE(849);
+      if (lookahead == 's') ADVANCE(869);
       END_STATE();
     case 716:
-      if (lookahead == 'r') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 717:
-      if (lookahead == 'h') ADVANCE(851);
+      if (lookahead == 'g') ADVANCE(870);
       END_STATE();
     case 718:
-      if (lookahead == 'g') ADVANCE(852);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 719:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'a') ADVANCE(871);
       END_STATE();
     case 720:
-      if (lookahead == 'c') ADVANCE(853);
-      if (lookahead == 'm') ADVANCE(854);
-      END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 722:
-      if (lookahead == 'a') ADVANCE(855);
-      END_STATE();
-    case 723:
-      if (lookahead == 'a') ADVANCE(856);
-      END_STATE();
-    case 724:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 725:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 726:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 727:
-      if (lookahead == 'n') ADVANCE(857);
-      END_STATE();
-    case 728:
-      if (lookahead == 'i') ADVANCE(858);
-      END_STATE();
-    case 729:
-      if (lookahead == 'g') ADVANCE(859);
-      END_STATE();
-    case 730:
-      if (lookahead == 'e') ADVANCE(860);
-      END_STATE();
-    case 731:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 732:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 733:
-      if (lookahead == 'n') ADVANCE(861);
-      END_STATE();
-    case 734:
-      ACCEPT_TOKEN(anon_sym_accept);
-      END_STATE();
-    case 735:
-      if (lookahead == 'c') ADVANCE(862);
-      END_STATE();
-    case 736:
-      if (lookahead == 'r') ADVANCE(863);
-      END_STATE();
-    case 737:
-      if (lookahead == 't') ADVANCE(864);
-      END_STATE();
-    case 738:
-      if (lookahead == 't') ADVANCE(865);
-      END_STATE();
-    case 739:
-      if (lookahead == 't') ADVANCE(866);
-      END_STATE();
-    case 740:
-      if (lookahead == 'i') ADVANCE(867);
-      END_STATE();
-    case 741:
-      if (lookahead == 'a') ADVANCE(868);
-      END_STATE();
-    case 742:
-      if (lookahead == 'i') ADVANCE(869);
-      END_STATE();
-    case 743:
-      if (lookahead == 'i') ADVANCE(870);
-      END_STATE();
-    case 744:
-      if (lookahead == 'd') ADVANCE(871);
-      END_STATE();
-    case 745:
       if (lookahead == 'n') ADVANCE(872);
       END_STATE();
-    case 746:
-      ACCEPT_TOKEN(anon_sym_beside);
+    case 721:
+      if (lookahead == 'z') ADVANCE(873);
       END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(873);
+    case 722:
+      if (lookahead == 'v') ADVANCE(874);
       END_STATE();
-    case 748:
-      if (lookahead == 'g') ADVANCE(874);
+    case 723:
+      if (lookahead == 'e') ADVANCE(875);
       END_STATE();
-    case 749:
-      if (lookahead == 'a') ADVANCE(875);
+    case 724:
+      if (lookahead == 'c') ADVANCE(876);
       END_STATE();
-    case 750:
-      if (lookahead == 'r') ADVANCE(876);
+    case 725:
+      if (lookahead == 't') ADVANCE(877);
       END_STATE();
-    case 751:
-      if (lookahead == 'e') ADVANCE(877);
+    case 726:
+      if (lookahead == 't') ADVANCE(878);
       END_STATE();
-    case 752:
-      if (lookahead == 'a') ADVANCE(878);
-      END_STATE();
-    case 753:
+    case 727:
       if (lookahead == 'e') ADVANCE(879);
       END_STATE();
-    case 754:
-      if (lookahead == 'i') ADVANCE(880);
+    case 728:
+      if (lookahead == 't') ADVANCE(880);
       END_STATE();
-    case 755:
-      if (lookahead == 't') ADVANCE(881);
+    case 729:
+      if (lookahead == 'u') ADVANCE(881);
       END_STATE();
-    case 756:
-      if (lookahead == 'e') ADVANCE(882);
+    case 730:
+      if (lookahead == 'a') ADVANCE(882);
       END_STATE();
-    case 757:
-      if (lookahead == 't') ADVANCE(883);
+    case 731:
+      if (lookahead == 'n') ADVANCE(883);
       END_STATE();
-    case 758:
-      if (lookahead == 'u') ADVANCE(884);
+    case 732:
+      if (lookahead == 's') ADVANCE(884);
       END_STATE();
-    case 759:
+    case 733:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 734:
+      ACCEPT_TOKEN(anon_sym_rural);
+      END_STATE();
+    case 735:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 736:
       if (lookahead == 't') ADVANCE(885);
       END_STATE();
-    case 760:
-      if (lookahead == 'd') ADVANCE(886);
-      if (lookahead == 'r') ADVANCE(887);
+    case 737:
+      if (lookahead == 's') ADVANCE(886);
       END_STATE();
-    case 761:
-      if (lookahead == 'g') ADVANCE(888);
+    case 738:
+      if (lookahead == 'c') ADVANCE(887);
       END_STATE();
-    case 762:
-      if (lookahead == 'u') ADVANCE(889);
+    case 739:
+      if (lookahead == 'o') ADVANCE(888);
       END_STATE();
-    case 763:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 740:
+      if (lookahead == 'd') ADVANCE(889);
       END_STATE();
-    case 764:
-      if (lookahead == 'e') ADVANCE(890);
+    case 741:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 765:
+    case 742:
+      ACCEPT_TOKEN(anon_sym_short);
+      END_STATE();
+    case 743:
+      ACCEPT_TOKEN(anon_sym_shunt);
+      END_STATE();
+    case 744:
+      ACCEPT_TOKEN(anon_sym_sinad);
+      END_STATE();
+    case 745:
+      ACCEPT_TOKEN(anon_sym_since);
+      END_STATE();
+    case 746:
+      if (lookahead == 'n') ADVANCE(890);
+      END_STATE();
+    case 747:
       if (lookahead == 'e') ADVANCE(891);
       END_STATE();
+    case 748:
+      if (lookahead == 'n') ADVANCE(892);
+      END_STATE();
+    case 749:
+      ACCEPT_TOKEN(anon_sym_split);
+      END_STATE();
+    case 750:
+      if (lookahead == 'd') ADVANCE(893);
+      END_STATE();
+    case 751:
+      if (lookahead == 'r') ADVANCE(894);
+      END_STATE();
+    case 752:
+      if (lookahead == 'o') ADVANCE(895);
+      END_STATE();
+    case 753:
+      if (lookahead == 'd') ADVANCE(896);
+      END_STATE();
+    case 754:
+      if (lookahead == 'h') ADVANCE(897);
+      END_STATE();
+    case 755:
+      if (lookahead == 'r') ADVANCE(898);
+      END_STATE();
+    case 756:
+      if (lookahead == 'h') ADVANCE(899);
+      END_STATE();
+    case 757:
+      if (lookahead == 'g') ADVANCE(900);
+      END_STATE();
+    case 758:
+      ACCEPT_TOKEN(anon_sym_title);
+      END_STATE();
+    case 759:
+      ACCEPT_TOKEN(anon_sym_total);
+      END_STATE();
+    case 760:
+      if (lookahead == 'c') ADVANCE(901);
+      if (lookahead == 'm') ADVANCE(902);
+      END_STATE();
+    case 761:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 762:
+      if (lookahead == 'a') ADVANCE(903);
+      END_STATE();
+    case 763:
+      if (lookahead == 'a') ADVANCE(904);
+      END_STATE();
+    case 764:
+      ACCEPT_TOKEN(anon_sym_under);
+      END_STATE();
+    case 765:
+      ACCEPT_TOKEN(anon_sym_until);
+      END_STATE();
     case 766:
-      if (lookahead == 'i') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 767:
-      if (lookahead == 'y') ADVANCE(893);
+      if (lookahead == 'n') ADVANCE(905);
       END_STATE();
     case 768:
-      if (lookahead == 'c') ADVANCE(894);
+      if (lookahead == 'i') ADVANCE(906);
       END_STATE();
     case 769:
-      if (lookahead == 'r') ADVANCE(895);
+      if (lookahead == 'c') ADVANCE(907);
       END_STATE();
     case 770:
-      if (lookahead == 'e') ADVANCE(896);
+      if (lookahead == 'g') ADVANCE(908);
       END_STATE();
     case 771:
-      if (lookahead == 'n') ADVANCE(897);
+      if (lookahead == 'e') ADVANCE(909);
       END_STATE();
     case 772:
-      if (lookahead == 'e') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 773:
-      if (lookahead == 'i') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 774:
-      if (lookahead == 's') ADVANCE(900);
+      if (lookahead == 'n') ADVANCE(910);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 776:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(911);
       END_STATE();
     case 777:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(912);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 't') ADVANCE(913);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 't') ADVANCE(914);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 't') ADVANCE(915);
       END_STATE();
     case 781:
-      if (lookahead == 'c') ADVANCE(901);
+      if (lookahead == 'i') ADVANCE(916);
       END_STATE();
     case 782:
-      if (lookahead == 'd') ADVANCE(902);
+      if (lookahead == 'a') ADVANCE(917);
       END_STATE();
     case 783:
-      if (lookahead == 'p') ADVANCE(903);
-      END_STATE();
-    case 784:
-      if (lookahead == 'n') ADVANCE(904);
-      END_STATE();
-    case 785:
-      if (lookahead == 't') ADVANCE(905);
-      END_STATE();
-    case 786:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 787:
-      if (lookahead == 'p') ADVANCE(906);
-      END_STATE();
-    case 788:
-      if (lookahead == 'u') ADVANCE(907);
-      END_STATE();
-    case 789:
-      if (lookahead == 'r') ADVANCE(908);
-      END_STATE();
-    case 790:
-      ACCEPT_TOKEN(anon_sym_height);
-      END_STATE();
-    case 791:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 792:
-      if (lookahead == 'n') ADVANCE(909);
-      END_STATE();
-    case 793:
-      if (lookahead == 'r') ADVANCE(910);
-      END_STATE();
-    case 794:
-      if (lookahead == 'd') ADVANCE(911);
-      END_STATE();
-    case 795:
-      if (lookahead == 'm') ADVANCE(912);
-      END_STATE();
-    case 796:
-      if (lookahead == 'i') ADVANCE(913);
-      if (lookahead == 'o') ADVANCE(914);
-      END_STATE();
-    case 797:
-      ACCEPT_TOKEN(anon_sym_jumper);
-      END_STATE();
-    case 798:
-      if (lookahead == 'i') ADVANCE(915);
-      END_STATE();
-    case 799:
-      if (lookahead == 'o') ADVANCE(916);
-      END_STATE();
-    case 800:
-      if (lookahead == 'e') ADVANCE(917);
-      END_STATE();
-    case 801:
       if (lookahead == 'i') ADVANCE(918);
       END_STATE();
-    case 802:
-      if (lookahead == 'a') ADVANCE(919);
+    case 784:
+      if (lookahead == 'i') ADVANCE(919);
       END_STATE();
-    case 803:
-      if (lookahead == 'm') ADVANCE(920);
+    case 785:
+      if (lookahead == 'd') ADVANCE(920);
       END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_medium);
+    case 786:
+      if (lookahead == 'n') ADVANCE(921);
       END_STATE();
-    case 805:
-      if (lookahead == 'l') ADVANCE(921);
+    case 787:
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
-    case 806:
-      if (lookahead == 't') ADVANCE(922);
+    case 788:
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
-    case 807:
-      if (lookahead == 'g') ADVANCE(923);
+    case 789:
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
-    case 808:
-      if (lookahead == 'r') ADVANCE(924);
+    case 790:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(923);
       END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 791:
+      if (lookahead == 'g') ADVANCE(924);
       END_STATE();
-    case 810:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 792:
+      if (lookahead == 'a') ADVANCE(925);
       END_STATE();
-    case 811:
-      if (lookahead == 'n') ADVANCE(925);
+    case 793:
+      if (lookahead == 'r') ADVANCE(926);
       END_STATE();
-    case 812:
-      if (lookahead == 't') ADVANCE(926);
+    case 794:
+      if (lookahead == 'e') ADVANCE(927);
       END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_places);
+    case 795:
+      if (lookahead == 'a') ADVANCE(928);
       END_STATE();
-    case 814:
-      if (lookahead == 'o') ADVANCE(927);
-      END_STATE();
-    case 815:
-      if (lookahead == 'l') ADVANCE(928);
-      END_STATE();
-    case 816:
+    case 796:
       if (lookahead == 'e') ADVANCE(929);
       END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 798:
+      if (lookahead == 't') ADVANCE(931);
+      END_STATE();
+    case 799:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 800:
+      if (lookahead == 't') ADVANCE(933);
+      END_STATE();
+    case 801:
+      if (lookahead == 'u') ADVANCE(934);
+      END_STATE();
+    case 802:
+      if (lookahead == 't') ADVANCE(935);
+      END_STATE();
+    case 803:
+      if (lookahead == 'd') ADVANCE(936);
+      if (lookahead == 'r') ADVANCE(937);
+      END_STATE();
+    case 804:
+      if (lookahead == 'g') ADVANCE(938);
+      END_STATE();
+    case 805:
+      if (lookahead == 'u') ADVANCE(939);
+      END_STATE();
+    case 806:
+      if (lookahead == 's') ADVANCE(940);
+      END_STATE();
+    case 807:
+      if (lookahead == 'r') ADVANCE(941);
+      END_STATE();
+    case 808:
+      if (lookahead == 'e') ADVANCE(942);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 810:
+      if (lookahead == 'e') ADVANCE(943);
+      END_STATE();
+    case 811:
+      if (lookahead == 'e') ADVANCE(944);
+      END_STATE();
+    case 812:
+      if (lookahead == 'i') ADVANCE(945);
+      END_STATE();
+    case 813:
+      if (lookahead == 'y') ADVANCE(946);
+      END_STATE();
+    case 814:
+      if (lookahead == 'c') ADVANCE(947);
+      END_STATE();
+    case 815:
+      if (lookahead == 'r') ADVANCE(948);
+      END_STATE();
+    case 816:
+      if (lookahead == 'e') ADVANCE(949);
+      END_STATE();
     case 817:
-      if (lookahead == 't') ADVANCE(930);
+      if (lookahead == 'n') ADVANCE(950);
       END_STATE();
     case 818:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'e') ADVANCE(951);
       END_STATE();
     case 819:
-      if (lookahead == 'r') ADVANCE(931);
+      if (lookahead == 's') ADVANCE(952);
       END_STATE();
     case 820:
-      if (lookahead == 'n') ADVANCE(932);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_radius);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 822:
-      ACCEPT_TOKEN(anon_sym_rating);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 823:
-      if (lookahead == 'n') ADVANCE(933);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 824:
-      if (lookahead == 'g') ADVANCE(934);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 825:
-      if (lookahead == 'e') ADVANCE(935);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 826:
-      if (lookahead == 'e') ADVANCE(936);
+      if (lookahead == 'c') ADVANCE(953);
       END_STATE();
     case 827:
-      if (lookahead == 'n') ADVANCE(937);
+      if (lookahead == 'd') ADVANCE(954);
       END_STATE();
     case 828:
-      if (lookahead == 't') ADVANCE(938);
+      if (lookahead == 'p') ADVANCE(955);
       END_STATE();
     case 829:
-      if (lookahead == 's') ADVANCE(939);
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
     case 830:
-      if (lookahead == 'a') ADVANCE(940);
+      if (lookahead == 't') ADVANCE(957);
       END_STATE();
     case 831:
-      if (lookahead == 'n') ADVANCE(941);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 832:
-      if (lookahead == 'i') ADVANCE(942);
+      if (lookahead == 'p') ADVANCE(958);
       END_STATE();
     case 833:
-      if (lookahead == 't') ADVANCE(943);
+      if (lookahead == 'u') ADVANCE(959);
       END_STATE();
     case 834:
-      if (lookahead == 'n') ADVANCE(944);
+      if (lookahead == 'r') ADVANCE(960);
       END_STATE();
     case 835:
-      if (lookahead == '-') ADVANCE(945);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(961);
       END_STATE();
     case 836:
-      if (lookahead == 'e') ADVANCE(946);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 837:
-      if (lookahead == 'i') ADVANCE(947);
+      if (lookahead == 'n') ADVANCE(962);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'n') ADVANCE(963);
       END_STATE();
     case 839:
-      if (lookahead == 'e') ADVANCE(948);
+      if (lookahead == 'r') ADVANCE(964);
       END_STATE();
     case 840:
-      if (lookahead == 'n') ADVANCE(949);
+      if (lookahead == 'd') ADVANCE(965);
       END_STATE();
     case 841:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'm') ADVANCE(966);
       END_STATE();
     case 842:
-      if (lookahead == 'o') ADVANCE(950);
+      if (lookahead == 'i') ADVANCE(967);
+      if (lookahead == 'o') ADVANCE(968);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_source);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 844:
-      if (lookahead == 'g') ADVANCE(951);
+      if (lookahead == 'i') ADVANCE(969);
       END_STATE();
     case 845:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'o') ADVANCE(970);
       END_STATE();
     case 846:
-      if (lookahead == 'o') ADVANCE(952);
+      if (lookahead == 'd') ADVANCE(971);
       END_STATE();
     case 847:
-      if (lookahead == 'n') ADVANCE(953);
-      END_STATE();
-    case 848:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(954);
-      END_STATE();
-    case 849:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 850:
-      if (lookahead == 'a') ADVANCE(955);
-      END_STATE();
-    case 851:
-      if (lookahead == 'o') ADVANCE(956);
-      END_STATE();
-    case 852:
-      if (lookahead == 'h') ADVANCE(957);
-      END_STATE();
-    case 853:
-      if (lookahead == 'e') ADVANCE(958);
-      END_STATE();
-    case 854:
-      if (lookahead == 'i') ADVANCE(959);
-      END_STATE();
-    case 855:
-      if (lookahead == 'y') ADVANCE(960);
-      END_STATE();
-    case 856:
-      if (lookahead == 'l') ADVANCE(961);
-      END_STATE();
-    case 857:
-      if (lookahead == 't') ADVANCE(962);
-      END_STATE();
-    case 858:
-      if (lookahead == 't') ADVANCE(963);
-      END_STATE();
-    case 859:
-      if (lookahead == 'e') ADVANCE(964);
-      END_STATE();
-    case 860:
-      if (lookahead == 'n') ADVANCE(965);
-      END_STATE();
-    case 861:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 862:
-      if (lookahead == 'y') ADVANCE(966);
-      END_STATE();
-    case 863:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 865:
-      if (lookahead == 'e') ADVANCE(967);
-      END_STATE();
-    case 866:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 867:
-      if (lookahead == 'e') ADVANCE(968);
-      END_STATE();
-    case 868:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 869:
-      if (lookahead == 't') ADVANCE(969);
-      END_STATE();
-    case 870:
-      if (lookahead == 'n') ADVANCE(970);
-      END_STATE();
-    case 871:
-      if (lookahead == 't') ADVANCE(971);
-      END_STATE();
-    case 872:
       if (lookahead == 'e') ADVANCE(972);
       END_STATE();
-    case 873:
-      if (lookahead == 's') ADVANCE(973);
+    case 848:
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
-    case 874:
-      if (lookahead == 't') ADVANCE(974);
+    case 849:
+      if (lookahead == 'u') ADVANCE(974);
       END_STATE();
-    case 875:
-      if (lookahead == 't') ADVANCE(975);
+    case 850:
+      if (lookahead == 'a') ADVANCE(975);
       END_STATE();
-    case 876:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 851:
+      if (lookahead == 'm') ADVANCE(976);
       END_STATE();
-    case 877:
-      ACCEPT_TOKEN(anon_sym_cascade);
+    case 852:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 878:
-      if (lookahead == 't') ADVANCE(976);
+    case 853:
+      if (lookahead == 'l') ADVANCE(977);
       END_STATE();
-    case 879:
-      if (lookahead == 'r') ADVANCE(977);
+    case 854:
+      if (lookahead == 't') ADVANCE(978);
       END_STATE();
-    case 880:
-      if (lookahead == 'o') ADVANCE(978);
+    case 855:
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
-    case 881:
-      if (lookahead == 'o') ADVANCE(979);
+    case 856:
+      if (lookahead == 'g') ADVANCE(979);
       END_STATE();
-    case 882:
-      if (lookahead == 'n') ADVANCE(980);
+    case 857:
+      if (lookahead == 'r') ADVANCE(980);
       END_STATE();
-    case 883:
-      if (lookahead == 'o') ADVANCE(981);
+    case 858:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 884:
-      if (lookahead == 'c') ADVANCE(982);
+    case 859:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 885:
-      if (lookahead == 'e') ADVANCE(983);
+    case 860:
+      if (lookahead == 't') ADVANCE(981);
       END_STATE();
-    case 886:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 861:
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
-    case 887:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 862:
+      if (lookahead == 'o') ADVANCE(982);
       END_STATE();
-    case 888:
+    case 863:
+      if (lookahead == 'l') ADVANCE(983);
+      END_STATE();
+    case 864:
       if (lookahead == 'e') ADVANCE(984);
       END_STATE();
-    case 889:
+    case 865:
       if (lookahead == 't') ADVANCE(985);
       END_STATE();
-    case 890:
+    case 866:
+      ACCEPT_TOKEN(anon_sym_public);
+      END_STATE();
+    case 867:
       if (lookahead == 'r') ADVANCE(986);
       END_STATE();
-    case 891:
-      if (lookahead == 'r') ADVANCE(987);
+    case 868:
+      if (lookahead == 'n') ADVANCE(987);
       END_STATE();
-    case 892:
-      if (lookahead == 'v') ADVANCE(988);
+    case 869:
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
-    case 893:
-      if (lookahead == 'e') ADVANCE(989);
+    case 870:
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
-    case 894:
+    case 871:
+      if (lookahead == 'n') ADVANCE(988);
+      END_STATE();
+    case 872:
+      if (lookahead == 'g') ADVANCE(989);
+      END_STATE();
+    case 873:
       if (lookahead == 'e') ADVANCE(990);
       END_STATE();
-    case 895:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 874:
+      if (lookahead == 'e') ADVANCE(991);
       END_STATE();
-    case 896:
-      if (lookahead == 'r') ADVANCE(991);
-      END_STATE();
-    case 897:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 898:
+    case 875:
       if (lookahead == 'n') ADVANCE(992);
       END_STATE();
-    case 899:
-      if (lookahead == 'o') ADVANCE(993);
+    case 876:
+      if (lookahead == 't') ADVANCE(993);
       END_STATE();
-    case 900:
-      if (lookahead == 'e') ADVANCE(994);
+    case 877:
+      if (lookahead == 's') ADVANCE(994);
       END_STATE();
-    case 901:
-      if (lookahead == 'k') ADVANCE(995);
+    case 878:
+      if (lookahead == 'a') ADVANCE(995);
       END_STATE();
-    case 902:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 879:
+      if (lookahead == 'n') ADVANCE(996);
       END_STATE();
-    case 903:
-      if (lookahead == 'a') ADVANCE(996);
+    case 880:
+      if (lookahead == 'i') ADVANCE(997);
       END_STATE();
-    case 904:
-      if (lookahead == 'c') ADVANCE(997);
+    case 881:
+      if (lookahead == 't') ADVANCE(998);
       END_STATE();
-    case 905:
-      if (lookahead == 'o') ADVANCE(998);
+    case 882:
+      if (lookahead == 'n') ADVANCE(999);
       END_STATE();
-    case 906:
-      if (lookahead == 'e') ADVANCE(999);
+    case 883:
+      if (lookahead == '-') ADVANCE(1000);
       END_STATE();
-    case 907:
-      if (lookahead == 'b') ADVANCE(1000);
+    case 884:
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
-    case 908:
-      if (lookahead == 'b') ADVANCE(1001);
+    case 885:
+      if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
-    case 909:
-      if (lookahead == 'c') ADVANCE(1002);
+    case 886:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 910:
+    case 887:
       if (lookahead == 'e') ADVANCE(1003);
       END_STATE();
-    case 911:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 888:
+      if (lookahead == 'n') ADVANCE(1004);
       END_STATE();
-    case 912:
-      if (lookahead == 'e') ADVANCE(1004);
+    case 889:
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
-    case 913:
+    case 890:
       if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
-    case 914:
-      if (lookahead == 'r') ADVANCE(1006);
+    case 891:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 915:
-      if (lookahead == 'c') ADVANCE(1007);
+    case 892:
+      if (lookahead == 'g') ADVANCE(1006);
       END_STATE();
-    case 916:
-      if (lookahead == 'r') ADVANCE(1008);
+    case 893:
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
-    case 917:
-      ACCEPT_TOKEN(anon_sym_licence);
+    case 894:
+      if (lookahead == 'o') ADVANCE(1007);
       END_STATE();
-    case 918:
-      if (lookahead == 't') ADVANCE(1009);
+    case 895:
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
-    case 919:
-      if (lookahead == 'n') ADVANCE(1010);
+    case 896:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1009);
       END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_maximum);
+    case 897:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_nominal);
+    case 898:
+      if (lookahead == 'a') ADVANCE(1010);
       END_STATE();
-    case 922:
-      if (lookahead == 'i') ADVANCE(1011);
+    case 899:
+      if (lookahead == 'o') ADVANCE(1011);
       END_STATE();
-    case 923:
-      if (lookahead == 'e') ADVANCE(1012);
+    case 900:
+      if (lookahead == 'h') ADVANCE(1012);
       END_STATE();
-    case 924:
+    case 901:
       if (lookahead == 'e') ADVANCE(1013);
       END_STATE();
-    case 925:
-      ACCEPT_TOKEN(anon_sym_pattern);
-      END_STATE();
-    case 926:
+    case 902:
       if (lookahead == 'i') ADVANCE(1014);
       END_STATE();
+    case 903:
+      if (lookahead == 'y') ADVANCE(1015);
+      END_STATE();
+    case 904:
+      if (lookahead == 'l') ADVANCE(1016);
+      END_STATE();
+    case 905:
+      if (lookahead == 't') ADVANCE(1017);
+      END_STATE();
+    case 906:
+      if (lookahead == 't') ADVANCE(1018);
+      END_STATE();
+    case 907:
+      if (lookahead == 'a') ADVANCE(1019);
+      END_STATE();
+    case 908:
+      if (lookahead == 'e') ADVANCE(1020);
+      END_STATE();
+    case 909:
+      if (lookahead == 'n') ADVANCE(1021);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 911:
+      if (lookahead == 'y') ADVANCE(1022);
+      END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 914:
+      if (lookahead == 'e') ADVANCE(1023);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 916:
+      if (lookahead == 'e') ADVANCE(1024);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(1026);
+      END_STATE();
+    case 920:
+      if (lookahead == 't') ADVANCE(1027);
+      END_STATE();
+    case 921:
+      if (lookahead == 'e') ADVANCE(1028);
+      END_STATE();
+    case 922:
+      if (lookahead == 'g') ADVANCE(1029);
+      END_STATE();
+    case 923:
+      if (lookahead == 's') ADVANCE(1030);
+      END_STATE();
+    case 924:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 925:
+      if (lookahead == 't') ADVANCE(1032);
+      END_STATE();
+    case 926:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
     case 927:
-      if (lookahead == 'n') ADVANCE(1015);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 928:
-      if (lookahead == 'i') ADVANCE(1016);
+      if (lookahead == 't') ADVANCE(1033);
       END_STATE();
     case 929:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'r') ADVANCE(1034);
       END_STATE();
     case 930:
-      if (lookahead == 'o') ADVANCE(1017);
+      if (lookahead == 'o') ADVANCE(1035);
       END_STATE();
     case 931:
-      if (lookahead == 'u') ADVANCE(1018);
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
     case 932:
-      if (lookahead == 'g') ADVANCE(1019);
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
     case 933:
-      if (lookahead == 'c') ADVANCE(1020);
+      if (lookahead == 'o') ADVANCE(1038);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1021);
+      if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
     case 935:
-      if (lookahead == 'd') ADVANCE(1022);
+      if (lookahead == 'e') ADVANCE(1040);
       END_STATE();
     case 936:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1023);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 937:
-      if (lookahead == 'c') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 938:
-      if (lookahead == 'e') ADVANCE(1025);
-      if (lookahead == 'i') ADVANCE(1026);
+      if (lookahead == 'e') ADVANCE(1041);
       END_STATE();
     case 939:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 't') ADVANCE(1042);
       END_STATE();
     case 940:
-      if (lookahead == 'b') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_degrees);
       END_STATE();
     case 941:
-      if (lookahead == 't') ADVANCE(1028);
+      if (lookahead == 'e') ADVANCE(1043);
       END_STATE();
     case 942:
-      if (lookahead == 'v') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_desense);
       END_STATE();
     case 943:
-      if (lookahead == 'i') ADVANCE(1030);
+      if (lookahead == 'r') ADVANCE(1044);
       END_STATE();
     case 944:
-      if (lookahead == 'c') ADVANCE(1031);
-      END_STATE();
-    case 945:
-      if (lookahead == 'l') ADVANCE(1032);
-      END_STATE();
-    case 946:
-      if (lookahead == 'd') ADVANCE(1033);
-      END_STATE();
-    case 947:
-      if (lookahead == 'v') ADVANCE(1034);
-      END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 950:
-      if (lookahead == 'i') ADVANCE(1035);
-      END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 952:
-      if (lookahead == 'c') ADVANCE(1036);
-      END_STATE();
-    case 953:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 954:
-      if (lookahead == 'd') ADVANCE(1037);
-      END_STATE();
-    case 955:
-      if (lookahead == 't') ADVANCE(1038);
-      END_STATE();
-    case 956:
-      if (lookahead == 'l') ADVANCE(1039);
-      END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 958:
-      if (lookahead == 'i') ADVANCE(1040);
-      END_STATE();
-    case 959:
-      if (lookahead == 't') ADVANCE(1041);
-      END_STATE();
-    case 960:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
-      END_STATE();
-    case 961:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 962:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 963:
-      if (lookahead == 'y') ADVANCE(1042);
-      END_STATE();
-    case 964:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 965:
-      if (lookahead == 'g') ADVANCE(1043);
-      END_STATE();
-    case 966:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 967:
-      if (lookahead == 'd') ADVANCE(1044);
-      END_STATE();
-    case 968:
       if (lookahead == 'r') ADVANCE(1045);
       END_STATE();
-    case 969:
-      if (lookahead == 'y') ADVANCE(1046);
+    case 945:
+      if (lookahead == 'v') ADVANCE(1046);
       END_STATE();
-    case 970:
-      if (lookahead == 'g') ADVANCE(1047);
+    case 946:
+      if (lookahead == 'e') ADVANCE(1047);
       END_STATE();
-    case 971:
-      if (lookahead == 'h') ADVANCE(1048);
+    case 947:
+      if (lookahead == 'e') ADVANCE(1048);
       END_STATE();
-    case 972:
-      ACCEPT_TOKEN(anon_sym_baseline);
+    case 948:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 973:
-      ACCEPT_TOKEN(anon_sym_branches);
+    case 949:
+      if (lookahead == 'r') ADVANCE(1049);
       END_STATE();
-    case 974:
-      if (lookahead == 'o') ADVANCE(1049);
+    case 950:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 975:
-      if (lookahead == 'e') ADVANCE(1050);
+    case 951:
+      if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
-    case 976:
-      if (lookahead == 'o') ADVANCE(1051);
+    case 952:
+      if (lookahead == 'e') ADVANCE(1051);
       END_STATE();
-    case 977:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 953:
+      if (lookahead == 'k') ADVANCE(1052);
       END_STATE();
-    case 978:
-      if (lookahead == 'n') ADVANCE(1052);
+    case 954:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 979:
-      if (lookahead == 'r') ADVANCE(1053);
+    case 955:
+      if (lookahead == 'a') ADVANCE(1053);
       END_STATE();
-    case 980:
+    case 956:
       if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
-    case 981:
-      if (lookahead == 'r') ADVANCE(1055);
+    case 957:
+      if (lookahead == 'o') ADVANCE(1055);
       END_STATE();
-    case 982:
-      if (lookahead == 't') ADVANCE(1056);
+    case 958:
+      if (lookahead == 'e') ADVANCE(1056);
       END_STATE();
-    case 983:
-      if (lookahead == 'd') ADVANCE(1057);
+    case 959:
+      if (lookahead == 'b') ADVANCE(1057);
       END_STATE();
-    case 984:
-      ACCEPT_TOKEN(anon_sym_coverage);
+    case 960:
+      if (lookahead == 'b') ADVANCE(1058);
       END_STATE();
-    case 985:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 961:
+      if (lookahead == 'a') ADVANCE(1059);
       END_STATE();
-    case 986:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 962:
+      if (lookahead == 't') ADVANCE(1060);
       END_STATE();
-    case 987:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 963:
+      if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
-    case 988:
-      if (lookahead == 'i') ADVANCE(1058);
+    case 964:
+      if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
-    case 989:
-      if (lookahead == 'd') ADVANCE(1059);
+    case 965:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 990:
-      ACCEPT_TOKEN(anon_sym_distance);
+    case 966:
+      if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
-    case 991:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 967:
+      if (lookahead == 'o') ADVANCE(1064);
       END_STATE();
-    case 992:
-      if (lookahead == 'c') ADVANCE(1060);
+    case 968:
+      if (lookahead == 'r') ADVANCE(1065);
       END_STATE();
-    case 993:
-      if (lookahead == 'n') ADVANCE(1061);
+    case 969:
+      if (lookahead == 'c') ADVANCE(1066);
       END_STATE();
-    case 994:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 970:
+      if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
-    case 995:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 996:
-      if (lookahead == 'c') ADVANCE(1062);
-      END_STATE();
-    case 997:
-      if (lookahead == 'y') ADVANCE(1063);
-      END_STATE();
-    case 998:
-      if (lookahead == 'r') ADVANCE(1064);
-      END_STATE();
-    case 999:
-      if (lookahead == 'n') ADVANCE(1065);
-      END_STATE();
-    case 1000:
-      if (lookahead == 'u') ADVANCE(1066);
-      END_STATE();
-    case 1001:
-      if (lookahead == 'a') ADVANCE(1067);
-      END_STATE();
-    case 1002:
+    case 971:
       if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
-    case 1003:
-      if (lookahead == 's') ADVANCE(1069);
+    case 972:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 1004:
-      if (lookahead == 'n') ADVANCE(1070);
+    case 973:
+      if (lookahead == 't') ADVANCE(1069);
       END_STATE();
-    case 1005:
+    case 974:
+      if (lookahead == 'd') ADVANCE(1070);
+      END_STATE();
+    case 975:
       if (lookahead == 'n') ADVANCE(1071);
       END_STATE();
-    case 1006:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 976:
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
-    case 1007:
-      if (lookahead == 't') ADVANCE(1072);
+    case 977:
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
-    case 1008:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+    case 978:
+      if (lookahead == 'i') ADVANCE(1072);
       END_STATE();
-    case 1009:
-      if (lookahead == 'y') ADVANCE(1073);
+    case 979:
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
-    case 1010:
-      if (lookahead == 'g') ADVANCE(1074);
+    case 980:
+      if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
-    case 1011:
-      if (lookahead == 'o') ADVANCE(1075);
+    case 981:
+      if (lookahead == 'i') ADVANCE(1075);
       END_STATE();
-    case 1012:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+    case 982:
+      if (lookahead == 'n') ADVANCE(1076);
       END_STATE();
-    case 1013:
-      if (lookahead == 's') ADVANCE(1076);
+    case 983:
+      if (lookahead == 'i') ADVANCE(1077);
       END_STATE();
-    case 1014:
-      if (lookahead == 'v') ADVANCE(1077);
+    case 984:
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
-    case 1015:
-      ACCEPT_TOKEN(anon_sym_position);
+    case 985:
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
-    case 1016:
-      if (lookahead == 'f') ADVANCE(1078);
+    case 986:
+      if (lookahead == 'u') ADVANCE(1079);
       END_STATE();
-    case 1017:
-      if (lookahead == 'r') ADVANCE(1079);
+    case 987:
+      if (lookahead == 'g') ADVANCE(1080);
       END_STATE();
-    case 1018:
-      if (lookahead == 'r') ADVANCE(1080);
+    case 988:
+      if (lookahead == 'c') ADVANCE(1081);
       END_STATE();
-    case 1019:
-      ACCEPT_TOKEN(anon_sym_quieting);
+    case 989:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1082);
       END_STATE();
-    case 1020:
-      if (lookahead == 'e') ADVANCE(1081);
-      END_STATE();
-    case 1021:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 1022:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 1023:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1024:
-      if (lookahead == 'e') ADVANCE(1082);
-      END_STATE();
-    case 1025:
+    case 990:
       if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
-    case 1026:
-      if (lookahead == 'o') ADVANCE(1084);
+    case 991:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1084);
+      if (lookahead == 'r') ADVANCE(1085);
       END_STATE();
-    case 1027:
-      if (lookahead == 'i') ADVANCE(1085);
+    case 992:
+      if (lookahead == 'c') ADVANCE(1086);
       END_STATE();
-    case 1028:
-      if (lookahead == 'i') ADVANCE(1086);
+    case 993:
+      if (lookahead == 'e') ADVANCE(1087);
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
-    case 1029:
-      if (lookahead == 'i') ADVANCE(1087);
+    case 994:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 1030:
-      if (lookahead == 'o') ADVANCE(1088);
+    case 995:
+      if (lookahead == 'b') ADVANCE(1089);
       END_STATE();
-    case 1031:
-      if (lookahead == 'e') ADVANCE(1089);
+    case 996:
+      if (lookahead == 't') ADVANCE(1090);
       END_STATE();
-    case 1032:
-      if (lookahead == 'o') ADVANCE(1090);
+    case 997:
+      if (lookahead == 'v') ADVANCE(1091);
       END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 998:
+      if (lookahead == 'i') ADVANCE(1092);
       END_STATE();
-    case 1034:
-      if (lookahead == 'i') ADVANCE(1091);
+    case 999:
+      if (lookahead == 'c') ADVANCE(1093);
       END_STATE();
-    case 1035:
-      if (lookahead == 's') ADVANCE(1092);
+    case 1000:
+      if (lookahead == 'l') ADVANCE(1094);
       END_STATE();
-    case 1036:
-      if (lookahead == 'e') ADVANCE(1093);
+    case 1001:
+      if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
-    case 1037:
-      if (lookahead == 'i') ADVANCE(1094);
+    case 1002:
+      if (lookahead == 'v') ADVANCE(1096);
       END_STATE();
-    case 1038:
-      if (lookahead == 'u') ADVANCE(1095);
+    case 1003:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 1039:
-      if (lookahead == 'd') ADVANCE(1096);
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 1040:
-      if (lookahead == 'v') ADVANCE(1097);
+    case 1005:
+      if (lookahead == 'i') ADVANCE(1097);
       END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1098);
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 1007:
+      if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
-    case 1043:
-      if (lookahead == 't') ADVANCE(1099);
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 1044:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 1009:
+      if (lookahead == 'd') ADVANCE(1099);
       END_STATE();
-    case 1045:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 1010:
+      if (lookahead == 't') ADVANCE(1100);
       END_STATE();
-    case 1046:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 1011:
+      if (lookahead == 'l') ADVANCE(1101);
       END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_averaging);
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
-    case 1048:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+    case 1013:
+      if (lookahead == 'i') ADVANCE(1102);
       END_STATE();
-    case 1049:
-      if (lookahead == 'n') ADVANCE(1100);
+    case 1014:
+      if (lookahead == 't') ADVANCE(1103);
       END_STATE();
-    case 1050:
-      if (lookahead == 'd') ADVANCE(1101);
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
-    case 1051:
-      if (lookahead == 'r') ADVANCE(1102);
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
-    case 1053:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1018:
+      if (lookahead == 'y') ADVANCE(1104);
       END_STATE();
-    case 1054:
-      if (lookahead == 'e') ADVANCE(1103);
+    case 1019:
+      if (lookahead == 'l') ADVANCE(1105);
       END_STATE();
-    case 1055:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
-    case 1056:
-      if (lookahead == 'i') ADVANCE(1104);
+    case 1021:
+      if (lookahead == 'g') ADVANCE(1106);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
-    case 1058:
-      if (lookahead == 't') ADVANCE(1105);
+    case 1023:
+      if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
-    case 1059:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 1060:
-      if (lookahead == 'y') ADVANCE(1106);
-      END_STATE();
-    case 1061:
-      ACCEPT_TOKEN(anon_sym_elevation);
-      END_STATE();
-    case 1062:
-      if (lookahead == 'e') ADVANCE(1107);
-      END_STATE();
-    case 1063:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 1064:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1065:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1066:
+    case 1024:
       if (lookahead == 'r') ADVANCE(1108);
       END_STATE();
-    case 1067:
-      if (lookahead == 'n') ADVANCE(1109);
+    case 1025:
+      if (lookahead == 'y') ADVANCE(1109);
       END_STATE();
-    case 1068:
-      ACCEPT_TOKEN(anon_sym_impedance);
+    case 1026:
+      if (lookahead == 'g') ADVANCE(1110);
       END_STATE();
-    case 1069:
-      if (lookahead == 'i') ADVANCE(1110);
+    case 1027:
+      if (lookahead == 'h') ADVANCE(1111);
       END_STATE();
-    case 1070:
-      if (lookahead == 't') ADVANCE(1111);
+    case 1028:
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
-    case 1071:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
-    case 1072:
-      if (lookahead == 'i') ADVANCE(1112);
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
-    case 1073:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1031:
+      if (lookahead == 'o') ADVANCE(1112);
       END_STATE();
-    case 1074:
+    case 1032:
       if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
+    case 1033:
+      if (lookahead == 'o') ADVANCE(1114);
+      END_STATE();
+    case 1034:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 1035:
+      if (lookahead == 'n') ADVANCE(1115);
+      END_STATE();
+    case 1036:
+      if (lookahead == 'r') ADVANCE(1116);
+      END_STATE();
+    case 1037:
+      if (lookahead == 'c') ADVANCE(1117);
+      END_STATE();
+    case 1038:
+      if (lookahead == 'r') ADVANCE(1118);
+      END_STATE();
+    case 1039:
+      if (lookahead == 't') ADVANCE(1119);
+      END_STATE();
+    case 1040:
+      if (lookahead == 'd') ADVANCE(1120);
+      END_STATE();
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 1043:
+      if (lookahead == 'd') ADVANCE(1121);
+      END_STATE();
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'i') ADVANCE(1122);
+      END_STATE();
+    case 1047:
+      if (lookahead == 'd') ADVANCE(1123);
+      END_STATE();
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 1049:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 1050:
+      if (lookahead == 'c') ADVANCE(1124);
+      END_STATE();
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 1053:
+      if (lookahead == 'c') ADVANCE(1125);
+      END_STATE();
+    case 1054:
+      if (lookahead == 'y') ADVANCE(1126);
+      END_STATE();
+    case 1055:
+      if (lookahead == 'r') ADVANCE(1127);
+      END_STATE();
+    case 1056:
+      if (lookahead == 'n') ADVANCE(1128);
+      END_STATE();
+    case 1057:
+      if (lookahead == 'u') ADVANCE(1129);
+      END_STATE();
+    case 1058:
+      if (lookahead == 'a') ADVANCE(1130);
+      END_STATE();
+    case 1059:
+      if (lookahead == 'm') ADVANCE(1131);
+      END_STATE();
+    case 1060:
+      if (lookahead == 'a') ADVANCE(1132);
+      END_STATE();
+    case 1061:
+      if (lookahead == 'e') ADVANCE(1133);
+      END_STATE();
+    case 1062:
+      if (lookahead == 's') ADVANCE(1134);
+      END_STATE();
+    case 1063:
+      if (lookahead == 'n') ADVANCE(1135);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'n') ADVANCE(1136);
+      END_STATE();
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1066:
+      if (lookahead == 't') ADVANCE(1137);
+      END_STATE();
+    case 1067:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_latitude);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'y') ADVANCE(1138);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'e') ADVANCE(1139);
+      END_STATE();
+    case 1071:
+      if (lookahead == 'g') ADVANCE(1140);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'o') ADVANCE(1141);
+      END_STATE();
+    case 1073:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 1074:
+      if (lookahead == 's') ADVANCE(1142);
+      END_STATE();
     case 1075:
-      if (lookahead == 'n') ADVANCE(1114);
+      if (lookahead == 'v') ADVANCE(1143);
       END_STATE();
     case 1076:
-      if (lookahead == 'i') ADVANCE(1115);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1077:
-      if (lookahead == 'i') ADVANCE(1116);
+      if (lookahead == 'f') ADVANCE(1144);
       END_STATE();
     case 1078:
-      if (lookahead == 'i') ADVANCE(1117);
+      if (lookahead == 'r') ADVANCE(1145);
       END_STATE();
     case 1079:
-      ACCEPT_TOKEN(anon_sym_protector);
+      if (lookahead == 'r') ADVANCE(1146);
       END_STATE();
     case 1080:
-      if (lookahead == 'a') ADVANCE(1118);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1081:
-      ACCEPT_TOKEN(anon_sym_reactance);
+      if (lookahead == 'e') ADVANCE(1147);
       END_STATE();
     case 1082:
-      ACCEPT_TOKEN(anon_sym_reference);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_reflected);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1084:
-      if (lookahead == 'n') ADVANCE(1119);
+      if (lookahead == 'f') ADVANCE(1148);
+      if (lookahead == 'l') ADVANCE(1149);
       END_STATE();
     case 1085:
-      if (lookahead == 'l') ADVANCE(1120);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1086:
-      if (lookahead == 'a') ADVANCE(1121);
+      if (lookahead == 'e') ADVANCE(1150);
       END_STATE();
     case 1087:
-      if (lookahead == 't') ADVANCE(1122);
+      if (lookahead == 'd') ADVANCE(1151);
       END_STATE();
     case 1088:
-      if (lookahead == 'n') ADVANCE(1123);
+      if (lookahead == 'o') ADVANCE(1152);
       END_STATE();
     case 1089:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(1153);
       END_STATE();
     case 1090:
-      if (lookahead == 's') ADVANCE(1124);
+      if (lookahead == 'i') ADVANCE(1154);
       END_STATE();
     case 1091:
-      if (lookahead == 't') ADVANCE(1125);
+      if (lookahead == 'i') ADVANCE(1155);
       END_STATE();
     case 1092:
-      if (lookahead == 'e') ADVANCE(1126);
+      if (lookahead == 'o') ADVANCE(1156);
       END_STATE();
     case 1093:
-      if (lookahead == 's') ADVANCE(1127);
+      if (lookahead == 'e') ADVANCE(1157);
       END_STATE();
     case 1094:
-      if (lookahead == 'a') ADVANCE(1128);
+      if (lookahead == 'o') ADVANCE(1158);
       END_STATE();
     case 1095:
-      if (lookahead == 'r') ADVANCE(1129);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1096:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      if (lookahead == 'i') ADVANCE(1159);
       END_STATE();
     case 1097:
-      if (lookahead == 'e') ADVANCE(1130);
+      if (lookahead == 's') ADVANCE(1160);
       END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1131);
+      if (lookahead == 'e') ADVANCE(1161);
       END_STATE();
     case 1099:
-      if (lookahead == 'h') ADVANCE(1132);
+      if (lookahead == 'i') ADVANCE(1162);
       END_STATE();
     case 1100:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'u') ADVANCE(1163);
       END_STATE();
     case 1101:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'd') ADVANCE(1164);
       END_STATE();
     case 1102:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'v') ADVANCE(1165);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1166);
+      if (lookahead == 't') ADVANCE(1167);
       END_STATE();
     case 1104:
-      if (lookahead == 'o') ADVANCE(1133);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1105:
-      if (lookahead == 'y') ADVANCE(1134);
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
     case 1106:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 't') ADVANCE(1168);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1108:
-      if (lookahead == 'b') ADVANCE(1135);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1109:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1110:
-      if (lookahead == 's') ADVANCE(1136);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1111:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1112:
-      if (lookahead == 'o') ADVANCE(1137);
+      if (lookahead == 'n') ADVANCE(1169);
       END_STATE();
     case 1113:
-      if (lookahead == 'n') ADVANCE(1138);
+      if (lookahead == 'd') ADVANCE(1170);
       END_STATE();
     case 1114:
-      if (lookahead == 'a') ADVANCE(1139);
+      if (lookahead == 'r') ADVANCE(1171);
       END_STATE();
     case 1115:
-      if (lookahead == 's') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1116:
-      if (lookahead == 't') ADVANCE(1141);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1117:
-      if (lookahead == 'e') ADVANCE(1142);
+      if (lookahead == 'e') ADVANCE(1172);
       END_STATE();
     case 1118:
-      if (lookahead == 'l') ADVANCE(1143);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'i') ADVANCE(1173);
       END_STATE();
     case 1120:
-      if (lookahead == 'i') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
     case 1121:
-      if (lookahead == 'l') ADVANCE(1145);
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
     case 1122:
-      if (lookahead == 'y') ADVANCE(1146);
+      if (lookahead == 't') ADVANCE(1174);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_resolution);
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
     case 1124:
-      if (lookahead == 's') ADVANCE(1147);
+      if (lookahead == 'y') ADVANCE(1175);
       END_STATE();
     case 1125:
-      if (lookahead == 'y') ADVANCE(1148);
+      if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
     case 1126:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
     case 1127:
-      if (lookahead == 's') ADVANCE(1149);
+      ACCEPT_TOKEN(anon_sym_generator);
       END_STATE();
     case 1128:
-      if (lookahead == 'm') ADVANCE(1150);
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
       END_STATE();
     case 1129:
-      if (lookahead == 'e') ADVANCE(1151);
+      if (lookahead == 'r') ADVANCE(1177);
       END_STATE();
     case 1130:
-      if (lookahead == 'r') ADVANCE(1152);
+      if (lookahead == 'n') ADVANCE(1178);
       END_STATE();
     case 1131:
-      if (lookahead == 'r') ADVANCE(1153);
+      if (lookahead == 's') ADVANCE(1179);
       END_STATE();
     case 1132:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1154);
+      if (lookahead == 'l') ADVANCE(1180);
       END_STATE();
     case 1133:
-      if (lookahead == 'n') ADVANCE(1155);
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
     case 1134:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'i') ADVANCE(1181);
       END_STATE();
     case 1135:
-      if (lookahead == 'a') ADVANCE(1156);
+      if (lookahead == 't') ADVANCE(1182);
       END_STATE();
     case 1136:
-      if (lookahead == 't') ADVANCE(1157);
+      ACCEPT_TOKEN(anon_sym_isolation);
       END_STATE();
     case 1137:
-      if (lookahead == 'n') ADVANCE(1158);
+      if (lookahead == 'i') ADVANCE(1183);
       END_STATE();
     case 1138:
-      if (lookahead == 't') ADVANCE(1159);
+      ACCEPT_TOKEN(anon_sym_linearity);
       END_STATE();
     case 1139:
-      if (lookahead == 'l') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_longitude);
       END_STATE();
     case 1140:
-      if (lookahead == 't') ADVANCE(1161);
+      if (lookahead == 'e') ADVANCE(1184);
       END_STATE();
     case 1141:
-      if (lookahead == 'y') ADVANCE(1162);
+      if (lookahead == 'n') ADVANCE(1185);
       END_STATE();
     case 1142:
-      if (lookahead == 'r') ADVANCE(1163);
+      if (lookahead == 'i') ADVANCE(1186);
       END_STATE();
     case 1143:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 'i') ADVANCE(1187);
       END_STATE();
     case 1144:
-      if (lookahead == 't') ADVANCE(1164);
+      if (lookahead == 'i') ADVANCE(1188);
       END_STATE();
     case 1145:
-      ACCEPT_TOKEN(anon_sym_residential);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1146:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      if (lookahead == 'a') ADVANCE(1189);
       END_STATE();
     case 1147:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1148:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'r') ADVANCE(1190);
       END_STATE();
     case 1149:
-      if (lookahead == 'e') ADVANCE(1165);
+      if (lookahead == 'o') ADVANCE(1191);
       END_STATE();
     case 1150:
-      if (lookahead == 'e') ADVANCE(1166);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1151:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1152:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'n') ADVANCE(1192);
       END_STATE();
     case 1153:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      if (lookahead == 'l') ADVANCE(1193);
       END_STATE();
     case 1154:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+      if (lookahead == 'a') ADVANCE(1194);
       END_STATE();
     case 1155:
-      ACCEPT_TOKEN(anon_sym_construction);
+      if (lookahead == 't') ADVANCE(1195);
       END_STATE();
     case 1156:
-      if (lookahead == 'n') ADVANCE(1167);
+      if (lookahead == 'n') ADVANCE(1196);
       END_STATE();
     case 1157:
-      if (lookahead == 'i') ADVANCE(1168);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1158:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      if (lookahead == 's') ADVANCE(1197);
       END_STATE();
     case 1159:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 't') ADVANCE(1198);
       END_STATE();
     case 1160:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
     case 1161:
-      if (lookahead == 'i') ADVANCE(1169);
+      if (lookahead == 's') ADVANCE(1200);
       END_STATE();
     case 1162:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'a') ADVANCE(1201);
       END_STATE();
     case 1163:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 'r') ADVANCE(1202);
       END_STATE();
     case 1164:
-      if (lookahead == 'y') ADVANCE(1170);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1165:
-      if (lookahead == 'd') ADVANCE(1171);
+      if (lookahead == 'e') ADVANCE(1203);
       END_STATE();
     case 1166:
-      if (lookahead == 't') ADVANCE(1172);
+      if (lookahead == 'f') ADVANCE(1204);
       END_STATE();
     case 1167:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      if (lookahead == 'e') ADVANCE(1205);
       END_STATE();
     case 1168:
-      if (lookahead == 'v') ADVANCE(1173);
+      if (lookahead == 'h') ADVANCE(1206);
       END_STATE();
     case 1169:
-      if (lookahead == 'v') ADVANCE(1174);
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
     case 1170:
-      ACCEPT_TOKEN(anon_sym_repeatability);
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
     case 1171:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      ACCEPT_TOKEN(anon_sym_circulator);
       END_STATE();
     case 1172:
-      if (lookahead == 'e') ADVANCE(1175);
+      ACCEPT_TOKEN(anon_sym_confidence);
       END_STATE();
     case 1173:
-      if (lookahead == 'i') ADVANCE(1176);
+      if (lookahead == 'o') ADVANCE(1207);
       END_STATE();
     case 1174:
-      if (lookahead == 'i') ADVANCE(1177);
+      if (lookahead == 'y') ADVANCE(1208);
       END_STATE();
     case 1175:
-      if (lookahead == 'r') ADVANCE(1178);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1176:
-      if (lookahead == 't') ADVANCE(1179);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1177:
-      if (lookahead == 't') ADVANCE(1180);
+      if (lookahead == 'b') ADVANCE(1209);
       END_STATE();
     case 1178:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1179:
-      if (lookahead == 'y') ADVANCE(1181);
+      if (lookahead == 'l') ADVANCE(1210);
       END_STATE();
     case 1180:
-      if (lookahead == 'y') ADVANCE(1182);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1181:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 's') ADVANCE(1211);
       END_STATE();
     case 1182:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1183:
+      if (lookahead == 'o') ADVANCE(1212);
+      END_STATE();
+    case 1184:
+      if (lookahead == 'n') ADVANCE(1213);
+      END_STATE();
+    case 1185:
+      if (lookahead == 'a') ADVANCE(1214);
+      END_STATE();
+    case 1186:
+      if (lookahead == 's') ADVANCE(1215);
+      END_STATE();
+    case 1187:
+      if (lookahead == 't') ADVANCE(1216);
+      END_STATE();
+    case 1188:
+      if (lookahead == 'e') ADVANCE(1217);
+      END_STATE();
+    case 1189:
+      if (lookahead == 'l') ADVANCE(1218);
+      END_STATE();
+    case 1190:
+      if (lookahead == 'e') ADVANCE(1219);
+      END_STATE();
+    case 1191:
+      if (lookahead == 's') ADVANCE(1220);
+      END_STATE();
+    case 1192:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
+    case 1193:
+      if (lookahead == 'i') ADVANCE(1221);
+      END_STATE();
+    case 1194:
+      if (lookahead == 'l') ADVANCE(1222);
+      END_STATE();
+    case 1195:
+      if (lookahead == 'y') ADVANCE(1223);
+      END_STATE();
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1197:
+      if (lookahead == 's') ADVANCE(1224);
+      END_STATE();
+    case 1198:
+      if (lookahead == 'y') ADVANCE(1225);
+      END_STATE();
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1200:
+      if (lookahead == 's') ADVANCE(1226);
+      END_STATE();
+    case 1201:
+      if (lookahead == 'm') ADVANCE(1227);
+      END_STATE();
+    case 1202:
+      if (lookahead == 'e') ADVANCE(1228);
+      END_STATE();
+    case 1203:
+      if (lookahead == 'r') ADVANCE(1229);
+      END_STATE();
+    case 1204:
+      if (lookahead == 'r') ADVANCE(1230);
+      END_STATE();
+    case 1205:
+      if (lookahead == 'r') ADVANCE(1231);
+      END_STATE();
+    case 1206:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1232);
+      END_STATE();
+    case 1207:
+      if (lookahead == 'n') ADVANCE(1233);
+      END_STATE();
+    case 1208:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1209:
+      if (lookahead == 'a') ADVANCE(1234);
+      END_STATE();
+    case 1210:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      END_STATE();
+    case 1211:
+      if (lookahead == 't') ADVANCE(1235);
+      END_STATE();
+    case 1212:
+      if (lookahead == 'n') ADVANCE(1236);
+      END_STATE();
+    case 1213:
+      if (lookahead == 't') ADVANCE(1237);
+      END_STATE();
+    case 1214:
+      if (lookahead == 'l') ADVANCE(1238);
+      END_STATE();
+    case 1215:
+      if (lookahead == 't') ADVANCE(1239);
+      END_STATE();
+    case 1216:
+      if (lookahead == 'y') ADVANCE(1240);
+      END_STATE();
+    case 1217:
+      if (lookahead == 'r') ADVANCE(1241);
+      END_STATE();
+    case 1218:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1219:
+      if (lookahead == 'q') ADVANCE(1242);
+      END_STATE();
+    case 1220:
+      if (lookahead == 's') ADVANCE(1243);
+      END_STATE();
+    case 1221:
+      if (lookahead == 't') ADVANCE(1244);
+      END_STATE();
+    case 1222:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1224:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1225:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1226:
+      if (lookahead == 'e') ADVANCE(1245);
+      END_STATE();
+    case 1227:
+      if (lookahead == 'e') ADVANCE(1246);
+      END_STATE();
+    case 1228:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1229:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1230:
+      if (lookahead == 'e') ADVANCE(1247);
+      END_STATE();
+    case 1231:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1232:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1233:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1234:
+      if (lookahead == 'n') ADVANCE(1248);
+      END_STATE();
+    case 1235:
+      if (lookahead == 'i') ADVANCE(1249);
+      END_STATE();
+    case 1236:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1237:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1239:
+      if (lookahead == 'i') ADVANCE(1250);
+      END_STATE();
+    case 1240:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1241:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1242:
+      if (lookahead == 'u') ADVANCE(1251);
+      END_STATE();
+    case 1243:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1252);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'd') ADVANCE(1253);
+      END_STATE();
+    case 1246:
+      if (lookahead == 't') ADVANCE(1254);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1255);
+      END_STATE();
+    case 1248:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1249:
+      if (lookahead == 'v') ADVANCE(1256);
+      END_STATE();
+    case 1250:
+      if (lookahead == 'v') ADVANCE(1257);
+      END_STATE();
+    case 1251:
+      if (lookahead == 'e') ADVANCE(1258);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1259);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'u') ADVANCE(1260);
+      END_STATE();
+    case 1256:
+      if (lookahead == 'i') ADVANCE(1261);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'i') ADVANCE(1262);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'n') ADVANCE(1263);
+      END_STATE();
+    case 1259:
+      if (lookahead == 'r') ADVANCE(1264);
+      END_STATE();
+    case 1260:
+      if (lookahead == 'e') ADVANCE(1265);
+      END_STATE();
+    case 1261:
+      if (lookahead == 't') ADVANCE(1266);
+      END_STATE();
+    case 1262:
+      if (lookahead == 't') ADVANCE(1267);
+      END_STATE();
+    case 1263:
+      if (lookahead == 'c') ADVANCE(1268);
+      END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1265:
+      if (lookahead == 'n') ADVANCE(1269);
+      END_STATE();
+    case 1266:
+      if (lookahead == 'y') ADVANCE(1270);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'y') ADVANCE(1271);
+      END_STATE();
+    case 1268:
+      if (lookahead == 'y') ADVANCE(1272);
+      END_STATE();
+    case 1269:
+      if (lookahead == 'c') ADVANCE(1273);
+      END_STATE();
+    case 1270:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1271:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1272:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1273:
+      if (lookahead == 'y') ADVANCE(1274);
+      END_STATE();
+    case 1274:
+      ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
       return false;
@@ -8618,59 +9184,59 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 150},
+  [1] = {.lex_state = 156},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 147},
-  [4] = {.lex_state = 148},
-  [5] = {.lex_state = 148},
-  [6] = {.lex_state = 148},
-  [7] = {.lex_state = 150},
-  [8] = {.lex_state = 150},
-  [9] = {.lex_state = 150},
-  [10] = {.lex_state = 150},
-  [11] = {.lex_state = 148},
-  [12] = {.lex_state = 148},
-  [13] = {.lex_state = 148},
-  [14] = {.lex_state = 148},
-  [15] = {.lex_state = 148},
-  [16] = {.lex_state = 148},
-  [17] = {.lex_state = 148},
-  [18] = {.lex_state = 148},
-  [19] = {.lex_state = 148},
-  [20] = {.lex_state = 148},
-  [21] = {.lex_state = 149},
-  [22] = {.lex_state = 149},
-  [23] = {.lex_state = 149},
-  [24] = {.lex_state = 149},
-  [25] = {.lex_state = 149},
-  [26] = {.lex_state = 149},
-  [27] = {.lex_state = 149},
-  [28] = {.lex_state = 149},
-  [29] = {.lex_state = 149},
-  [30] = {.lex_state = 149},
-  [31] = {.lex_state = 149},
-  [32] = {.lex_state = 148},
-  [33] = {.lex_state = 148},
-  [34] = {.lex_state = 148},
-  [35] = {.lex_state = 148},
-  [36] = {.lex_state = 148},
-  [37] = {.lex_state = 148},
-  [38] = {.lex_state = 150},
-  [39] = {.lex_state = 150},
-  [40] = {.lex_state = 150},
-  [41] = {.lex_state = 150},
-  [42] = {.lex_state = 150},
+  [3] = {.lex_state = 153},
+  [4] = {.lex_state = 154},
+  [5] = {.lex_state = 154},
+  [6] = {.lex_state = 154},
+  [7] = {.lex_state = 156},
+  [8] = {.lex_state = 156},
+  [9] = {.lex_state = 156},
+  [10] = {.lex_state = 156},
+  [11] = {.lex_state = 154},
+  [12] = {.lex_state = 154},
+  [13] = {.lex_state = 154},
+  [14] = {.lex_state = 154},
+  [15] = {.lex_state = 154},
+  [16] = {.lex_state = 154},
+  [17] = {.lex_state = 154},
+  [18] = {.lex_state = 154},
+  [19] = {.lex_state = 154},
+  [20] = {.lex_state = 154},
+  [21] = {.lex_state = 155},
+  [22] = {.lex_state = 155},
+  [23] = {.lex_state = 155},
+  [24] = {.lex_state = 155},
+  [25] = {.lex_state = 155},
+  [26] = {.lex_state = 155},
+  [27] = {.lex_state = 155},
+  [28] = {.lex_state = 155},
+  [29] = {.lex_state = 155},
+  [30] = {.lex_state = 155},
+  [31] = {.lex_state = 155},
+  [32] = {.lex_state = 154},
+  [33] = {.lex_state = 154},
+  [34] = {.lex_state = 154},
+  [35] = {.lex_state = 154},
+  [36] = {.lex_state = 154},
+  [37] = {.lex_state = 154},
+  [38] = {.lex_state = 156},
+  [39] = {.lex_state = 156},
+  [40] = {.lex_state = 156},
+  [41] = {.lex_state = 156},
+  [42] = {.lex_state = 156},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 150},
-  [45] = {.lex_state = 150},
-  [46] = {.lex_state = 150},
-  [47] = {.lex_state = 150},
-  [48] = {.lex_state = 150},
-  [49] = {.lex_state = 150},
-  [50] = {.lex_state = 150},
-  [51] = {.lex_state = 150},
-  [52] = {.lex_state = 9},
-  [53] = {.lex_state = 9},
+  [44] = {.lex_state = 5},
+  [45] = {.lex_state = 5},
+  [46] = {.lex_state = 5},
+  [47] = {.lex_state = 5},
+  [48] = {.lex_state = 5},
+  [49] = {.lex_state = 5},
+  [50] = {.lex_state = 5},
+  [51] = {.lex_state = 5},
+  [52] = {.lex_state = 10},
+  [53] = {.lex_state = 10},
   [54] = {.lex_state = 4},
   [55] = {.lex_state = 4},
   [56] = {.lex_state = 4},
@@ -8687,16 +9253,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 150},
-  [71] = {.lex_state = 150},
-  [72] = {.lex_state = 150},
-  [73] = {.lex_state = 24},
-  [74] = {.lex_state = 24},
-  [75] = {.lex_state = 24},
-  [76] = {.lex_state = 24},
-  [77] = {.lex_state = 24},
-  [78] = {.lex_state = 24},
-  [79] = {.lex_state = 24},
+  [70] = {.lex_state = 5},
+  [71] = {.lex_state = 5},
+  [72] = {.lex_state = 5},
+  [73] = {.lex_state = 26},
+  [74] = {.lex_state = 26},
+  [75] = {.lex_state = 26},
+  [76] = {.lex_state = 26},
+  [77] = {.lex_state = 26},
+  [78] = {.lex_state = 26},
+  [79] = {.lex_state = 26},
   [80] = {.lex_state = 0},
 };
 
@@ -8784,6 +9350,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(1),
     [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_transceiver] = ACTIONS(1),
@@ -8822,11 +9389,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_field] = ACTIONS(1),
     [anon_sym_hop] = ACTIONS(1),
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
     [anon_sym_k_DASHfactor] = ACTIONS(1),
-    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
@@ -8857,12 +9424,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
     [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
-    [anon_sym_pattern] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_GHz] = ACTIONS(1),
+    [anon_sym_Hz] = ACTIONS(1),
+    [anon_sym_MHz] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_after] = ACTIONS(1),
@@ -8876,6 +9446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_beyond] = ACTIONS(1),
+    [anon_sym_blank] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -8886,11 +9458,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
+    [anon_sym_dB] = ACTIONS(1),
+    [anon_sym_dBW] = ACTIONS(1),
+    [anon_sym_dBd] = ACTIONS(1),
+    [anon_sym_dBi] = ACTIONS(1),
+    [anon_sym_dBm] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_date] = ACTIONS(1),
+    [anon_sym_datum] = ACTIONS(1),
     [anon_sym_dc_DASHinput] = ACTIONS(1),
+    [anon_sym_degrees] = ACTIONS(1),
+    [anon_sym_delivered] = ACTIONS(1),
+    [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
+    [anon_sym_dms] = ACTIONS(1),
+    [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
-    [anon_sym_elevation] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
     [anon_sym_etrs89] = ACTIONS(1),
@@ -8900,16 +9483,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(1),
     [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
+    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_hata_DASHopen] = ACTIONS(1),
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
+    [anon_sym_height_DASHamsl] = ACTIONS(1),
+    [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
     [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
+    [anon_sym_kHz] = ACTIONS(1),
+    [anon_sym_kW] = ACTIONS(1),
+    [anon_sym_km] = ACTIONS(1),
+    [anon_sym_latitude] = ACTIONS(1),
+    [anon_sym_longitude] = ACTIONS(1),
+    [anon_sym_m] = ACTIONS(1),
+    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
     [anon_sym_medium] = ACTIONS(1),
@@ -8920,6 +9513,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
+    [anon_sym_offset] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_out] = ACTIONS(1),
@@ -8935,6 +9529,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
     [anon_sym_realized] = ACTIONS(1),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(1),
+    [anon_sym_receive_DASHloss] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
@@ -8951,10 +9547,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
+    [anon_sym_title] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(1),
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_up] = ACTIONS(1),
+    [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
@@ -8991,34 +9591,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token13] = ACTIONS(1),
     [aux_sym_unit_token14] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token15] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
-    [anon_sym_GHz] = ACTIONS(1),
-    [anon_sym_MHz] = ACTIONS(1),
     [aux_sym_unit_token17] = ACTIONS(1),
-    [anon_sym_dBW] = ACTIONS(1),
-    [anon_sym_dBd] = ACTIONS(1),
-    [anon_sym_dBi] = ACTIONS(1),
-    [anon_sym_dBm] = ACTIONS(1),
+    [aux_sym_unit_token18] = ACTIONS(1),
     [anon_sym_deg] = ACTIONS(1),
-    [anon_sym_kHz] = ACTIONS(1),
     [anon_sym_min] = ACTIONS(1),
     [anon_sym_ohm] = ACTIONS(1),
-    [anon_sym_Hz] = ACTIONS(1),
     [anon_sym_cm] = ACTIONS(1),
-    [anon_sym_dB] = ACTIONS(1),
-    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_kV] = ACTIONS(1),
-    [anon_sym_kW] = ACTIONS(1),
-    [anon_sym_km] = ACTIONS(1),
-    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_mi] = ACTIONS(1),
     [anon_sym_mm] = ACTIONS(1),
     [anon_sym_ms] = ACTIONS(1),
@@ -9042,7 +9630,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(1),
     [anon_sym_W] = ACTIONS(1),
     [anon_sym_h] = ACTIONS(1),
-    [anon_sym_m] = ACTIONS(1),
     [anon_sym_s] = ACTIONS(1),
     [anon_sym_u00b0] = ACTIONS(1),
     [anon_sym_u03a9] = ACTIONS(1),
@@ -9150,6 +9737,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -9188,11 +9776,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -9223,12 +9811,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
-    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -9242,6 +9833,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9252,11 +9845,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
-    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -9266,16 +9870,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -9286,6 +9900,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -9301,6 +9916,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -9317,10 +9934,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -9420,6 +10041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9458,11 +10080,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9493,12 +10115,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
-    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(27),
+    [anon_sym_Hz] = ACTIONS(27),
+    [anon_sym_MHz] = ACTIONS(27),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9512,6 +10137,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9522,11 +10149,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(27),
+    [anon_sym_dBW] = ACTIONS(27),
+    [anon_sym_dBd] = ACTIONS(27),
+    [anon_sym_dBi] = ACTIONS(27),
+    [anon_sym_dBm] = ACTIONS(27),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
-    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -9536,16 +10174,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(27),
+    [anon_sym_kW] = ACTIONS(27),
+    [anon_sym_km] = ACTIONS(27),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(27),
+    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9556,6 +10204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9571,6 +10220,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9587,10 +10238,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9626,34 +10281,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
     [aux_sym_unit_token11] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token13] = ACTIONS(31),
     [aux_sym_unit_token14] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token15] = ACTIONS(31),
     [aux_sym_unit_token16] = ACTIONS(31),
-    [anon_sym_GHz] = ACTIONS(27),
-    [anon_sym_MHz] = ACTIONS(27),
     [aux_sym_unit_token17] = ACTIONS(31),
-    [anon_sym_dBW] = ACTIONS(27),
-    [anon_sym_dBd] = ACTIONS(27),
-    [anon_sym_dBi] = ACTIONS(27),
-    [anon_sym_dBm] = ACTIONS(27),
+    [aux_sym_unit_token18] = ACTIONS(31),
     [anon_sym_deg] = ACTIONS(27),
-    [anon_sym_kHz] = ACTIONS(27),
     [anon_sym_min] = ACTIONS(27),
     [anon_sym_ohm] = ACTIONS(27),
-    [anon_sym_Hz] = ACTIONS(27),
     [anon_sym_cm] = ACTIONS(27),
-    [anon_sym_dB] = ACTIONS(27),
-    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_kV] = ACTIONS(27),
-    [anon_sym_kW] = ACTIONS(27),
-    [anon_sym_km] = ACTIONS(27),
-    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_mi] = ACTIONS(27),
     [anon_sym_mm] = ACTIONS(27),
     [anon_sym_ms] = ACTIONS(27),
@@ -9677,7 +10320,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(27),
     [anon_sym_W] = ACTIONS(27),
     [anon_sym_h] = ACTIONS(27),
-    [anon_sym_m] = ACTIONS(27),
     [anon_sym_s] = ACTIONS(27),
     [anon_sym_u00b0] = ACTIONS(27),
     [anon_sym_u03a9] = ACTIONS(27),
@@ -9771,6 +10413,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9809,11 +10452,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9844,12 +10487,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
-    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(33),
+    [anon_sym_Hz] = ACTIONS(33),
+    [anon_sym_MHz] = ACTIONS(33),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9863,6 +10509,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9873,11 +10521,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(33),
+    [anon_sym_dBW] = ACTIONS(33),
+    [anon_sym_dBd] = ACTIONS(33),
+    [anon_sym_dBi] = ACTIONS(33),
+    [anon_sym_dBm] = ACTIONS(33),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
-    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -9887,16 +10546,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(33),
+    [anon_sym_kW] = ACTIONS(33),
+    [anon_sym_km] = ACTIONS(33),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(33),
+    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9907,6 +10576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9922,6 +10592,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9938,10 +10610,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9975,34 +10651,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
     [aux_sym_unit_token11] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token13] = ACTIONS(37),
     [aux_sym_unit_token14] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token15] = ACTIONS(37),
     [aux_sym_unit_token16] = ACTIONS(37),
-    [anon_sym_GHz] = ACTIONS(33),
-    [anon_sym_MHz] = ACTIONS(33),
     [aux_sym_unit_token17] = ACTIONS(37),
-    [anon_sym_dBW] = ACTIONS(33),
-    [anon_sym_dBd] = ACTIONS(33),
-    [anon_sym_dBi] = ACTIONS(33),
-    [anon_sym_dBm] = ACTIONS(33),
+    [aux_sym_unit_token18] = ACTIONS(37),
     [anon_sym_deg] = ACTIONS(33),
-    [anon_sym_kHz] = ACTIONS(33),
     [anon_sym_min] = ACTIONS(33),
     [anon_sym_ohm] = ACTIONS(33),
-    [anon_sym_Hz] = ACTIONS(33),
     [anon_sym_cm] = ACTIONS(33),
-    [anon_sym_dB] = ACTIONS(33),
-    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_kV] = ACTIONS(33),
-    [anon_sym_kW] = ACTIONS(33),
-    [anon_sym_km] = ACTIONS(33),
-    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_mi] = ACTIONS(33),
     [anon_sym_mm] = ACTIONS(33),
     [anon_sym_ms] = ACTIONS(33),
@@ -10026,7 +10690,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(33),
     [anon_sym_W] = ACTIONS(33),
     [anon_sym_h] = ACTIONS(33),
-    [anon_sym_m] = ACTIONS(33),
     [anon_sym_s] = ACTIONS(33),
     [anon_sym_u00b0] = ACTIONS(33),
     [anon_sym_u03a9] = ACTIONS(33),
@@ -10129,6 +10792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10167,11 +10831,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10202,12 +10866,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
-    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10221,6 +10888,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10231,11 +10900,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
-    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -10245,16 +10925,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10265,6 +10955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10280,6 +10971,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10296,10 +10989,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10413,6 +11110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10451,11 +11149,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10486,12 +11184,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
-    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10505,6 +11206,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10515,11 +11218,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
-    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -10529,16 +11243,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10549,6 +11273,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10564,6 +11289,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10580,10 +11307,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10697,6 +11428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(58),
     [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_transceiver] = ACTIONS(58),
@@ -10735,11 +11467,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_field] = ACTIONS(58),
     [anon_sym_hop] = ACTIONS(58),
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
     [anon_sym_k_DASHfactor] = ACTIONS(58),
-    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
@@ -10770,12 +11502,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
     [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
-    [anon_sym_pattern] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_GHz] = ACTIONS(58),
+    [anon_sym_Hz] = ACTIONS(58),
+    [anon_sym_MHz] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_after] = ACTIONS(58),
@@ -10789,6 +11524,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_beyond] = ACTIONS(58),
+    [anon_sym_blank] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -10799,11 +11536,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
+    [anon_sym_dB] = ACTIONS(58),
+    [anon_sym_dBW] = ACTIONS(58),
+    [anon_sym_dBd] = ACTIONS(58),
+    [anon_sym_dBi] = ACTIONS(58),
+    [anon_sym_dBm] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_date] = ACTIONS(58),
+    [anon_sym_datum] = ACTIONS(58),
     [anon_sym_dc_DASHinput] = ACTIONS(58),
+    [anon_sym_degrees] = ACTIONS(58),
+    [anon_sym_delivered] = ACTIONS(58),
+    [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
+    [anon_sym_dms] = ACTIONS(58),
+    [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
-    [anon_sym_elevation] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
     [anon_sym_etrs89] = ACTIONS(58),
@@ -10813,16 +11561,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(58),
     [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
+    [anon_sym_ft] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_hata_DASHopen] = ACTIONS(58),
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
+    [anon_sym_height_DASHamsl] = ACTIONS(58),
+    [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
     [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
+    [anon_sym_kHz] = ACTIONS(58),
+    [anon_sym_kW] = ACTIONS(58),
+    [anon_sym_km] = ACTIONS(58),
+    [anon_sym_latitude] = ACTIONS(58),
+    [anon_sym_longitude] = ACTIONS(58),
+    [anon_sym_m] = ACTIONS(58),
+    [anon_sym_mW] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
     [anon_sym_medium] = ACTIONS(58),
@@ -10833,6 +11591,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
+    [anon_sym_offset] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_out] = ACTIONS(58),
@@ -10848,6 +11607,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
     [anon_sym_realized] = ACTIONS(58),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(58),
+    [anon_sym_receive_DASHloss] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
@@ -10864,10 +11625,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
+    [anon_sym_title] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(58),
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_up] = ACTIONS(58),
+    [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
@@ -10986,6 +11751,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(87),
     [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_transceiver] = ACTIONS(87),
@@ -11024,11 +11790,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_field] = ACTIONS(87),
     [anon_sym_hop] = ACTIONS(87),
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
     [anon_sym_k_DASHfactor] = ACTIONS(87),
-    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
@@ -11059,12 +11825,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
     [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
-    [anon_sym_pattern] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_GHz] = ACTIONS(90),
+    [anon_sym_Hz] = ACTIONS(90),
+    [anon_sym_MHz] = ACTIONS(90),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_after] = ACTIONS(90),
@@ -11078,6 +11847,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_beyond] = ACTIONS(90),
+    [anon_sym_blank] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -11088,11 +11859,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
+    [anon_sym_dB] = ACTIONS(90),
+    [anon_sym_dBW] = ACTIONS(90),
+    [anon_sym_dBd] = ACTIONS(90),
+    [anon_sym_dBi] = ACTIONS(90),
+    [anon_sym_dBm] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_date] = ACTIONS(90),
+    [anon_sym_datum] = ACTIONS(90),
     [anon_sym_dc_DASHinput] = ACTIONS(90),
+    [anon_sym_degrees] = ACTIONS(90),
+    [anon_sym_delivered] = ACTIONS(90),
+    [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
+    [anon_sym_dms] = ACTIONS(90),
+    [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
-    [anon_sym_elevation] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
     [anon_sym_etrs89] = ACTIONS(90),
@@ -11102,16 +11884,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(90),
     [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
+    [anon_sym_ft] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_hata_DASHopen] = ACTIONS(90),
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
+    [anon_sym_height_DASHamsl] = ACTIONS(90),
+    [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
     [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
+    [anon_sym_kHz] = ACTIONS(90),
+    [anon_sym_kW] = ACTIONS(90),
+    [anon_sym_km] = ACTIONS(90),
+    [anon_sym_latitude] = ACTIONS(90),
+    [anon_sym_longitude] = ACTIONS(90),
+    [anon_sym_m] = ACTIONS(90),
+    [anon_sym_mW] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
     [anon_sym_medium] = ACTIONS(90),
@@ -11122,6 +11914,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
+    [anon_sym_offset] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_out] = ACTIONS(90),
@@ -11137,6 +11930,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
     [anon_sym_realized] = ACTIONS(90),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(90),
+    [anon_sym_receive_DASHloss] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
@@ -11153,10 +11948,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
+    [anon_sym_title] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(90),
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_up] = ACTIONS(90),
+    [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
@@ -11269,6 +12068,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11307,11 +12107,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11342,12 +12142,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
-    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11361,6 +12164,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11371,11 +12176,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
-    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -11385,16 +12201,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11405,6 +12231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11420,6 +12247,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11436,10 +12265,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11552,6 +12385,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11590,11 +12424,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11625,12 +12459,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
-    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11644,6 +12481,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11654,11 +12493,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
-    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -11668,16 +12518,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11688,6 +12548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11703,6 +12564,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11719,10 +12582,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11835,6 +12702,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11873,11 +12741,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11908,12 +12776,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
-    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11927,6 +12798,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11937,11 +12810,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
-    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -11951,16 +12835,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11971,6 +12865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11986,6 +12881,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -12002,10 +12899,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12105,6 +13006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(117),
     [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_transceiver] = ACTIONS(117),
@@ -12143,11 +13045,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_field] = ACTIONS(117),
     [anon_sym_hop] = ACTIONS(117),
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
     [anon_sym_k_DASHfactor] = ACTIONS(117),
-    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
@@ -12178,12 +13080,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
     [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
-    [anon_sym_pattern] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_GHz] = ACTIONS(117),
+    [anon_sym_Hz] = ACTIONS(117),
+    [anon_sym_MHz] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_after] = ACTIONS(117),
@@ -12197,6 +13102,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_beyond] = ACTIONS(117),
+    [anon_sym_blank] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -12207,11 +13114,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
+    [anon_sym_dB] = ACTIONS(117),
+    [anon_sym_dBW] = ACTIONS(117),
+    [anon_sym_dBd] = ACTIONS(117),
+    [anon_sym_dBi] = ACTIONS(117),
+    [anon_sym_dBm] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_date] = ACTIONS(117),
+    [anon_sym_datum] = ACTIONS(117),
     [anon_sym_dc_DASHinput] = ACTIONS(117),
+    [anon_sym_degrees] = ACTIONS(117),
+    [anon_sym_delivered] = ACTIONS(117),
+    [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
+    [anon_sym_dms] = ACTIONS(117),
+    [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
-    [anon_sym_elevation] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
     [anon_sym_etrs89] = ACTIONS(117),
@@ -12221,16 +13139,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(117),
     [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
+    [anon_sym_ft] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_hata_DASHopen] = ACTIONS(117),
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
+    [anon_sym_height_DASHamsl] = ACTIONS(117),
+    [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
     [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(117),
+    [anon_sym_kW] = ACTIONS(117),
+    [anon_sym_km] = ACTIONS(117),
+    [anon_sym_latitude] = ACTIONS(117),
+    [anon_sym_longitude] = ACTIONS(117),
+    [anon_sym_m] = ACTIONS(117),
+    [anon_sym_mW] = ACTIONS(117),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
     [anon_sym_medium] = ACTIONS(117),
@@ -12241,6 +13169,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
+    [anon_sym_offset] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_out] = ACTIONS(117),
@@ -12256,6 +13185,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
     [anon_sym_realized] = ACTIONS(117),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(117),
+    [anon_sym_receive_DASHloss] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
@@ -12272,10 +13203,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
+    [anon_sym_title] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(117),
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_up] = ACTIONS(117),
+    [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
@@ -12385,6 +13320,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -12423,11 +13359,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -12458,12 +13394,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
-    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -12477,6 +13416,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -12487,11 +13428,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
-    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -12501,16 +13453,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -12521,6 +13483,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -12536,6 +13499,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -12552,10 +13517,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -12665,6 +13634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -12703,11 +13673,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -12738,12 +13708,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
-    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -12757,6 +13730,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -12767,11 +13742,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
-    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -12781,16 +13767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -12801,6 +13797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -12816,6 +13813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -12832,10 +13831,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -12945,6 +13948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -12983,11 +13987,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -13018,12 +14022,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
-    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -13037,6 +14044,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -13047,11 +14056,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
-    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -13061,16 +14081,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -13081,6 +14111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -13096,6 +14127,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -13112,10 +14145,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -13225,6 +14262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -13263,11 +14301,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -13298,12 +14336,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
-    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -13317,6 +14358,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -13327,11 +14370,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
-    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -13341,16 +14395,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -13361,6 +14425,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -13376,6 +14441,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -13392,10 +14459,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -13505,6 +14576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -13543,11 +14615,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -13578,12 +14650,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
-    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -13597,6 +14672,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -13607,11 +14684,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
-    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -13621,16 +14709,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -13641,6 +14739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -13656,6 +14755,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -13672,10 +14773,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -13785,6 +14890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -13823,11 +14929,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -13858,12 +14964,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
-    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -13877,6 +14986,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -13887,11 +14998,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
-    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -13901,16 +15023,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -13921,6 +15053,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -13936,6 +15069,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -13952,10 +15087,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -14065,6 +15204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -14103,11 +15243,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -14138,12 +15278,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
-    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -14157,6 +15300,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -14167,11 +15312,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
-    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -14181,16 +15337,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -14201,6 +15367,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -14216,6 +15383,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -14232,10 +15401,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -14345,6 +15518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -14383,11 +15557,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -14418,12 +15592,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
-    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -14437,6 +15614,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -14447,11 +15626,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
-    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -14461,16 +15651,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -14481,6 +15681,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -14496,6 +15697,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -14512,10 +15715,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -14625,6 +15832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -14663,11 +15871,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -14698,12 +15906,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
-    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -14717,6 +15928,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -14727,11 +15940,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
-    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -14741,16 +15965,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -14761,6 +15995,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -14776,6 +16011,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -14792,10 +16029,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -14906,6 +16147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(165),
     [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_transceiver] = ACTIONS(165),
@@ -14944,11 +16186,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_field] = ACTIONS(165),
     [anon_sym_hop] = ACTIONS(165),
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
     [anon_sym_k_DASHfactor] = ACTIONS(165),
-    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
@@ -14979,12 +16221,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
     [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
-    [anon_sym_pattern] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_GHz] = ACTIONS(165),
+    [anon_sym_Hz] = ACTIONS(165),
+    [anon_sym_MHz] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_after] = ACTIONS(165),
@@ -14998,6 +16243,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_beyond] = ACTIONS(165),
+    [anon_sym_blank] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -15008,11 +16255,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
+    [anon_sym_dB] = ACTIONS(165),
+    [anon_sym_dBW] = ACTIONS(165),
+    [anon_sym_dBd] = ACTIONS(165),
+    [anon_sym_dBi] = ACTIONS(165),
+    [anon_sym_dBm] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_date] = ACTIONS(165),
+    [anon_sym_datum] = ACTIONS(165),
     [anon_sym_dc_DASHinput] = ACTIONS(165),
+    [anon_sym_degrees] = ACTIONS(165),
+    [anon_sym_delivered] = ACTIONS(165),
+    [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
+    [anon_sym_dms] = ACTIONS(165),
+    [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
-    [anon_sym_elevation] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
     [anon_sym_etrs89] = ACTIONS(165),
@@ -15022,16 +16280,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(165),
     [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
+    [anon_sym_ft] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_hata_DASHopen] = ACTIONS(165),
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
+    [anon_sym_height_DASHamsl] = ACTIONS(165),
+    [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
     [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(165),
+    [anon_sym_kW] = ACTIONS(165),
+    [anon_sym_km] = ACTIONS(165),
+    [anon_sym_latitude] = ACTIONS(165),
+    [anon_sym_longitude] = ACTIONS(165),
+    [anon_sym_m] = ACTIONS(165),
+    [anon_sym_mW] = ACTIONS(165),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
     [anon_sym_medium] = ACTIONS(165),
@@ -15042,6 +16310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
+    [anon_sym_offset] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_out] = ACTIONS(165),
@@ -15057,6 +16326,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
     [anon_sym_realized] = ACTIONS(165),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(165),
+    [anon_sym_receive_DASHloss] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
@@ -15073,10 +16344,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
+    [anon_sym_title] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(165),
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_up] = ACTIONS(165),
+    [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
@@ -15184,6 +16459,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(173),
     [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_transceiver] = ACTIONS(173),
@@ -15222,11 +16498,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_field] = ACTIONS(173),
     [anon_sym_hop] = ACTIONS(173),
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
     [anon_sym_k_DASHfactor] = ACTIONS(173),
-    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
@@ -15257,12 +16533,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
     [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
-    [anon_sym_pattern] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_GHz] = ACTIONS(173),
+    [anon_sym_Hz] = ACTIONS(173),
+    [anon_sym_MHz] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_after] = ACTIONS(173),
@@ -15276,6 +16555,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_beyond] = ACTIONS(173),
+    [anon_sym_blank] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -15286,11 +16567,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
+    [anon_sym_dB] = ACTIONS(173),
+    [anon_sym_dBW] = ACTIONS(173),
+    [anon_sym_dBd] = ACTIONS(173),
+    [anon_sym_dBi] = ACTIONS(173),
+    [anon_sym_dBm] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_date] = ACTIONS(173),
+    [anon_sym_datum] = ACTIONS(173),
     [anon_sym_dc_DASHinput] = ACTIONS(173),
+    [anon_sym_degrees] = ACTIONS(173),
+    [anon_sym_delivered] = ACTIONS(173),
+    [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
+    [anon_sym_dms] = ACTIONS(173),
+    [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
-    [anon_sym_elevation] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
     [anon_sym_etrs89] = ACTIONS(173),
@@ -15300,16 +16592,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(173),
     [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
+    [anon_sym_ft] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_hata_DASHopen] = ACTIONS(173),
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
+    [anon_sym_height_DASHamsl] = ACTIONS(173),
+    [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
     [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
+    [anon_sym_kHz] = ACTIONS(173),
+    [anon_sym_kW] = ACTIONS(173),
+    [anon_sym_km] = ACTIONS(173),
+    [anon_sym_latitude] = ACTIONS(173),
+    [anon_sym_longitude] = ACTIONS(173),
+    [anon_sym_m] = ACTIONS(173),
+    [anon_sym_mW] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
     [anon_sym_medium] = ACTIONS(173),
@@ -15320,6 +16622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
+    [anon_sym_offset] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_out] = ACTIONS(173),
@@ -15335,6 +16638,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
     [anon_sym_realized] = ACTIONS(173),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(173),
+    [anon_sym_receive_DASHloss] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
@@ -15351,10 +16656,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
+    [anon_sym_title] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(173),
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_up] = ACTIONS(173),
+    [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
@@ -15462,6 +16771,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -15500,11 +16810,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -15535,12 +16845,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
-    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -15554,6 +16867,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -15564,11 +16879,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
-    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -15578,16 +16904,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -15598,6 +16934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -15613,6 +16950,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -15629,10 +16968,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -15740,6 +17083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -15778,11 +17122,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -15813,12 +17157,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
-    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -15832,6 +17179,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -15842,11 +17191,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
-    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -15856,16 +17216,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -15876,6 +17246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -15891,6 +17262,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -15907,10 +17280,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -16018,6 +17395,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -16056,11 +17434,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -16091,12 +17469,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
-    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -16110,6 +17491,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -16120,11 +17503,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
-    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -16134,16 +17528,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -16154,6 +17558,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -16169,6 +17574,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -16185,10 +17592,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -16296,6 +17707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -16334,11 +17746,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -16369,12 +17781,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
-    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -16388,6 +17803,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -16398,11 +17815,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
-    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -16412,16 +17840,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -16432,6 +17870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -16447,6 +17886,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -16463,10 +17904,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -16574,6 +18019,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -16612,11 +18058,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -16647,12 +18093,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
-    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -16666,6 +18115,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -16676,11 +18127,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
-    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -16690,16 +18152,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -16710,6 +18182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -16725,6 +18198,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -16741,10 +18216,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -16852,6 +18331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -16890,11 +18370,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -16925,12 +18405,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
-    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -16944,6 +18427,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -16954,11 +18439,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
-    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -16968,16 +18464,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -16988,6 +18494,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -17003,6 +18510,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -17019,10 +18528,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -17130,6 +18643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -17168,11 +18682,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -17203,12 +18717,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
-    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -17222,6 +18739,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -17232,11 +18751,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
-    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -17246,16 +18776,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -17266,6 +18806,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -17281,6 +18822,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -17297,10 +18840,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -17408,6 +18955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -17446,11 +18994,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -17481,12 +19029,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
-    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -17500,6 +19051,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -17510,11 +19063,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
-    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -17524,16 +19088,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -17544,6 +19118,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -17559,6 +19134,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -17575,10 +19152,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -17686,6 +19267,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -17724,11 +19306,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -17759,12 +19341,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
-    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -17778,6 +19363,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -17788,11 +19375,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
-    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -17802,16 +19400,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -17822,6 +19430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -17837,6 +19446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -17853,10 +19464,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -17964,6 +19579,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(179),
     [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_transceiver] = ACTIONS(179),
@@ -18002,11 +19618,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_field] = ACTIONS(179),
     [anon_sym_hop] = ACTIONS(179),
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
     [anon_sym_k_DASHfactor] = ACTIONS(179),
-    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
@@ -18037,12 +19653,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
     [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
-    [anon_sym_pattern] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_GHz] = ACTIONS(179),
+    [anon_sym_Hz] = ACTIONS(179),
+    [anon_sym_MHz] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_after] = ACTIONS(179),
@@ -18056,6 +19675,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_beyond] = ACTIONS(179),
+    [anon_sym_blank] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -18066,11 +19687,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
+    [anon_sym_dB] = ACTIONS(179),
+    [anon_sym_dBW] = ACTIONS(179),
+    [anon_sym_dBd] = ACTIONS(179),
+    [anon_sym_dBi] = ACTIONS(179),
+    [anon_sym_dBm] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_date] = ACTIONS(179),
+    [anon_sym_datum] = ACTIONS(179),
     [anon_sym_dc_DASHinput] = ACTIONS(179),
+    [anon_sym_degrees] = ACTIONS(179),
+    [anon_sym_delivered] = ACTIONS(179),
+    [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
+    [anon_sym_dms] = ACTIONS(179),
+    [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
-    [anon_sym_elevation] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
     [anon_sym_etrs89] = ACTIONS(179),
@@ -18080,16 +19712,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(179),
     [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
+    [anon_sym_ft] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_hata_DASHopen] = ACTIONS(179),
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
+    [anon_sym_height_DASHamsl] = ACTIONS(179),
+    [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
     [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
+    [anon_sym_kHz] = ACTIONS(179),
+    [anon_sym_kW] = ACTIONS(179),
+    [anon_sym_km] = ACTIONS(179),
+    [anon_sym_latitude] = ACTIONS(179),
+    [anon_sym_longitude] = ACTIONS(179),
+    [anon_sym_m] = ACTIONS(179),
+    [anon_sym_mW] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
     [anon_sym_medium] = ACTIONS(179),
@@ -18100,6 +19742,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
+    [anon_sym_offset] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_out] = ACTIONS(179),
@@ -18115,6 +19758,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
     [anon_sym_realized] = ACTIONS(179),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(179),
+    [anon_sym_receive_DASHloss] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
@@ -18131,10 +19776,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
+    [anon_sym_title] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(179),
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_up] = ACTIONS(179),
+    [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
@@ -18238,6 +19887,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(183),
     [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_transceiver] = ACTIONS(183),
@@ -18276,11 +19926,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_field] = ACTIONS(183),
     [anon_sym_hop] = ACTIONS(183),
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
     [anon_sym_k_DASHfactor] = ACTIONS(183),
-    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
@@ -18311,12 +19961,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
     [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
-    [anon_sym_pattern] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_GHz] = ACTIONS(183),
+    [anon_sym_Hz] = ACTIONS(183),
+    [anon_sym_MHz] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_after] = ACTIONS(183),
@@ -18330,6 +19983,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_beyond] = ACTIONS(183),
+    [anon_sym_blank] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -18340,11 +19995,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
+    [anon_sym_dB] = ACTIONS(183),
+    [anon_sym_dBW] = ACTIONS(183),
+    [anon_sym_dBd] = ACTIONS(183),
+    [anon_sym_dBi] = ACTIONS(183),
+    [anon_sym_dBm] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_date] = ACTIONS(183),
+    [anon_sym_datum] = ACTIONS(183),
     [anon_sym_dc_DASHinput] = ACTIONS(183),
+    [anon_sym_degrees] = ACTIONS(183),
+    [anon_sym_delivered] = ACTIONS(183),
+    [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
+    [anon_sym_dms] = ACTIONS(183),
+    [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
-    [anon_sym_elevation] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
     [anon_sym_etrs89] = ACTIONS(183),
@@ -18354,16 +20020,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(183),
     [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
+    [anon_sym_ft] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_hata_DASHopen] = ACTIONS(183),
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
+    [anon_sym_height_DASHamsl] = ACTIONS(183),
+    [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
     [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
+    [anon_sym_kHz] = ACTIONS(183),
+    [anon_sym_kW] = ACTIONS(183),
+    [anon_sym_km] = ACTIONS(183),
+    [anon_sym_latitude] = ACTIONS(183),
+    [anon_sym_longitude] = ACTIONS(183),
+    [anon_sym_m] = ACTIONS(183),
+    [anon_sym_mW] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
     [anon_sym_medium] = ACTIONS(183),
@@ -18374,6 +20050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
+    [anon_sym_offset] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_out] = ACTIONS(183),
@@ -18389,6 +20066,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
     [anon_sym_realized] = ACTIONS(183),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(183),
+    [anon_sym_receive_DASHloss] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
@@ -18405,10 +20084,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
+    [anon_sym_title] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(183),
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_up] = ACTIONS(183),
+    [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
@@ -18512,6 +20195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(187),
     [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_transceiver] = ACTIONS(187),
@@ -18550,11 +20234,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_field] = ACTIONS(187),
     [anon_sym_hop] = ACTIONS(187),
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
     [anon_sym_k_DASHfactor] = ACTIONS(187),
-    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
@@ -18585,12 +20269,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
     [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
-    [anon_sym_pattern] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_GHz] = ACTIONS(187),
+    [anon_sym_Hz] = ACTIONS(187),
+    [anon_sym_MHz] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_after] = ACTIONS(187),
@@ -18604,6 +20291,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_beyond] = ACTIONS(187),
+    [anon_sym_blank] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -18614,11 +20303,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
+    [anon_sym_dB] = ACTIONS(187),
+    [anon_sym_dBW] = ACTIONS(187),
+    [anon_sym_dBd] = ACTIONS(187),
+    [anon_sym_dBi] = ACTIONS(187),
+    [anon_sym_dBm] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_date] = ACTIONS(187),
+    [anon_sym_datum] = ACTIONS(187),
     [anon_sym_dc_DASHinput] = ACTIONS(187),
+    [anon_sym_degrees] = ACTIONS(187),
+    [anon_sym_delivered] = ACTIONS(187),
+    [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
+    [anon_sym_dms] = ACTIONS(187),
+    [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
-    [anon_sym_elevation] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
     [anon_sym_etrs89] = ACTIONS(187),
@@ -18628,16 +20328,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(187),
     [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
+    [anon_sym_ft] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_hata_DASHopen] = ACTIONS(187),
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
+    [anon_sym_height_DASHamsl] = ACTIONS(187),
+    [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
     [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
+    [anon_sym_kHz] = ACTIONS(187),
+    [anon_sym_kW] = ACTIONS(187),
+    [anon_sym_km] = ACTIONS(187),
+    [anon_sym_latitude] = ACTIONS(187),
+    [anon_sym_longitude] = ACTIONS(187),
+    [anon_sym_m] = ACTIONS(187),
+    [anon_sym_mW] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
     [anon_sym_medium] = ACTIONS(187),
@@ -18648,6 +20358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
+    [anon_sym_offset] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_out] = ACTIONS(187),
@@ -18663,6 +20374,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
     [anon_sym_realized] = ACTIONS(187),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(187),
+    [anon_sym_receive_DASHloss] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
@@ -18679,10 +20392,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
+    [anon_sym_title] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(187),
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_up] = ACTIONS(187),
+    [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
@@ -18786,6 +20503,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(191),
     [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_transceiver] = ACTIONS(191),
@@ -18824,11 +20542,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_field] = ACTIONS(191),
     [anon_sym_hop] = ACTIONS(191),
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
     [anon_sym_k_DASHfactor] = ACTIONS(191),
-    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
@@ -18859,12 +20577,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
     [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
-    [anon_sym_pattern] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_GHz] = ACTIONS(191),
+    [anon_sym_Hz] = ACTIONS(191),
+    [anon_sym_MHz] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_after] = ACTIONS(191),
@@ -18878,6 +20599,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_beyond] = ACTIONS(191),
+    [anon_sym_blank] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -18888,11 +20611,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
+    [anon_sym_dB] = ACTIONS(191),
+    [anon_sym_dBW] = ACTIONS(191),
+    [anon_sym_dBd] = ACTIONS(191),
+    [anon_sym_dBi] = ACTIONS(191),
+    [anon_sym_dBm] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_date] = ACTIONS(191),
+    [anon_sym_datum] = ACTIONS(191),
     [anon_sym_dc_DASHinput] = ACTIONS(191),
+    [anon_sym_degrees] = ACTIONS(191),
+    [anon_sym_delivered] = ACTIONS(191),
+    [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
+    [anon_sym_dms] = ACTIONS(191),
+    [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
-    [anon_sym_elevation] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
     [anon_sym_etrs89] = ACTIONS(191),
@@ -18902,16 +20636,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(191),
     [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
+    [anon_sym_ft] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_hata_DASHopen] = ACTIONS(191),
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
+    [anon_sym_height_DASHamsl] = ACTIONS(191),
+    [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
     [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
+    [anon_sym_kHz] = ACTIONS(191),
+    [anon_sym_kW] = ACTIONS(191),
+    [anon_sym_km] = ACTIONS(191),
+    [anon_sym_latitude] = ACTIONS(191),
+    [anon_sym_longitude] = ACTIONS(191),
+    [anon_sym_m] = ACTIONS(191),
+    [anon_sym_mW] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
     [anon_sym_medium] = ACTIONS(191),
@@ -18922,6 +20666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
+    [anon_sym_offset] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_out] = ACTIONS(191),
@@ -18937,6 +20682,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
     [anon_sym_realized] = ACTIONS(191),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(191),
+    [anon_sym_receive_DASHloss] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
@@ -18953,10 +20700,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
+    [anon_sym_title] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(191),
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_up] = ACTIONS(191),
+    [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
@@ -19060,6 +20811,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(195),
     [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_transceiver] = ACTIONS(195),
@@ -19098,11 +20850,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_field] = ACTIONS(195),
     [anon_sym_hop] = ACTIONS(195),
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
     [anon_sym_k_DASHfactor] = ACTIONS(195),
-    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
@@ -19133,12 +20885,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
     [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
-    [anon_sym_pattern] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_GHz] = ACTIONS(195),
+    [anon_sym_Hz] = ACTIONS(195),
+    [anon_sym_MHz] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_after] = ACTIONS(195),
@@ -19152,6 +20907,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_beyond] = ACTIONS(195),
+    [anon_sym_blank] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -19162,11 +20919,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
+    [anon_sym_dB] = ACTIONS(195),
+    [anon_sym_dBW] = ACTIONS(195),
+    [anon_sym_dBd] = ACTIONS(195),
+    [anon_sym_dBi] = ACTIONS(195),
+    [anon_sym_dBm] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_date] = ACTIONS(195),
+    [anon_sym_datum] = ACTIONS(195),
     [anon_sym_dc_DASHinput] = ACTIONS(195),
+    [anon_sym_degrees] = ACTIONS(195),
+    [anon_sym_delivered] = ACTIONS(195),
+    [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
+    [anon_sym_dms] = ACTIONS(195),
+    [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
-    [anon_sym_elevation] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
     [anon_sym_etrs89] = ACTIONS(195),
@@ -19176,16 +20944,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(195),
     [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
+    [anon_sym_ft] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_hata_DASHopen] = ACTIONS(195),
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
+    [anon_sym_height_DASHamsl] = ACTIONS(195),
+    [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
     [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
+    [anon_sym_kHz] = ACTIONS(195),
+    [anon_sym_kW] = ACTIONS(195),
+    [anon_sym_km] = ACTIONS(195),
+    [anon_sym_latitude] = ACTIONS(195),
+    [anon_sym_longitude] = ACTIONS(195),
+    [anon_sym_m] = ACTIONS(195),
+    [anon_sym_mW] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
     [anon_sym_medium] = ACTIONS(195),
@@ -19196,6 +20974,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
+    [anon_sym_offset] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_out] = ACTIONS(195),
@@ -19211,6 +20990,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
     [anon_sym_realized] = ACTIONS(195),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(195),
+    [anon_sym_receive_DASHloss] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
@@ -19227,10 +21008,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
+    [anon_sym_title] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(195),
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_up] = ACTIONS(195),
+    [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
@@ -19334,6 +21119,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(199),
     [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_transceiver] = ACTIONS(199),
@@ -19372,11 +21158,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_field] = ACTIONS(199),
     [anon_sym_hop] = ACTIONS(199),
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
     [anon_sym_k_DASHfactor] = ACTIONS(199),
-    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
@@ -19407,12 +21193,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
     [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
-    [anon_sym_pattern] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_GHz] = ACTIONS(199),
+    [anon_sym_Hz] = ACTIONS(199),
+    [anon_sym_MHz] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_after] = ACTIONS(199),
@@ -19426,6 +21215,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_beyond] = ACTIONS(199),
+    [anon_sym_blank] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -19436,11 +21227,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
+    [anon_sym_dB] = ACTIONS(199),
+    [anon_sym_dBW] = ACTIONS(199),
+    [anon_sym_dBd] = ACTIONS(199),
+    [anon_sym_dBi] = ACTIONS(199),
+    [anon_sym_dBm] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_date] = ACTIONS(199),
+    [anon_sym_datum] = ACTIONS(199),
     [anon_sym_dc_DASHinput] = ACTIONS(199),
+    [anon_sym_degrees] = ACTIONS(199),
+    [anon_sym_delivered] = ACTIONS(199),
+    [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
+    [anon_sym_dms] = ACTIONS(199),
+    [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
-    [anon_sym_elevation] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
     [anon_sym_etrs89] = ACTIONS(199),
@@ -19450,16 +21252,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(199),
     [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
+    [anon_sym_ft] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_hata_DASHopen] = ACTIONS(199),
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
+    [anon_sym_height_DASHamsl] = ACTIONS(199),
+    [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
     [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
+    [anon_sym_kHz] = ACTIONS(199),
+    [anon_sym_kW] = ACTIONS(199),
+    [anon_sym_km] = ACTIONS(199),
+    [anon_sym_latitude] = ACTIONS(199),
+    [anon_sym_longitude] = ACTIONS(199),
+    [anon_sym_m] = ACTIONS(199),
+    [anon_sym_mW] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
     [anon_sym_medium] = ACTIONS(199),
@@ -19470,6 +21282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
+    [anon_sym_offset] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_out] = ACTIONS(199),
@@ -19485,6 +21298,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
     [anon_sym_realized] = ACTIONS(199),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(199),
+    [anon_sym_receive_DASHloss] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
@@ -19501,10 +21316,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
+    [anon_sym_title] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(199),
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_up] = ACTIONS(199),
+    [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
@@ -19607,6 +21426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(203),
     [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_transceiver] = ACTIONS(203),
@@ -19645,11 +21465,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_field] = ACTIONS(203),
     [anon_sym_hop] = ACTIONS(203),
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
     [anon_sym_k_DASHfactor] = ACTIONS(203),
-    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
@@ -19680,12 +21500,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
     [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
-    [anon_sym_pattern] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_GHz] = ACTIONS(203),
+    [anon_sym_Hz] = ACTIONS(203),
+    [anon_sym_MHz] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_after] = ACTIONS(203),
@@ -19699,6 +21522,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_beyond] = ACTIONS(203),
+    [anon_sym_blank] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -19709,11 +21534,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
+    [anon_sym_dB] = ACTIONS(203),
+    [anon_sym_dBW] = ACTIONS(203),
+    [anon_sym_dBd] = ACTIONS(203),
+    [anon_sym_dBi] = ACTIONS(203),
+    [anon_sym_dBm] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_date] = ACTIONS(203),
+    [anon_sym_datum] = ACTIONS(203),
     [anon_sym_dc_DASHinput] = ACTIONS(203),
+    [anon_sym_degrees] = ACTIONS(203),
+    [anon_sym_delivered] = ACTIONS(203),
+    [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
+    [anon_sym_dms] = ACTIONS(203),
+    [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
-    [anon_sym_elevation] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
     [anon_sym_etrs89] = ACTIONS(203),
@@ -19723,16 +21559,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(203),
     [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
+    [anon_sym_ft] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_hata_DASHopen] = ACTIONS(203),
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
+    [anon_sym_height_DASHamsl] = ACTIONS(203),
+    [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
     [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
+    [anon_sym_kHz] = ACTIONS(203),
+    [anon_sym_kW] = ACTIONS(203),
+    [anon_sym_km] = ACTIONS(203),
+    [anon_sym_latitude] = ACTIONS(203),
+    [anon_sym_longitude] = ACTIONS(203),
+    [anon_sym_m] = ACTIONS(203),
+    [anon_sym_mW] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
     [anon_sym_medium] = ACTIONS(203),
@@ -19743,6 +21589,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
+    [anon_sym_offset] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_out] = ACTIONS(203),
@@ -19758,6 +21605,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
     [anon_sym_realized] = ACTIONS(203),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(203),
+    [anon_sym_receive_DASHloss] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
@@ -19774,10 +21623,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
+    [anon_sym_title] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(203),
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_up] = ACTIONS(203),
+    [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
@@ -19875,6 +21728,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(207),
     [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_transceiver] = ACTIONS(207),
@@ -19913,11 +21767,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_field] = ACTIONS(207),
     [anon_sym_hop] = ACTIONS(207),
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
     [anon_sym_k_DASHfactor] = ACTIONS(207),
-    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
@@ -19948,12 +21802,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
     [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
-    [anon_sym_pattern] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_GHz] = ACTIONS(207),
+    [anon_sym_Hz] = ACTIONS(207),
+    [anon_sym_MHz] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_after] = ACTIONS(207),
@@ -19967,6 +21824,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_beyond] = ACTIONS(207),
+    [anon_sym_blank] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -19977,11 +21836,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
+    [anon_sym_dB] = ACTIONS(207),
+    [anon_sym_dBW] = ACTIONS(207),
+    [anon_sym_dBd] = ACTIONS(207),
+    [anon_sym_dBi] = ACTIONS(207),
+    [anon_sym_dBm] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_date] = ACTIONS(207),
+    [anon_sym_datum] = ACTIONS(207),
     [anon_sym_dc_DASHinput] = ACTIONS(207),
+    [anon_sym_degrees] = ACTIONS(207),
+    [anon_sym_delivered] = ACTIONS(207),
+    [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
+    [anon_sym_dms] = ACTIONS(207),
+    [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
-    [anon_sym_elevation] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
     [anon_sym_etrs89] = ACTIONS(207),
@@ -19991,16 +21861,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(207),
     [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
+    [anon_sym_ft] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_hata_DASHopen] = ACTIONS(207),
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
+    [anon_sym_height_DASHamsl] = ACTIONS(207),
+    [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
     [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
+    [anon_sym_kHz] = ACTIONS(207),
+    [anon_sym_kW] = ACTIONS(207),
+    [anon_sym_km] = ACTIONS(207),
+    [anon_sym_latitude] = ACTIONS(207),
+    [anon_sym_longitude] = ACTIONS(207),
+    [anon_sym_m] = ACTIONS(207),
+    [anon_sym_mW] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
     [anon_sym_medium] = ACTIONS(207),
@@ -20011,6 +21891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
+    [anon_sym_offset] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_out] = ACTIONS(207),
@@ -20026,6 +21907,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
     [anon_sym_realized] = ACTIONS(207),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(207),
+    [anon_sym_receive_DASHloss] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
@@ -20042,10 +21925,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
+    [anon_sym_title] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(207),
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_up] = ACTIONS(207),
+    [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
@@ -20143,6 +22030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(211),
     [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_transceiver] = ACTIONS(211),
@@ -20181,11 +22069,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_field] = ACTIONS(211),
     [anon_sym_hop] = ACTIONS(211),
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
     [anon_sym_k_DASHfactor] = ACTIONS(211),
-    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
@@ -20216,12 +22104,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
     [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
-    [anon_sym_pattern] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_GHz] = ACTIONS(211),
+    [anon_sym_Hz] = ACTIONS(211),
+    [anon_sym_MHz] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_after] = ACTIONS(211),
@@ -20235,6 +22126,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_beyond] = ACTIONS(211),
+    [anon_sym_blank] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -20245,11 +22138,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
+    [anon_sym_dB] = ACTIONS(211),
+    [anon_sym_dBW] = ACTIONS(211),
+    [anon_sym_dBd] = ACTIONS(211),
+    [anon_sym_dBi] = ACTIONS(211),
+    [anon_sym_dBm] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_date] = ACTIONS(211),
+    [anon_sym_datum] = ACTIONS(211),
     [anon_sym_dc_DASHinput] = ACTIONS(211),
+    [anon_sym_degrees] = ACTIONS(211),
+    [anon_sym_delivered] = ACTIONS(211),
+    [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
+    [anon_sym_dms] = ACTIONS(211),
+    [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
-    [anon_sym_elevation] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
     [anon_sym_etrs89] = ACTIONS(211),
@@ -20259,16 +22163,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(211),
     [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
+    [anon_sym_ft] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_hata_DASHopen] = ACTIONS(211),
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
+    [anon_sym_height_DASHamsl] = ACTIONS(211),
+    [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
     [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
+    [anon_sym_kHz] = ACTIONS(211),
+    [anon_sym_kW] = ACTIONS(211),
+    [anon_sym_km] = ACTIONS(211),
+    [anon_sym_latitude] = ACTIONS(211),
+    [anon_sym_longitude] = ACTIONS(211),
+    [anon_sym_m] = ACTIONS(211),
+    [anon_sym_mW] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
     [anon_sym_medium] = ACTIONS(211),
@@ -20279,6 +22193,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
+    [anon_sym_offset] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_out] = ACTIONS(211),
@@ -20294,6 +22209,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
     [anon_sym_realized] = ACTIONS(211),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(211),
+    [anon_sym_receive_DASHloss] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
@@ -20310,10 +22227,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
+    [anon_sym_title] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(211),
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_up] = ACTIONS(211),
+    [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
@@ -20411,6 +22332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(215),
     [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_transceiver] = ACTIONS(215),
@@ -20449,11 +22371,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_field] = ACTIONS(215),
     [anon_sym_hop] = ACTIONS(215),
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
     [anon_sym_k_DASHfactor] = ACTIONS(215),
-    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
@@ -20484,12 +22406,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
     [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
-    [anon_sym_pattern] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_GHz] = ACTIONS(215),
+    [anon_sym_Hz] = ACTIONS(215),
+    [anon_sym_MHz] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_after] = ACTIONS(215),
@@ -20503,6 +22428,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_beyond] = ACTIONS(215),
+    [anon_sym_blank] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -20513,11 +22440,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
+    [anon_sym_dB] = ACTIONS(215),
+    [anon_sym_dBW] = ACTIONS(215),
+    [anon_sym_dBd] = ACTIONS(215),
+    [anon_sym_dBi] = ACTIONS(215),
+    [anon_sym_dBm] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_date] = ACTIONS(215),
+    [anon_sym_datum] = ACTIONS(215),
     [anon_sym_dc_DASHinput] = ACTIONS(215),
+    [anon_sym_degrees] = ACTIONS(215),
+    [anon_sym_delivered] = ACTIONS(215),
+    [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
+    [anon_sym_dms] = ACTIONS(215),
+    [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
-    [anon_sym_elevation] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
     [anon_sym_etrs89] = ACTIONS(215),
@@ -20527,16 +22465,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(215),
     [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
+    [anon_sym_ft] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_hata_DASHopen] = ACTIONS(215),
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
+    [anon_sym_height_DASHamsl] = ACTIONS(215),
+    [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
     [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
+    [anon_sym_kHz] = ACTIONS(215),
+    [anon_sym_kW] = ACTIONS(215),
+    [anon_sym_km] = ACTIONS(215),
+    [anon_sym_latitude] = ACTIONS(215),
+    [anon_sym_longitude] = ACTIONS(215),
+    [anon_sym_m] = ACTIONS(215),
+    [anon_sym_mW] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
     [anon_sym_medium] = ACTIONS(215),
@@ -20547,6 +22495,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
+    [anon_sym_offset] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_out] = ACTIONS(215),
@@ -20562,6 +22511,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
     [anon_sym_realized] = ACTIONS(215),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(215),
+    [anon_sym_receive_DASHloss] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
@@ -20578,10 +22529,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
+    [anon_sym_title] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(215),
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_up] = ACTIONS(215),
+    [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
@@ -20679,6 +22634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(219),
     [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_transceiver] = ACTIONS(219),
@@ -20717,11 +22673,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_field] = ACTIONS(219),
     [anon_sym_hop] = ACTIONS(219),
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
     [anon_sym_k_DASHfactor] = ACTIONS(219),
-    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
@@ -20752,12 +22708,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
     [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
-    [anon_sym_pattern] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_GHz] = ACTIONS(219),
+    [anon_sym_Hz] = ACTIONS(219),
+    [anon_sym_MHz] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_after] = ACTIONS(219),
@@ -20771,6 +22730,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_beyond] = ACTIONS(219),
+    [anon_sym_blank] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -20781,11 +22742,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
+    [anon_sym_dB] = ACTIONS(219),
+    [anon_sym_dBW] = ACTIONS(219),
+    [anon_sym_dBd] = ACTIONS(219),
+    [anon_sym_dBi] = ACTIONS(219),
+    [anon_sym_dBm] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_date] = ACTIONS(219),
+    [anon_sym_datum] = ACTIONS(219),
     [anon_sym_dc_DASHinput] = ACTIONS(219),
+    [anon_sym_degrees] = ACTIONS(219),
+    [anon_sym_delivered] = ACTIONS(219),
+    [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
+    [anon_sym_dms] = ACTIONS(219),
+    [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
-    [anon_sym_elevation] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
     [anon_sym_etrs89] = ACTIONS(219),
@@ -20795,16 +22767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(219),
     [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
+    [anon_sym_ft] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_hata_DASHopen] = ACTIONS(219),
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
+    [anon_sym_height_DASHamsl] = ACTIONS(219),
+    [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
     [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
+    [anon_sym_kHz] = ACTIONS(219),
+    [anon_sym_kW] = ACTIONS(219),
+    [anon_sym_km] = ACTIONS(219),
+    [anon_sym_latitude] = ACTIONS(219),
+    [anon_sym_longitude] = ACTIONS(219),
+    [anon_sym_m] = ACTIONS(219),
+    [anon_sym_mW] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
     [anon_sym_medium] = ACTIONS(219),
@@ -20815,6 +22797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
+    [anon_sym_offset] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_out] = ACTIONS(219),
@@ -20830,6 +22813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
     [anon_sym_realized] = ACTIONS(219),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(219),
+    [anon_sym_receive_DASHloss] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
@@ -20846,10 +22831,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
+    [anon_sym_title] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(219),
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_up] = ACTIONS(219),
+    [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
@@ -20867,8 +22856,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
   },
   [43] = {
     [sym_unit] = STATE(52),
+    [anon_sym_GHz] = ACTIONS(221),
+    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_MHz] = ACTIONS(221),
+    [anon_sym_dB] = ACTIONS(223),
+    [anon_sym_dBW] = ACTIONS(221),
+    [anon_sym_dBd] = ACTIONS(221),
+    [anon_sym_dBi] = ACTIONS(221),
+    [anon_sym_dBm] = ACTIONS(221),
+    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_in] = ACTIONS(221),
-    [anon_sym_per] = ACTIONS(223),
+    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_kW] = ACTIONS(221),
+    [anon_sym_km] = ACTIONS(221),
+    [anon_sym_m] = ACTIONS(223),
+    [anon_sym_mW] = ACTIONS(223),
+    [anon_sym_per] = ACTIONS(225),
     [anon_sym_RPAREN] = ACTIONS(23),
     [anon_sym_DASH] = ACTIONS(23),
     [anon_sym_u2212] = ACTIONS(23),
@@ -20884,41 +22887,29 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token5] = ACTIONS(221),
     [aux_sym_unit_token6] = ACTIONS(221),
     [anon_sym_wavelengths] = ACTIONS(221),
-    [anon_sym_wavelength] = ACTIONS(225),
-    [aux_sym_unit_token7] = ACTIONS(225),
-    [aux_sym_unit_token8] = ACTIONS(225),
+    [anon_sym_wavelength] = ACTIONS(223),
+    [aux_sym_unit_token7] = ACTIONS(223),
+    [aux_sym_unit_token8] = ACTIONS(223),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token13] = ACTIONS(221),
     [aux_sym_unit_token14] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token15] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
-    [anon_sym_GHz] = ACTIONS(221),
-    [anon_sym_MHz] = ACTIONS(221),
     [aux_sym_unit_token17] = ACTIONS(221),
-    [anon_sym_dBW] = ACTIONS(221),
-    [anon_sym_dBd] = ACTIONS(221),
-    [anon_sym_dBi] = ACTIONS(221),
-    [anon_sym_dBm] = ACTIONS(221),
-    [anon_sym_deg] = ACTIONS(225),
-    [anon_sym_kHz] = ACTIONS(221),
+    [aux_sym_unit_token18] = ACTIONS(221),
+    [anon_sym_deg] = ACTIONS(223),
     [anon_sym_min] = ACTIONS(221),
-    [anon_sym_ohm] = ACTIONS(225),
-    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_ohm] = ACTIONS(223),
     [anon_sym_cm] = ACTIONS(221),
-    [anon_sym_dB] = ACTIONS(225),
-    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_kV] = ACTIONS(221),
-    [anon_sym_kW] = ACTIONS(221),
-    [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(225),
-    [anon_sym_mi] = ACTIONS(225),
+    [anon_sym_mi] = ACTIONS(223),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
     [anon_sym_ns] = ACTIONS(221),
@@ -20937,16 +22928,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(225),
-    [anon_sym_V] = ACTIONS(225),
-    [anon_sym_W] = ACTIONS(225),
+    [anon_sym_A] = ACTIONS(223),
+    [anon_sym_V] = ACTIONS(223),
+    [anon_sym_W] = ACTIONS(223),
     [anon_sym_h] = ACTIONS(221),
-    [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),
-    [anon_sym_u00b0] = ACTIONS(225),
-    [anon_sym_u03a9] = ACTIONS(225),
+    [anon_sym_u00b0] = ACTIONS(223),
+    [anon_sym_u03a9] = ACTIONS(223),
     [anon_sym_u03bb] = ACTIONS(221),
-    [anon_sym_u2126] = ACTIONS(225),
+    [anon_sym_u2126] = ACTIONS(223),
     [sym_comment] = ACTIONS(3),
   },
 };
@@ -21580,8 +23570,8 @@ static const TSParseActionEntry ts_parse_actions[] = {
   [217] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block_statement, 2, 0, 0),
   [219] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block_statement, 2, 0, 0),
   [221] = {.entry = {.count = 1, .reusable = true}}, SHIFT(53),
-  [223] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
-  [225] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [223] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [225] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
   [227] = {.entry = {.count = 1, .reusable = true}}, SHIFT(13),
   [229] = {.entry = {.count = 1, .reusable = true}}, SHIFT(28),
   [231] = {.entry = {.count = 1, .reusable = true}}, SHIFT(48),

@@ -25,10 +25,6 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if args.verify {
         return verified(args, ui);
     }
-    if args.site && args.format == ReportFormat::Csv {
-        ui.complain("--site has no table for --format csv; --format json holds all of it");
-        return Ok(Outcome::Trouble);
-    }
     let table = args.table != Table::Nodes;
     let (gathered, loaded) =
         match begin::<Report>(&args.shape, &args.inputs, args.format, table, ui)? {
@@ -74,7 +70,10 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             let findings = holds_findings(args.format);
             page::chain::page(all, page::chain::With { findings })
         },
-        csv: &|all| sheet::chain(all, args.table.into()),
+        csv: &|all| match args.site {
+            true => sheet::desense(all),
+            false => sheet::chain(all, args.table.into()),
+        },
     };
     let exposure = Forms {
         page: &page::exposure::page,

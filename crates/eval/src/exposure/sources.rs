@@ -487,3 +487,94 @@ impl Radiator<'_> {
         Ok((d, antenna))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn keyed(share: f64, window: f64) -> Radiator<'static> {
+        Radiator {
+            station: None,
+            source: None,
+            chain: Loc::new(downlead_base::ItemId::fresh(), downlead_base::Span::new(0, 0)),
+            stated_w: Some(16.0),
+            lowered: super::super::lowered::Lowered::default(),
+            transmitter: Box::default(),
+            antennas: Vec::new(),
+            band: "x".into(),
+            range: (145e6, 146e6),
+            hz: 145e6,
+            mean_w: Some(10.0),
+            gain_dbi: Some(2.15),
+            eirp_w: Some(16.0),
+            peak_w: Some(40.0),
+            uncertainty_db: 0.0,
+            budget: &[],
+            keyed: Some((share, window)),
+            mean_assumed: false,
+        }
+    }
+
+    /// Largest share of an averaging time that is keyed, of one that is keyed for `share` at the
+    /// beginning of each window, by trying where the averaging time begins.
+    fn tried(share: f64, window: f64, averaging: f64) -> f64 {
+        let until = |t: f64| {
+            let whole = (t / window).floor();
+            whole * share * window + (t - whole * window).min(share * window)
+        };
+        (0..2000)
+            .map(|k| f64::from(k) / 2000.0 * window)
+            .map(|t| (until(t + averaging) - until(t)) / averaging)
+            .fold(0.0, f64::max)
+    }
+
+    #[test]
+    fn the_share_keyed_is_that_of_the_worst_averaging_time() {
+        for (share, window, averaging) in [
+            (0.2, 240.0, 360.0),
+            (0.5, 360.0, 360.0),
+            (0.3, 100.0, 360.0),
+            (0.9, 100.0, 360.0),
+            (0.1, 59.0, 360.0),
+            (0.25, 120.0, 360.0),
+            (0.4, 700.0, 1800.0),
+        ] {
+            let got = keyed(share, window).share(Some(averaging));
+            let want = tried(share, window, averaging);
+            assert!(
+                (got - want).abs() < 1e-3,
+                "{share} of {window} s in {averaging} s: {got} {want}"
+            );
+        }
+        // a window that does not fit may be keyed throughout the averaging time
+        let r = keyed(0.1, 361.0);
+        assert!(r.share(Some(360.0)) == 1.0 && r.share(None) == 1.0);
+        let always = Radiator { keyed: None, ..r };
+        assert!(always.share(Some(360.0)) == 1.0);
+    }
+
+    #[test]
+    fn what_counts_is_the_mean_or_the_peak() {
+        let r = keyed(0.5, 360.0);
+        assert_eq!(r.eirp_over(Some(360.0)), Some(8.0));
+        // a limit without an averaging time counts the peak of the envelope
+        assert_eq!(r.eirp_over(None), Some(40.0));
+        // λ/(2π) at 145 MHz: 2.0675 m / 6.2832
+        assert!((r.reactive_m() - 0.329_058).abs() < 1e-5);
+    }
+
+    #[test]
+    fn ranges_cover_another_without_a_gap() {
+        let whole = (144e6, 146e6);
+        assert!(covered(vec![(145e6, 147e6), (143e6, 145e6)], whole));
+        assert!(covered(vec![(144e6, 146e6)], whole));
+        assert!(covered(
+            vec![(144e6, 145e6), (144.5e6, 144.6e6), (145e6, 146e6)],
+            whole
+        ));
+        assert!(!covered(vec![(144e6, 145e6), (145.001e6, 146e6)], whole));
+        assert!(!covered(vec![(144.001e6, 146e6)], whole));
+        assert!(!covered(vec![(144e6, 145.999e6)], whole));
+        assert!(!covered(Vec::new(), whole));
+    }
+}

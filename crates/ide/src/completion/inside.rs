@@ -17,6 +17,14 @@ impl List<'_> {
             return;
         }
         let kinds = self.at.kinds();
+        let in_station = self.at.cx == Context::Station;
+        if in_station && self.at.word() == "isolation" && self.isolated() {
+            return;
+        }
+        // a limit in decibels is one of a desense
+        if self.at.word() == "limit" && last.text == "dB" {
+            return self.words(1, &["desense"]);
+        }
         match last.kind {
             SyntaxKind::Number => return self.after_number(),
             // the rest of a value follows

@@ -78,10 +78,7 @@ impl<'a> List<'a> {
         for p in antennas_of(st) {
             self.add(1, CompletionKind::Tag, p, Some("antenna".to_owned()));
         }
-        for b in &st.site.beside {
-            let Some(other) = env.station(&b.station.text) else {
-                continue;
-            };
+        for other in env.on_site_of(st) {
             for p in antennas_of(other) {
                 let label = format!("{p} of {}", other.name.text);
                 self.add(2, CompletionKind::Tag, &label, Some("antenna".to_owned()));

@@ -359,6 +359,9 @@ pub struct LogRowReport {
     /// Instrument.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
+    /// Tag of a part before it that was installed after the row was read: it is not judged.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub older_than: Option<String>,
 }
 
 /// How the readings of a log move.

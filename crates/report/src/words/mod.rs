@@ -4,6 +4,7 @@ pub mod answer;
 pub mod bars;
 pub mod bench;
 pub mod chain;
+pub mod desense;
 pub mod exposure;
 pub mod figure;
 pub mod link;

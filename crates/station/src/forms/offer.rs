@@ -360,6 +360,7 @@ fn operands(takes: &'static [Takes], out: &mut Vec<Offer>) -> bool {
             Takes::Date => out.push(Offer::Date),
             Takes::File(k) => out.push(Offer::File(*k)),
             Takes::Hop => out.push(Offer::Name(NameKind::Chain)),
+            Takes::Antennas => out.push(Offer::Name(NameKind::Tag)),
             Takes::Rest | Takes::May(_) | Takes::Equals => {}
         }
         if !may {

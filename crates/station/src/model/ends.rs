@@ -5,6 +5,8 @@ use downlead_quantity::Measure;
 
 use super::Name;
 use super::figure::{Figure, NetworkFile, Rating};
+use super::list::List;
+use super::site::AtOffset;
 
 /// What a power figure counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -80,6 +82,10 @@ pub struct Transmitter {
     pub broken_duty: bool,
     /// Width of what it sends, Hz.
     pub bandwidth_hz: Option<f64>,
+    /// Noise beside the carrier in 1 Hz, dBc/Hz.
+    pub noise: List<AtOffset>,
+    /// Whether such a noise is there but could not be read.
+    pub broken_noise: bool,
 }
 
 /// A level that a receiver needs for a criterion.
@@ -100,6 +106,8 @@ pub struct Receiver {
     pub noise_figure: Option<Measure>,
     /// Width of its channel, Hz.
     pub bandwidth_hz: Option<f64>,
+    /// Levels of a carrier that it just withstands, dBm.
+    pub blocking: List<AtOffset>,
 }
 
 impl Receiver {
