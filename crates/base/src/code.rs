@@ -113,6 +113,8 @@ pub mod codes {
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
         SPOT_WITHOUT_TIER Error "spot-without-tier" "It is not said who can be at a place, or for whom a limit is";
         SPOT_WITHOUT_DISTANCE Error "spot-without-distance" "A spot does not say how far it is from an antenna";
+        SPOT_IMPOSSIBLE Error "spot-impossible" "A spot is at distances from two antennas that cannot both be";
+        PEP_AGAINST_MEAN Error "pep-against-mean" "A limit of a field states a peak and an averaging time";
         EXPOSURE_EXCEEDED Error "exposure-exceeded" "The fields at a spot exceed a limit of exposure";
         EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
         EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";

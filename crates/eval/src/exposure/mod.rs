@@ -422,12 +422,17 @@ pub(crate) fn station(
     if !sets.is_empty() {
         findings::open(&st.spots, &open, out);
     }
+    for spot in &st.spots {
+        geometry::impossible(spot, &all, out);
+    }
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
             let mut found = at(st, spot, (under, set), &all, env, out);
             // what is not known can only add to what is over the limits
             if !open.is_empty() && found.verdict != ExposureVerdict::NotMet {
+            let impossible = geometry::impossible(spot, &all, &mut Vec::new());
+            if !open.is_empty() || impossible {
                 found.sum = None;
                 found.upper = None;
                 found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);
