@@ -177,6 +177,9 @@ pub mod codes {
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
         READING_NOT_USED Warning "reading-not-used" "A reading takes no part in any result";
         CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
+        CERTIFICATE_FILE Error "certificate-file" "A calibration certificate cannot be read";
+        CERTIFICATE_NOT_VALID Warning "certificate-not-valid" "A calibration certificate does not hold on the day of the reading";
+        CERTIFICATE_RANGE Warning "certificate-range" "A reading lies outside the points of its instrument's certificate";
         SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";

@@ -84,6 +84,11 @@ pub(crate) enum Command {
                             Exit codes: 1 if it cannot be reached."
     )]
     Solve(crate::change::vary::SolveArgs),
+    /// What rests on an instrument or the sheet of a cable that was found to be off: every reading and verdict, what flips, what only moves.
+    #[command(after_help = "downlead recall W1 +6 % since 2026-01 sites/\n\
+                            downlead recall foam-10 +6 %\n\n\
+                            Exit codes: 1 if a verdict flips.")]
+    Recall(crate::command::recall::RecallArgs),
     /// Results over a figure, as CSV.
     Sweep(crate::change::vary::SweepArgs),
     /// Brings files into the usual layout.
@@ -285,6 +290,9 @@ pub(crate) struct BenchArgs {
     /// Write plots as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Write each session as a digital calibration certificate (XML) into this folder; made when missing.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) certificate: Option<PathBuf>,
     /// Which piece is the best for a run of this length, such as "30 m", by each piece's own fit.
     #[arg(long, value_name = "LENGTH", requires = "at")]
     pub(crate) length: Option<String>,

@@ -7,6 +7,7 @@ pub mod bench;
 mod cable;
 pub mod catalogue;
 mod cause;
+mod certificate;
 mod chain;
 mod checks;
 pub mod dates;
@@ -48,4 +49,5 @@ pub use cable::{
 pub use explain::Derivation;
 pub use places::Places;
 pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
+pub use snapshot::recall::NoRecall;
 pub use stage::Stage;

@@ -23,6 +23,7 @@ mod misc;
 mod overview;
 mod papers;
 mod radiated;
+mod recall;
 mod recipes;
 mod report;
 mod root;

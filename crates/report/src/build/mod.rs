@@ -11,6 +11,7 @@ pub mod link;
 pub mod overview;
 mod overview_more;
 pub mod paper;
+pub mod recall;
 pub mod remarks;
 pub mod trends;
 mod unjudged;

@@ -19,6 +19,7 @@ mod parts;
 pub(crate) mod pattern;
 mod quantity;
 mod reader;
+mod recalled;
 pub(crate) mod rules;
 mod session;
 pub(crate) mod site;

@@ -27,6 +27,7 @@ mod off_band;
 mod part;
 mod pattern;
 mod rating;
+mod recalled;
 mod rules;
 mod session;
 mod site;
