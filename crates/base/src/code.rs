@@ -130,6 +130,12 @@ pub mod codes {
         MODELS_APART Warning "models-apart" "Two models of the terrain differ by more than 3 dB";
         LINK_NOT_MET Error "link-not-met" "Too little of a signal arrives";
         FREQUENCY_PLAN Warning "frequency-plan" "A carrier, a harmonic or a product falls into a receive channel of the site";
+        ISOLATION_BEYOND_RANGE Error "isolation-beyond-range" "Two antennas are too near for the rule of their isolation";
+        ISOLATION_CONTRADICTS Warning "isolation-contradicts" "A measured isolation is not what the distance of the antennas gives";
+        OFFSET_DIFFERS Error "offset-differs" "A figure at an offset is one of no transmitter and receiver of the site";
+        DESENSE_NOT_MET Error "desense-not-met" "A receiver is desensitised by transmitters of its site";
+        DESENSE_CANNOT_TELL Warning "desense-cannot-tell" "The uncertainty hides whether a limit of desense is kept";
+        DESENSE_CANNOT_JUDGE Warning "desense-cannot-judge" "A limit of desense needs something that the text does not say";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";
@@ -172,6 +178,9 @@ pub mod codes {
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
         READING_NOT_USED Warning "reading-not-used" "A reading takes no part in any result";
         CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
+        CERTIFICATE_FILE Error "certificate-file" "A calibration certificate cannot be read";
+        CERTIFICATE_NOT_VALID Warning "certificate-not-valid" "A calibration certificate does not hold on the day of the reading";
+        CERTIFICATE_RANGE Warning "certificate-range" "A reading lies outside the points of its instrument's certificate";
         SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";
@@ -199,6 +208,8 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        FORM_UNIT Error "form-unit" "A field of a form has a unit or a step that does not fit";
+        FORM_LACKS Warning "form-lacks" "A form wants something that the text does not say";
         // variants
         VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
         VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";

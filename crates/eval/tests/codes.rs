@@ -439,6 +439,16 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "the scenario: the tenant is one split above the transmitter",
     ),
     (
+        "site/hill.downlead",
+        "isolation-contradicts",
+        "the scenario: the antennas are not exactly in line",
+    ),
+    (
+        "site/hill.downlead",
+        "desense-not-met",
+        "the scenario: the tenant's noise falls on the repeater's input",
+    ),
+    (
         "shack/shack.downlead",
         "one-loss-many-bands",
         "both protectors are guessed by one figure for all bands",

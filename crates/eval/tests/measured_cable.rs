@@ -1,7 +1,9 @@
 //! Loss and impedance of a cable from a network file against the equations of a
 //! uniform line (Pozar, Microwave Engineering 4e, tables 4.1 and 4.2, from memory).
 
+use downlead_eval::{Scope, Snapshot};
 use downlead_eval::{characteristic_impedance, loss_of_point, matched_loss};
+use downlead_testkit::Files;
 use downlead_touchstone::Network;
 use num_complex::Complex64;
 
@@ -107,4 +109,47 @@ fn the_impedance_of_a_piece_is_the_median_of_its_points() {
     assert_eq!(at(209.0 * degree), None);
     assert!((at(31.0 * degree).expect("tells").0 - 75.0).abs() < 1e-6);
     assert!((at(150.0 * degree - degree).expect("tells").0 - 75.0).abs() < 1e-6);
+}
+
+/// Loss of a run of 24 m of a cable by the file of 12 m, on a frequency in MHz; none outside the file.
+fn run_of_24_m(mhz: &str) -> Option<f64> {
+    let hz: Vec<f64> = vec![100e6, 120e6, 140e6, 160e6];
+    let mut file = "# Hz S RI R 50\n".to_owned();
+    for f in &hz {
+        let radians = std::f64::consts::TAU * f * 12.0 / (0.66 * 299_792_458.0);
+        let [s11, s21, s12, s22] = line(50.0, loss(*f) * 12.0, radians, 50.0);
+        let numbers = [s11, s21, s12, s22].map(|z| format!("{:e} {:e}", z.re, z.im));
+        file += &format!("{f} {}\n", numbers.join(" "));
+    }
+    let text = format!(
+        "cable reel {{ impedance 50 ohm; velocity 0.66; loss from \"reel.s2p\" of 12 m at 20 °C }}\nchain c on {mhz} MHz {{\n    transmitter 100 W carrier\n    run 24 m of reel, at 20 °C\n    load, swr 1\n}}\n"
+    );
+    let files = Files::default()
+        .with("main.downlead", text.as_str())
+        .with("reel.s2p", file.as_str());
+    let s = Snapshot::load(&["main.downlead".to_owned()], &files);
+    let items = s.scopes().iter().flat_map(Scope::items);
+    let mut bands = items.flat_map(|i| &i.2.chains).flat_map(|c| &c.bands);
+    bands.next().expect("a band").total_db
+}
+
+#[test]
+fn a_cable_is_known_from_the_first_point_of_its_file_to_the_last() {
+    for (mhz, hz) in [
+        ("100", 100e6),
+        ("120", 120e6),
+        ("140", 140e6),
+        ("160", 160e6),
+    ] {
+        let db = run_of_24_m(mhz).unwrap_or_else(|| panic!("{mhz} MHz is in the file"));
+        assert!((db - 24.0 * loss(hz)).abs() < 1e-4, "{mhz}: {db}");
+    }
+    // between points a straight line in log-log
+    let (a, b) = (loss(120e6), loss(140e6));
+    let t = (130.0_f64 / 120.0).ln() / (140.0_f64 / 120.0).ln();
+    let want = 24.0 * a * (b / a).powf(t);
+    let db = run_of_24_m("130").expect("in the file");
+    assert!((db - want).abs() < 1e-4, "{db} {want}");
+    assert_eq!(run_of_24_m("99"), None);
+    assert_eq!(run_of_24_m("161"), None);
 }

@@ -1,6 +1,8 @@
 //! Completion: what may stand at the cursor, also on lines that cannot be read yet.
 
 mod inside;
+mod isolation;
+mod radiated;
 mod variant;
 
 use std::collections::BTreeSet;
@@ -492,7 +494,7 @@ impl<'a> List<'a> {
         let own = self.s.files()[me].path.clone();
         let mut all: BTreeSet<String> = match self.at.word() {
             _ if before.is_some_and(|t| t.text == "from") => {
-                let table = self.at.word() == "readings";
+                let table = matches!(self.at.word(), "readings" | "profile");
                 let is_table = |p: &str| !is_network(p) && !p.ends_with(".downlead");
                 let mut all = self.measured();
                 all.extend(files());

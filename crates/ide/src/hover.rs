@@ -58,7 +58,10 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
         derive = on_node(s, doc, offset) && bench::in_session(&mut w, s, doc, offset, None);
         span
     } else if let Some((placed, n)) = name_at(s, doc, offset) {
-        derive = matches!(n.kind, NameKind::Tag | NameKind::Port | NameKind::Chain);
+        derive = matches!(
+            n.kind,
+            NameKind::Tag | NameKind::Port | NameKind::Chain | NameKind::Spot
+        ) || matches!(n.kind, NameKind::Station) && on_node(s, doc, offset);
         name(&mut w, s, doc, placed, &n, c);
         if n.kind == NameKind::Tag {
             derive = bench::in_session(&mut w, s, doc, offset, Some(&n.text)) && derive;
@@ -98,6 +101,9 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
         if !whole {
             w.text("further steps: downlead explain with this file and line");
         }
+    }
+    for line in crate::site::lines(s, doc, offset) {
+        w.text(&line);
     }
     if w.is_empty() {
         return None;

@@ -5,7 +5,7 @@
 
 use std::path::Path;
 
-use downlead_report::shape::paper::{materials, site_sheet};
+use downlead_report::shape::paper::{form, materials, site_sheet};
 use downlead_report::shape::{bench, card, chain, diff, fit, variants, verify};
 use downlead_report::write::json::schema;
 
@@ -31,5 +31,6 @@ fn schemas_stay_as_they_are() {
     kept::<diff::Diff>("diff");
     kept::<variants::Variants>("compare");
     kept::<site_sheet::SheetFile>("sheet");
+    kept::<form::FormFile>("form");
     kept::<materials::MaterialsFile>("materials");
 }

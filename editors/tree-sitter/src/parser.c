@@ -4,12 +4,20 @@
 #pragma GCC diagnostic ignored "-Wmissing-field-initializers"
 #endif
 
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 370
+#define SYMBOL_COUNT 393
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 348
+#define TOKEN_COUNT 371
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -97,294 +105,317 @@ enum ts_symbol_identifiers {
   anon_sym_beside = 79,
   anon_sym_spot = 80,
   anon_sym_alone = 81,
-  anon_sym_transmitter = 82,
-  anon_sym_receiver = 83,
-  anon_sym_transceiver = 84,
-  anon_sym_run = 85,
-  anon_sym_jumper = 86,
-  anon_sym_tail = 87,
-  anon_sym_pad = 88,
-  anon_sym_filter = 89,
-  anon_sym_isolator = 90,
-  anon_sym_circulator = 91,
-  anon_sym_protector = 92,
-  anon_sym_switch = 93,
-  anon_sym_coupler = 94,
-  anon_sym_meter = 95,
-  anon_sym_balun = 96,
-  anon_sym_tuner = 97,
-  anon_sym_duplexer = 98,
-  anon_sym_diplexer = 99,
-  anon_sym_combiner = 100,
-  anon_sym_divider = 101,
-  anon_sym_amplifier = 102,
-  anon_sym_preamplifier = 103,
-  anon_sym_antenna = 104,
-  anon_sym_branches = 105,
-  anon_sym_expect = 106,
-  anon_sym_authority = 107,
-  anon_sym_jurisdiction = 108,
-  anon_sym_service = 109,
-  anon_sym_edition = 110,
-  anon_sym_dated = 111,
-  anon_sym_until = 112,
-  anon_sym_holder = 113,
-  anon_sym_class = 114,
-  anon_sym_ask = 115,
-  anon_sym_threshold = 116,
-  anon_sym_fixed = 117,
-  anon_sym_condition = 118,
-  anon_sym_reflection = 119,
-  anon_sym_hop = 120,
-  anon_sym_profile = 121,
-  anon_sym_distance = 122,
-  anon_sym_k_DASHfactor = 123,
-  anon_sym_site_DASHnoise = 124,
-  anon_sym_need = 125,
-  anon_sym_model = 126,
-  anon_sym_coverage = 127,
-  anon_sym_take = 128,
-  anon_sym_put = 129,
-  anon_sym_branch = 130,
-  anon_sym_inner = 131,
-  anon_sym_outer = 132,
-  anon_sym_permittivity = 133,
-  anon_sym_loss_DASHtangent = 134,
-  anon_sym_strand = 135,
-  anon_sym_strand_DASHdiameter = 136,
-  anon_sym_braid = 137,
-  anon_sym_resistivity = 138,
-  anon_sym_inner_DASHresistivity = 139,
-  anon_sym_outer_DASHresistivity = 140,
-  anon_sym_diameter = 141,
-  anon_sym_spacing = 142,
-  anon_sym_baseline = 143,
-  anon_sym_through = 144,
-  anon_sym_open = 145,
-  anon_sym_short = 146,
-  anon_sym_equalise = 147,
-  anon_sym_power = 148,
-  anon_sym_mode = 149,
-  anon_sym_duty = 150,
-  anon_sym_keyed = 151,
-  anon_sym_foldback = 152,
-  anon_sym_bandwidth = 153,
-  anon_sym_sensitivity = 154,
-  anon_sym_efficiency = 155,
-  anon_sym_height = 156,
-  anon_sym_haat = 157,
-  anon_sym_radius = 158,
-  anon_sym_fails = 159,
-  anon_sym_above = 160,
-  anon_sym_added = 161,
-  anon_sym_after = 162,
-  anon_sym_against = 163,
-  anon_sym_agl = 164,
-  anon_sym_allocated = 165,
-  anon_sym_am = 166,
-  anon_sym_ambient = 167,
-  anon_sym_amsl = 168,
-  anon_sym_apart = 169,
-  anon_sym_at = 170,
-  anon_sym_averaging = 171,
-  anon_sym_below = 172,
-  anon_sym_bow = 173,
-  anon_sym_bullington = 174,
-  anon_sym_by = 175,
-  anon_sym_carrier = 176,
-  anon_sym_cascade = 177,
-  anon_sym_city = 178,
-  anon_sym_clad = 179,
-  anon_sym_confidence = 180,
-  anon_sym_corrected = 181,
-  anon_sym_cw = 182,
-  anon_sym_data = 183,
-  anon_sym_dc_DASHinput = 184,
-  anon_sym_displayed = 185,
-  anon_sym_eirp = 186,
-  anon_sym_ends = 187,
-  anon_sym_erp = 188,
-  anon_sym_etrs89 = 189,
-  anon_sym_figure = 190,
-  anon_sym_fm = 191,
-  anon_sym_for = 192,
-  anon_sym_forward = 193,
-  anon_sym_free_DASHspace = 194,
-  anon_sym_frequency = 195,
-  anon_sym_full = 196,
-  anon_sym_guess = 197,
-  anon_sym_hata_DASHopen = 198,
-  anon_sym_hata_DASHsuburban = 199,
-  anon_sym_hata_DASHurban = 200,
-  anon_sym_if = 201,
-  anon_sym_in = 202,
-  anon_sym_input = 203,
-  anon_sym_instead = 204,
-  anon_sym_k = 205,
-  anon_sym_maximum = 206,
-  anon_sym_mean = 207,
-  anon_sym_medium = 208,
-  anon_sym_nad27 = 209,
-  anon_sym_nad83 = 210,
-  anon_sym_net = 211,
-  anon_sym_no = 212,
-  anon_sym_nominal = 213,
-  anon_sym_occupational = 214,
-  anon_sym_of = 215,
-  anon_sym_on = 216,
-  anon_sym_one_DASHedge = 217,
-  anon_sym_out = 218,
-  anon_sym_output = 219,
-  anon_sym_over = 220,
-  anon_sym_pep = 221,
-  anon_sym_per = 222,
-  anon_sym_places = 223,
-  anon_sym_public = 224,
-  anon_sym_quiet_DASHrural = 225,
-  anon_sym_quieting = 226,
-  anon_sym_rated = 227,
-  anon_sym_reactance = 228,
-  anon_sym_reading = 229,
-  anon_sym_realized = 230,
-  anon_sym_reference = 231,
-  anon_sym_reflected = 232,
-  anon_sym_rejects = 233,
-  anon_sym_residential = 234,
-  anon_sym_rural = 235,
-  anon_sym_series = 236,
-  anon_sym_shared = 237,
-  anon_sym_sheet = 238,
-  anon_sym_shunt = 239,
-  anon_sym_sinad = 240,
-  anon_sym_since = 241,
-  anon_sym_snr = 242,
-  anon_sym_spread = 243,
-  anon_sym_ssb = 244,
-  anon_sym_ssb_DASHprocessed = 245,
-  anon_sym_then = 246,
-  anon_sym_to = 247,
-  anon_sym_total = 248,
-  anon_sym_two_DASHray = 249,
-  anon_sym_typical = 250,
-  anon_sym_way = 251,
-  anon_sym_wet = 252,
-  anon_sym_wgs84 = 253,
-  anon_sym_with = 254,
-  anon_sym_within = 255,
-  anon_sym_yes = 256,
-  anon_sym_COMMA = 257,
-  anon_sym_EQ = 258,
-  anon_sym_u00b1 = 259,
-  anon_sym_PLUS_SLASH_DASH = 260,
-  anon_sym_LPAREN = 261,
-  anon_sym_RPAREN = 262,
-  anon_sym_DASH = 263,
-  anon_sym_u2212 = 264,
-  anon_sym_u2013 = 265,
-  anon_sym_PLUS = 266,
-  anon_sym_STAR = 267,
-  anon_sym_SLASH = 268,
-  anon_sym_CARET = 269,
-  sym__glued = 270,
-  sym_date = 271,
-  sym_dms = 272,
-  sym_number = 273,
-  aux_sym_unit_token1 = 274,
-  aux_sym_unit_token2 = 275,
-  aux_sym_unit_token3 = 276,
-  aux_sym_unit_token4 = 277,
-  aux_sym_unit_token5 = 278,
-  aux_sym_unit_token6 = 279,
-  anon_sym_wavelengths = 280,
-  anon_sym_wavelength = 281,
-  aux_sym_unit_token7 = 282,
-  aux_sym_unit_token8 = 283,
-  aux_sym_unit_token9 = 284,
-  aux_sym_unit_token10 = 285,
-  aux_sym_unit_token11 = 286,
-  anon_sym_ohm_DASHm = 287,
-  aux_sym_unit_token12 = 288,
-  aux_sym_unit_token13 = 289,
-  aux_sym_unit_token14 = 290,
-  anon_sym_degC = 291,
-  anon_sym_degF = 292,
-  anon_sym_ohms = 293,
-  aux_sym_unit_token15 = 294,
-  aux_sym_unit_token16 = 295,
-  anon_sym_GHz = 296,
-  anon_sym_MHz = 297,
-  aux_sym_unit_token17 = 298,
-  anon_sym_dBW = 299,
-  anon_sym_dBd = 300,
-  anon_sym_dBi = 301,
-  anon_sym_dBm = 302,
-  anon_sym_deg = 303,
-  anon_sym_kHz = 304,
-  anon_sym_min = 305,
-  anon_sym_ohm = 306,
-  anon_sym_Hz = 307,
-  anon_sym_cm = 308,
-  anon_sym_dB = 309,
-  anon_sym_ft = 310,
-  anon_sym_kV = 311,
-  anon_sym_kW = 312,
-  anon_sym_km = 313,
-  anon_sym_mW = 314,
-  anon_sym_mi = 315,
-  anon_sym_mm = 316,
-  anon_sym_ms = 317,
-  anon_sym_ns = 318,
-  anon_sym_uV = 319,
-  anon_sym_uW = 320,
-  anon_sym_us = 321,
-  anon_sym_yd = 322,
-  anon_sym_u00b0C = 323,
-  anon_sym_u00b0F = 324,
-  anon_sym_u00b5V = 325,
-  anon_sym_u00b5W = 326,
-  anon_sym_u00b5s = 327,
-  anon_sym_u03a9m = 328,
-  anon_sym_u03bcV = 329,
-  anon_sym_u03bcW = 330,
-  anon_sym_u03bcs = 331,
-  anon_sym_u2126m = 332,
-  anon_sym_PERCENT = 333,
-  anon_sym_A = 334,
-  anon_sym_V = 335,
-  anon_sym_W = 336,
-  anon_sym_h = 337,
-  anon_sym_m = 338,
-  anon_sym_s = 339,
-  anon_sym_u00b0 = 340,
-  anon_sym_u03a9 = 341,
-  anon_sym_u03bb = 342,
-  anon_sym_u2126 = 343,
-  sym_root = 344,
-  sym_digit_name = 345,
-  sym_string = 346,
-  sym_comment = 347,
-  sym_source_file = 348,
-  sym__line = 349,
-  sym__end = 350,
-  sym_statement = 351,
-  sym_block_statement = 352,
-  sym_block = 353,
-  sym__head = 354,
-  sym_keyword = 355,
-  sym_only_word = 356,
-  sym_word = 357,
-  sym__value = 358,
-  sym_range = 359,
-  sym_tolerance = 360,
-  sym_coverage = 361,
-  sym__expression = 362,
-  sym_parenthesized_expression = 363,
-  sym_negation = 364,
-  sym_binary_expression = 365,
-  sym_quantity = 366,
-  sym_unit = 367,
-  aux_sym_source_file_repeat1 = 368,
-  aux_sym__head_repeat1 = 369,
+  anon_sym_site_DASHnoise = 82,
+  anon_sym_transmitter = 83,
+  anon_sym_receiver = 84,
+  anon_sym_transceiver = 85,
+  anon_sym_run = 86,
+  anon_sym_jumper = 87,
+  anon_sym_tail = 88,
+  anon_sym_pad = 89,
+  anon_sym_filter = 90,
+  anon_sym_isolator = 91,
+  anon_sym_circulator = 92,
+  anon_sym_protector = 93,
+  anon_sym_switch = 94,
+  anon_sym_coupler = 95,
+  anon_sym_meter = 96,
+  anon_sym_balun = 97,
+  anon_sym_tuner = 98,
+  anon_sym_duplexer = 99,
+  anon_sym_diplexer = 100,
+  anon_sym_combiner = 101,
+  anon_sym_divider = 102,
+  anon_sym_amplifier = 103,
+  anon_sym_preamplifier = 104,
+  anon_sym_antenna = 105,
+  anon_sym_branches = 106,
+  anon_sym_expect = 107,
+  anon_sym_authority = 108,
+  anon_sym_jurisdiction = 109,
+  anon_sym_service = 110,
+  anon_sym_edition = 111,
+  anon_sym_dated = 112,
+  anon_sym_until = 113,
+  anon_sym_holder = 114,
+  anon_sym_class = 115,
+  anon_sym_ask = 116,
+  anon_sym_threshold = 117,
+  anon_sym_fixed = 118,
+  anon_sym_condition = 119,
+  anon_sym_reflection = 120,
+  anon_sym_field = 121,
+  anon_sym_hop = 122,
+  anon_sym_profile = 123,
+  anon_sym_distance = 124,
+  anon_sym_k_DASHfactor = 125,
+  anon_sym_need = 126,
+  anon_sym_model = 127,
+  anon_sym_coverage = 128,
+  anon_sym_take = 129,
+  anon_sym_put = 130,
+  anon_sym_branch = 131,
+  anon_sym_inner = 132,
+  anon_sym_outer = 133,
+  anon_sym_permittivity = 134,
+  anon_sym_loss_DASHtangent = 135,
+  anon_sym_strand = 136,
+  anon_sym_strand_DASHdiameter = 137,
+  anon_sym_braid = 138,
+  anon_sym_resistivity = 139,
+  anon_sym_inner_DASHresistivity = 140,
+  anon_sym_outer_DASHresistivity = 141,
+  anon_sym_diameter = 142,
+  anon_sym_spacing = 143,
+  anon_sym_baseline = 144,
+  anon_sym_through = 145,
+  anon_sym_open = 146,
+  anon_sym_short = 147,
+  anon_sym_equalise = 148,
+  anon_sym_power = 149,
+  anon_sym_mode = 150,
+  anon_sym_duty = 151,
+  anon_sym_keyed = 152,
+  anon_sym_foldback = 153,
+  anon_sym_bandwidth = 154,
+  anon_sym_sensitivity = 155,
+  anon_sym_blocking = 156,
+  anon_sym_efficiency = 157,
+  anon_sym_height = 158,
+  anon_sym_haat = 159,
+  anon_sym_radius = 160,
+  anon_sym_fails = 161,
+  anon_sym_GHz = 162,
+  anon_sym_Hz = 163,
+  anon_sym_MHz = 164,
+  anon_sym_above = 165,
+  anon_sym_added = 166,
+  anon_sym_after = 167,
+  anon_sym_against = 168,
+  anon_sym_agl = 169,
+  anon_sym_allocated = 170,
+  anon_sym_am = 171,
+  anon_sym_ambient = 172,
+  anon_sym_amsl = 173,
+  anon_sym_apart = 174,
+  anon_sym_at = 175,
+  anon_sym_averaging = 176,
+  anon_sym_below = 177,
+  anon_sym_beyond = 178,
+  anon_sym_blank = 179,
+  anon_sym_bow = 180,
+  anon_sym_bullington = 181,
+  anon_sym_by = 182,
+  anon_sym_carrier = 183,
+  anon_sym_cascade = 184,
+  anon_sym_city = 185,
+  anon_sym_clad = 186,
+  anon_sym_confidence = 187,
+  anon_sym_corrected = 188,
+  anon_sym_cw = 189,
+  anon_sym_dB = 190,
+  anon_sym_dBW = 191,
+  anon_sym_dBd = 192,
+  anon_sym_dBi = 193,
+  anon_sym_dBm = 194,
+  anon_sym_data = 195,
+  anon_sym_date = 196,
+  anon_sym_datum = 197,
+  anon_sym_dc_DASHinput = 198,
+  anon_sym_degrees = 199,
+  anon_sym_delivered = 200,
+  anon_sym_desense = 201,
+  anon_sym_displayed = 202,
+  anon_sym_dms = 203,
+  anon_sym_down = 204,
+  anon_sym_eirp = 205,
+  anon_sym_ends = 206,
+  anon_sym_erp = 207,
+  anon_sym_etrs89 = 208,
+  anon_sym_figure = 209,
+  anon_sym_fm = 210,
+  anon_sym_for = 211,
+  anon_sym_forward = 212,
+  anon_sym_free_DASHspace = 213,
+  anon_sym_frequency = 214,
+  anon_sym_ft = 215,
+  anon_sym_full = 216,
+  anon_sym_guess = 217,
+  anon_sym_hata_DASHopen = 218,
+  anon_sym_hata_DASHsuburban = 219,
+  anon_sym_hata_DASHurban = 220,
+  anon_sym_height_DASHamsl = 221,
+  anon_sym_horizontal = 222,
+  anon_sym_if = 223,
+  anon_sym_in = 224,
+  anon_sym_input = 225,
+  anon_sym_instead = 226,
+  anon_sym_k = 227,
+  anon_sym_kHz = 228,
+  anon_sym_kW = 229,
+  anon_sym_km = 230,
+  anon_sym_latitude = 231,
+  anon_sym_longitude = 232,
+  anon_sym_m = 233,
+  anon_sym_mW = 234,
+  anon_sym_maximum = 235,
+  anon_sym_mean = 236,
+  anon_sym_medium = 237,
+  anon_sym_nad27 = 238,
+  anon_sym_nad83 = 239,
+  anon_sym_net = 240,
+  anon_sym_no = 241,
+  anon_sym_nominal = 242,
+  anon_sym_occupational = 243,
+  anon_sym_of = 244,
+  anon_sym_offset = 245,
+  anon_sym_on = 246,
+  anon_sym_one_DASHedge = 247,
+  anon_sym_out = 248,
+  anon_sym_output = 249,
+  anon_sym_over = 250,
+  anon_sym_pep = 251,
+  anon_sym_per = 252,
+  anon_sym_places = 253,
+  anon_sym_public = 254,
+  anon_sym_quiet_DASHrural = 255,
+  anon_sym_quieting = 256,
+  anon_sym_rated = 257,
+  anon_sym_reactance = 258,
+  anon_sym_reading = 259,
+  anon_sym_realized = 260,
+  anon_sym_receive_DASHfrequency = 261,
+  anon_sym_receive_DASHloss = 262,
+  anon_sym_reference = 263,
+  anon_sym_reflected = 264,
+  anon_sym_rejects = 265,
+  anon_sym_residential = 266,
+  anon_sym_rural = 267,
+  anon_sym_series = 268,
+  anon_sym_shared = 269,
+  anon_sym_sheet = 270,
+  anon_sym_shunt = 271,
+  anon_sym_sinad = 272,
+  anon_sym_since = 273,
+  anon_sym_snr = 274,
+  anon_sym_spread = 275,
+  anon_sym_ssb = 276,
+  anon_sym_ssb_DASHprocessed = 277,
+  anon_sym_then = 278,
+  anon_sym_title = 279,
+  anon_sym_to = 280,
+  anon_sym_total = 281,
+  anon_sym_transmit_DASHfrequency = 282,
+  anon_sym_two_DASHray = 283,
+  anon_sym_typical = 284,
+  anon_sym_up = 285,
+  anon_sym_vertical = 286,
+  anon_sym_way = 287,
+  anon_sym_wet = 288,
+  anon_sym_wgs84 = 289,
+  anon_sym_with = 290,
+  anon_sym_within = 291,
+  anon_sym_yes = 292,
+  anon_sym_COMMA = 293,
+  anon_sym_EQ = 294,
+  anon_sym_u00b1 = 295,
+  anon_sym_PLUS_SLASH_DASH = 296,
+  anon_sym_LPAREN = 297,
+  anon_sym_RPAREN = 298,
+  anon_sym_DASH = 299,
+  anon_sym_u2212 = 300,
+  anon_sym_u2013 = 301,
+  anon_sym_PLUS = 302,
+  anon_sym_STAR = 303,
+  anon_sym_SLASH = 304,
+  anon_sym_CARET = 305,
+  sym__glued = 306,
+  sym_date = 307,
+  sym_dms = 308,
+  sym_number = 309,
+  aux_sym_unit_token1 = 310,
+  aux_sym_unit_token2 = 311,
+  aux_sym_unit_token3 = 312,
+  aux_sym_unit_token4 = 313,
+  aux_sym_unit_token5 = 314,
+  aux_sym_unit_token6 = 315,
+  anon_sym_wavelengths = 316,
+  anon_sym_wavelength = 317,
+  aux_sym_unit_token7 = 318,
+  aux_sym_unit_token8 = 319,
+  aux_sym_unit_token9 = 320,
+  aux_sym_unit_token10 = 321,
+  aux_sym_unit_token11 = 322,
+  aux_sym_unit_token12 = 323,
+  anon_sym_ohm_DASHm = 324,
+  aux_sym_unit_token13 = 325,
+  aux_sym_unit_token14 = 326,
+  aux_sym_unit_token15 = 327,
+  anon_sym_degC = 328,
+  anon_sym_degF = 329,
+  anon_sym_ohms = 330,
+  aux_sym_unit_token16 = 331,
+  aux_sym_unit_token17 = 332,
+  aux_sym_unit_token18 = 333,
+  anon_sym_deg = 334,
+  anon_sym_min = 335,
+  anon_sym_ohm = 336,
+  anon_sym_cm = 337,
+  anon_sym_kV = 338,
+  anon_sym_mi = 339,
+  anon_sym_mm = 340,
+  anon_sym_ms = 341,
+  anon_sym_ns = 342,
+  anon_sym_uV = 343,
+  anon_sym_uW = 344,
+  anon_sym_us = 345,
+  anon_sym_yd = 346,
+  anon_sym_u00b0C = 347,
+  anon_sym_u00b0F = 348,
+  anon_sym_u00b5V = 349,
+  anon_sym_u00b5W = 350,
+  anon_sym_u00b5s = 351,
+  anon_sym_u03a9m = 352,
+  anon_sym_u03bcV = 353,
+  anon_sym_u03bcW = 354,
+  anon_sym_u03bcs = 355,
+  anon_sym_u2126m = 356,
+  anon_sym_PERCENT = 357,
+  anon_sym_A = 358,
+  anon_sym_V = 359,
+  anon_sym_W = 360,
+  anon_sym_h = 361,
+  anon_sym_s = 362,
+  anon_sym_u00b0 = 363,
+  anon_sym_u03a9 = 364,
+  anon_sym_u03bb = 365,
+  anon_sym_u2126 = 366,
+  sym_root = 367,
+  sym_digit_name = 368,
+  sym_string = 369,
+  sym_comment = 370,
+  sym_source_file = 371,
+  sym__line = 372,
+  sym__end = 373,
+  sym_statement = 374,
+  sym_block_statement = 375,
+  sym_block = 376,
+  sym__head = 377,
+  sym_keyword = 378,
+  sym_only_word = 379,
+  sym_word = 380,
+  sym__value = 381,
+  sym_range = 382,
+  sym_tolerance = 383,
+  sym_coverage = 384,
+  sym__expression = 385,
+  sym_parenthesized_expression = 386,
+  sym_negation = 387,
+  sym_binary_expression = 388,
+  sym_quantity = 389,
+  sym_unit = 390,
+  aux_sym_source_file_repeat1 = 391,
+  aux_sym__head_repeat1 = 392,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -470,6 +501,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_beside] = "beside",
   [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
+  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_transceiver] = "transceiver",
@@ -508,11 +540,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_field] = "field",
   [anon_sym_hop] = "hop",
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
   [anon_sym_k_DASHfactor] = "k-factor",
-  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
@@ -543,11 +575,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_foldback] = "foldback",
   [anon_sym_bandwidth] = "bandwidth",
   [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
+  [anon_sym_GHz] = "GHz",
+  [anon_sym_Hz] = "Hz",
+  [anon_sym_MHz] = "MHz",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_after] = "after",
@@ -561,6 +597,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
+  [anon_sym_beyond] = "beyond",
+  [anon_sym_blank] = "blank",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
@@ -571,9 +609,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
+  [anon_sym_dB] = "dB",
+  [anon_sym_dBW] = "dBW",
+  [anon_sym_dBd] = "dBd",
+  [anon_sym_dBi] = "dBi",
+  [anon_sym_dBm] = "dBm",
   [anon_sym_data] = "data",
+  [anon_sym_date] = "date",
+  [anon_sym_datum] = "datum",
   [anon_sym_dc_DASHinput] = "dc-input",
+  [anon_sym_degrees] = "degrees",
+  [anon_sym_delivered] = "delivered",
+  [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
+  [anon_sym_dms] = "dms",
+  [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
@@ -584,16 +634,26 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_forward] = "forward",
   [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
+  [anon_sym_ft] = "ft",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_hata_DASHopen] = "hata-open",
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
+  [anon_sym_height_DASHamsl] = "height-amsl",
+  [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
   [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
+  [anon_sym_kHz] = "kHz",
+  [anon_sym_kW] = "kW",
+  [anon_sym_km] = "km",
+  [anon_sym_latitude] = "latitude",
+  [anon_sym_longitude] = "longitude",
+  [anon_sym_m] = "m",
+  [anon_sym_mW] = "mW",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
   [anon_sym_medium] = "medium",
@@ -604,6 +664,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_nominal] = "nominal",
   [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
+  [anon_sym_offset] = "offset",
   [anon_sym_on] = "on",
   [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_out] = "out",
@@ -619,6 +680,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
   [anon_sym_realized] = "realized",
+  [anon_sym_receive_DASHfrequency] = "receive-frequency",
+  [anon_sym_receive_DASHloss] = "receive-loss",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
@@ -635,10 +698,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
+  [anon_sym_title] = "title",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_transmit_DASHfrequency] = "transmit-frequency",
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
+  [anon_sym_up] = "up",
+  [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
@@ -675,34 +742,22 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
   [aux_sym_unit_token11] = "unit_token11",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token13] = "unit_token13",
   [aux_sym_unit_token14] = "unit_token14",
+  [aux_sym_unit_token15] = "unit_token15",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token15] = "unit_token15",
   [aux_sym_unit_token16] = "unit_token16",
-  [anon_sym_GHz] = "GHz",
-  [anon_sym_MHz] = "MHz",
   [aux_sym_unit_token17] = "unit_token17",
-  [anon_sym_dBW] = "dBW",
-  [anon_sym_dBd] = "dBd",
-  [anon_sym_dBi] = "dBi",
-  [anon_sym_dBm] = "dBm",
+  [aux_sym_unit_token18] = "unit_token18",
   [anon_sym_deg] = "deg",
-  [anon_sym_kHz] = "kHz",
   [anon_sym_min] = "min",
   [anon_sym_ohm] = "ohm",
-  [anon_sym_Hz] = "Hz",
   [anon_sym_cm] = "cm",
-  [anon_sym_dB] = "dB",
-  [anon_sym_ft] = "ft",
   [anon_sym_kV] = "kV",
-  [anon_sym_kW] = "kW",
-  [anon_sym_km] = "km",
-  [anon_sym_mW] = "mW",
   [anon_sym_mi] = "mi",
   [anon_sym_mm] = "mm",
   [anon_sym_ms] = "ms",
@@ -726,7 +781,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_V] = "V",
   [anon_sym_W] = "W",
   [anon_sym_h] = "h",
-  [anon_sym_m] = "m",
   [anon_sym_s] = "s",
   [anon_sym_u00b0] = "\u00b0",
   [anon_sym_u03a9] = "\u03a9",
@@ -843,6 +897,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_beside] = anon_sym_beside,
   [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_transceiver] = anon_sym_transceiver,
@@ -881,11 +936,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_field] = anon_sym_field,
   [anon_sym_hop] = anon_sym_hop,
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
   [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
-  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
@@ -916,11 +971,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_foldback] = anon_sym_foldback,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
   [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_GHz] = anon_sym_GHz,
+  [anon_sym_Hz] = anon_sym_Hz,
+  [anon_sym_MHz] = anon_sym_MHz,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_after] = anon_sym_after,
@@ -934,6 +993,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_beyond] = anon_sym_beyond,
+  [anon_sym_blank] = anon_sym_blank,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
@@ -944,9 +1005,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
+  [anon_sym_dB] = anon_sym_dB,
+  [anon_sym_dBW] = anon_sym_dBW,
+  [anon_sym_dBd] = anon_sym_dBd,
+  [anon_sym_dBi] = anon_sym_dBi,
+  [anon_sym_dBm] = anon_sym_dBm,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_date] = anon_sym_date,
+  [anon_sym_datum] = anon_sym_datum,
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
+  [anon_sym_degrees] = anon_sym_degrees,
+  [anon_sym_delivered] = anon_sym_delivered,
+  [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
+  [anon_sym_dms] = anon_sym_dms,
+  [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
@@ -957,16 +1030,26 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_forward] = anon_sym_forward,
   [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
+  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
+  [anon_sym_height_DASHamsl] = anon_sym_height_DASHamsl,
+  [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
   [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
+  [anon_sym_kHz] = anon_sym_kHz,
+  [anon_sym_kW] = anon_sym_kW,
+  [anon_sym_km] = anon_sym_km,
+  [anon_sym_latitude] = anon_sym_latitude,
+  [anon_sym_longitude] = anon_sym_longitude,
+  [anon_sym_m] = anon_sym_m,
+  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
   [anon_sym_medium] = anon_sym_medium,
@@ -977,6 +1060,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
+  [anon_sym_offset] = anon_sym_offset,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_out] = anon_sym_out,
@@ -992,6 +1076,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
   [anon_sym_realized] = anon_sym_realized,
+  [anon_sym_receive_DASHfrequency] = anon_sym_receive_DASHfrequency,
+  [anon_sym_receive_DASHloss] = anon_sym_receive_DASHloss,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
@@ -1008,10 +1094,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
+  [anon_sym_title] = anon_sym_title,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_transmit_DASHfrequency] = anon_sym_transmit_DASHfrequency,
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_up] = anon_sym_up,
+  [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
@@ -1048,34 +1138,22 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token13] = aux_sym_unit_token13,
   [aux_sym_unit_token14] = aux_sym_unit_token14,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
-  [anon_sym_GHz] = anon_sym_GHz,
-  [anon_sym_MHz] = anon_sym_MHz,
   [aux_sym_unit_token17] = aux_sym_unit_token17,
-  [anon_sym_dBW] = anon_sym_dBW,
-  [anon_sym_dBd] = anon_sym_dBd,
-  [anon_sym_dBi] = anon_sym_dBi,
-  [anon_sym_dBm] = anon_sym_dBm,
+  [aux_sym_unit_token18] = aux_sym_unit_token18,
   [anon_sym_deg] = anon_sym_deg,
-  [anon_sym_kHz] = anon_sym_kHz,
   [anon_sym_min] = anon_sym_min,
   [anon_sym_ohm] = anon_sym_ohm,
-  [anon_sym_Hz] = anon_sym_Hz,
   [anon_sym_cm] = anon_sym_cm,
-  [anon_sym_dB] = anon_sym_dB,
-  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_kV] = anon_sym_kV,
-  [anon_sym_kW] = anon_sym_kW,
-  [anon_sym_km] = anon_sym_km,
-  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_mi] = anon_sym_mi,
   [anon_sym_mm] = anon_sym_mm,
   [anon_sym_ms] = anon_sym_ms,
@@ -1099,7 +1177,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_V] = anon_sym_V,
   [anon_sym_W] = anon_sym_W,
   [anon_sym_h] = anon_sym_h,
-  [anon_sym_m] = anon_sym_m,
   [anon_sym_s] = anon_sym_s,
   [anon_sym_u00b0] = anon_sym_u00b0,
   [anon_sym_u03a9] = anon_sym_u03a9,
@@ -1462,6 +1539,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1614,6 +1695,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_field] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_hop] = {
     .visible = true,
     .named = false,
@@ -1627,10 +1712,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k_DASHfactor] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_site_DASHnoise] = {
     .visible = true,
     .named = false,
   },
@@ -1754,6 +1835,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blocking] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_efficiency] = {
     .visible = true,
     .named = false,
@@ -1771,6 +1856,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_fails] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_GHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_Hz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_MHz] = {
     .visible = true,
     .named = false,
   },
@@ -1826,6 +1923,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beyond] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_blank] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1866,7 +1971,35 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_dB] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBm] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_date] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_datum] = {
     .visible = true,
     .named = false,
   },
@@ -1874,7 +2007,27 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_degrees] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_delivered] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_desense] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_displayed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dms] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_down] = {
     .visible = true,
     .named = false,
   },
@@ -1918,6 +2071,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_ft] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1938,6 +2095,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_height_DASHamsl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_horizontal] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_if] = {
     .visible = true,
     .named = false,
@@ -1955,6 +2120,34 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_km] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_latitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_longitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -1995,6 +2188,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_of] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_offset] = {
     .visible = true,
     .named = false,
   },
@@ -2055,6 +2252,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_realized] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHloss] = {
     .visible = true,
     .named = false,
   },
@@ -2122,6 +2327,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_title] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
     .visible = true,
     .named = false,
@@ -2130,11 +2339,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_transmit_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_typical] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_up] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_vertical] = {
     .visible = true,
     .named = false,
   },
@@ -2282,12 +2503,12 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token12] = {
     .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token13] = {
@@ -2295,6 +2516,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [aux_sym_unit_token14] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token15] = {
     .visible = false,
     .named = false,
   },
@@ -2310,47 +2535,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token15] = {
-    .visible = false,
-    .named = false,
-  },
   [aux_sym_unit_token16] = {
     .visible = false,
-    .named = false,
-  },
-  [anon_sym_GHz] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_MHz] = {
-    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token17] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_dBW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBd] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBi] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBm] = {
-    .visible = true,
+  [aux_sym_unit_token18] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_deg] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kHz] = {
     .visible = true,
     .named = false,
   },
@@ -2362,35 +2559,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_Hz] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_cm] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_dB] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_ft] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_kV] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_km] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2483,10 +2656,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_h] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_m] = {
     .visible = true,
     .named = false,
   },
@@ -2743,2001 +2912,2114 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(151);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 152,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '%', 244,
-        '(', 160,
-        ')', 161,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb1, 158,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
+        '%', 255,
+        '(', 172,
+        ')', 173,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb1, 170,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(152);
+      if (lookahead == '\n') ADVANCE(158);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(288);
+      if (lookahead == '"') ADVANCE(301);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 244,
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 166,
-        0x2126, 252,
-        0x2212, 164,
+        '%', 255,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 178,
+        0x2126, 262,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(144);
+      if (lookahead == '(') ADVANCE(172);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(175);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 0x2013) ADVANCE(179);
+      if (lookahead == 0x2212) ADVANCE(177);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(5);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(61);
+      if (lookahead == '(') ADVANCE(150);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(62);
+      if (lookahead == '(') ADVANCE(66);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(63);
+      if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
-      ADVANCE_MAP(
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        '^', 173,
-        0x2013, 166,
-        0x2212, 164,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(9);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '(') ADVANCE(68);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(174);
-      END_STATE();
-    case 11:
-      if (lookahead == ')') ADVANCE(216);
-      END_STATE();
-    case 12:
-      if (lookahead == ')') ADVANCE(215);
-      END_STATE();
-    case 13:
-      if (lookahead == ')') ADVANCE(253);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
-      END_STATE();
-    case 14:
-      if (lookahead == '-') ADVANCE(159);
-      END_STATE();
-    case 15:
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(134);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      ADVANCE_MAP(
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        '^', 185,
+        0x2013, 178,
+        0x2212, 176,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(10);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 11:
+      if (lookahead == ')') ADVANCE(186);
+      END_STATE();
+    case 12:
+      if (lookahead == ')') ADVANCE(228);
+      END_STATE();
+    case 13:
+      if (lookahead == ')') ADVANCE(227);
+      END_STATE();
+    case 14:
+      if (lookahead == ')') ADVANCE(263);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
+      END_STATE();
+    case 15:
+      if (lookahead == '-') ADVANCE(171);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(135);
-      if (lookahead == 0x2032) ADVANCE(198);
+      if (lookahead == '-') ADVANCE(152);
+      if (lookahead == '.') ADVANCE(140);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(137);
-      if (lookahead == 0x2033) ADVANCE(197);
+      if (lookahead == '.') ADVANCE(141);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(289);
+      if (lookahead == '.') ADVANCE(143);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(95);
-      if (lookahead == 0x221a) ADVANCE(143);
+      if (lookahead == '/') ADVANCE(52);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(24);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(139);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+          lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '/') ADVANCE(62);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(149);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+          lookahead == ' ') SKIP(26);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(145);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '/') ADVANCE(90);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '/') ADVANCE(43);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '/') ADVANCE(50);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(91);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '/') ADVANCE(95);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '0') ADVANCE(281);
-      if (lookahead == '1') ADVANCE(280);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 35:
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 36:
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 37:
+      if (lookahead == '0') ADVANCE(292);
+      if (lookahead == '1') ADVANCE(291);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 35:
-      if (lookahead == '0') ADVANCE(36);
-      END_STATE();
-    case 36:
-      if (lookahead == '0') ADVANCE(74);
-      END_STATE();
-    case 37:
-      if (lookahead == '0') ADVANCE(75);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(37);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 39:
-      if (lookahead == '1') ADVANCE(35);
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'k') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(228);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(39);
+      if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '1') ADVANCE(38);
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'k') ADVANCE(82);
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(40);
+      if (lookahead == '0') ADVANCE(80);
       END_STATE();
     case 41:
-      if (lookahead == '2') ADVANCE(174);
+      if (lookahead == '0') ADVANCE(40);
       END_STATE();
     case 42:
-      if (lookahead == '2') ADVANCE(227);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'k') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(241);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(223);
+      if (lookahead == '1') ADVANCE(41);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(43);
       END_STATE();
     case 44:
-      if (lookahead == 'B') ADVANCE(178);
-      if (lookahead == 'e') ADVANCE(76);
+      if (lookahead == '2') ADVANCE(186);
       END_STATE();
     case 45:
-      if (lookahead == 'F') ADVANCE(27);
+      if (lookahead == '2') ADVANCE(240);
       END_STATE();
     case 46:
-      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == '2') ADVANCE(236);
       END_STATE();
     case 47:
-      if (lookahead == 'H') ADVANCE(114);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'B') ADVANCE(190);
+      if (lookahead == 'e') ADVANCE(81);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(115);
+      if (lookahead == 'F') ADVANCE(29);
       END_STATE();
     case 49:
-      if (lookahead == 'H') ADVANCE(116);
-      END_STATE();
-    case 50:
-      if (lookahead == 'H') ADVANCE(117);
-      END_STATE();
-    case 51:
-      if (lookahead == 'H') ADVANCE(118);
-      END_STATE();
-    case 52:
       if (lookahead == 'H') ADVANCE(119);
       END_STATE();
-    case 53:
-      if (lookahead == 'H') ADVANCE(120);
+    case 50:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(50);
       END_STATE();
-    case 54:
+    case 51:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(186);
+      END_STATE();
+    case 52:
+      if (lookahead == 'H') ADVANCE(120);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(52);
+      END_STATE();
+    case 53:
       if (lookahead == 'H') ADVANCE(121);
       END_STATE();
+    case 54:
+      if (lookahead == 'H') ADVANCE(122);
+      END_STATE();
     case 55:
-      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(123);
       END_STATE();
     case 56:
-      if (lookahead == 'M') ADVANCE(46);
-      if (lookahead == 's') ADVANCE(97);
-      if (lookahead == 0x221a) ADVANCE(55);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(56);
+      if (lookahead == 'H') ADVANCE(124);
       END_STATE();
     case 57:
-      if (lookahead == 'M') ADVANCE(48);
-      if (lookahead == 's') ADVANCE(94);
-      if (lookahead == 0x221a) ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(57);
+      if (lookahead == 'H') ADVANCE(125);
       END_STATE();
     case 58:
-      if (lookahead == 'M') ADVANCE(49);
-      if (lookahead == 's') ADVANCE(96);
-      if (lookahead == 0x221a) ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(58);
+      if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(50);
+      if (lookahead == 'H') ADVANCE(127);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(51);
+      if (lookahead == 'M') ADVANCE(49);
       END_STATE();
     case 61:
-      if (lookahead == 'M') ADVANCE(52);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(102);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
+      if (lookahead == 's') ADVANCE(99);
+      if (lookahead == 0x221a) ADVANCE(64);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(65);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'V') ADVANCE(236);
-      if (lookahead == 'W') ADVANCE(237);
-      if (lookahead == 's') ADVANCE(238);
+      if (lookahead == 'M') ADVANCE(55);
       END_STATE();
     case 65:
-      if (lookahead == 'V') ADVANCE(240);
-      if (lookahead == 'W') ADVANCE(241);
-      if (lookahead == 's') ADVANCE(242);
+      if (lookahead == 'M') ADVANCE(56);
       END_STATE();
     case 66:
-      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'M') ADVANCE(57);
       END_STATE();
     case 67:
-      if (lookahead == 'c') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(67);
+      if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'V') ADVANCE(247);
+      if (lookahead == 'W') ADVANCE(248);
+      if (lookahead == 's') ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'V') ADVANCE(251);
+      if (lookahead == 'W') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
       END_STATE();
     case 71:
-      if (lookahead == 'e') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(118);
       END_STATE();
     case 72:
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'c') ADVANCE(96);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'f') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == 'c') ADVANCE(94);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(73);
       END_STATE();
     case 74:
-      if (lookahead == 'f') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(222);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(74);
+      if (lookahead == 'd') ADVANCE(186);
       END_STATE();
     case 75:
-      if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(75);
+      if (lookahead == 'e') ADVANCE(85);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(193);
+      if (lookahead == 'e') ADVANCE(98);
       END_STATE();
     case 77:
-      if (lookahead == 'g') ADVANCE(108);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
-      if (lookahead == 'h') ADVANCE(191);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(242);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'h') ADVANCE(87);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'l') ADVANCE(71);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(80);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'g') ADVANCE(205);
+      END_STATE();
+    case 82:
+      if (lookahead == 'g') ADVANCE(113);
+      END_STATE();
+    case 83:
+      if (lookahead == 'h') ADVANCE(203);
+      END_STATE();
+    case 84:
+      if (lookahead == 'h') ADVANCE(92);
+      END_STATE();
+    case 85:
+      if (lookahead == 'l') ADVANCE(76);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 82:
-      if (lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 83:
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(83);
-      END_STATE();
-    case 84:
-      if (lookahead == 'm') ADVANCE(230);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(84);
-      END_STATE();
-    case 85:
-      if (lookahead == 'm') ADVANCE(231);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(85);
-      END_STATE();
-    case 86:
-      if (lookahead == 'm') ADVANCE(42);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(86);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(175);
+      if (lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(244);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == 'm') ADVANCE(45);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(91);
       END_STATE();
     case 92:
-      if (lookahead == 'n') ADVANCE(174);
+      if (lookahead == 'm') ADVANCE(187);
       END_STATE();
     case 93:
-      if (lookahead == 'n') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 94:
-      if (lookahead == 'q') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(44);
       END_STATE();
     case 95:
-      if (lookahead == 'q') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(95);
       END_STATE();
     case 96:
-      if (lookahead == 'q') ADVANCE(100);
+      if (lookahead == 'm') ADVANCE(46);
       END_STATE();
     case 97:
-      if (lookahead == 'q') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 98:
-      if (lookahead == 'r') ADVANCE(107);
+      if (lookahead == 'n') ADVANCE(82);
       END_STATE();
     case 99:
-      if (lookahead == 'r') ADVANCE(109);
+      if (lookahead == 'q') ADVANCE(103);
       END_STATE();
     case 100:
-      if (lookahead == 'r') ADVANCE(111);
+      if (lookahead == 'q') ADVANCE(104);
       END_STATE();
     case 101:
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'q') ADVANCE(106);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(174);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(226);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(117);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(185);
+      if (lookahead == 't') ADVANCE(239);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 113:
-      if (lookahead == 'v') ADVANCE(70);
+      if (lookahead == 't') ADVANCE(83);
       END_STATE();
     case 114:
-      if (lookahead == 'z') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 115:
-      if (lookahead == 'z') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 116:
-      if (lookahead == 'z') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'z') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(9);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'v') ADVANCE(75);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(186);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(235);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(232);
       END_STATE();
     case 122:
-      if (lookahead == 0x2032) ADVANCE(198);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == 'z') ADVANCE(230);
       END_STATE();
     case 123:
-      if (lookahead == 0x2033) ADVANCE(197);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == 'z') ADVANCE(231);
       END_STATE();
     case 124:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(133);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (lookahead == 'z') ADVANCE(229);
       END_STATE();
     case 125:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(174);
+      if (lookahead == 'z') ADVANCE(13);
       END_STATE();
     case 127:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 128:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (lookahead == 0x2032) ADVANCE(210);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 130:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 131:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
       END_STATE();
     case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
     case 136:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 138:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
       END_STATE();
     case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 140:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 141:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 143:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(293);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 145:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 146:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
       END_STATE();
     case 147:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '%', 244,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
       END_STATE();
     case 148:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0xb1, 158,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(148);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 149:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(149);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
       END_STATE();
     case 150:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '(', 160,
-        '+', 127,
-        '-', 163,
-        '/', 18,
-        ';', 153,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(150);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '%', 255,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(153);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0xb1, 170,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(154);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(155);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '(', 172,
+        '+', 133,
+        '-', 175,
+        '/', 19,
+        ';', 159,
+        'd', 298,
+        'm', 165,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(156);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(289);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(82);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(81);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 40,
-        '\t', 26,
-        ' ', 26,
-        '-', 146,
-        '.', 146,
-        'W', 194,
-        'd', 194,
-        'i', 194,
-        'm', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(40);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (lookahead == 'W' ||
-          lookahead == 'd' ||
-          lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 179:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 181:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      END_STATE();
-    case 182:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      END_STATE();
-    case 184:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(56);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
-      END_STATE();
-    case 186:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(184);
-      if (lookahead == 'i') ADVANCE(188);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 187:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(183);
-      if (lookahead == 'i') ADVANCE(189);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 189:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(174);
-      END_STATE();
-    case 190:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 192:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 193:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(174);
-      END_STATE();
-    case 194:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(138);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(136);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 34,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 200:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 201:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 134,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 132,
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 133,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(140);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'h', 194,
-        's', 194,
-        '-', 146,
-        '.', 146,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(58);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(57);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
-      END_STATE();
-    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(39);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == 'c') ADVANCE(296);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 234:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+    case 163:
+      ACCEPT_TOKEN(anon_sym_dB);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(85);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 248:
+    case 164:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(233);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(234);
-      if (lookahead == 'F') ADVANCE(235);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(239);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(243);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 254:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(133);
-      if (lookahead == '-') ADVANCE(131);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+    case 165:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(167);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 256:
-      ACCEPT_TOKEN(sym_digit_name);
+    case 166:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(27);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 257:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(177);
-      if (lookahead == 'e') ADVANCE(265);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 258:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(256);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 259:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 261:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(277);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 262:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(269);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 264:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(273);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 265:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(192);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(276);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 267:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(190);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(271);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(264);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(176);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 274:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 275:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(267);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 277:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(263);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 278:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
-      END_STATE();
-    case 279:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 283:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 284:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_EQ);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(302);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == '.') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 267,
+        '\t', 28,
+        ' ', 28,
+        '-', 152,
+        '.', 152,
+        'W', 206,
+        'd', 206,
+        'i', 206,
+        'm', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 30,
+        '\t', 28,
+        ' ', 28,
+        'W', 186,
+        'd', 186,
+        'i', 186,
+        'm', 186,
+      );
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(201);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(186);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(186);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(144);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 37,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 140,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 138,
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 139,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'h', 206,
+        's', 206,
+        '-', 152,
+        '.', 152,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(aux_sym_unit_token18);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(245);
+      if (lookahead == 'F') ADVANCE(246);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(250);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(254);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(139);
+      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(288);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(204);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(287);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(202);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 279:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(282);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(275);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(188);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 284:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'B') ADVANCE(232);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'F') ADVANCE(284);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 288:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(294);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(207);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 295:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(78);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 296:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(52);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 297:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(162);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(163);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'F') ADVANCE(295);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 302:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(289);
+          lookahead != '\r') ADVANCE(302);
       END_STATE();
     default:
       return false;
@@ -4810,3751 +5092,4090 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 5:
       if (lookahead == 'a') ADVANCE(44);
       if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'l') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(50);
-      if (lookahead == 'h') ADVANCE(51);
-      if (lookahead == 'i') ADVANCE(52);
-      if (lookahead == 'l') ADVANCE(53);
-      if (lookahead == 'm') ADVANCE(54);
-      if (lookahead == 'o') ADVANCE(55);
-      if (lookahead == 'w') ADVANCE(56);
+      if (lookahead == 'a') ADVANCE(51);
+      if (lookahead == 'h') ADVANCE(52);
+      if (lookahead == 'i') ADVANCE(53);
+      if (lookahead == 'l') ADVANCE(54);
+      if (lookahead == 'm') ADVANCE(55);
+      if (lookahead == 'o') ADVANCE(56);
+      if (lookahead == 'w') ADVANCE(57);
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(57);
-      if (lookahead == 'a') ADVANCE(58);
-      if (lookahead == 'c') ADVANCE(59);
-      if (lookahead == 'e') ADVANCE(60);
-      if (lookahead == 'i') ADVANCE(61);
-      if (lookahead == 'r') ADVANCE(62);
-      if (lookahead == 'u') ADVANCE(63);
+      ADVANCE_MAP(
+        'B', 58,
+        'a', 59,
+        'c', 60,
+        'e', 61,
+        'i', 62,
+        'm', 63,
+        'o', 64,
+        'r', 65,
+        'u', 66,
+      );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 64,
-        'f', 65,
-        'i', 66,
-        'n', 67,
-        'q', 68,
-        'r', 69,
-        't', 70,
-        'x', 71,
+        'd', 67,
+        'f', 68,
+        'i', 69,
+        'n', 70,
+        'q', 71,
+        'r', 72,
+        't', 73,
+        'x', 74,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(72);
-      if (lookahead == 'i') ADVANCE(73);
-      if (lookahead == 'm') ADVANCE(74);
-      if (lookahead == 'o') ADVANCE(75);
-      if (lookahead == 'r') ADVANCE(76);
-      if (lookahead == 't') ADVANCE(77);
-      if (lookahead == 'u') ADVANCE(78);
+      if (lookahead == 'a') ADVANCE(75);
+      if (lookahead == 'i') ADVANCE(76);
+      if (lookahead == 'm') ADVANCE(77);
+      if (lookahead == 'o') ADVANCE(78);
+      if (lookahead == 'r') ADVANCE(79);
+      if (lookahead == 't') ADVANCE(80);
+      if (lookahead == 'u') ADVANCE(81);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(79);
-      if (lookahead == 'e') ADVANCE(80);
-      if (lookahead == 'r') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(82);
+      if (lookahead == 'e') ADVANCE(83);
+      if (lookahead == 'r') ADVANCE(84);
+      if (lookahead == 'u') ADVANCE(85);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'i') ADVANCE(85);
-      if (lookahead == 'o') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(86);
+      if (lookahead == 'e') ADVANCE(87);
+      if (lookahead == 'i') ADVANCE(88);
+      if (lookahead == 'o') ADVANCE(89);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(87);
-      if (lookahead == 'm') ADVANCE(88);
-      if (lookahead == 'n') ADVANCE(89);
-      if (lookahead == 's') ADVANCE(90);
+      if (lookahead == 'f') ADVANCE(90);
+      if (lookahead == 'm') ADVANCE(91);
+      if (lookahead == 'n') ADVANCE(92);
+      if (lookahead == 's') ADVANCE(93);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(91);
-      if (lookahead == 'u') ADVANCE(92);
+      if (lookahead == 'o') ADVANCE(94);
+      if (lookahead == 'u') ADVANCE(95);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(93);
-      if (lookahead == 'H') ADVANCE(94);
-      if (lookahead == 'V') ADVANCE(95);
-      if (lookahead == 'W') ADVANCE(96);
-      if (lookahead == 'e') ADVANCE(97);
-      if (lookahead == 'i') ADVANCE(98);
-      if (lookahead == 'm') ADVANCE(99);
-      END_STATE();
-    case 15:
+      if (lookahead == '-') ADVANCE(96);
+      if (lookahead == 'H') ADVANCE(97);
+      if (lookahead == 'V') ADVANCE(98);
+      if (lookahead == 'W') ADVANCE(99);
       if (lookahead == 'e') ADVANCE(100);
       if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'o') ADVANCE(102);
+      if (lookahead == 'm') ADVANCE(102);
       END_STATE();
-    case 16:
+    case 15:
       if (lookahead == 'a') ADVANCE(103);
       if (lookahead == 'e') ADVANCE(104);
       if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
-      if (lookahead == 's') ADVANCE(108);
+      if (lookahead == 'o') ADVANCE(106);
       END_STATE();
-    case 17:
-      if (lookahead == 'a') ADVANCE(109);
-      if (lookahead == 'e') ADVANCE(110);
+    case 16:
+      if (lookahead == 'a') ADVANCE(107);
+      if (lookahead == 'e') ADVANCE(108);
+      if (lookahead == 'i') ADVANCE(109);
+      if (lookahead == 'm') ADVANCE(110);
       if (lookahead == 'o') ADVANCE(111);
       if (lookahead == 's') ADVANCE(112);
       END_STATE();
+    case 17:
+      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'e') ADVANCE(114);
+      if (lookahead == 'o') ADVANCE(115);
+      if (lookahead == 's') ADVANCE(116);
+      END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(113);
-      if (lookahead == 'f') ADVANCE(114);
-      if (lookahead == 'h') ADVANCE(115);
-      if (lookahead == 'n') ADVANCE(116);
-      if (lookahead == 'p') ADVANCE(117);
-      if (lookahead == 'u') ADVANCE(118);
-      if (lookahead == 'v') ADVANCE(119);
+      if (lookahead == 'c') ADVANCE(117);
+      if (lookahead == 'f') ADVANCE(118);
+      if (lookahead == 'h') ADVANCE(119);
+      if (lookahead == 'n') ADVANCE(120);
+      if (lookahead == 'p') ADVANCE(121);
+      if (lookahead == 'u') ADVANCE(122);
+      if (lookahead == 'v') ADVANCE(123);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 120,
-        'e', 121,
-        'h', 122,
-        'i', 123,
-        'l', 124,
-        'o', 125,
-        'r', 126,
-        'u', 127,
+        'a', 124,
+        'e', 125,
+        'h', 126,
+        'i', 127,
+        'l', 128,
+        'o', 129,
+        'r', 130,
+        'u', 131,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(128);
+      if (lookahead == 'u') ADVANCE(132);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(129);
-      if (lookahead == 'e') ADVANCE(130);
-      if (lookahead == 'u') ADVANCE(131);
+      if (lookahead == 'a') ADVANCE(133);
+      if (lookahead == 'e') ADVANCE(134);
+      if (lookahead == 'u') ADVANCE(135);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 132,
-        'e', 133,
-        'h', 134,
-        'i', 135,
-        'n', 136,
-        'o', 137,
-        'p', 138,
-        's', 139,
-        't', 140,
-        'w', 141,
+        'c', 136,
+        'e', 137,
+        'h', 138,
+        'i', 139,
+        'n', 140,
+        'o', 141,
+        'p', 142,
+        's', 143,
+        't', 144,
+        'w', 145,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 142,
-        'e', 143,
-        'h', 144,
-        'o', 145,
-        'r', 146,
-        'u', 147,
-        'w', 148,
-        'y', 149,
+        'a', 146,
+        'e', 147,
+        'h', 148,
+        'i', 149,
+        'o', 150,
+        'r', 151,
+        'u', 152,
+        'w', 153,
+        'y', 154,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(150);
-      if (lookahead == 'W') ADVANCE(151);
-      if (lookahead == 'n') ADVANCE(152);
-      if (lookahead == 's') ADVANCE(153);
+      if (lookahead == 'V') ADVANCE(155);
+      if (lookahead == 'W') ADVANCE(156);
+      if (lookahead == 'n') ADVANCE(157);
+      if (lookahead == 'p') ADVANCE(158);
+      if (lookahead == 's') ADVANCE(159);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(154);
-      if (lookahead == 'e') ADVANCE(155);
-      if (lookahead == 'o') ADVANCE(156);
+      if (lookahead == 'a') ADVANCE(160);
+      if (lookahead == 'e') ADVANCE(161);
+      if (lookahead == 'o') ADVANCE(162);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(157);
-      if (lookahead == 'e') ADVANCE(158);
-      if (lookahead == 'g') ADVANCE(159);
-      if (lookahead == 'i') ADVANCE(160);
+      if (lookahead == 'a') ADVANCE(163);
+      if (lookahead == 'e') ADVANCE(164);
+      if (lookahead == 'g') ADVANCE(165);
+      if (lookahead == 'i') ADVANCE(166);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'd') ADVANCE(167);
+      if (lookahead == 'e') ADVANCE(168);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(163);
+      if (lookahead == 'z') ADVANCE(169);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(170);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(165);
+      if (lookahead == 'o') ADVANCE(171);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(166);
+      if (lookahead == 'c') ADVANCE(172);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(167);
-      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'a') ADVANCE(173);
+      if (lookahead == 'd') ADVANCE(174);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(169);
+      if (lookahead == 't') ADVANCE(175);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(170);
-      if (lookahead == 'l') ADVANCE(171);
+      if (lookahead == 'a') ADVANCE(176);
+      if (lookahead == 'l') ADVANCE(177);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(172);
-      if (lookahead == 'o') ADVANCE(173);
+      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'o') ADVANCE(179);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(174);
-      if (lookahead == 'p') ADVANCE(175);
-      if (lookahead == 's') ADVANCE(176);
+      if (lookahead == 'b') ADVANCE(180);
+      if (lookahead == 'p') ADVANCE(181);
+      if (lookahead == 's') ADVANCE(182);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(177);
+      if (lookahead == 't') ADVANCE(183);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(184);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(179);
+      if (lookahead == 'k') ADVANCE(185);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(180);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(181);
+      if (lookahead == 'e') ADVANCE(187);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(182);
-      if (lookahead == 'n') ADVANCE(183);
-      if (lookahead == 's') ADVANCE(184);
+      if (lookahead == 'l') ADVANCE(188);
+      if (lookahead == 'n') ADVANCE(189);
+      if (lookahead == 's') ADVANCE(190);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(185);
-      if (lookahead == 's') ADVANCE(186);
+      if (lookahead == 'l') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
+      if (lookahead == 'y') ADVANCE(193);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(187);
+      if (lookahead == 'a') ADVANCE(194);
+      if (lookahead == 'o') ADVANCE(195);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(188);
+      if (lookahead == 'w') ADVANCE(196);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'm') ADVANCE(190);
+      if (lookahead == 'a') ADVANCE(197);
       END_STATE();
     case 49:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'l') ADVANCE(198);
+      if (lookahead == 'm') ADVANCE(199);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(191);
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 'r') ADVANCE(193);
-      if (lookahead == 's') ADVANCE(194);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'b') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(201);
+      if (lookahead == 'r') ADVANCE(202);
+      if (lookahead == 's') ADVANCE(203);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(196);
-      if (lookahead == 't') ADVANCE(197);
+      if (lookahead == 'a') ADVANCE(204);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 't') ADVANCE(206);
       END_STATE();
     case 54:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 55:
-      if (lookahead == 'm') ADVANCE(199);
-      if (lookahead == 'n') ADVANCE(200);
-      if (lookahead == 'r') ADVANCE(201);
-      if (lookahead == 'u') ADVANCE(202);
-      if (lookahead == 'v') ADVANCE(203);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      ACCEPT_TOKEN(anon_sym_cw);
-      END_STATE();
-    case 57:
-      if (lookahead == 'W') ADVANCE(204);
-      if (lookahead == 'd') ADVANCE(205);
-      if (lookahead == 'i') ADVANCE(206);
-      if (lookahead == 'm') ADVANCE(207);
-      END_STATE();
-    case 58:
-      if (lookahead == 't') ADVANCE(208);
-      END_STATE();
-    case 59:
-      if (lookahead == '-') ADVANCE(209);
-      END_STATE();
-    case 60:
-      if (lookahead == 'g') ADVANCE(210);
-      if (lookahead == 'l') ADVANCE(211);
+      if (lookahead == 'm') ADVANCE(208);
+      if (lookahead == 'n') ADVANCE(209);
+      if (lookahead == 'r') ADVANCE(210);
+      if (lookahead == 'u') ADVANCE(211);
       if (lookahead == 'v') ADVANCE(212);
       END_STATE();
+    case 57:
+      ACCEPT_TOKEN(anon_sym_cw);
+      END_STATE();
+    case 58:
+      if (lookahead == 'W') ADVANCE(213);
+      if (lookahead == 'd') ADVANCE(214);
+      if (lookahead == 'i') ADVANCE(215);
+      if (lookahead == 'm') ADVANCE(216);
+      END_STATE();
+    case 59:
+      if (lookahead == 't') ADVANCE(217);
+      END_STATE();
+    case 60:
+      if (lookahead == '-') ADVANCE(218);
+      END_STATE();
     case 61:
-      if (lookahead == 'a') ADVANCE(213);
-      if (lookahead == 'p') ADVANCE(214);
-      if (lookahead == 'r') ADVANCE(215);
-      if (lookahead == 's') ADVANCE(216);
-      if (lookahead == 'v') ADVANCE(217);
+      if (lookahead == 'g') ADVANCE(219);
+      if (lookahead == 'l') ADVANCE(220);
+      if (lookahead == 's') ADVANCE(221);
+      if (lookahead == 'v') ADVANCE(222);
       END_STATE();
     case 62:
-      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'a') ADVANCE(223);
+      if (lookahead == 'p') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(225);
+      if (lookahead == 's') ADVANCE(226);
+      if (lookahead == 'v') ADVANCE(227);
       END_STATE();
     case 63:
-      if (lookahead == 'e') ADVANCE(219);
-      if (lookahead == 'p') ADVANCE(220);
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 's') ADVANCE(228);
       END_STATE();
     case 64:
-      if (lookahead == 'i') ADVANCE(222);
+      if (lookahead == 'w') ADVANCE(229);
       END_STATE();
     case 65:
-      if (lookahead == 'f') ADVANCE(223);
+      if (lookahead == 'i') ADVANCE(230);
       END_STATE();
     case 66:
-      if (lookahead == 'r') ADVANCE(224);
+      if (lookahead == 'e') ADVANCE(231);
+      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'd') ADVANCE(225);
+      if (lookahead == 'i') ADVANCE(234);
       END_STATE();
     case 68:
-      if (lookahead == 'u') ADVANCE(226);
+      if (lookahead == 'f') ADVANCE(235);
       END_STATE();
     case 69:
-      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(236);
       END_STATE();
     case 70:
-      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 'd') ADVANCE(237);
       END_STATE();
     case 71:
-      if (lookahead == 'c') ADVANCE(229);
-      if (lookahead == 'p') ADVANCE(230);
+      if (lookahead == 'u') ADVANCE(238);
       END_STATE();
     case 72:
-      if (lookahead == 'i') ADVANCE(231);
-      if (lookahead == 'm') ADVANCE(232);
+      if (lookahead == 'p') ADVANCE(239);
       END_STATE();
     case 73:
-      if (lookahead == 'g') ADVANCE(233);
-      if (lookahead == 'l') ADVANCE(234);
-      if (lookahead == 'x') ADVANCE(235);
+      if (lookahead == 'r') ADVANCE(240);
       END_STATE();
     case 74:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'c') ADVANCE(241);
+      if (lookahead == 'p') ADVANCE(242);
       END_STATE();
     case 75:
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'r') ADVANCE(237);
+      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'm') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(238);
-      if (lookahead == 'o') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(245);
+      if (lookahead == 'g') ADVANCE(246);
+      if (lookahead == 'l') ADVANCE(247);
+      if (lookahead == 'x') ADVANCE(248);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_ft);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(240);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'r') ADVANCE(250);
       END_STATE();
     case 79:
-      if (lookahead == 'i') ADVANCE(241);
+      if (lookahead == 'e') ADVANCE(251);
+      if (lookahead == 'o') ADVANCE(252);
       END_STATE();
     case 80:
-      if (lookahead == 'n') ADVANCE(242);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 81:
-      if (lookahead == 'o') ADVANCE(243);
+      if (lookahead == 'l') ADVANCE(253);
       END_STATE();
     case 82:
-      if (lookahead == 'e') ADVANCE(244);
+      if (lookahead == 'i') ADVANCE(254);
       END_STATE();
     case 83:
-      if (lookahead == 'a') ADVANCE(245);
-      if (lookahead == 't') ADVANCE(246);
+      if (lookahead == 'n') ADVANCE(255);
       END_STATE();
     case 84:
-      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 85:
-      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'e') ADVANCE(257);
       END_STATE();
     case 86:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'p') ADVANCE(250);
+      if (lookahead == 'a') ADVANCE(258);
+      if (lookahead == 't') ADVANCE(259);
       END_STATE();
     case 87:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'i') ADVANCE(260);
       END_STATE();
     case 88:
-      if (lookahead == 'p') ADVANCE(251);
+      if (lookahead == 'g') ADVANCE(261);
       END_STATE();
     case 89:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(252);
-      if (lookahead == 'p') ADVANCE(253);
-      if (lookahead == 's') ADVANCE(254);
+      if (lookahead == 'l') ADVANCE(262);
+      if (lookahead == 'p') ADVANCE(263);
+      if (lookahead == 'r') ADVANCE(264);
       END_STATE();
     case 90:
-      if (lookahead == 'o') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 91:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'p') ADVANCE(265);
       END_STATE();
     case 92:
-      if (lookahead == 'm') ADVANCE(257);
-      if (lookahead == 'r') ADVANCE(258);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 93:
-      if (lookahead == 'f') ADVANCE(259);
+      if (lookahead == 'o') ADVANCE(269);
       END_STATE();
     case 94:
-      if (lookahead == 'z') ADVANCE(260);
+      if (lookahead == 'i') ADVANCE(270);
       END_STATE();
     case 95:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'm') ADVANCE(271);
+      if (lookahead == 'r') ADVANCE(272);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'f') ADVANCE(273);
       END_STATE();
     case 97:
-      if (lookahead == 'y') ADVANCE(261);
+      if (lookahead == 'z') ADVANCE(274);
       END_STATE();
     case 98:
-      if (lookahead == 'n') ADVANCE(262);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_km);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 100:
-      if (lookahead == 't') ADVANCE(263);
+      if (lookahead == 'y') ADVANCE(275);
       END_STATE();
     case 101:
-      if (lookahead == 'c') ADVANCE(264);
-      if (lookahead == 'm') ADVANCE(265);
-      if (lookahead == 'n') ADVANCE(266);
+      if (lookahead == 'n') ADVANCE(276);
       END_STATE();
     case 102:
-      if (lookahead == 'a') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
-      if (lookahead == 'w') ADVANCE(269);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 103:
-      if (lookahead == 'x') ADVANCE(270);
+      if (lookahead == 't') ADVANCE(277);
       END_STATE();
     case 104:
-      if (lookahead == 'a') ADVANCE(271);
-      if (lookahead == 'd') ADVANCE(272);
-      if (lookahead == 't') ADVANCE(273);
-      END_STATE();
-    case 105:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(274);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 107:
-      if (lookahead == 'd') ADVANCE(275);
-      END_STATE();
-    case 108:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 109:
-      if (lookahead == 'd') ADVANCE(276);
-      END_STATE();
-    case 110:
-      if (lookahead == 'e') ADVANCE(277);
       if (lookahead == 't') ADVANCE(278);
       END_STATE();
-    case 111:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(279);
+    case 105:
+      if (lookahead == 'c') ADVANCE(279);
       if (lookahead == 'm') ADVANCE(280);
+      if (lookahead == 'n') ADVANCE(281);
+      END_STATE();
+    case 106:
+      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 's') ADVANCE(284);
+      if (lookahead == 'w') ADVANCE(285);
+      END_STATE();
+    case 107:
+      if (lookahead == 'x') ADVANCE(286);
+      END_STATE();
+    case 108:
+      if (lookahead == 'a') ADVANCE(287);
+      if (lookahead == 'd') ADVANCE(288);
+      if (lookahead == 't') ADVANCE(289);
+      END_STATE();
+    case 109:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(290);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 111:
+      if (lookahead == 'd') ADVANCE(291);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 113:
-      if (lookahead == 'c') ADVANCE(281);
+      if (lookahead == 'd') ADVANCE(292);
       END_STATE();
     case 114:
-      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'e') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(294);
       END_STATE();
     case 115:
-      if (lookahead == 'm') ADVANCE(282);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(295);
+      if (lookahead == 'm') ADVANCE(296);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(283);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 117:
-      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == 'c') ADVANCE(297);
       END_STATE();
     case 118:
-      if (lookahead == 't') ADVANCE(285);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(298);
       END_STATE();
     case 119:
-      if (lookahead == 'e') ADVANCE(286);
+      if (lookahead == 'm') ADVANCE(299);
       END_STATE();
     case 120:
-      if (lookahead == 'd') ADVANCE(287);
-      if (lookahead == 's') ADVANCE(288);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(300);
       END_STATE();
     case 121:
-      if (lookahead == 'p') ADVANCE(289);
-      if (lookahead == 'r') ADVANCE(290);
+      if (lookahead == 'e') ADVANCE(301);
       END_STATE();
     case 122:
-      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 't') ADVANCE(302);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(292);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 124:
-      if (lookahead == 'a') ADVANCE(293);
+      if (lookahead == 'd') ADVANCE(304);
+      if (lookahead == 's') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'r') ADVANCE(294);
-      if (lookahead == 's') ADVANCE(295);
-      if (lookahead == 'w') ADVANCE(296);
+      if (lookahead == 'p') ADVANCE(306);
+      if (lookahead == 'r') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'e') ADVANCE(297);
-      if (lookahead == 'o') ADVANCE(298);
+      if (lookahead == 'a') ADVANCE(308);
       END_STATE();
     case 127:
-      if (lookahead == 'b') ADVANCE(299);
-      if (lookahead == 't') ADVANCE(300);
+      if (lookahead == 'e') ADVANCE(309);
       END_STATE();
     case 128:
-      if (lookahead == 'i') ADVANCE(301);
+      if (lookahead == 'a') ADVANCE(310);
       END_STATE();
     case 129:
-      if (lookahead == 'd') ADVANCE(302);
-      if (lookahead == 't') ADVANCE(303);
+      if (lookahead == 'r') ADVANCE(311);
+      if (lookahead == 's') ADVANCE(312);
+      if (lookahead == 'w') ADVANCE(313);
       END_STATE();
     case 130:
-      ADVANCE_MAP(
-        'a', 304,
-        'c', 305,
-        'f', 306,
-        'j', 307,
-        'p', 308,
-        's', 309,
-        't', 310,
-        'v', 311,
-      );
+      if (lookahead == 'e') ADVANCE(314);
+      if (lookahead == 'o') ADVANCE(315);
       END_STATE();
     case 131:
-      if (lookahead == 'l') ADVANCE(312);
-      if (lookahead == 'n') ADVANCE(313);
-      if (lookahead == 'r') ADVANCE(314);
+      if (lookahead == 'b') ADVANCE(316);
+      if (lookahead == 't') ADVANCE(317);
       END_STATE();
     case 132:
-      if (lookahead == 'a') ADVANCE(315);
+      if (lookahead == 'i') ADVANCE(318);
       END_STATE();
     case 133:
-      if (lookahead == 'n') ADVANCE(316);
-      if (lookahead == 'r') ADVANCE(317);
-      if (lookahead == 's') ADVANCE(318);
+      if (lookahead == 'd') ADVANCE(319);
+      if (lookahead == 't') ADVANCE(320);
       END_STATE();
     case 134:
-      if (lookahead == 'a') ADVANCE(319);
-      if (lookahead == 'e') ADVANCE(320);
-      if (lookahead == 'o') ADVANCE(321);
-      if (lookahead == 'u') ADVANCE(322);
+      ADVANCE_MAP(
+        'a', 321,
+        'c', 322,
+        'f', 323,
+        'j', 324,
+        'p', 325,
+        's', 326,
+        't', 327,
+        'v', 328,
+      );
       END_STATE();
     case 135:
-      if (lookahead == 'n') ADVANCE(323);
-      if (lookahead == 't') ADVANCE(324);
-      if (lookahead == 'z') ADVANCE(325);
-      END_STATE();
-    case 136:
-      if (lookahead == 'r') ADVANCE(326);
-      END_STATE();
-    case 137:
-      if (lookahead == 'u') ADVANCE(327);
-      END_STATE();
-    case 138:
-      if (lookahead == 'a') ADVANCE(328);
       if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'o') ADVANCE(330);
+      if (lookahead == 'n') ADVANCE(330);
       if (lookahead == 'r') ADVANCE(331);
       END_STATE();
+    case 136:
+      if (lookahead == 'a') ADVANCE(332);
+      END_STATE();
+    case 137:
+      if (lookahead == 'n') ADVANCE(333);
+      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 's') ADVANCE(335);
+      END_STATE();
+    case 138:
+      if (lookahead == 'a') ADVANCE(336);
+      if (lookahead == 'e') ADVANCE(337);
+      if (lookahead == 'o') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(339);
+      END_STATE();
     case 139:
-      if (lookahead == 'b') ADVANCE(332);
+      if (lookahead == 'n') ADVANCE(340);
+      if (lookahead == 't') ADVANCE(341);
+      if (lookahead == 'z') ADVANCE(342);
       END_STATE();
     case 140:
-      if (lookahead == 'a') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
+      if (lookahead == 'r') ADVANCE(343);
       END_STATE();
     case 141:
-      if (lookahead == 'i') ADVANCE(335);
-      if (lookahead == 'r') ADVANCE(336);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(337);
-      if (lookahead == 'k') ADVANCE(338);
+      if (lookahead == 'a') ADVANCE(345);
+      if (lookahead == 'l') ADVANCE(346);
+      if (lookahead == 'o') ADVANCE(347);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'e') ADVANCE(339);
-      if (lookahead == 'm') ADVANCE(340);
+      if (lookahead == 'b') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(341);
-      if (lookahead == 'r') ADVANCE(342);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'r') ADVANCE(351);
       END_STATE();
     case 145:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 146:
-      if (lookahead == 'a') ADVANCE(344);
+      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'k') ADVANCE(355);
       END_STATE();
     case 147:
-      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 'e') ADVANCE(356);
+      if (lookahead == 'm') ADVANCE(357);
       END_STATE();
     case 148:
-      if (lookahead == 'o') ADVANCE(346);
+      if (lookahead == 'e') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(359);
       END_STATE();
     case 149:
-      if (lookahead == 'p') ADVANCE(347);
-      END_STATE();
-    case 150:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 152:
-      if (lookahead == 'd') ADVANCE(348);
-      if (lookahead == 't') ADVANCE(349);
-      END_STATE();
-    case 153:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(350);
-      END_STATE();
-    case 154:
-      if (lookahead == 'l') ADVANCE(351);
-      if (lookahead == 'r') ADVANCE(352);
-      END_STATE();
-    case 155:
-      if (lookahead == 'l') ADVANCE(353);
-      END_STATE();
-    case 156:
-      if (lookahead == 'l') ADVANCE(354);
-      END_STATE();
-    case 157:
-      if (lookahead == 'v') ADVANCE(355);
-      if (lookahead == 'y') ADVANCE(356);
-      END_STATE();
-    case 158:
-      if (lookahead == 't') ADVANCE(357);
-      END_STATE();
-    case 159:
-      if (lookahead == 's') ADVANCE(358);
-      END_STATE();
-    case 160:
-      if (lookahead == 'r') ADVANCE(359);
       if (lookahead == 't') ADVANCE(360);
       END_STATE();
-    case 161:
-      ACCEPT_TOKEN(anon_sym_yd);
+    case 150:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(361);
       END_STATE();
-    case 162:
-      if (lookahead == 's') ADVANCE(361);
+    case 151:
+      if (lookahead == 'a') ADVANCE(362);
       END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_GHz);
+    case 152:
+      if (lookahead == 'n') ADVANCE(363);
       END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_MHz);
+    case 153:
+      if (lookahead == 'o') ADVANCE(364);
       END_STATE();
-    case 165:
-      if (lookahead == 'v') ADVANCE(362);
-      END_STATE();
-    case 166:
-      if (lookahead == 'e') ADVANCE(363);
-      if (lookahead == 'u') ADVANCE(364);
-      END_STATE();
-    case 167:
+    case 154:
       if (lookahead == 'p') ADVANCE(365);
       END_STATE();
-    case 168:
-      if (lookahead == 'e') ADVANCE(366);
+    case 155:
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
-    case 169:
-      if (lookahead == 'e') ADVANCE(367);
+    case 156:
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
-    case 170:
-      if (lookahead == 'i') ADVANCE(368);
+    case 157:
+      if (lookahead == 'd') ADVANCE(366);
+      if (lookahead == 't') ADVANCE(367);
       END_STATE();
-    case 171:
-      ACCEPT_TOKEN(anon_sym_agl);
+    case 158:
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
-    case 172:
-      if (lookahead == 'o') ADVANCE(369);
+    case 159:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(368);
       END_STATE();
-    case 173:
-      if (lookahead == 'n') ADVANCE(370);
+    case 160:
+      if (lookahead == 'l') ADVANCE(369);
+      if (lookahead == 'r') ADVANCE(370);
       END_STATE();
-    case 174:
-      if (lookahead == 'i') ADVANCE(371);
+    case 161:
+      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'r') ADVANCE(372);
       END_STATE();
-    case 175:
-      if (lookahead == 'l') ADVANCE(372);
-      END_STATE();
-    case 176:
+    case 162:
       if (lookahead == 'l') ADVANCE(373);
       END_STATE();
+    case 163:
+      if (lookahead == 'v') ADVANCE(374);
+      if (lookahead == 'y') ADVANCE(375);
+      END_STATE();
+    case 164:
+      if (lookahead == 't') ADVANCE(376);
+      END_STATE();
+    case 165:
+      if (lookahead == 's') ADVANCE(377);
+      END_STATE();
+    case 166:
+      if (lookahead == 'r') ADVANCE(378);
+      if (lookahead == 't') ADVANCE(379);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
+    case 168:
+      if (lookahead == 's') ADVANCE(380);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_GHz);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_MHz);
+      END_STATE();
+    case 171:
+      if (lookahead == 'v') ADVANCE(381);
+      END_STATE();
+    case 172:
+      if (lookahead == 'e') ADVANCE(382);
+      if (lookahead == 'u') ADVANCE(383);
+      END_STATE();
+    case 173:
+      if (lookahead == 'p') ADVANCE(384);
+      END_STATE();
+    case 174:
+      if (lookahead == 'e') ADVANCE(385);
+      END_STATE();
+    case 175:
+      if (lookahead == 'e') ADVANCE(386);
+      END_STATE();
+    case 176:
+      if (lookahead == 'i') ADVANCE(387);
+      END_STATE();
     case 177:
-      if (lookahead == 'e') ADVANCE(374);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 178:
-      if (lookahead == 'r') ADVANCE(375);
+      if (lookahead == 'o') ADVANCE(388);
       END_STATE();
     case 179:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'n') ADVANCE(389);
       END_STATE();
     case 180:
-      if (lookahead == 'h') ADVANCE(376);
+      if (lookahead == 'i') ADVANCE(390);
       END_STATE();
     case 181:
-      if (lookahead == 'r') ADVANCE(377);
+      if (lookahead == 'l') ADVANCE(391);
       END_STATE();
     case 182:
-      if (lookahead == 'u') ADVANCE(378);
+      if (lookahead == 'l') ADVANCE(392);
       END_STATE();
     case 183:
-      if (lookahead == 'd') ADVANCE(379);
+      if (lookahead == 'e') ADVANCE(393);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(380);
+      if (lookahead == 'r') ADVANCE(394);
       END_STATE();
     case 185:
-      if (lookahead == 'o') ADVANCE(381);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 186:
-      if (lookahead == 'i') ADVANCE(382);
+      if (lookahead == 'h') ADVANCE(395);
       END_STATE();
     case 187:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'r') ADVANCE(396);
       END_STATE();
     case 188:
-      if (lookahead == 'i') ADVANCE(383);
-      if (lookahead == 'n') ADVANCE(384);
+      if (lookahead == 'u') ADVANCE(397);
       END_STATE();
     case 189:
-      if (lookahead == 'l') ADVANCE(385);
+      if (lookahead == 'd') ADVANCE(398);
       END_STATE();
     case 190:
-      if (lookahead == 'p') ADVANCE(386);
+      if (lookahead == 'e') ADVANCE(399);
       END_STATE();
     case 191:
-      if (lookahead == 'l') ADVANCE(387);
+      if (lookahead == 'o') ADVANCE(400);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(388);
+      if (lookahead == 'i') ADVANCE(401);
       END_STATE();
     case 193:
-      if (lookahead == 'r') ADVANCE(389);
+      if (lookahead == 'o') ADVANCE(402);
       END_STATE();
     case 194:
-      if (lookahead == 'c') ADVANCE(390);
+      if (lookahead == 'n') ADVANCE(403);
       END_STATE();
     case 195:
-      if (lookahead == 'i') ADVANCE(391);
+      if (lookahead == 'c') ADVANCE(404);
       END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(392);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 197:
-      if (lookahead == 'y') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(405);
+      if (lookahead == 'n') ADVANCE(406);
       END_STATE();
     case 198:
-      if (lookahead == 'd') ADVANCE(394);
-      if (lookahead == 's') ADVANCE(395);
+      if (lookahead == 'l') ADVANCE(407);
       END_STATE();
     case 199:
-      if (lookahead == 'b') ADVANCE(396);
+      if (lookahead == 'p') ADVANCE(408);
       END_STATE();
     case 200:
-      if (lookahead == 'd') ADVANCE(397);
-      if (lookahead == 'f') ADVANCE(398);
-      if (lookahead == 'n') ADVANCE(399);
-      if (lookahead == 's') ADVANCE(400);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 201:
-      if (lookahead == 'r') ADVANCE(401);
-      END_STATE();
-    case 202:
-      if (lookahead == 'p') ADVANCE(402);
-      END_STATE();
-    case 203:
-      if (lookahead == 'e') ADVANCE(403);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 208:
-      if (lookahead == 'a') ADVANCE(404);
-      if (lookahead == 'e') ADVANCE(405);
-      END_STATE();
-    case 209:
-      if (lookahead == 'i') ADVANCE(406);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(407);
-      if (lookahead == 'F') ADVANCE(408);
-      END_STATE();
-    case 211:
-      if (lookahead == 'a') ADVANCE(409);
-      END_STATE();
-    case 212:
       if (lookahead == 'i') ADVANCE(410);
       END_STATE();
+    case 202:
+      if (lookahead == 'r') ADVANCE(411);
+      END_STATE();
+    case 203:
+      if (lookahead == 'c') ADVANCE(412);
+      END_STATE();
+    case 204:
+      if (lookahead == 'i') ADVANCE(413);
+      END_STATE();
+    case 205:
+      if (lookahead == 'c') ADVANCE(414);
+      END_STATE();
+    case 206:
+      if (lookahead == 'y') ADVANCE(415);
+      END_STATE();
+    case 207:
+      if (lookahead == 'd') ADVANCE(416);
+      if (lookahead == 's') ADVANCE(417);
+      END_STATE();
+    case 208:
+      if (lookahead == 'b') ADVANCE(418);
+      END_STATE();
+    case 209:
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 'f') ADVANCE(420);
+      if (lookahead == 'n') ADVANCE(421);
+      if (lookahead == 's') ADVANCE(422);
+      END_STATE();
+    case 210:
+      if (lookahead == 'r') ADVANCE(423);
+      END_STATE();
+    case 211:
+      if (lookahead == 'p') ADVANCE(424);
+      END_STATE();
+    case 212:
+      if (lookahead == 'e') ADVANCE(425);
+      END_STATE();
     case 213:
-      if (lookahead == 'm') ADVANCE(411);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 214:
-      if (lookahead == 'l') ADVANCE(412);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 215:
-      if (lookahead == 'e') ADVANCE(413);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 216:
-      if (lookahead == 'p') ADVANCE(414);
-      if (lookahead == 't') ADVANCE(415);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 217:
-      if (lookahead == 'i') ADVANCE(416);
+      if (lookahead == 'a') ADVANCE(426);
+      if (lookahead == 'e') ADVANCE(427);
+      if (lookahead == 'u') ADVANCE(428);
       END_STATE();
     case 218:
-      if (lookahead == 'f') ADVANCE(417);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 220:
-      if (lookahead == 'l') ADVANCE(418);
-      END_STATE();
-    case 221:
-      if (lookahead == 'y') ADVANCE(419);
-      END_STATE();
-    case 222:
-      if (lookahead == 't') ADVANCE(420);
-      END_STATE();
-    case 223:
-      if (lookahead == 'i') ADVANCE(421);
-      END_STATE();
-    case 224:
-      if (lookahead == 'p') ADVANCE(422);
-      END_STATE();
-    case 225:
-      if (lookahead == 's') ADVANCE(423);
-      END_STATE();
-    case 226:
-      if (lookahead == 'a') ADVANCE(424);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(anon_sym_erp);
-      END_STATE();
-    case 228:
-      if (lookahead == 's') ADVANCE(425);
-      END_STATE();
-    case 229:
-      if (lookahead == 'e') ADVANCE(426);
-      END_STATE();
-    case 230:
-      if (lookahead == 'e') ADVANCE(427);
-      END_STATE();
-    case 231:
-      if (lookahead == 'l') ADVANCE(428);
-      END_STATE();
-    case 232:
       if (lookahead == 'i') ADVANCE(429);
       END_STATE();
-    case 233:
-      if (lookahead == 'u') ADVANCE(430);
+    case 219:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(430);
+      if (lookahead == 'F') ADVANCE(431);
+      if (lookahead == 'r') ADVANCE(432);
       END_STATE();
-    case 234:
-      if (lookahead == 't') ADVANCE(431);
+    case 220:
+      if (lookahead == 'a') ADVANCE(433);
+      if (lookahead == 'i') ADVANCE(434);
       END_STATE();
-    case 235:
-      if (lookahead == 'e') ADVANCE(432);
-      END_STATE();
-    case 236:
-      if (lookahead == 'd') ADVANCE(433);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(434);
-      END_STATE();
-    case 238:
+    case 221:
       if (lookahead == 'e') ADVANCE(435);
-      if (lookahead == 'q') ADVANCE(436);
       END_STATE();
-    case 239:
+    case 222:
+      if (lookahead == 'i') ADVANCE(436);
+      END_STATE();
+    case 223:
       if (lookahead == 'm') ADVANCE(437);
       END_STATE();
-    case 240:
+    case 224:
       if (lookahead == 'l') ADVANCE(438);
       END_STATE();
+    case 225:
+      if (lookahead == 'e') ADVANCE(439);
+      END_STATE();
+    case 226:
+      if (lookahead == 'p') ADVANCE(440);
+      if (lookahead == 't') ADVANCE(441);
+      END_STATE();
+    case 227:
+      if (lookahead == 'i') ADVANCE(442);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(anon_sym_dms);
+      END_STATE();
+    case 229:
+      if (lookahead == 'n') ADVANCE(443);
+      END_STATE();
+    case 230:
+      if (lookahead == 'f') ADVANCE(444);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 232:
+      if (lookahead == 'l') ADVANCE(445);
+      END_STATE();
+    case 233:
+      if (lookahead == 'y') ADVANCE(446);
+      END_STATE();
+    case 234:
+      if (lookahead == 't') ADVANCE(447);
+      END_STATE();
+    case 235:
+      if (lookahead == 'i') ADVANCE(448);
+      END_STATE();
+    case 236:
+      if (lookahead == 'p') ADVANCE(449);
+      END_STATE();
+    case 237:
+      if (lookahead == 's') ADVANCE(450);
+      END_STATE();
+    case 238:
+      if (lookahead == 'a') ADVANCE(451);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 240:
+      if (lookahead == 's') ADVANCE(452);
+      END_STATE();
     case 241:
-      if (lookahead == 'n') ADVANCE(439);
+      if (lookahead == 'e') ADVANCE(453);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(454);
       END_STATE();
     case 243:
-      if (lookahead == 'u') ADVANCE(441);
+      if (lookahead == 'l') ADVANCE(455);
       END_STATE();
     case 244:
-      if (lookahead == 's') ADVANCE(442);
+      if (lookahead == 'i') ADVANCE(456);
       END_STATE();
     case 245:
-      if (lookahead == 't') ADVANCE(443);
+      if (lookahead == 'l') ADVANCE(457);
       END_STATE();
     case 246:
-      if (lookahead == 'a') ADVANCE(444);
+      if (lookahead == 'u') ADVANCE(458);
       END_STATE();
     case 247:
-      if (lookahead == 'g') ADVANCE(445);
+      if (lookahead == 't') ADVANCE(459);
       END_STATE();
     case 248:
-      if (lookahead == 'h') ADVANCE(446);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(447);
+      if (lookahead == 'd') ADVANCE(461);
       END_STATE();
     case 250:
-      ACCEPT_TOKEN(anon_sym_hop);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(462);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'q') ADVANCE(464);
       END_STATE();
     case 252:
-      if (lookahead == 'e') ADVANCE(449);
+      if (lookahead == 'm') ADVANCE(465);
       END_STATE();
     case 253:
-      if (lookahead == 'u') ADVANCE(450);
+      if (lookahead == 'l') ADVANCE(466);
       END_STATE();
     case 254:
-      if (lookahead == 't') ADVANCE(451);
+      if (lookahead == 'n') ADVANCE(467);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(452);
-      END_STATE();
-    case 256:
-      if (lookahead == 'n') ADVANCE(453);
-      END_STATE();
-    case 257:
-      if (lookahead == 'p') ADVANCE(454);
-      END_STATE();
-    case 258:
-      if (lookahead == 'i') ADVANCE(455);
-      END_STATE();
-    case 259:
-      if (lookahead == 'a') ADVANCE(456);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 261:
-      if (lookahead == 'e') ADVANCE(457);
-      END_STATE();
-    case 262:
-      if (lookahead == 'd') ADVANCE(458);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 264:
-      if (lookahead == 'e') ADVANCE(459);
-      END_STATE();
-    case 265:
-      if (lookahead == 'i') ADVANCE(460);
-      END_STATE();
-    case 266:
-      if (lookahead == 'e') ADVANCE(461);
-      if (lookahead == 'k') ADVANCE(462);
-      END_STATE();
-    case 267:
-      if (lookahead == 'd') ADVANCE(463);
-      END_STATE();
-    case 268:
-      if (lookahead == 's') ADVANCE(464);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 270:
-      if (lookahead == 'i') ADVANCE(465);
-      END_STATE();
-    case 271:
-      if (lookahead == 'n') ADVANCE(466);
-      END_STATE();
-    case 272:
-      if (lookahead == 'i') ADVANCE(467);
-      END_STATE();
-    case 273:
       if (lookahead == 'e') ADVANCE(468);
       END_STATE();
+    case 256:
+      if (lookahead == 'u') ADVANCE(469);
+      END_STATE();
+    case 257:
+      if (lookahead == 's') ADVANCE(470);
+      END_STATE();
+    case 258:
+      if (lookahead == 't') ADVANCE(471);
+      END_STATE();
+    case 259:
+      if (lookahead == 'a') ADVANCE(472);
+      END_STATE();
+    case 260:
+      if (lookahead == 'g') ADVANCE(473);
+      END_STATE();
+    case 261:
+      if (lookahead == 'h') ADVANCE(474);
+      END_STATE();
+    case 262:
+      if (lookahead == 'd') ADVANCE(475);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(anon_sym_hop);
+      END_STATE();
+    case 264:
+      if (lookahead == 'i') ADVANCE(476);
+      END_STATE();
+    case 265:
+      if (lookahead == 'e') ADVANCE(477);
+      END_STATE();
+    case 266:
+      if (lookahead == 'e') ADVANCE(478);
+      END_STATE();
+    case 267:
+      if (lookahead == 'u') ADVANCE(479);
+      END_STATE();
+    case 268:
+      if (lookahead == 't') ADVANCE(480);
+      END_STATE();
+    case 269:
+      if (lookahead == 'l') ADVANCE(481);
+      END_STATE();
+    case 270:
+      if (lookahead == 'n') ADVANCE(482);
+      END_STATE();
+    case 271:
+      if (lookahead == 'p') ADVANCE(483);
+      END_STATE();
+    case 272:
+      if (lookahead == 'i') ADVANCE(484);
+      END_STATE();
+    case 273:
+      if (lookahead == 'a') ADVANCE(485);
+      END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_min);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(469);
+      if (lookahead == 'e') ADVANCE(486);
       END_STATE();
     case 276:
-      if (lookahead == '2') ADVANCE(470);
-      if (lookahead == '8') ADVANCE(471);
+      if (lookahead == 'd') ADVANCE(487);
       END_STATE();
     case 277:
-      if (lookahead == 'd') ADVANCE(472);
+      if (lookahead == 'i') ADVANCE(488);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_net);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 279:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 'e') ADVANCE(489);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(474);
+      if (lookahead == 'i') ADVANCE(490);
       END_STATE();
     case 281:
-      if (lookahead == 'u') ADVANCE(475);
+      if (lookahead == 'e') ADVANCE(491);
+      if (lookahead == 'k') ADVANCE(492);
       END_STATE();
     case 282:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(476);
-      if (lookahead == 's') ADVANCE(477);
+      if (lookahead == 'd') ADVANCE(493);
       END_STATE();
     case 283:
-      if (lookahead == '-') ADVANCE(478);
+      if (lookahead == 'g') ADVANCE(494);
       END_STATE();
     case 284:
-      if (lookahead == 'n') ADVANCE(479);
+      if (lookahead == 's') ADVANCE(495);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(480);
-      if (lookahead == 'p') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 286:
-      if (lookahead == 'r') ADVANCE(482);
-      END_STATE();
-    case 287:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 288:
-      if (lookahead == 's') ADVANCE(483);
-      END_STATE();
-    case 289:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 290:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(484);
-      END_STATE();
-    case 291:
-      if (lookahead == 's') ADVANCE(485);
-      END_STATE();
-    case 292:
-      if (lookahead == 'c') ADVANCE(486);
-      END_STATE();
-    case 293:
-      if (lookahead == 'c') ADVANCE(487);
-      END_STATE();
-    case 294:
-      if (lookahead == 't') ADVANCE(488);
-      END_STATE();
-    case 295:
-      if (lookahead == 'i') ADVANCE(489);
-      END_STATE();
-    case 296:
-      if (lookahead == 'e') ADVANCE(490);
-      END_STATE();
-    case 297:
-      if (lookahead == 'a') ADVANCE(491);
-      END_STATE();
-    case 298:
-      if (lookahead == 'f') ADVANCE(492);
-      if (lookahead == 't') ADVANCE(493);
-      END_STATE();
-    case 299:
-      if (lookahead == 'l') ADVANCE(494);
-      END_STATE();
-    case 300:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 301:
-      if (lookahead == 'e') ADVANCE(495);
-      END_STATE();
-    case 302:
       if (lookahead == 'i') ADVANCE(496);
       END_STATE();
-    case 303:
-      if (lookahead == 'e') ADVANCE(497);
+    case 287:
+      if (lookahead == 'n') ADVANCE(497);
+      END_STATE();
+    case 288:
       if (lookahead == 'i') ADVANCE(498);
       END_STATE();
+    case 289:
+      if (lookahead == 'e') ADVANCE(499);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 291:
+      if (lookahead == 'e') ADVANCE(500);
+      END_STATE();
+    case 292:
+      if (lookahead == '2') ADVANCE(501);
+      if (lookahead == '8') ADVANCE(502);
+      END_STATE();
+    case 293:
+      if (lookahead == 'd') ADVANCE(503);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 295:
+      if (lookahead == 's') ADVANCE(504);
+      END_STATE();
+    case 296:
+      if (lookahead == 'i') ADVANCE(505);
+      END_STATE();
+    case 297:
+      if (lookahead == 'u') ADVANCE(506);
+      END_STATE();
+    case 298:
+      if (lookahead == 's') ADVANCE(507);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(508);
+      if (lookahead == 's') ADVANCE(509);
+      END_STATE();
+    case 300:
+      if (lookahead == '-') ADVANCE(510);
+      END_STATE();
+    case 301:
+      if (lookahead == 'n') ADVANCE(511);
+      END_STATE();
+    case 302:
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(512);
+      if (lookahead == 'p') ADVANCE(513);
+      END_STATE();
+    case 303:
+      if (lookahead == 'r') ADVANCE(514);
+      END_STATE();
     case 304:
-      if (lookahead == 'c') ADVANCE(499);
-      if (lookahead == 'd') ADVANCE(500);
-      if (lookahead == 'l') ADVANCE(501);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 's') ADVANCE(515);
       END_STATE();
     case 306:
-      if (lookahead == 'e') ADVANCE(503);
-      if (lookahead == 'l') ADVANCE(504);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 307:
-      if (lookahead == 'e') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(516);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(506);
-      END_STATE();
-    case 309:
-      if (lookahead == 'i') ADVANCE(507);
-      if (lookahead == 'o') ADVANCE(508);
-      END_STATE();
-    case 310:
-      if (lookahead == 'u') ADVANCE(509);
-      END_STATE();
-    case 311:
-      if (lookahead == 'e') ADVANCE(510);
-      END_STATE();
-    case 312:
-      if (lookahead == 'e') ADVANCE(511);
-      END_STATE();
-    case 313:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 314:
-      if (lookahead == 'a') ADVANCE(512);
-      END_STATE();
-    case 315:
-      if (lookahead == 'l') ADVANCE(513);
-      END_STATE();
-    case 316:
-      if (lookahead == 's') ADVANCE(514);
-      END_STATE();
-    case 317:
-      if (lookahead == 'i') ADVANCE(515);
-      if (lookahead == 'v') ADVANCE(516);
-      END_STATE();
-    case 318:
       if (lookahead == 's') ADVANCE(517);
       END_STATE();
+    case 309:
+      if (lookahead == 'c') ADVANCE(518);
+      END_STATE();
+    case 310:
+      if (lookahead == 'c') ADVANCE(519);
+      END_STATE();
+    case 311:
+      if (lookahead == 't') ADVANCE(520);
+      END_STATE();
+    case 312:
+      if (lookahead == 'i') ADVANCE(521);
+      END_STATE();
+    case 313:
+      if (lookahead == 'e') ADVANCE(522);
+      END_STATE();
+    case 314:
+      if (lookahead == 'a') ADVANCE(523);
+      END_STATE();
+    case 315:
+      if (lookahead == 'f') ADVANCE(524);
+      if (lookahead == 't') ADVANCE(525);
+      END_STATE();
+    case 316:
+      if (lookahead == 'l') ADVANCE(526);
+      END_STATE();
+    case 317:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
+    case 318:
+      if (lookahead == 'e') ADVANCE(527);
+      END_STATE();
     case 319:
-      if (lookahead == 'r') ADVANCE(518);
-      END_STATE();
-    case 320:
-      if (lookahead == 'e') ADVANCE(519);
-      END_STATE();
-    case 321:
-      if (lookahead == 'r') ADVANCE(520);
-      END_STATE();
-    case 322:
-      if (lookahead == 'n') ADVANCE(521);
-      END_STATE();
-    case 323:
-      if (lookahead == 'a') ADVANCE(522);
-      if (lookahead == 'c') ADVANCE(523);
-      END_STATE();
-    case 324:
-      if (lookahead == 'e') ADVANCE(524);
-      END_STATE();
-    case 325:
-      if (lookahead == 'e') ADVANCE(525);
-      END_STATE();
-    case 326:
-      ACCEPT_TOKEN(anon_sym_snr);
-      END_STATE();
-    case 327:
-      if (lookahead == 'r') ADVANCE(526);
-      END_STATE();
-    case 328:
-      if (lookahead == 'c') ADVANCE(527);
-      END_STATE();
-    case 329:
       if (lookahead == 'i') ADVANCE(528);
       END_STATE();
-    case 330:
-      if (lookahead == 't') ADVANCE(529);
+    case 320:
+      if (lookahead == 'e') ADVANCE(529);
+      if (lookahead == 'i') ADVANCE(530);
       END_STATE();
-    case 331:
-      if (lookahead == 'e') ADVANCE(530);
+    case 321:
+      if (lookahead == 'c') ADVANCE(531);
+      if (lookahead == 'd') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(533);
       END_STATE();
-    case 332:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(531);
+    case 322:
+      if (lookahead == 'e') ADVANCE(534);
       END_STATE();
-    case 333:
-      if (lookahead == 't') ADVANCE(532);
+    case 323:
+      if (lookahead == 'e') ADVANCE(535);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
-    case 334:
-      if (lookahead == 'a') ADVANCE(533);
+    case 324:
+      if (lookahead == 'e') ADVANCE(537);
       END_STATE();
-    case 335:
-      if (lookahead == 't') ADVANCE(534);
+    case 325:
+      if (lookahead == 'e') ADVANCE(538);
       END_STATE();
-    case 336:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 337:
-      if (lookahead == 'l') ADVANCE(535);
-      END_STATE();
-    case 338:
-      if (lookahead == 'e') ADVANCE(536);
-      END_STATE();
-    case 339:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 340:
-      if (lookahead == 'p') ADVANCE(537);
-      END_STATE();
-    case 341:
-      if (lookahead == 'n') ADVANCE(538);
-      END_STATE();
-    case 342:
-      if (lookahead == 'e') ADVANCE(539);
+    case 326:
+      if (lookahead == 'i') ADVANCE(539);
       if (lookahead == 'o') ADVANCE(540);
       END_STATE();
-    case 343:
-      if (lookahead == 'a') ADVANCE(541);
+    case 327:
+      if (lookahead == 'u') ADVANCE(541);
       END_STATE();
-    case 344:
-      if (lookahead == 'n') ADVANCE(542);
+    case 328:
+      if (lookahead == 'e') ADVANCE(542);
       END_STATE();
-    case 345:
+    case 329:
       if (lookahead == 'e') ADVANCE(543);
       END_STATE();
-    case 346:
-      if (lookahead == '-') ADVANCE(544);
+    case 330:
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
-    case 347:
-      if (lookahead == 'i') ADVANCE(545);
+    case 331:
+      if (lookahead == 'a') ADVANCE(544);
       END_STATE();
-    case 348:
-      if (lookahead == 'e') ADVANCE(546);
+    case 332:
+      if (lookahead == 'l') ADVANCE(545);
       END_STATE();
-    case 349:
+    case 333:
+      if (lookahead == 's') ADVANCE(546);
+      END_STATE();
+    case 334:
       if (lookahead == 'i') ADVANCE(547);
+      if (lookahead == 'v') ADVANCE(548);
       END_STATE();
-    case 350:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 335:
+      if (lookahead == 's') ADVANCE(549);
       END_STATE();
-    case 351:
-      if (lookahead == 'i') ADVANCE(548);
+    case 336:
+      if (lookahead == 'r') ADVANCE(550);
       END_STATE();
-    case 352:
-      if (lookahead == 'i') ADVANCE(549);
+    case 337:
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
-    case 353:
-      if (lookahead == 'o') ADVANCE(550);
+    case 338:
+      if (lookahead == 'r') ADVANCE(552);
       END_STATE();
-    case 354:
-      if (lookahead == 't') ADVANCE(551);
+    case 339:
+      if (lookahead == 'n') ADVANCE(553);
       END_STATE();
-    case 355:
-      if (lookahead == 'e') ADVANCE(552);
+    case 340:
+      if (lookahead == 'a') ADVANCE(554);
+      if (lookahead == 'c') ADVANCE(555);
       END_STATE();
-    case 356:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(553);
+    case 341:
+      if (lookahead == 'e') ADVANCE(556);
       END_STATE();
-    case 357:
-      ACCEPT_TOKEN(anon_sym_wet);
-      END_STATE();
-    case 358:
-      if (lookahead == '8') ADVANCE(554);
-      END_STATE();
-    case 359:
-      if (lookahead == 'e') ADVANCE(555);
-      END_STATE();
-    case 360:
-      if (lookahead == 'h') ADVANCE(556);
-      END_STATE();
-    case 361:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 362:
+    case 342:
       if (lookahead == 'e') ADVANCE(557);
       END_STATE();
+    case 343:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
+    case 344:
+      if (lookahead == 'r') ADVANCE(558);
+      END_STATE();
+    case 345:
+      if (lookahead == 'c') ADVANCE(559);
+      END_STATE();
+    case 346:
+      if (lookahead == 'i') ADVANCE(560);
+      END_STATE();
+    case 347:
+      if (lookahead == 't') ADVANCE(561);
+      END_STATE();
+    case 348:
+      if (lookahead == 'e') ADVANCE(562);
+      END_STATE();
+    case 349:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(563);
+      END_STATE();
+    case 350:
+      if (lookahead == 't') ADVANCE(564);
+      END_STATE();
+    case 351:
+      if (lookahead == 'a') ADVANCE(565);
+      END_STATE();
+    case 352:
+      if (lookahead == 't') ADVANCE(566);
+      END_STATE();
+    case 353:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 354:
+      if (lookahead == 'l') ADVANCE(567);
+      END_STATE();
+    case 355:
+      if (lookahead == 'e') ADVANCE(568);
+      END_STATE();
+    case 356:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 357:
+      if (lookahead == 'p') ADVANCE(569);
+      END_STATE();
+    case 358:
+      if (lookahead == 'n') ADVANCE(570);
+      END_STATE();
+    case 359:
+      if (lookahead == 'e') ADVANCE(571);
+      if (lookahead == 'o') ADVANCE(572);
+      END_STATE();
+    case 360:
+      if (lookahead == 'l') ADVANCE(573);
+      END_STATE();
+    case 361:
+      if (lookahead == 'a') ADVANCE(574);
+      END_STATE();
+    case 362:
+      if (lookahead == 'n') ADVANCE(575);
+      END_STATE();
     case 363:
-      if (lookahead == 'p') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(576);
       END_STATE();
     case 364:
-      if (lookahead == 'r') ADVANCE(559);
+      if (lookahead == '-') ADVANCE(577);
       END_STATE();
     case 365:
-      if (lookahead == 't') ADVANCE(560);
+      if (lookahead == 'i') ADVANCE(578);
       END_STATE();
     case 366:
-      if (lookahead == 'd') ADVANCE(561);
+      if (lookahead == 'e') ADVANCE(579);
       END_STATE();
     case 367:
-      if (lookahead == 'r') ADVANCE(562);
+      if (lookahead == 'i') ADVANCE(580);
       END_STATE();
     case 368:
-      if (lookahead == 'n') ADVANCE(563);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 369:
-      if (lookahead == 'c') ADVANCE(564);
+      if (lookahead == 'i') ADVANCE(581);
       END_STATE();
     case 370:
-      if (lookahead == 'e') ADVANCE(565);
-      END_STATE();
-    case 371:
-      if (lookahead == 'e') ADVANCE(566);
-      END_STATE();
-    case 372:
-      if (lookahead == 'i') ADVANCE(567);
-      END_STATE();
-    case 373:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 374:
-      if (lookahead == 'n') ADVANCE(568);
-      END_STATE();
-    case 375:
-      if (lookahead == 't') ADVANCE(569);
-      END_STATE();
-    case 376:
-      if (lookahead == 'o') ADVANCE(570);
-      END_STATE();
-    case 377:
-      if (lookahead == 'a') ADVANCE(571);
-      END_STATE();
-    case 378:
-      if (lookahead == 'n') ADVANCE(572);
-      END_STATE();
-    case 379:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(573);
-      END_STATE();
-    case 380:
-      if (lookahead == 'l') ADVANCE(574);
-      END_STATE();
-    case 381:
-      if (lookahead == 'w') ADVANCE(575);
-      END_STATE();
-    case 382:
-      if (lookahead == 'd') ADVANCE(576);
-      END_STATE();
-    case 383:
-      if (lookahead == 'd') ADVANCE(577);
-      END_STATE();
-    case 384:
-      if (lookahead == 'c') ADVANCE(578);
-      END_STATE();
-    case 385:
-      if (lookahead == 'i') ADVANCE(579);
-      END_STATE();
-    case 386:
-      ACCEPT_TOKEN(anon_sym_bump);
-      END_STATE();
-    case 387:
-      if (lookahead == 'e') ADVANCE(580);
-      END_STATE();
-    case 388:
-      if (lookahead == 'b') ADVANCE(581);
-      END_STATE();
-    case 389:
       if (lookahead == 'i') ADVANCE(582);
       END_STATE();
-    case 390:
-      if (lookahead == 'a') ADVANCE(583);
+    case 371:
+      if (lookahead == 'o') ADVANCE(583);
       END_STATE();
-    case 391:
-      if (lookahead == 'n') ADVANCE(584);
+    case 372:
+      if (lookahead == 't') ADVANCE(584);
       END_STATE();
-    case 392:
-      if (lookahead == 'u') ADVANCE(585);
+    case 373:
+      if (lookahead == 't') ADVANCE(585);
       END_STATE();
-    case 393:
-      ACCEPT_TOKEN(anon_sym_city);
+    case 374:
+      if (lookahead == 'e') ADVANCE(586);
       END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_clad);
+    case 375:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(587);
       END_STATE();
-    case 395:
-      if (lookahead == 's') ADVANCE(586);
+    case 376:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 396:
-      if (lookahead == 'i') ADVANCE(587);
+    case 377:
+      if (lookahead == '8') ADVANCE(588);
       END_STATE();
-    case 397:
-      if (lookahead == 'i') ADVANCE(588);
-      if (lookahead == 'u') ADVANCE(589);
+    case 378:
+      if (lookahead == 'e') ADVANCE(589);
       END_STATE();
-    case 398:
-      if (lookahead == 'i') ADVANCE(590);
+    case 379:
+      if (lookahead == 'h') ADVANCE(590);
       END_STATE();
-    case 399:
+    case 380:
+      ACCEPT_TOKEN(anon_sym_yes);
+      END_STATE();
+    case 381:
       if (lookahead == 'e') ADVANCE(591);
       END_STATE();
-    case 400:
-      if (lookahead == 't') ADVANCE(592);
+    case 382:
+      if (lookahead == 'p') ADVANCE(592);
       END_STATE();
-    case 401:
-      if (lookahead == 'e') ADVANCE(593);
+    case 383:
+      if (lookahead == 'r') ADVANCE(593);
       END_STATE();
-    case 402:
-      if (lookahead == 'l') ADVANCE(594);
+    case 384:
+      if (lookahead == 't') ADVANCE(594);
       END_STATE();
-    case 403:
-      if (lookahead == 'r') ADVANCE(595);
+    case 385:
+      if (lookahead == 'd') ADVANCE(595);
       END_STATE();
-    case 404:
-      ACCEPT_TOKEN(anon_sym_data);
+    case 386:
+      if (lookahead == 'r') ADVANCE(596);
       END_STATE();
-    case 405:
-      if (lookahead == 'd') ADVANCE(596);
-      END_STATE();
-    case 406:
+    case 387:
       if (lookahead == 'n') ADVANCE(597);
       END_STATE();
-    case 407:
-      ACCEPT_TOKEN(anon_sym_degC);
+    case 388:
+      if (lookahead == 'c') ADVANCE(598);
       END_STATE();
-    case 408:
-      ACCEPT_TOKEN(anon_sym_degF);
+    case 389:
+      if (lookahead == 'e') ADVANCE(599);
       END_STATE();
-    case 409:
-      if (lookahead == 'y') ADVANCE(598);
-      END_STATE();
-    case 410:
-      if (lookahead == 'c') ADVANCE(599);
-      END_STATE();
-    case 411:
+    case 390:
       if (lookahead == 'e') ADVANCE(600);
       END_STATE();
-    case 412:
-      if (lookahead == 'e') ADVANCE(601);
+    case 391:
+      if (lookahead == 'i') ADVANCE(601);
       END_STATE();
-    case 413:
-      if (lookahead == 'c') ADVANCE(602);
+    case 392:
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
-    case 414:
-      if (lookahead == 'l') ADVANCE(603);
+    case 393:
+      if (lookahead == 'n') ADVANCE(602);
       END_STATE();
-    case 415:
-      if (lookahead == 'a') ADVANCE(604);
+    case 394:
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
-    case 416:
-      if (lookahead == 'd') ADVANCE(605);
+    case 395:
+      if (lookahead == 'o') ADVANCE(604);
       END_STATE();
-    case 417:
-      if (lookahead == 't') ADVANCE(606);
+    case 396:
+      if (lookahead == 'a') ADVANCE(605);
       END_STATE();
-    case 418:
-      if (lookahead == 'e') ADVANCE(607);
+    case 397:
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
-    case 419:
-      ACCEPT_TOKEN(anon_sym_duty);
+    case 398:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(607);
       END_STATE();
-    case 420:
-      if (lookahead == 'i') ADVANCE(608);
+    case 399:
+      if (lookahead == 'l') ADVANCE(608);
       END_STATE();
-    case 421:
-      if (lookahead == 'c') ADVANCE(609);
+    case 400:
+      if (lookahead == 'w') ADVANCE(609);
       END_STATE();
-    case 422:
-      ACCEPT_TOKEN(anon_sym_eirp);
+    case 401:
+      if (lookahead == 'd') ADVANCE(610);
       END_STATE();
-    case 423:
-      ACCEPT_TOKEN(anon_sym_ends);
+    case 402:
+      if (lookahead == 'n') ADVANCE(611);
       END_STATE();
-    case 424:
-      if (lookahead == 'l') ADVANCE(610);
+    case 403:
+      if (lookahead == 'k') ADVANCE(612);
       END_STATE();
-    case 425:
-      if (lookahead == '8') ADVANCE(611);
+    case 404:
+      if (lookahead == 'k') ADVANCE(613);
       END_STATE();
-    case 426:
-      if (lookahead == 's') ADVANCE(612);
+    case 405:
+      if (lookahead == 'd') ADVANCE(614);
       END_STATE();
-    case 427:
-      if (lookahead == 'c') ADVANCE(613);
+    case 406:
+      if (lookahead == 'c') ADVANCE(615);
       END_STATE();
-    case 428:
-      if (lookahead == 's') ADVANCE(614);
+    case 407:
+      if (lookahead == 'i') ADVANCE(616);
       END_STATE();
-    case 429:
-      if (lookahead == 'l') ADVANCE(615);
+    case 408:
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
-    case 430:
-      if (lookahead == 'r') ADVANCE(616);
-      END_STATE();
-    case 431:
+    case 409:
       if (lookahead == 'e') ADVANCE(617);
       END_STATE();
-    case 432:
-      if (lookahead == 'd') ADVANCE(618);
+    case 410:
+      if (lookahead == 'b') ADVANCE(618);
       END_STATE();
-    case 433:
-      if (lookahead == 'b') ADVANCE(619);
+    case 411:
+      if (lookahead == 'i') ADVANCE(619);
       END_STATE();
-    case 434:
+    case 412:
       if (lookahead == 'a') ADVANCE(620);
       END_STATE();
-    case 435:
-      if (lookahead == '-') ADVANCE(621);
+    case 413:
+      if (lookahead == 'n') ADVANCE(621);
       END_STATE();
-    case 436:
+    case 414:
       if (lookahead == 'u') ADVANCE(622);
       END_STATE();
-    case 437:
-      ACCEPT_TOKEN(anon_sym_from);
+    case 415:
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
-    case 438:
-      ACCEPT_TOKEN(anon_sym_full);
+    case 416:
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
-    case 439:
-      ACCEPT_TOKEN(anon_sym_gain);
+    case 417:
+      if (lookahead == 's') ADVANCE(623);
       END_STATE();
-    case 440:
-      if (lookahead == 'r') ADVANCE(623);
+    case 418:
+      if (lookahead == 'i') ADVANCE(624);
       END_STATE();
-    case 441:
-      if (lookahead == 'n') ADVANCE(624);
+    case 419:
+      if (lookahead == 'i') ADVANCE(625);
+      if (lookahead == 'u') ADVANCE(626);
       END_STATE();
-    case 442:
-      if (lookahead == 's') ADVANCE(625);
+    case 420:
+      if (lookahead == 'i') ADVANCE(627);
       END_STATE();
-    case 443:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 444:
-      if (lookahead == '-') ADVANCE(626);
-      END_STATE();
-    case 445:
-      if (lookahead == 'h') ADVANCE(627);
-      END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 447:
+    case 421:
       if (lookahead == 'e') ADVANCE(628);
       END_STATE();
-    case 448:
-      if (lookahead == 'd') ADVANCE(629);
+    case 422:
+      if (lookahead == 't') ADVANCE(629);
       END_STATE();
-    case 449:
-      if (lookahead == 'r') ADVANCE(630);
+    case 423:
+      if (lookahead == 'e') ADVANCE(630);
       END_STATE();
-    case 450:
-      if (lookahead == 't') ADVANCE(631);
+    case 424:
+      if (lookahead == 'l') ADVANCE(631);
       END_STATE();
-    case 451:
-      if (lookahead == 'e') ADVANCE(632);
-      if (lookahead == 'r') ADVANCE(633);
+    case 425:
+      if (lookahead == 'r') ADVANCE(632);
       END_STATE();
-    case 452:
-      if (lookahead == 'a') ADVANCE(634);
+    case 426:
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
-    case 453:
-      if (lookahead == 's') ADVANCE(635);
+    case 427:
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(633);
       END_STATE();
-    case 454:
+    case 428:
+      if (lookahead == 'm') ADVANCE(634);
+      END_STATE();
+    case 429:
+      if (lookahead == 'n') ADVANCE(635);
+      END_STATE();
+    case 430:
+      ACCEPT_TOKEN(anon_sym_degC);
+      END_STATE();
+    case 431:
+      ACCEPT_TOKEN(anon_sym_degF);
+      END_STATE();
+    case 432:
       if (lookahead == 'e') ADVANCE(636);
       END_STATE();
+    case 433:
+      if (lookahead == 'y') ADVANCE(637);
+      END_STATE();
+    case 434:
+      if (lookahead == 'v') ADVANCE(638);
+      END_STATE();
+    case 435:
+      if (lookahead == 'n') ADVANCE(639);
+      END_STATE();
+    case 436:
+      if (lookahead == 'c') ADVANCE(640);
+      END_STATE();
+    case 437:
+      if (lookahead == 'e') ADVANCE(641);
+      END_STATE();
+    case 438:
+      if (lookahead == 'e') ADVANCE(642);
+      END_STATE();
+    case 439:
+      if (lookahead == 'c') ADVANCE(643);
+      END_STATE();
+    case 440:
+      if (lookahead == 'l') ADVANCE(644);
+      END_STATE();
+    case 441:
+      if (lookahead == 'a') ADVANCE(645);
+      END_STATE();
+    case 442:
+      if (lookahead == 'd') ADVANCE(646);
+      END_STATE();
+    case 443:
+      ACCEPT_TOKEN(anon_sym_down);
+      END_STATE();
+    case 444:
+      if (lookahead == 't') ADVANCE(647);
+      END_STATE();
+    case 445:
+      if (lookahead == 'e') ADVANCE(648);
+      END_STATE();
+    case 446:
+      ACCEPT_TOKEN(anon_sym_duty);
+      END_STATE();
+    case 447:
+      if (lookahead == 'i') ADVANCE(649);
+      END_STATE();
+    case 448:
+      if (lookahead == 'c') ADVANCE(650);
+      END_STATE();
+    case 449:
+      ACCEPT_TOKEN(anon_sym_eirp);
+      END_STATE();
+    case 450:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 451:
+      if (lookahead == 'l') ADVANCE(651);
+      END_STATE();
+    case 452:
+      if (lookahead == '8') ADVANCE(652);
+      END_STATE();
+    case 453:
+      if (lookahead == 's') ADVANCE(653);
+      END_STATE();
+    case 454:
+      if (lookahead == 'c') ADVANCE(654);
+      END_STATE();
     case 455:
-      if (lookahead == 's') ADVANCE(637);
+      if (lookahead == 's') ADVANCE(655);
       END_STATE();
     case 456:
-      if (lookahead == 'c') ADVANCE(638);
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
     case 457:
-      if (lookahead == 'd') ADVANCE(639);
+      if (lookahead == 'd') ADVANCE(657);
       END_STATE();
     case 458:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'r') ADVANCE(658);
       END_STATE();
     case 459:
-      if (lookahead == 'n') ADVANCE(640);
-      END_STATE();
-    case 460:
-      if (lookahead == 't') ADVANCE(641);
-      END_STATE();
-    case 461:
-      if (lookahead == 'a') ADVANCE(642);
-      END_STATE();
-    case 462:
-      ACCEPT_TOKEN(anon_sym_link);
-      END_STATE();
-    case 463:
-      ACCEPT_TOKEN(anon_sym_load);
-      END_STATE();
-    case 464:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(643);
-      END_STATE();
-    case 465:
-      if (lookahead == 'm') ADVANCE(644);
-      END_STATE();
-    case 466:
-      ACCEPT_TOKEN(anon_sym_mean);
-      END_STATE();
-    case 467:
-      if (lookahead == 'u') ADVANCE(645);
-      END_STATE();
-    case 468:
-      if (lookahead == 'r') ADVANCE(646);
-      END_STATE();
-    case 469:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(647);
-      END_STATE();
-    case 470:
-      if (lookahead == '7') ADVANCE(648);
-      END_STATE();
-    case 471:
-      if (lookahead == '3') ADVANCE(649);
-      END_STATE();
-    case 472:
-      ACCEPT_TOKEN(anon_sym_need);
-      END_STATE();
-    case 473:
-      if (lookahead == 'e') ADVANCE(650);
-      END_STATE();
-    case 474:
-      if (lookahead == 'n') ADVANCE(651);
-      END_STATE();
-    case 475:
-      if (lookahead == 'p') ADVANCE(652);
-      END_STATE();
-    case 476:
-      if (lookahead == 'm') ADVANCE(653);
-      END_STATE();
-    case 477:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 478:
-      if (lookahead == 'e') ADVANCE(654);
-      END_STATE();
-    case 479:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 480:
-      if (lookahead == 'r') ADVANCE(655);
-      END_STATE();
-    case 481:
-      if (lookahead == 'u') ADVANCE(656);
-      END_STATE();
-    case 482:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 483:
-      if (lookahead == 'e') ADVANCE(657);
-      END_STATE();
-    case 484:
-      if (lookahead == 'i') ADVANCE(658);
-      END_STATE();
-    case 485:
       if (lookahead == 'e') ADVANCE(659);
       END_STATE();
+    case 460:
+      if (lookahead == 'd') ADVANCE(660);
+      END_STATE();
+    case 461:
+      if (lookahead == 'b') ADVANCE(661);
+      END_STATE();
+    case 462:
+      if (lookahead == 'a') ADVANCE(662);
+      END_STATE();
+    case 463:
+      if (lookahead == '-') ADVANCE(663);
+      END_STATE();
+    case 464:
+      if (lookahead == 'u') ADVANCE(664);
+      END_STATE();
+    case 465:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 466:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 467:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 468:
+      if (lookahead == 'r') ADVANCE(665);
+      END_STATE();
+    case 469:
+      if (lookahead == 'n') ADVANCE(666);
+      END_STATE();
+    case 470:
+      if (lookahead == 's') ADVANCE(667);
+      END_STATE();
+    case 471:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 472:
+      if (lookahead == '-') ADVANCE(668);
+      END_STATE();
+    case 473:
+      if (lookahead == 'h') ADVANCE(669);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 475:
+      if (lookahead == 'e') ADVANCE(670);
+      END_STATE();
+    case 476:
+      if (lookahead == 'z') ADVANCE(671);
+      END_STATE();
+    case 477:
+      if (lookahead == 'd') ADVANCE(672);
+      END_STATE();
+    case 478:
+      if (lookahead == 'r') ADVANCE(673);
+      END_STATE();
+    case 479:
+      if (lookahead == 't') ADVANCE(674);
+      END_STATE();
+    case 480:
+      if (lookahead == 'e') ADVANCE(675);
+      if (lookahead == 'r') ADVANCE(676);
+      END_STATE();
+    case 481:
+      if (lookahead == 'a') ADVANCE(677);
+      END_STATE();
+    case 482:
+      if (lookahead == 's') ADVANCE(678);
+      END_STATE();
+    case 483:
+      if (lookahead == 'e') ADVANCE(679);
+      END_STATE();
+    case 484:
+      if (lookahead == 's') ADVANCE(680);
+      END_STATE();
+    case 485:
+      if (lookahead == 'c') ADVANCE(681);
+      END_STATE();
     case 486:
-      if (lookahead == 'e') ADVANCE(660);
+      if (lookahead == 'd') ADVANCE(682);
       END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(661);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 488:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 't') ADVANCE(683);
       END_STATE();
     case 489:
-      if (lookahead == 't') ADVANCE(662);
-      END_STATE();
-    case 490:
-      if (lookahead == 'r') ADVANCE(663);
-      END_STATE();
-    case 491:
-      if (lookahead == 'm') ADVANCE(664);
-      END_STATE();
-    case 492:
-      if (lookahead == 'i') ADVANCE(665);
-      END_STATE();
-    case 493:
-      if (lookahead == 'e') ADVANCE(666);
-      END_STATE();
-    case 494:
-      if (lookahead == 'i') ADVANCE(667);
-      END_STATE();
-    case 495:
-      if (lookahead == 't') ADVANCE(668);
-      END_STATE();
-    case 496:
-      if (lookahead == 'u') ADVANCE(669);
-      END_STATE();
-    case 497:
-      if (lookahead == 'd') ADVANCE(670);
-      END_STATE();
-    case 498:
-      if (lookahead == 'n') ADVANCE(671);
-      if (lookahead == 'o') ADVANCE(672);
-      END_STATE();
-    case 499:
-      if (lookahead == 't') ADVANCE(673);
-      END_STATE();
-    case 500:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(674);
-      END_STATE();
-    case 501:
-      if (lookahead == 'i') ADVANCE(675);
-      END_STATE();
-    case 502:
-      if (lookahead == 'i') ADVANCE(676);
-      END_STATE();
-    case 503:
-      if (lookahead == 'r') ADVANCE(677);
-      END_STATE();
-    case 504:
-      if (lookahead == 'e') ADVANCE(678);
-      END_STATE();
-    case 505:
-      if (lookahead == 'c') ADVANCE(679);
-      END_STATE();
-    case 506:
-      if (lookahead == 'a') ADVANCE(680);
-      END_STATE();
-    case 507:
-      if (lookahead == 'd') ADVANCE(681);
-      if (lookahead == 's') ADVANCE(682);
-      END_STATE();
-    case 508:
-      if (lookahead == 'l') ADVANCE(683);
       if (lookahead == 'n') ADVANCE(684);
       END_STATE();
+    case 490:
+      if (lookahead == 't') ADVANCE(685);
+      END_STATE();
+    case 491:
+      if (lookahead == 'a') ADVANCE(686);
+      END_STATE();
+    case 492:
+      ACCEPT_TOKEN(anon_sym_link);
+      END_STATE();
+    case 493:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 494:
+      if (lookahead == 'i') ADVANCE(687);
+      END_STATE();
+    case 495:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(688);
+      END_STATE();
+    case 496:
+      if (lookahead == 'm') ADVANCE(689);
+      END_STATE();
+    case 497:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 498:
+      if (lookahead == 'u') ADVANCE(690);
+      END_STATE();
+    case 499:
+      if (lookahead == 'r') ADVANCE(691);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(692);
+      END_STATE();
+    case 501:
+      if (lookahead == '7') ADVANCE(693);
+      END_STATE();
+    case 502:
+      if (lookahead == '3') ADVANCE(694);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(anon_sym_need);
+      END_STATE();
+    case 504:
+      if (lookahead == 'e') ADVANCE(695);
+      END_STATE();
+    case 505:
+      if (lookahead == 'n') ADVANCE(696);
+      END_STATE();
+    case 506:
+      if (lookahead == 'p') ADVANCE(697);
+      END_STATE();
+    case 507:
+      if (lookahead == 'e') ADVANCE(698);
+      END_STATE();
+    case 508:
+      if (lookahead == 'm') ADVANCE(699);
+      END_STATE();
     case 509:
-      if (lookahead == 'r') ADVANCE(685);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 510:
-      if (lookahead == 'r') ADVANCE(686);
+      if (lookahead == 'e') ADVANCE(700);
       END_STATE();
     case 511:
-      if (lookahead == 's') ADVANCE(687);
+      ACCEPT_TOKEN(anon_sym_open);
       END_STATE();
     case 512:
-      if (lookahead == 'l') ADVANCE(688);
+      if (lookahead == 'r') ADVANCE(701);
       END_STATE();
     case 513:
-      if (lookahead == 'e') ADVANCE(689);
+      if (lookahead == 'u') ADVANCE(702);
       END_STATE();
     case 514:
-      if (lookahead == 'i') ADVANCE(690);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 515:
-      if (lookahead == 'e') ADVANCE(691);
+      if (lookahead == 'e') ADVANCE(703);
       END_STATE();
     case 516:
-      if (lookahead == 'i') ADVANCE(692);
+      if (lookahead == 'i') ADVANCE(704);
       END_STATE();
     case 517:
-      if (lookahead == 'i') ADVANCE(693);
+      if (lookahead == 'e') ADVANCE(705);
       END_STATE();
     case 518:
-      if (lookahead == 'e') ADVANCE(694);
+      if (lookahead == 'e') ADVANCE(706);
       END_STATE();
     case 519:
-      if (lookahead == 't') ADVANCE(695);
+      if (lookahead == 'e') ADVANCE(707);
       END_STATE();
     case 520:
-      if (lookahead == 't') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(697);
+      if (lookahead == 't') ADVANCE(708);
       END_STATE();
     case 522:
-      if (lookahead == 'd') ADVANCE(698);
+      if (lookahead == 'r') ADVANCE(709);
       END_STATE();
     case 523:
-      if (lookahead == 'e') ADVANCE(699);
+      if (lookahead == 'm') ADVANCE(710);
       END_STATE();
     case 524:
-      if (lookahead == '-') ADVANCE(700);
+      if (lookahead == 'i') ADVANCE(711);
       END_STATE();
     case 525:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(712);
       END_STATE();
     case 526:
-      if (lookahead == 'c') ADVANCE(701);
+      if (lookahead == 'i') ADVANCE(713);
       END_STATE();
     case 527:
-      if (lookahead == 'i') ADVANCE(702);
+      if (lookahead == 't') ADVANCE(714);
       END_STATE();
     case 528:
-      if (lookahead == 't') ADVANCE(703);
+      if (lookahead == 'u') ADVANCE(715);
       END_STATE();
     case 529:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 'd') ADVANCE(716);
       END_STATE();
     case 530:
-      if (lookahead == 'a') ADVANCE(704);
+      if (lookahead == 'n') ADVANCE(717);
+      if (lookahead == 'o') ADVANCE(718);
       END_STATE();
     case 531:
-      if (lookahead == 'p') ADVANCE(705);
+      if (lookahead == 't') ADVANCE(719);
       END_STATE();
     case 532:
-      if (lookahead == 'i') ADVANCE(706);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(720);
       END_STATE();
     case 533:
-      if (lookahead == 'n') ADVANCE(707);
+      if (lookahead == 'i') ADVANCE(721);
       END_STATE();
     case 534:
-      if (lookahead == 'c') ADVANCE(708);
+      if (lookahead == 'i') ADVANCE(722);
       END_STATE();
     case 535:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'r') ADVANCE(723);
       END_STATE();
     case 536:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'e') ADVANCE(724);
       END_STATE();
     case 537:
-      if (lookahead == 'e') ADVANCE(709);
+      if (lookahead == 'c') ADVANCE(725);
       END_STATE();
     case 538:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'a') ADVANCE(726);
       END_STATE();
     case 539:
-      if (lookahead == 's') ADVANCE(710);
+      if (lookahead == 'd') ADVANCE(727);
+      if (lookahead == 's') ADVANCE(728);
       END_STATE();
     case 540:
-      if (lookahead == 'u') ADVANCE(711);
+      if (lookahead == 'l') ADVANCE(729);
+      if (lookahead == 'n') ADVANCE(730);
       END_STATE();
     case 541:
-      if (lookahead == 'l') ADVANCE(712);
+      if (lookahead == 'r') ADVANCE(731);
       END_STATE();
     case 542:
-      if (lookahead == 's') ADVANCE(713);
+      if (lookahead == 'r') ADVANCE(732);
       END_STATE();
     case 543:
-      if (lookahead == 'r') ADVANCE(714);
+      if (lookahead == 's') ADVANCE(733);
       END_STATE();
     case 544:
-      if (lookahead == 'r') ADVANCE(715);
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
     case 545:
-      if (lookahead == 'c') ADVANCE(716);
+      if (lookahead == 'e') ADVANCE(735);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(717);
+      if (lookahead == 'i') ADVANCE(736);
       END_STATE();
     case 547:
-      if (lookahead == 'l') ADVANCE(718);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 548:
-      if (lookahead == 'd') ADVANCE(719);
-      END_STATE();
-    case 549:
-      if (lookahead == 'a') ADVANCE(720);
-      END_STATE();
-    case 550:
-      if (lookahead == 'c') ADVANCE(721);
-      END_STATE();
-    case 551:
-      if (lookahead == 'a') ADVANCE(722);
-      END_STATE();
-    case 552:
-      if (lookahead == 'l') ADVANCE(723);
-      END_STATE();
-    case 553:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 554:
-      if (lookahead == '4') ADVANCE(724);
-      END_STATE();
-    case 555:
-      if (lookahead == 's') ADVANCE(725);
-      END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(726);
-      END_STATE();
-    case 557:
-      ACCEPT_TOKEN(anon_sym_above);
-      END_STATE();
-    case 558:
-      if (lookahead == 't') ADVANCE(727);
-      END_STATE();
-    case 559:
-      if (lookahead == 'a') ADVANCE(728);
-      END_STATE();
-    case 560:
-      if (lookahead == 'e') ADVANCE(729);
-      END_STATE();
-    case 561:
-      ACCEPT_TOKEN(anon_sym_added);
-      END_STATE();
-    case 562:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 563:
-      if (lookahead == 's') ADVANCE(730);
-      END_STATE();
-    case 564:
-      if (lookahead == 'a') ADVANCE(731);
-      END_STATE();
-    case 565:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 566:
-      if (lookahead == 'n') ADVANCE(732);
-      END_STATE();
-    case 567:
-      if (lookahead == 'f') ADVANCE(733);
-      END_STATE();
-    case 568:
-      if (lookahead == 'n') ADVANCE(734);
-      END_STATE();
-    case 569:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 570:
-      if (lookahead == 'r') ADVANCE(735);
-      END_STATE();
-    case 571:
-      if (lookahead == 'g') ADVANCE(736);
-      END_STATE();
-    case 572:
-      ACCEPT_TOKEN(anon_sym_balun);
-      END_STATE();
-    case 573:
-      if (lookahead == 'i') ADVANCE(737);
-      END_STATE();
-    case 574:
       if (lookahead == 'i') ADVANCE(738);
       END_STATE();
-    case 575:
-      ACCEPT_TOKEN(anon_sym_below);
+    case 549:
+      if (lookahead == 'i') ADVANCE(739);
       END_STATE();
-    case 576:
-      if (lookahead == 'e') ADVANCE(739);
+    case 550:
+      if (lookahead == 'e') ADVANCE(740);
       END_STATE();
-    case 577:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 551:
+      if (lookahead == 't') ADVANCE(741);
       END_STATE();
-    case 578:
-      if (lookahead == 'h') ADVANCE(740);
+    case 552:
+      if (lookahead == 't') ADVANCE(742);
       END_STATE();
-    case 579:
-      if (lookahead == 'n') ADVANCE(741);
+    case 553:
+      if (lookahead == 't') ADVANCE(743);
       END_STATE();
-    case 580:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 581:
-      if (lookahead == 'r') ADVANCE(742);
-      END_STATE();
-    case 582:
-      if (lookahead == 'e') ADVANCE(743);
-      END_STATE();
-    case 583:
+    case 554:
       if (lookahead == 'd') ADVANCE(744);
       END_STATE();
+    case 555:
+      if (lookahead == 'e') ADVANCE(745);
+      END_STATE();
+    case 556:
+      if (lookahead == '-') ADVANCE(746);
+      END_STATE();
+    case 557:
+      ACCEPT_TOKEN(anon_sym_size);
+      END_STATE();
+    case 558:
+      if (lookahead == 'c') ADVANCE(747);
+      END_STATE();
+    case 559:
+      if (lookahead == 'i') ADVANCE(748);
+      END_STATE();
+    case 560:
+      if (lookahead == 't') ADVANCE(749);
+      END_STATE();
+    case 561:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
+    case 562:
+      if (lookahead == 'a') ADVANCE(750);
+      END_STATE();
+    case 563:
+      if (lookahead == 'p') ADVANCE(751);
+      END_STATE();
+    case 564:
+      if (lookahead == 'i') ADVANCE(752);
+      END_STATE();
+    case 565:
+      if (lookahead == 'n') ADVANCE(753);
+      END_STATE();
+    case 566:
+      if (lookahead == 'c') ADVANCE(754);
+      END_STATE();
+    case 567:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
+    case 568:
+      ACCEPT_TOKEN(anon_sym_take);
+      END_STATE();
+    case 569:
+      if (lookahead == 'e') ADVANCE(755);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 571:
+      if (lookahead == 's') ADVANCE(756);
+      END_STATE();
+    case 572:
+      if (lookahead == 'u') ADVANCE(757);
+      END_STATE();
+    case 573:
+      if (lookahead == 'e') ADVANCE(758);
+      END_STATE();
+    case 574:
+      if (lookahead == 'l') ADVANCE(759);
+      END_STATE();
+    case 575:
+      if (lookahead == 's') ADVANCE(760);
+      END_STATE();
+    case 576:
+      if (lookahead == 'r') ADVANCE(761);
+      END_STATE();
+    case 577:
+      if (lookahead == 'r') ADVANCE(762);
+      END_STATE();
+    case 578:
+      if (lookahead == 'c') ADVANCE(763);
+      END_STATE();
+    case 579:
+      if (lookahead == 'r') ADVANCE(764);
+      END_STATE();
+    case 580:
+      if (lookahead == 'l') ADVANCE(765);
+      END_STATE();
+    case 581:
+      if (lookahead == 'd') ADVANCE(766);
+      END_STATE();
+    case 582:
+      if (lookahead == 'a') ADVANCE(767);
+      END_STATE();
+    case 583:
+      if (lookahead == 'c') ADVANCE(768);
+      END_STATE();
     case 584:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'i') ADVANCE(769);
       END_STATE();
     case 585:
-      if (lookahead == 'l') ADVANCE(745);
+      if (lookahead == 'a') ADVANCE(770);
       END_STATE();
     case 586:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'l') ADVANCE(771);
       END_STATE();
     case 587:
-      if (lookahead == 'n') ADVANCE(746);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 588:
-      if (lookahead == 't') ADVANCE(747);
+      if (lookahead == '4') ADVANCE(772);
       END_STATE();
     case 589:
-      if (lookahead == 'c') ADVANCE(748);
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
     case 590:
-      if (lookahead == 'd') ADVANCE(749);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(774);
       END_STATE();
     case 591:
-      if (lookahead == 'c') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 592:
-      if (lookahead == 'r') ADVANCE(751);
+      if (lookahead == 't') ADVANCE(775);
       END_STATE();
     case 593:
-      if (lookahead == 'c') ADVANCE(752);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(753);
+      if (lookahead == 'e') ADVANCE(777);
       END_STATE();
     case 595:
-      if (lookahead == 'a') ADVANCE(754);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_dated);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 597:
-      if (lookahead == 'p') ADVANCE(755);
+      if (lookahead == 's') ADVANCE(778);
       END_STATE();
     case 598:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'a') ADVANCE(779);
       END_STATE();
     case 599:
-      if (lookahead == 'e') ADVANCE(756);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 600:
-      if (lookahead == 't') ADVANCE(757);
+      if (lookahead == 'n') ADVANCE(780);
       END_STATE();
     case 601:
-      if (lookahead == 'x') ADVANCE(758);
+      if (lookahead == 'f') ADVANCE(781);
       END_STATE();
     case 602:
-      if (lookahead == 't') ADVANCE(759);
+      if (lookahead == 'n') ADVANCE(782);
       END_STATE();
     case 603:
-      if (lookahead == 'a') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(761);
-      END_STATE();
-    case 605:
-      if (lookahead == 'e') ADVANCE(762);
-      END_STATE();
-    case 606:
-      ACCEPT_TOKEN(anon_sym_drift);
-      END_STATE();
-    case 607:
-      if (lookahead == 'x') ADVANCE(763);
-      END_STATE();
-    case 608:
-      if (lookahead == 'o') ADVANCE(764);
-      END_STATE();
-    case 609:
-      if (lookahead == 'i') ADVANCE(765);
-      END_STATE();
-    case 610:
-      if (lookahead == 'i') ADVANCE(766);
-      END_STATE();
-    case 611:
-      if (lookahead == '9') ADVANCE(767);
-      END_STATE();
-    case 612:
-      if (lookahead == 's') ADVANCE(768);
-      END_STATE();
-    case 613:
-      if (lookahead == 't') ADVANCE(769);
-      END_STATE();
-    case 614:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 615:
-      if (lookahead == 'y') ADVANCE(770);
-      END_STATE();
-    case 616:
-      if (lookahead == 'e') ADVANCE(771);
-      END_STATE();
-    case 617:
-      if (lookahead == 'r') ADVANCE(772);
-      END_STATE();
-    case 618:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 619:
-      if (lookahead == 'a') ADVANCE(773);
-      END_STATE();
-    case 620:
-      if (lookahead == 'r') ADVANCE(774);
-      END_STATE();
-    case 621:
-      if (lookahead == 's') ADVANCE(775);
-      END_STATE();
-    case 622:
-      if (lookahead == 'e') ADVANCE(776);
-      END_STATE();
-    case 623:
-      if (lookahead == 'a') ADVANCE(777);
-      END_STATE();
-    case 624:
-      if (lookahead == 'd') ADVANCE(778);
-      END_STATE();
-    case 625:
-      ACCEPT_TOKEN(anon_sym_guess);
-      END_STATE();
-    case 626:
-      if (lookahead == 'o') ADVANCE(779);
-      if (lookahead == 's') ADVANCE(780);
-      if (lookahead == 'u') ADVANCE(781);
-      END_STATE();
-    case 627:
-      if (lookahead == 't') ADVANCE(782);
-      END_STATE();
-    case 628:
       if (lookahead == 'r') ADVANCE(783);
       END_STATE();
-    case 629:
-      if (lookahead == 'a') ADVANCE(784);
+    case 605:
+      if (lookahead == 'g') ADVANCE(784);
       END_STATE();
-    case 630:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(785);
+    case 606:
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
-    case 631:
-      ACCEPT_TOKEN(anon_sym_input);
+    case 607:
+      if (lookahead == 'i') ADVANCE(785);
       END_STATE();
-    case 632:
-      if (lookahead == 'a') ADVANCE(786);
+    case 608:
+      if (lookahead == 'i') ADVANCE(786);
       END_STATE();
-    case 633:
-      if (lookahead == 'u') ADVANCE(787);
+    case 609:
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
-    case 634:
-      if (lookahead == 't') ADVANCE(788);
+    case 610:
+      if (lookahead == 'e') ADVANCE(787);
       END_STATE();
-    case 635:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 611:
+      if (lookahead == 'd') ADVANCE(788);
       END_STATE();
-    case 636:
-      if (lookahead == 'r') ADVANCE(789);
+    case 612:
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
-    case 637:
-      if (lookahead == 'd') ADVANCE(790);
+    case 613:
+      if (lookahead == 'i') ADVANCE(789);
       END_STATE();
-    case 638:
-      if (lookahead == 't') ADVANCE(791);
+    case 614:
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
-    case 639:
-      ACCEPT_TOKEN(anon_sym_keyed);
+    case 615:
+      if (lookahead == 'h') ADVANCE(790);
       END_STATE();
-    case 640:
-      if (lookahead == 'c') ADVANCE(792);
+    case 616:
+      if (lookahead == 'n') ADVANCE(791);
       END_STATE();
-    case 641:
-      ACCEPT_TOKEN(anon_sym_limit);
+    case 617:
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
-    case 642:
-      if (lookahead == 'r') ADVANCE(793);
+    case 618:
+      if (lookahead == 'r') ADVANCE(792);
       END_STATE();
-    case 643:
-      if (lookahead == 't') ADVANCE(794);
+    case 619:
+      if (lookahead == 'e') ADVANCE(793);
       END_STATE();
-    case 644:
-      if (lookahead == 'u') ADVANCE(795);
+    case 620:
+      if (lookahead == 'd') ADVANCE(794);
       END_STATE();
-    case 645:
-      if (lookahead == 'm') ADVANCE(796);
+    case 621:
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
-    case 646:
-      ACCEPT_TOKEN(anon_sym_meter);
+    case 622:
+      if (lookahead == 'l') ADVANCE(795);
       END_STATE();
-    case 647:
-      ACCEPT_TOKEN(anon_sym_model);
+    case 623:
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
-    case 648:
-      ACCEPT_TOKEN(anon_sym_nad27);
+    case 624:
+      if (lookahead == 'n') ADVANCE(796);
       END_STATE();
-    case 649:
-      ACCEPT_TOKEN(anon_sym_nad83);
+    case 625:
+      if (lookahead == 't') ADVANCE(797);
       END_STATE();
-    case 650:
-      ACCEPT_TOKEN(anon_sym_noise);
+    case 626:
+      if (lookahead == 'c') ADVANCE(798);
       END_STATE();
-    case 651:
-      if (lookahead == 'a') ADVANCE(797);
-      END_STATE();
-    case 652:
-      if (lookahead == 'a') ADVANCE(798);
-      END_STATE();
-    case 653:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 654:
+    case 627:
       if (lookahead == 'd') ADVANCE(799);
       END_STATE();
+    case 628:
+      if (lookahead == 'c') ADVANCE(800);
+      END_STATE();
+    case 629:
+      if (lookahead == 'r') ADVANCE(801);
+      END_STATE();
+    case 630:
+      if (lookahead == 'c') ADVANCE(802);
+      END_STATE();
+    case 631:
+      if (lookahead == 'e') ADVANCE(803);
+      END_STATE();
+    case 632:
+      if (lookahead == 'a') ADVANCE(804);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 634:
+      ACCEPT_TOKEN(anon_sym_datum);
+      END_STATE();
+    case 635:
+      if (lookahead == 'p') ADVANCE(805);
+      END_STATE();
+    case 636:
+      if (lookahead == 'e') ADVANCE(806);
+      END_STATE();
+    case 637:
+      ACCEPT_TOKEN(anon_sym_delay);
+      END_STATE();
+    case 638:
+      if (lookahead == 'e') ADVANCE(807);
+      END_STATE();
+    case 639:
+      if (lookahead == 's') ADVANCE(808);
+      END_STATE();
+    case 640:
+      if (lookahead == 'e') ADVANCE(809);
+      END_STATE();
+    case 641:
+      if (lookahead == 't') ADVANCE(810);
+      END_STATE();
+    case 642:
+      if (lookahead == 'x') ADVANCE(811);
+      END_STATE();
+    case 643:
+      if (lookahead == 't') ADVANCE(812);
+      END_STATE();
+    case 644:
+      if (lookahead == 'a') ADVANCE(813);
+      END_STATE();
+    case 645:
+      if (lookahead == 'n') ADVANCE(814);
+      END_STATE();
+    case 646:
+      if (lookahead == 'e') ADVANCE(815);
+      END_STATE();
+    case 647:
+      ACCEPT_TOKEN(anon_sym_drift);
+      END_STATE();
+    case 648:
+      if (lookahead == 'x') ADVANCE(816);
+      END_STATE();
+    case 649:
+      if (lookahead == 'o') ADVANCE(817);
+      END_STATE();
+    case 650:
+      if (lookahead == 'i') ADVANCE(818);
+      END_STATE();
+    case 651:
+      if (lookahead == 'i') ADVANCE(819);
+      END_STATE();
+    case 652:
+      if (lookahead == '9') ADVANCE(820);
+      END_STATE();
+    case 653:
+      if (lookahead == 's') ADVANCE(821);
+      END_STATE();
+    case 654:
+      if (lookahead == 't') ADVANCE(822);
+      END_STATE();
     case 655:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 656:
-      if (lookahead == 't') ADVANCE(801);
+      if (lookahead == 'y') ADVANCE(823);
       END_STATE();
     case 657:
-      if (lookahead == 's') ADVANCE(802);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 658:
-      if (lookahead == 't') ADVANCE(803);
+      if (lookahead == 'e') ADVANCE(824);
       END_STATE();
     case 659:
-      ACCEPT_TOKEN(anon_sym_phase);
+      if (lookahead == 'r') ADVANCE(825);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(804);
+      if (lookahead == 'a') ADVANCE(826);
       END_STATE();
     case 662:
-      if (lookahead == 'i') ADVANCE(805);
+      if (lookahead == 'r') ADVANCE(827);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(828);
       END_STATE();
     case 664:
-      if (lookahead == 'p') ADVANCE(806);
+      if (lookahead == 'e') ADVANCE(829);
       END_STATE();
     case 665:
-      if (lookahead == 'l') ADVANCE(807);
+      if (lookahead == 'a') ADVANCE(830);
       END_STATE();
     case 666:
-      if (lookahead == 'c') ADVANCE(808);
+      if (lookahead == 'd') ADVANCE(831);
       END_STATE();
     case 667:
-      if (lookahead == 'c') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 668:
-      if (lookahead == '-') ADVANCE(810);
-      if (lookahead == 'i') ADVANCE(811);
+      if (lookahead == 'o') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(834);
       END_STATE();
     case 669:
-      if (lookahead == 's') ADVANCE(812);
+      if (lookahead == 't') ADVANCE(835);
       END_STATE();
     case 670:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'r') ADVANCE(836);
       END_STATE();
     case 671:
-      if (lookahead == 'g') ADVANCE(813);
+      if (lookahead == 'o') ADVANCE(837);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'a') ADVANCE(838);
       END_STATE();
     case 673:
-      if (lookahead == 'a') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(839);
       END_STATE();
     case 674:
-      if (lookahead == 'n') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 675:
-      if (lookahead == 'z') ADVANCE(816);
+      if (lookahead == 'a') ADVANCE(840);
       END_STATE();
     case 676:
-      if (lookahead == 'v') ADVANCE(817);
+      if (lookahead == 'u') ADVANCE(841);
       END_STATE();
     case 677:
-      if (lookahead == 'e') ADVANCE(818);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 678:
-      if (lookahead == 'c') ADVANCE(819);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 679:
-      if (lookahead == 't') ADVANCE(820);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 680:
-      if (lookahead == 't') ADVANCE(821);
+      if (lookahead == 'd') ADVANCE(844);
       END_STATE();
     case 681:
-      if (lookahead == 'e') ADVANCE(822);
+      if (lookahead == 't') ADVANCE(845);
       END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(823);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 683:
-      if (lookahead == 'u') ADVANCE(824);
+      if (lookahead == 'u') ADVANCE(846);
       END_STATE();
     case 684:
-      if (lookahead == 'a') ADVANCE(825);
+      if (lookahead == 'c') ADVANCE(847);
       END_STATE();
     case 685:
-      if (lookahead == 'n') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 686:
-      if (lookahead == 's') ADVANCE(827);
+      if (lookahead == 'r') ADVANCE(848);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 't') ADVANCE(849);
       END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 't') ADVANCE(850);
       END_STATE();
     case 689:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'u') ADVANCE(851);
       END_STATE();
     case 690:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 'm') ADVANCE(852);
       END_STATE();
     case 691:
-      if (lookahead == 's') ADVANCE(829);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 692:
-      if (lookahead == 'c') ADVANCE(830);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 693:
-      if (lookahead == 'o') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 694:
-      if (lookahead == 'd') ADVANCE(832);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 695:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'a') ADVANCE(853);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'a') ADVANCE(854);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 700:
-      if (lookahead == 'n') ADVANCE(833);
-      END_STATE();
-    case 701:
-      if (lookahead == 'e') ADVANCE(834);
-      END_STATE();
-    case 702:
-      if (lookahead == 'n') ADVANCE(835);
-      END_STATE();
-    case 703:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 704:
-      if (lookahead == 'd') ADVANCE(836);
-      END_STATE();
-    case 705:
-      if (lookahead == 'r') ADVANCE(837);
-      END_STATE();
-    case 706:
-      if (lookahead == 'o') ADVANCE(838);
-      END_STATE();
-    case 707:
-      if (lookahead == 'd') ADVANCE(839);
-      END_STATE();
-    case 708:
-      if (lookahead == 'h') ADVANCE(840);
-      END_STATE();
-    case 709:
-      if (lookahead == 'r') ADVANCE(841);
-      END_STATE();
-    case 710:
-      if (lookahead == 'h') ADVANCE(842);
-      END_STATE();
-    case 711:
-      if (lookahead == 'g') ADVANCE(843);
-      END_STATE();
-    case 712:
-      ACCEPT_TOKEN(anon_sym_total);
-      END_STATE();
-    case 713:
-      if (lookahead == 'c') ADVANCE(844);
-      if (lookahead == 'm') ADVANCE(845);
-      END_STATE();
-    case 714:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 715:
-      if (lookahead == 'a') ADVANCE(846);
-      END_STATE();
-    case 716:
-      if (lookahead == 'a') ADVANCE(847);
-      END_STATE();
-    case 717:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 718:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 719:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 720:
-      if (lookahead == 'n') ADVANCE(848);
-      END_STATE();
-    case 721:
-      if (lookahead == 'i') ADVANCE(849);
-      END_STATE();
-    case 722:
-      if (lookahead == 'g') ADVANCE(850);
-      END_STATE();
-    case 723:
-      if (lookahead == 'e') ADVANCE(851);
-      END_STATE();
-    case 724:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 725:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 726:
-      if (lookahead == 'n') ADVANCE(852);
-      END_STATE();
-    case 727:
-      ACCEPT_TOKEN(anon_sym_accept);
-      END_STATE();
-    case 728:
-      if (lookahead == 'c') ADVANCE(853);
-      END_STATE();
-    case 729:
-      if (lookahead == 'r') ADVANCE(854);
-      END_STATE();
-    case 730:
       if (lookahead == 't') ADVANCE(855);
       END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      END_STATE();
+    case 700:
+      if (lookahead == 'd') ADVANCE(856);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(857);
+      END_STATE();
+    case 702:
+      if (lookahead == 't') ADVANCE(858);
+      END_STATE();
+    case 703:
+      if (lookahead == 's') ADVANCE(859);
+      END_STATE();
+    case 704:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_phase);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_piece);
+      END_STATE();
+    case 707:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(861);
+      END_STATE();
+    case 708:
+      if (lookahead == 'i') ADVANCE(862);
+      END_STATE();
+    case 709:
+      ACCEPT_TOKEN(anon_sym_power);
+      END_STATE();
+    case 710:
+      if (lookahead == 'p') ADVANCE(863);
+      END_STATE();
+    case 711:
+      if (lookahead == 'l') ADVANCE(864);
+      END_STATE();
+    case 712:
+      if (lookahead == 'c') ADVANCE(865);
+      END_STATE();
+    case 713:
+      if (lookahead == 'c') ADVANCE(866);
+      END_STATE();
+    case 714:
+      if (lookahead == '-') ADVANCE(867);
+      if (lookahead == 'i') ADVANCE(868);
+      END_STATE();
+    case 715:
+      if (lookahead == 's') ADVANCE(869);
+      END_STATE();
+    case 716:
+      ACCEPT_TOKEN(anon_sym_rated);
+      END_STATE();
+    case 717:
+      if (lookahead == 'g') ADVANCE(870);
+      END_STATE();
+    case 718:
+      ACCEPT_TOKEN(anon_sym_ratio);
+      END_STATE();
+    case 719:
+      if (lookahead == 'a') ADVANCE(871);
+      END_STATE();
+    case 720:
+      if (lookahead == 'n') ADVANCE(872);
+      END_STATE();
+    case 721:
+      if (lookahead == 'z') ADVANCE(873);
+      END_STATE();
+    case 722:
+      if (lookahead == 'v') ADVANCE(874);
+      END_STATE();
+    case 723:
+      if (lookahead == 'e') ADVANCE(875);
+      END_STATE();
+    case 724:
+      if (lookahead == 'c') ADVANCE(876);
+      END_STATE();
+    case 725:
+      if (lookahead == 't') ADVANCE(877);
+      END_STATE();
+    case 726:
+      if (lookahead == 't') ADVANCE(878);
+      END_STATE();
+    case 727:
+      if (lookahead == 'e') ADVANCE(879);
+      END_STATE();
+    case 728:
+      if (lookahead == 't') ADVANCE(880);
+      END_STATE();
+    case 729:
+      if (lookahead == 'u') ADVANCE(881);
+      END_STATE();
+    case 730:
+      if (lookahead == 'a') ADVANCE(882);
+      END_STATE();
     case 731:
-      if (lookahead == 't') ADVANCE(856);
+      if (lookahead == 'n') ADVANCE(883);
       END_STATE();
     case 732:
-      if (lookahead == 't') ADVANCE(857);
+      if (lookahead == 's') ADVANCE(884);
       END_STATE();
     case 733:
-      if (lookahead == 'i') ADVANCE(858);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 734:
-      if (lookahead == 'a') ADVANCE(859);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 735:
-      if (lookahead == 'i') ADVANCE(860);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 736:
-      if (lookahead == 'i') ADVANCE(861);
+      if (lookahead == 't') ADVANCE(885);
       END_STATE();
     case 737:
-      if (lookahead == 'd') ADVANCE(862);
+      if (lookahead == 's') ADVANCE(886);
       END_STATE();
     case 738:
-      if (lookahead == 'n') ADVANCE(863);
+      if (lookahead == 'c') ADVANCE(887);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'o') ADVANCE(888);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(864);
+      if (lookahead == 'd') ADVANCE(889);
       END_STATE();
     case 741:
-      if (lookahead == 'g') ADVANCE(865);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 742:
-      if (lookahead == 'a') ADVANCE(866);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 743:
-      if (lookahead == 'r') ADVANCE(867);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 744:
-      if (lookahead == 'e') ADVANCE(868);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 745:
-      if (lookahead == 'a') ADVANCE(869);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 746:
-      if (lookahead == 'e') ADVANCE(870);
+      if (lookahead == 'n') ADVANCE(890);
       END_STATE();
     case 747:
-      if (lookahead == 'i') ADVANCE(871);
+      if (lookahead == 'e') ADVANCE(891);
       END_STATE();
     case 748:
-      if (lookahead == 't') ADVANCE(872);
+      if (lookahead == 'n') ADVANCE(892);
       END_STATE();
     case 749:
-      if (lookahead == 'e') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 750:
-      if (lookahead == 't') ADVANCE(874);
+      if (lookahead == 'd') ADVANCE(893);
       END_STATE();
     case 751:
-      if (lookahead == 'u') ADVANCE(875);
+      if (lookahead == 'r') ADVANCE(894);
       END_STATE();
     case 752:
-      if (lookahead == 't') ADVANCE(876);
+      if (lookahead == 'o') ADVANCE(895);
       END_STATE();
     case 753:
-      if (lookahead == 'd') ADVANCE(877);
-      if (lookahead == 'r') ADVANCE(878);
+      if (lookahead == 'd') ADVANCE(896);
       END_STATE();
     case 754:
-      if (lookahead == 'g') ADVANCE(879);
+      if (lookahead == 'h') ADVANCE(897);
       END_STATE();
     case 755:
-      if (lookahead == 'u') ADVANCE(880);
-      END_STATE();
-    case 756:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 757:
-      if (lookahead == 'e') ADVANCE(881);
-      END_STATE();
-    case 758:
-      if (lookahead == 'e') ADVANCE(882);
-      END_STATE();
-    case 759:
-      if (lookahead == 'i') ADVANCE(883);
-      END_STATE();
-    case 760:
-      if (lookahead == 'y') ADVANCE(884);
-      END_STATE();
-    case 761:
-      if (lookahead == 'c') ADVANCE(885);
-      END_STATE();
-    case 762:
-      if (lookahead == 'r') ADVANCE(886);
-      END_STATE();
-    case 763:
-      if (lookahead == 'e') ADVANCE(887);
-      END_STATE();
-    case 764:
-      if (lookahead == 'n') ADVANCE(888);
-      END_STATE();
-    case 765:
-      if (lookahead == 'e') ADVANCE(889);
-      END_STATE();
-    case 766:
-      if (lookahead == 's') ADVANCE(890);
-      END_STATE();
-    case 767:
-      ACCEPT_TOKEN(anon_sym_etrs89);
-      END_STATE();
-    case 768:
-      ACCEPT_TOKEN(anon_sym_excess);
-      END_STATE();
-    case 769:
-      ACCEPT_TOKEN(anon_sym_expect);
-      END_STATE();
-    case 770:
-      ACCEPT_TOKEN(anon_sym_family);
-      END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_figure);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_filter);
-      END_STATE();
-    case 773:
-      if (lookahead == 'c') ADVANCE(891);
-      END_STATE();
-    case 774:
-      if (lookahead == 'd') ADVANCE(892);
-      END_STATE();
-    case 775:
-      if (lookahead == 'p') ADVANCE(893);
-      END_STATE();
-    case 776:
-      if (lookahead == 'n') ADVANCE(894);
-      END_STATE();
-    case 777:
-      if (lookahead == 't') ADVANCE(895);
-      END_STATE();
-    case 778:
-      ACCEPT_TOKEN(anon_sym_ground);
-      END_STATE();
-    case 779:
-      if (lookahead == 'p') ADVANCE(896);
-      END_STATE();
-    case 780:
-      if (lookahead == 'u') ADVANCE(897);
-      END_STATE();
-    case 781:
       if (lookahead == 'r') ADVANCE(898);
       END_STATE();
-    case 782:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 756:
+      if (lookahead == 'h') ADVANCE(899);
       END_STATE();
-    case 783:
-      ACCEPT_TOKEN(anon_sym_holder);
+    case 757:
+      if (lookahead == 'g') ADVANCE(900);
       END_STATE();
-    case 784:
-      if (lookahead == 'n') ADVANCE(899);
+    case 758:
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
-    case 785:
-      if (lookahead == 'r') ADVANCE(900);
+    case 759:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 786:
-      if (lookahead == 'd') ADVANCE(901);
-      END_STATE();
-    case 787:
+    case 760:
+      if (lookahead == 'c') ADVANCE(901);
       if (lookahead == 'm') ADVANCE(902);
       END_STATE();
-    case 788:
-      if (lookahead == 'i') ADVANCE(903);
-      if (lookahead == 'o') ADVANCE(904);
+    case 761:
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
-    case 789:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 762:
+      if (lookahead == 'a') ADVANCE(903);
       END_STATE();
-    case 790:
-      if (lookahead == 'i') ADVANCE(905);
+    case 763:
+      if (lookahead == 'a') ADVANCE(904);
       END_STATE();
-    case 791:
-      if (lookahead == 'o') ADVANCE(906);
+    case 764:
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
-    case 792:
-      if (lookahead == 'e') ADVANCE(907);
+    case 765:
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
-    case 793:
-      if (lookahead == 'i') ADVANCE(908);
+    case 766:
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
-    case 794:
-      if (lookahead == 'a') ADVANCE(909);
+    case 767:
+      if (lookahead == 'n') ADVANCE(905);
       END_STATE();
-    case 795:
-      if (lookahead == 'm') ADVANCE(910);
+    case 768:
+      if (lookahead == 'i') ADVANCE(906);
       END_STATE();
-    case 796:
-      ACCEPT_TOKEN(anon_sym_medium);
+    case 769:
+      if (lookahead == 'c') ADVANCE(907);
       END_STATE();
-    case 797:
-      if (lookahead == 'l') ADVANCE(911);
+    case 770:
+      if (lookahead == 'g') ADVANCE(908);
       END_STATE();
-    case 798:
-      if (lookahead == 't') ADVANCE(912);
+    case 771:
+      if (lookahead == 'e') ADVANCE(909);
       END_STATE();
-    case 799:
-      if (lookahead == 'g') ADVANCE(913);
+    case 772:
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
-    case 800:
-      if (lookahead == 'r') ADVANCE(914);
+    case 773:
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
-    case 801:
-      ACCEPT_TOKEN(anon_sym_output);
+    case 774:
+      if (lookahead == 'n') ADVANCE(910);
       END_STATE();
-    case 802:
-      ACCEPT_TOKEN(anon_sym_passes);
+    case 775:
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
-    case 803:
+    case 776:
+      if (lookahead == 'c') ADVANCE(911);
+      END_STATE();
+    case 777:
+      if (lookahead == 'r') ADVANCE(912);
+      END_STATE();
+    case 778:
+      if (lookahead == 't') ADVANCE(913);
+      END_STATE();
+    case 779:
+      if (lookahead == 't') ADVANCE(914);
+      END_STATE();
+    case 780:
       if (lookahead == 't') ADVANCE(915);
       END_STATE();
-    case 804:
-      ACCEPT_TOKEN(anon_sym_places);
+    case 781:
+      if (lookahead == 'i') ADVANCE(916);
       END_STATE();
-    case 805:
-      if (lookahead == 'o') ADVANCE(916);
+    case 782:
+      if (lookahead == 'a') ADVANCE(917);
       END_STATE();
-    case 806:
-      if (lookahead == 'l') ADVANCE(917);
+    case 783:
+      if (lookahead == 'i') ADVANCE(918);
       END_STATE();
-    case 807:
-      if (lookahead == 'e') ADVANCE(918);
+    case 784:
+      if (lookahead == 'i') ADVANCE(919);
       END_STATE();
-    case 808:
-      if (lookahead == 't') ADVANCE(919);
+    case 785:
+      if (lookahead == 'd') ADVANCE(920);
       END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 810:
-      if (lookahead == 'r') ADVANCE(920);
-      END_STATE();
-    case 811:
+    case 786:
       if (lookahead == 'n') ADVANCE(921);
       END_STATE();
-    case 812:
-      ACCEPT_TOKEN(anon_sym_radius);
+    case 787:
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 788:
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
-    case 814:
+    case 789:
       if (lookahead == 'n') ADVANCE(922);
       END_STATE();
+    case 790:
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(923);
+      END_STATE();
+    case 791:
+      if (lookahead == 'g') ADVANCE(924);
+      END_STATE();
+    case 792:
+      if (lookahead == 'a') ADVANCE(925);
+      END_STATE();
+    case 793:
+      if (lookahead == 'r') ADVANCE(926);
+      END_STATE();
+    case 794:
+      if (lookahead == 'e') ADVANCE(927);
+      END_STATE();
+    case 795:
+      if (lookahead == 'a') ADVANCE(928);
+      END_STATE();
+    case 796:
+      if (lookahead == 'e') ADVANCE(929);
+      END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(930);
+      END_STATE();
+    case 798:
+      if (lookahead == 't') ADVANCE(931);
+      END_STATE();
+    case 799:
+      if (lookahead == 'e') ADVANCE(932);
+      END_STATE();
+    case 800:
+      if (lookahead == 't') ADVANCE(933);
+      END_STATE();
+    case 801:
+      if (lookahead == 'u') ADVANCE(934);
+      END_STATE();
+    case 802:
+      if (lookahead == 't') ADVANCE(935);
+      END_STATE();
+    case 803:
+      if (lookahead == 'd') ADVANCE(936);
+      if (lookahead == 'r') ADVANCE(937);
+      END_STATE();
+    case 804:
+      if (lookahead == 'g') ADVANCE(938);
+      END_STATE();
+    case 805:
+      if (lookahead == 'u') ADVANCE(939);
+      END_STATE();
+    case 806:
+      if (lookahead == 's') ADVANCE(940);
+      END_STATE();
+    case 807:
+      if (lookahead == 'r') ADVANCE(941);
+      END_STATE();
+    case 808:
+      if (lookahead == 'e') ADVANCE(942);
+      END_STATE();
+    case 809:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 810:
+      if (lookahead == 'e') ADVANCE(943);
+      END_STATE();
+    case 811:
+      if (lookahead == 'e') ADVANCE(944);
+      END_STATE();
+    case 812:
+      if (lookahead == 'i') ADVANCE(945);
+      END_STATE();
+    case 813:
+      if (lookahead == 'y') ADVANCE(946);
+      END_STATE();
+    case 814:
+      if (lookahead == 'c') ADVANCE(947);
+      END_STATE();
     case 815:
-      if (lookahead == 'g') ADVANCE(923);
+      if (lookahead == 'r') ADVANCE(948);
       END_STATE();
     case 816:
-      if (lookahead == 'e') ADVANCE(924);
+      if (lookahead == 'e') ADVANCE(949);
       END_STATE();
     case 817:
-      if (lookahead == 'e') ADVANCE(925);
+      if (lookahead == 'n') ADVANCE(950);
       END_STATE();
     case 818:
-      if (lookahead == 'n') ADVANCE(926);
+      if (lookahead == 'e') ADVANCE(951);
       END_STATE();
     case 819:
-      if (lookahead == 't') ADVANCE(927);
+      if (lookahead == 's') ADVANCE(952);
       END_STATE();
     case 820:
-      if (lookahead == 's') ADVANCE(928);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 821:
-      if (lookahead == 'a') ADVANCE(929);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 822:
-      if (lookahead == 'n') ADVANCE(930);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 823:
-      if (lookahead == 'i') ADVANCE(931);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 824:
-      if (lookahead == 't') ADVANCE(932);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 825:
-      if (lookahead == 'n') ADVANCE(933);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 826:
-      if (lookahead == '-') ADVANCE(934);
+      if (lookahead == 'c') ADVANCE(953);
       END_STATE();
     case 827:
-      if (lookahead == 'e') ADVANCE(935);
+      if (lookahead == 'd') ADVANCE(954);
       END_STATE();
     case 828:
-      if (lookahead == 'i') ADVANCE(936);
+      if (lookahead == 'p') ADVANCE(955);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'n') ADVANCE(956);
       END_STATE();
     case 830:
-      if (lookahead == 'e') ADVANCE(937);
+      if (lookahead == 't') ADVANCE(957);
       END_STATE();
     case 831:
-      if (lookahead == 'n') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'p') ADVANCE(958);
       END_STATE();
     case 833:
-      if (lookahead == 'o') ADVANCE(939);
+      if (lookahead == 'u') ADVANCE(959);
       END_STATE();
     case 834:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'r') ADVANCE(960);
       END_STATE();
     case 835:
-      if (lookahead == 'g') ADVANCE(940);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(961);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_spread);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 837:
-      if (lookahead == 'o') ADVANCE(941);
+      if (lookahead == 'n') ADVANCE(962);
       END_STATE();
     case 838:
-      if (lookahead == 'n') ADVANCE(942);
+      if (lookahead == 'n') ADVANCE(963);
       END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(943);
+      if (lookahead == 'r') ADVANCE(964);
       END_STATE();
     case 840:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'd') ADVANCE(965);
       END_STATE();
     case 841:
-      if (lookahead == 'a') ADVANCE(944);
+      if (lookahead == 'm') ADVANCE(966);
       END_STATE();
     case 842:
-      if (lookahead == 'o') ADVANCE(945);
-      END_STATE();
-    case 843:
-      if (lookahead == 'h') ADVANCE(946);
-      END_STATE();
-    case 844:
-      if (lookahead == 'e') ADVANCE(947);
-      END_STATE();
-    case 845:
-      if (lookahead == 'i') ADVANCE(948);
-      END_STATE();
-    case 846:
-      if (lookahead == 'y') ADVANCE(949);
-      END_STATE();
-    case 847:
-      if (lookahead == 'l') ADVANCE(950);
-      END_STATE();
-    case 848:
-      if (lookahead == 't') ADVANCE(951);
-      END_STATE();
-    case 849:
-      if (lookahead == 't') ADVANCE(952);
-      END_STATE();
-    case 850:
-      if (lookahead == 'e') ADVANCE(953);
-      END_STATE();
-    case 851:
-      if (lookahead == 'n') ADVANCE(954);
-      END_STATE();
-    case 852:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 853:
-      if (lookahead == 'y') ADVANCE(955);
-      END_STATE();
-    case 854:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 855:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 856:
-      if (lookahead == 'e') ADVANCE(956);
-      END_STATE();
-    case 857:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 858:
-      if (lookahead == 'e') ADVANCE(957);
-      END_STATE();
-    case 859:
-      ACCEPT_TOKEN(anon_sym_antenna);
-      END_STATE();
-    case 860:
-      if (lookahead == 't') ADVANCE(958);
-      END_STATE();
-    case 861:
-      if (lookahead == 'n') ADVANCE(959);
-      END_STATE();
-    case 862:
-      if (lookahead == 't') ADVANCE(960);
-      END_STATE();
-    case 863:
-      if (lookahead == 'e') ADVANCE(961);
-      END_STATE();
-    case 864:
-      if (lookahead == 's') ADVANCE(962);
-      END_STATE();
-    case 865:
-      if (lookahead == 't') ADVANCE(963);
-      END_STATE();
-    case 866:
-      if (lookahead == 't') ADVANCE(964);
-      END_STATE();
-    case 867:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 868:
-      ACCEPT_TOKEN(anon_sym_cascade);
-      END_STATE();
-    case 869:
-      if (lookahead == 't') ADVANCE(965);
-      END_STATE();
-    case 870:
-      if (lookahead == 'r') ADVANCE(966);
-      END_STATE();
-    case 871:
-      if (lookahead == 'o') ADVANCE(967);
-      END_STATE();
-    case 872:
+      if (lookahead == 'i') ADVANCE(967);
       if (lookahead == 'o') ADVANCE(968);
       END_STATE();
-    case 873:
-      if (lookahead == 'n') ADVANCE(969);
+    case 843:
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
-    case 874:
+    case 844:
+      if (lookahead == 'i') ADVANCE(969);
+      END_STATE();
+    case 845:
       if (lookahead == 'o') ADVANCE(970);
       END_STATE();
-    case 875:
-      if (lookahead == 'c') ADVANCE(971);
+    case 846:
+      if (lookahead == 'd') ADVANCE(971);
       END_STATE();
-    case 876:
+    case 847:
       if (lookahead == 'e') ADVANCE(972);
       END_STATE();
-    case 877:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 848:
+      if (lookahead == 'i') ADVANCE(973);
       END_STATE();
-    case 878:
-      ACCEPT_TOKEN(anon_sym_coupler);
+    case 849:
+      if (lookahead == 'u') ADVANCE(974);
       END_STATE();
-    case 879:
-      if (lookahead == 'e') ADVANCE(973);
+    case 850:
+      if (lookahead == 'a') ADVANCE(975);
       END_STATE();
-    case 880:
-      if (lookahead == 't') ADVANCE(974);
+    case 851:
+      if (lookahead == 'm') ADVANCE(976);
       END_STATE();
-    case 881:
-      if (lookahead == 'r') ADVANCE(975);
+    case 852:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 882:
-      if (lookahead == 'r') ADVANCE(976);
+    case 853:
+      if (lookahead == 'l') ADVANCE(977);
       END_STATE();
-    case 883:
-      if (lookahead == 'v') ADVANCE(977);
+    case 854:
+      if (lookahead == 't') ADVANCE(978);
       END_STATE();
-    case 884:
-      if (lookahead == 'e') ADVANCE(978);
+    case 855:
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
-    case 885:
-      if (lookahead == 'e') ADVANCE(979);
+    case 856:
+      if (lookahead == 'g') ADVANCE(979);
       END_STATE();
-    case 886:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 887:
+    case 857:
       if (lookahead == 'r') ADVANCE(980);
       END_STATE();
-    case 888:
-      ACCEPT_TOKEN(anon_sym_edition);
+    case 858:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 889:
-      if (lookahead == 'n') ADVANCE(981);
+    case 859:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 890:
-      if (lookahead == 'e') ADVANCE(982);
+    case 860:
+      if (lookahead == 't') ADVANCE(981);
       END_STATE();
-    case 891:
-      if (lookahead == 'k') ADVANCE(983);
+    case 861:
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
-    case 892:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 862:
+      if (lookahead == 'o') ADVANCE(982);
       END_STATE();
-    case 893:
-      if (lookahead == 'a') ADVANCE(984);
+    case 863:
+      if (lookahead == 'l') ADVANCE(983);
       END_STATE();
-    case 894:
-      if (lookahead == 'c') ADVANCE(985);
+    case 864:
+      if (lookahead == 'e') ADVANCE(984);
       END_STATE();
-    case 895:
-      if (lookahead == 'o') ADVANCE(986);
+    case 865:
+      if (lookahead == 't') ADVANCE(985);
       END_STATE();
-    case 896:
-      if (lookahead == 'e') ADVANCE(987);
+    case 866:
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
-    case 897:
-      if (lookahead == 'b') ADVANCE(988);
+    case 867:
+      if (lookahead == 'r') ADVANCE(986);
       END_STATE();
-    case 898:
-      if (lookahead == 'b') ADVANCE(989);
+    case 868:
+      if (lookahead == 'n') ADVANCE(987);
       END_STATE();
-    case 899:
-      if (lookahead == 'c') ADVANCE(990);
+    case 869:
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
-    case 900:
+    case 870:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 871:
+      if (lookahead == 'n') ADVANCE(988);
+      END_STATE();
+    case 872:
+      if (lookahead == 'g') ADVANCE(989);
+      END_STATE();
+    case 873:
+      if (lookahead == 'e') ADVANCE(990);
+      END_STATE();
+    case 874:
       if (lookahead == 'e') ADVANCE(991);
       END_STATE();
-    case 901:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 875:
+      if (lookahead == 'n') ADVANCE(992);
       END_STATE();
-    case 902:
-      if (lookahead == 'e') ADVANCE(992);
+    case 876:
+      if (lookahead == 't') ADVANCE(993);
       END_STATE();
-    case 903:
-      if (lookahead == 'o') ADVANCE(993);
+    case 877:
+      if (lookahead == 's') ADVANCE(994);
       END_STATE();
-    case 904:
-      if (lookahead == 'r') ADVANCE(994);
+    case 878:
+      if (lookahead == 'a') ADVANCE(995);
       END_STATE();
-    case 905:
-      if (lookahead == 'c') ADVANCE(995);
+    case 879:
+      if (lookahead == 'n') ADVANCE(996);
       END_STATE();
-    case 906:
-      if (lookahead == 'r') ADVANCE(996);
+    case 880:
+      if (lookahead == 'i') ADVANCE(997);
       END_STATE();
-    case 907:
-      ACCEPT_TOKEN(anon_sym_licence);
+    case 881:
+      if (lookahead == 't') ADVANCE(998);
       END_STATE();
-    case 908:
-      if (lookahead == 't') ADVANCE(997);
+    case 882:
+      if (lookahead == 'n') ADVANCE(999);
       END_STATE();
-    case 909:
-      if (lookahead == 'n') ADVANCE(998);
+    case 883:
+      if (lookahead == '-') ADVANCE(1000);
       END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 911:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 912:
-      if (lookahead == 'i') ADVANCE(999);
-      END_STATE();
-    case 913:
-      if (lookahead == 'e') ADVANCE(1000);
-      END_STATE();
-    case 914:
+    case 884:
       if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
-    case 915:
+    case 885:
       if (lookahead == 'i') ADVANCE(1002);
       END_STATE();
-    case 916:
-      if (lookahead == 'n') ADVANCE(1003);
+    case 886:
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
-    case 917:
-      if (lookahead == 'i') ADVANCE(1004);
+    case 887:
+      if (lookahead == 'e') ADVANCE(1003);
       END_STATE();
-    case 918:
-      ACCEPT_TOKEN(anon_sym_profile);
+    case 888:
+      if (lookahead == 'n') ADVANCE(1004);
       END_STATE();
-    case 919:
+    case 889:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 890:
       if (lookahead == 'o') ADVANCE(1005);
       END_STATE();
-    case 920:
-      if (lookahead == 'u') ADVANCE(1006);
+    case 891:
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
-    case 921:
-      if (lookahead == 'g') ADVANCE(1007);
+    case 892:
+      if (lookahead == 'g') ADVANCE(1006);
       END_STATE();
-    case 922:
-      if (lookahead == 'c') ADVANCE(1008);
+    case 893:
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1009);
+    case 894:
+      if (lookahead == 'o') ADVANCE(1007);
       END_STATE();
-    case 924:
-      if (lookahead == 'd') ADVANCE(1010);
+    case 895:
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
-    case 925:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1011);
+    case 896:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1009);
       END_STATE();
-    case 926:
-      if (lookahead == 'c') ADVANCE(1012);
+    case 897:
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
-    case 927:
+    case 898:
+      if (lookahead == 'a') ADVANCE(1010);
+      END_STATE();
+    case 899:
+      if (lookahead == 'o') ADVANCE(1011);
+      END_STATE();
+    case 900:
+      if (lookahead == 'h') ADVANCE(1012);
+      END_STATE();
+    case 901:
       if (lookahead == 'e') ADVANCE(1013);
+      END_STATE();
+    case 902:
       if (lookahead == 'i') ADVANCE(1014);
       END_STATE();
+    case 903:
+      if (lookahead == 'y') ADVANCE(1015);
+      END_STATE();
+    case 904:
+      if (lookahead == 'l') ADVANCE(1016);
+      END_STATE();
+    case 905:
+      if (lookahead == 't') ADVANCE(1017);
+      END_STATE();
+    case 906:
+      if (lookahead == 't') ADVANCE(1018);
+      END_STATE();
+    case 907:
+      if (lookahead == 'a') ADVANCE(1019);
+      END_STATE();
+    case 908:
+      if (lookahead == 'e') ADVANCE(1020);
+      END_STATE();
+    case 909:
+      if (lookahead == 'n') ADVANCE(1021);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 911:
+      if (lookahead == 'y') ADVANCE(1022);
+      END_STATE();
+    case 912:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 914:
+      if (lookahead == 'e') ADVANCE(1023);
+      END_STATE();
+    case 915:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 916:
+      if (lookahead == 'e') ADVANCE(1024);
+      END_STATE();
+    case 917:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 918:
+      if (lookahead == 't') ADVANCE(1025);
+      END_STATE();
+    case 919:
+      if (lookahead == 'n') ADVANCE(1026);
+      END_STATE();
+    case 920:
+      if (lookahead == 't') ADVANCE(1027);
+      END_STATE();
+    case 921:
+      if (lookahead == 'e') ADVANCE(1028);
+      END_STATE();
+    case 922:
+      if (lookahead == 'g') ADVANCE(1029);
+      END_STATE();
+    case 923:
+      if (lookahead == 's') ADVANCE(1030);
+      END_STATE();
+    case 924:
+      if (lookahead == 't') ADVANCE(1031);
+      END_STATE();
+    case 925:
+      if (lookahead == 't') ADVANCE(1032);
+      END_STATE();
+    case 926:
+      ACCEPT_TOKEN(anon_sym_carrier);
+      END_STATE();
+    case 927:
+      ACCEPT_TOKEN(anon_sym_cascade);
+      END_STATE();
     case 928:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 't') ADVANCE(1033);
       END_STATE();
     case 929:
-      if (lookahead == 'b') ADVANCE(1015);
+      if (lookahead == 'r') ADVANCE(1034);
       END_STATE();
     case 930:
-      if (lookahead == 't') ADVANCE(1016);
+      if (lookahead == 'o') ADVANCE(1035);
       END_STATE();
     case 931:
-      if (lookahead == 'v') ADVANCE(1017);
+      if (lookahead == 'o') ADVANCE(1036);
       END_STATE();
     case 932:
-      if (lookahead == 'i') ADVANCE(1018);
+      if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
     case 933:
-      if (lookahead == 'c') ADVANCE(1019);
+      if (lookahead == 'o') ADVANCE(1038);
       END_STATE();
     case 934:
-      if (lookahead == 'l') ADVANCE(1020);
+      if (lookahead == 'c') ADVANCE(1039);
       END_STATE();
     case 935:
-      if (lookahead == 'd') ADVANCE(1021);
+      if (lookahead == 'e') ADVANCE(1040);
       END_STATE();
     case 936:
-      if (lookahead == 'v') ADVANCE(1022);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 937:
-      ACCEPT_TOKEN(anon_sym_service);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 938:
-      ACCEPT_TOKEN(anon_sym_session);
+      if (lookahead == 'e') ADVANCE(1041);
       END_STATE();
     case 939:
-      if (lookahead == 'i') ADVANCE(1023);
+      if (lookahead == 't') ADVANCE(1042);
       END_STATE();
     case 940:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      ACCEPT_TOKEN(anon_sym_degrees);
       END_STATE();
     case 941:
-      if (lookahead == 'c') ADVANCE(1024);
+      if (lookahead == 'e') ADVANCE(1043);
       END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_station);
+      ACCEPT_TOKEN(anon_sym_desense);
       END_STATE();
     case 943:
-      if (lookahead == 'd') ADVANCE(1025);
+      if (lookahead == 'r') ADVANCE(1044);
       END_STATE();
     case 944:
-      if (lookahead == 't') ADVANCE(1026);
+      if (lookahead == 'r') ADVANCE(1045);
       END_STATE();
     case 945:
-      if (lookahead == 'l') ADVANCE(1027);
+      if (lookahead == 'v') ADVANCE(1046);
       END_STATE();
     case 946:
-      ACCEPT_TOKEN(anon_sym_through);
+      if (lookahead == 'e') ADVANCE(1047);
       END_STATE();
     case 947:
-      if (lookahead == 'i') ADVANCE(1028);
+      if (lookahead == 'e') ADVANCE(1048);
       END_STATE();
     case 948:
-      if (lookahead == 't') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 949:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      if (lookahead == 'r') ADVANCE(1049);
       END_STATE();
     case 950:
-      ACCEPT_TOKEN(anon_sym_typical);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 951:
-      ACCEPT_TOKEN(anon_sym_variant);
+      if (lookahead == 'n') ADVANCE(1050);
       END_STATE();
     case 952:
-      if (lookahead == 'y') ADVANCE(1030);
+      if (lookahead == 'e') ADVANCE(1051);
       END_STATE();
     case 953:
-      ACCEPT_TOKEN(anon_sym_voltage);
+      if (lookahead == 'k') ADVANCE(1052);
       END_STATE();
     case 954:
-      if (lookahead == 'g') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
     case 955:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+      if (lookahead == 'a') ADVANCE(1053);
       END_STATE();
     case 956:
-      if (lookahead == 'd') ADVANCE(1032);
+      if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
     case 957:
-      if (lookahead == 'r') ADVANCE(1033);
+      if (lookahead == 'o') ADVANCE(1055);
       END_STATE();
     case 958:
-      if (lookahead == 'y') ADVANCE(1034);
+      if (lookahead == 'e') ADVANCE(1056);
       END_STATE();
     case 959:
-      if (lookahead == 'g') ADVANCE(1035);
+      if (lookahead == 'b') ADVANCE(1057);
       END_STATE();
     case 960:
-      if (lookahead == 'h') ADVANCE(1036);
+      if (lookahead == 'b') ADVANCE(1058);
       END_STATE();
     case 961:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'a') ADVANCE(1059);
       END_STATE();
     case 962:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 't') ADVANCE(1060);
       END_STATE();
     case 963:
-      if (lookahead == 'o') ADVANCE(1037);
+      if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
     case 964:
-      if (lookahead == 'e') ADVANCE(1038);
+      if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
     case 965:
-      if (lookahead == 'o') ADVANCE(1039);
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
     case 966:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
     case 967:
-      if (lookahead == 'n') ADVANCE(1040);
+      if (lookahead == 'o') ADVANCE(1064);
       END_STATE();
     case 968:
-      if (lookahead == 'r') ADVANCE(1041);
+      if (lookahead == 'r') ADVANCE(1065);
       END_STATE();
     case 969:
-      if (lookahead == 'c') ADVANCE(1042);
+      if (lookahead == 'c') ADVANCE(1066);
       END_STATE();
     case 970:
-      if (lookahead == 'r') ADVANCE(1043);
-      END_STATE();
-    case 971:
-      if (lookahead == 't') ADVANCE(1044);
-      END_STATE();
-    case 972:
-      if (lookahead == 'd') ADVANCE(1045);
-      END_STATE();
-    case 973:
-      ACCEPT_TOKEN(anon_sym_coverage);
-      END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
-      END_STATE();
-    case 975:
-      ACCEPT_TOKEN(anon_sym_diameter);
-      END_STATE();
-    case 976:
-      ACCEPT_TOKEN(anon_sym_diplexer);
-      END_STATE();
-    case 977:
-      if (lookahead == 'i') ADVANCE(1046);
-      END_STATE();
-    case 978:
-      if (lookahead == 'd') ADVANCE(1047);
-      END_STATE();
-    case 979:
-      ACCEPT_TOKEN(anon_sym_distance);
-      END_STATE();
-    case 980:
-      ACCEPT_TOKEN(anon_sym_duplexer);
-      END_STATE();
-    case 981:
-      if (lookahead == 'c') ADVANCE(1048);
-      END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_equalise);
-      END_STATE();
-    case 983:
-      ACCEPT_TOKEN(anon_sym_foldback);
-      END_STATE();
-    case 984:
-      if (lookahead == 'c') ADVANCE(1049);
-      END_STATE();
-    case 985:
-      if (lookahead == 'y') ADVANCE(1050);
-      END_STATE();
-    case 986:
-      if (lookahead == 'r') ADVANCE(1051);
-      END_STATE();
-    case 987:
-      if (lookahead == 'n') ADVANCE(1052);
-      END_STATE();
-    case 988:
-      if (lookahead == 'u') ADVANCE(1053);
-      END_STATE();
-    case 989:
-      if (lookahead == 'a') ADVANCE(1054);
-      END_STATE();
-    case 990:
-      if (lookahead == 'e') ADVANCE(1055);
-      END_STATE();
-    case 991:
-      if (lookahead == 's') ADVANCE(1056);
-      END_STATE();
-    case 992:
-      if (lookahead == 'n') ADVANCE(1057);
-      END_STATE();
-    case 993:
-      if (lookahead == 'n') ADVANCE(1058);
-      END_STATE();
-    case 994:
-      ACCEPT_TOKEN(anon_sym_isolator);
-      END_STATE();
-    case 995:
-      if (lookahead == 't') ADVANCE(1059);
-      END_STATE();
-    case 996:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
-      END_STATE();
-    case 997:
-      if (lookahead == 'y') ADVANCE(1060);
-      END_STATE();
-    case 998:
-      if (lookahead == 'g') ADVANCE(1061);
-      END_STATE();
-    case 999:
-      if (lookahead == 'o') ADVANCE(1062);
-      END_STATE();
-    case 1000:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
-      END_STATE();
-    case 1001:
-      if (lookahead == 's') ADVANCE(1063);
-      END_STATE();
-    case 1002:
-      if (lookahead == 'v') ADVANCE(1064);
-      END_STATE();
-    case 1003:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1004:
-      if (lookahead == 'f') ADVANCE(1065);
-      END_STATE();
-    case 1005:
-      if (lookahead == 'r') ADVANCE(1066);
-      END_STATE();
-    case 1006:
       if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
-    case 1007:
-      ACCEPT_TOKEN(anon_sym_quieting);
-      END_STATE();
-    case 1008:
+    case 971:
       if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
-    case 1009:
-      ACCEPT_TOKEN(anon_sym_readings);
+    case 972:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 1010:
-      ACCEPT_TOKEN(anon_sym_realized);
+    case 973:
+      if (lookahead == 't') ADVANCE(1069);
       END_STATE();
-    case 1011:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'e') ADVANCE(1069);
-      END_STATE();
-    case 1013:
+    case 974:
       if (lookahead == 'd') ADVANCE(1070);
       END_STATE();
-    case 1014:
-      if (lookahead == 'o') ADVANCE(1071);
+    case 975:
+      if (lookahead == 'n') ADVANCE(1071);
       END_STATE();
-    case 1015:
+    case 976:
+      ACCEPT_TOKEN(anon_sym_maximum);
+      END_STATE();
+    case 977:
+      ACCEPT_TOKEN(anon_sym_nominal);
+      END_STATE();
+    case 978:
       if (lookahead == 'i') ADVANCE(1072);
       END_STATE();
-    case 1016:
-      if (lookahead == 'i') ADVANCE(1073);
+    case 979:
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
-    case 1017:
-      if (lookahead == 'i') ADVANCE(1074);
+    case 980:
+      if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
-    case 1018:
-      if (lookahead == 'o') ADVANCE(1075);
+    case 981:
+      if (lookahead == 'i') ADVANCE(1075);
       END_STATE();
-    case 1019:
-      if (lookahead == 'e') ADVANCE(1076);
+    case 982:
+      if (lookahead == 'n') ADVANCE(1076);
       END_STATE();
-    case 1020:
-      if (lookahead == 'o') ADVANCE(1077);
+    case 983:
+      if (lookahead == 'i') ADVANCE(1077);
       END_STATE();
-    case 1021:
-      ACCEPT_TOKEN(anon_sym_reversed);
+    case 984:
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
-    case 1022:
-      if (lookahead == 'i') ADVANCE(1078);
+    case 985:
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
-    case 1023:
-      if (lookahead == 's') ADVANCE(1079);
+    case 986:
+      if (lookahead == 'u') ADVANCE(1079);
       END_STATE();
-    case 1024:
-      if (lookahead == 'e') ADVANCE(1080);
+    case 987:
+      if (lookahead == 'g') ADVANCE(1080);
       END_STATE();
-    case 1025:
-      if (lookahead == 'i') ADVANCE(1081);
+    case 988:
+      if (lookahead == 'c') ADVANCE(1081);
       END_STATE();
-    case 1026:
-      if (lookahead == 'u') ADVANCE(1082);
+    case 989:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1082);
       END_STATE();
-    case 1027:
+    case 990:
       if (lookahead == 'd') ADVANCE(1083);
       END_STATE();
-    case 1028:
-      if (lookahead == 'v') ADVANCE(1084);
+    case 991:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1084);
+      if (lookahead == 'r') ADVANCE(1085);
       END_STATE();
-    case 1029:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1085);
+    case 992:
+      if (lookahead == 'c') ADVANCE(1086);
       END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 993:
+      if (lookahead == 'e') ADVANCE(1087);
+      if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
-    case 1031:
-      if (lookahead == 't') ADVANCE(1086);
+    case 994:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 1032:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 995:
+      if (lookahead == 'b') ADVANCE(1089);
       END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 996:
+      if (lookahead == 't') ADVANCE(1090);
       END_STATE();
-    case 1034:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 997:
+      if (lookahead == 'v') ADVANCE(1091);
       END_STATE();
-    case 1035:
-      ACCEPT_TOKEN(anon_sym_averaging);
+    case 998:
+      if (lookahead == 'i') ADVANCE(1092);
       END_STATE();
-    case 1036:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+    case 999:
+      if (lookahead == 'c') ADVANCE(1093);
       END_STATE();
-    case 1037:
-      if (lookahead == 'n') ADVANCE(1087);
+    case 1000:
+      if (lookahead == 'l') ADVANCE(1094);
       END_STATE();
-    case 1038:
-      if (lookahead == 'd') ADVANCE(1088);
+    case 1001:
+      if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
-    case 1039:
-      if (lookahead == 'r') ADVANCE(1089);
+    case 1002:
+      if (lookahead == 'v') ADVANCE(1096);
       END_STATE();
-    case 1040:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1003:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 1042:
-      if (lookahead == 'e') ADVANCE(1090);
-      END_STATE();
-    case 1043:
-      ACCEPT_TOKEN(anon_sym_connector);
-      END_STATE();
-    case 1044:
-      if (lookahead == 'i') ADVANCE(1091);
-      END_STATE();
-    case 1045:
-      ACCEPT_TOKEN(anon_sym_corrected);
-      END_STATE();
-    case 1046:
-      if (lookahead == 't') ADVANCE(1092);
-      END_STATE();
-    case 1047:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 1048:
-      if (lookahead == 'y') ADVANCE(1093);
-      END_STATE();
-    case 1049:
-      if (lookahead == 'e') ADVANCE(1094);
-      END_STATE();
-    case 1050:
-      ACCEPT_TOKEN(anon_sym_frequency);
-      END_STATE();
-    case 1051:
-      ACCEPT_TOKEN(anon_sym_generator);
-      END_STATE();
-    case 1052:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1053:
-      if (lookahead == 'r') ADVANCE(1095);
-      END_STATE();
-    case 1054:
-      if (lookahead == 'n') ADVANCE(1096);
-      END_STATE();
-    case 1055:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1056:
+    case 1005:
       if (lookahead == 'i') ADVANCE(1097);
       END_STATE();
-    case 1057:
-      if (lookahead == 't') ADVANCE(1098);
+    case 1006:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 1058:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1007:
+      if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
-    case 1059:
-      if (lookahead == 'i') ADVANCE(1099);
+    case 1008:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 1060:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1009:
+      if (lookahead == 'd') ADVANCE(1099);
       END_STATE();
-    case 1061:
-      if (lookahead == 'e') ADVANCE(1100);
+    case 1010:
+      if (lookahead == 't') ADVANCE(1100);
       END_STATE();
-    case 1062:
-      if (lookahead == 'n') ADVANCE(1101);
+    case 1011:
+      if (lookahead == 'l') ADVANCE(1101);
       END_STATE();
-    case 1063:
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 1013:
       if (lookahead == 'i') ADVANCE(1102);
       END_STATE();
-    case 1064:
-      if (lookahead == 'i') ADVANCE(1103);
+    case 1014:
+      if (lookahead == 't') ADVANCE(1103);
       END_STATE();
-    case 1065:
-      if (lookahead == 'i') ADVANCE(1104);
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
-    case 1066:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
-    case 1067:
-      if (lookahead == 'a') ADVANCE(1105);
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
-    case 1068:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1018:
+      if (lookahead == 'y') ADVANCE(1104);
       END_STATE();
-    case 1069:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1019:
+      if (lookahead == 'l') ADVANCE(1105);
       END_STATE();
-    case 1070:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 1020:
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
-    case 1071:
-      if (lookahead == 'n') ADVANCE(1106);
+    case 1021:
+      if (lookahead == 'g') ADVANCE(1106);
       END_STATE();
-    case 1072:
-      if (lookahead == 'l') ADVANCE(1107);
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
-    case 1073:
-      if (lookahead == 'a') ADVANCE(1108);
+    case 1023:
+      if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
-    case 1074:
-      if (lookahead == 't') ADVANCE(1109);
+    case 1024:
+      if (lookahead == 'r') ADVANCE(1108);
       END_STATE();
-    case 1075:
-      if (lookahead == 'n') ADVANCE(1110);
+    case 1025:
+      if (lookahead == 'y') ADVANCE(1109);
       END_STATE();
-    case 1076:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 1026:
+      if (lookahead == 'g') ADVANCE(1110);
       END_STATE();
-    case 1077:
-      if (lookahead == 's') ADVANCE(1111);
+    case 1027:
+      if (lookahead == 'h') ADVANCE(1111);
       END_STATE();
-    case 1078:
-      if (lookahead == 't') ADVANCE(1112);
+    case 1028:
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
-    case 1079:
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_blocking);
+      END_STATE();
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 1031:
+      if (lookahead == 'o') ADVANCE(1112);
+      END_STATE();
+    case 1032:
       if (lookahead == 'e') ADVANCE(1113);
       END_STATE();
-    case 1080:
-      if (lookahead == 's') ADVANCE(1114);
+    case 1033:
+      if (lookahead == 'o') ADVANCE(1114);
       END_STATE();
-    case 1081:
-      if (lookahead == 'a') ADVANCE(1115);
+    case 1034:
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
-    case 1082:
+    case 1035:
+      if (lookahead == 'n') ADVANCE(1115);
+      END_STATE();
+    case 1036:
       if (lookahead == 'r') ADVANCE(1116);
       END_STATE();
-    case 1083:
-      ACCEPT_TOKEN(anon_sym_threshold);
+    case 1037:
+      if (lookahead == 'c') ADVANCE(1117);
       END_STATE();
-    case 1084:
-      if (lookahead == 'e') ADVANCE(1117);
+    case 1038:
+      if (lookahead == 'r') ADVANCE(1118);
       END_STATE();
-    case 1085:
-      if (lookahead == 'e') ADVANCE(1118);
+    case 1039:
+      if (lookahead == 't') ADVANCE(1119);
       END_STATE();
-    case 1086:
-      if (lookahead == 'h') ADVANCE(1119);
+    case 1040:
+      if (lookahead == 'd') ADVANCE(1120);
       END_STATE();
-    case 1087:
-      ACCEPT_TOKEN(anon_sym_bullington);
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
-    case 1088:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+    case 1042:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
-    case 1089:
-      ACCEPT_TOKEN(anon_sym_circulator);
+    case 1043:
+      if (lookahead == 'd') ADVANCE(1121);
       END_STATE();
-    case 1090:
-      ACCEPT_TOKEN(anon_sym_confidence);
+    case 1044:
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
-    case 1091:
-      if (lookahead == 'o') ADVANCE(1120);
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
-    case 1092:
-      if (lookahead == 'y') ADVANCE(1121);
+    case 1046:
+      if (lookahead == 'i') ADVANCE(1122);
       END_STATE();
-    case 1093:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+    case 1047:
+      if (lookahead == 'd') ADVANCE(1123);
       END_STATE();
-    case 1094:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+    case 1048:
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
-    case 1095:
-      if (lookahead == 'b') ADVANCE(1122);
+    case 1049:
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
-    case 1096:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+    case 1050:
+      if (lookahead == 'c') ADVANCE(1124);
       END_STATE();
-    case 1097:
-      if (lookahead == 's') ADVANCE(1123);
+    case 1051:
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
-    case 1098:
-      ACCEPT_TOKEN(anon_sym_instrument);
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
-    case 1099:
-      if (lookahead == 'o') ADVANCE(1124);
+    case 1053:
+      if (lookahead == 'c') ADVANCE(1125);
       END_STATE();
-    case 1100:
-      if (lookahead == 'n') ADVANCE(1125);
+    case 1054:
+      if (lookahead == 'y') ADVANCE(1126);
       END_STATE();
-    case 1101:
-      if (lookahead == 'a') ADVANCE(1126);
+    case 1055:
+      if (lookahead == 'r') ADVANCE(1127);
       END_STATE();
-    case 1102:
-      if (lookahead == 's') ADVANCE(1127);
+    case 1056:
+      if (lookahead == 'n') ADVANCE(1128);
       END_STATE();
-    case 1103:
-      if (lookahead == 't') ADVANCE(1128);
+    case 1057:
+      if (lookahead == 'u') ADVANCE(1129);
       END_STATE();
-    case 1104:
-      if (lookahead == 'e') ADVANCE(1129);
+    case 1058:
+      if (lookahead == 'a') ADVANCE(1130);
       END_STATE();
-    case 1105:
-      if (lookahead == 'l') ADVANCE(1130);
+    case 1059:
+      if (lookahead == 'm') ADVANCE(1131);
       END_STATE();
-    case 1106:
-      ACCEPT_TOKEN(anon_sym_reflection);
+    case 1060:
+      if (lookahead == 'a') ADVANCE(1132);
       END_STATE();
-    case 1107:
-      if (lookahead == 'i') ADVANCE(1131);
+    case 1061:
+      if (lookahead == 'e') ADVANCE(1133);
       END_STATE();
-    case 1108:
-      if (lookahead == 'l') ADVANCE(1132);
-      END_STATE();
-    case 1109:
-      if (lookahead == 'y') ADVANCE(1133);
-      END_STATE();
-    case 1110:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1111:
+    case 1062:
       if (lookahead == 's') ADVANCE(1134);
       END_STATE();
-    case 1112:
-      if (lookahead == 'y') ADVANCE(1135);
+    case 1063:
+      if (lookahead == 'n') ADVANCE(1135);
       END_STATE();
-    case 1113:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+    case 1064:
+      if (lookahead == 'n') ADVANCE(1136);
       END_STATE();
-    case 1114:
-      if (lookahead == 's') ADVANCE(1136);
+    case 1065:
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
-    case 1115:
-      if (lookahead == 'm') ADVANCE(1137);
+    case 1066:
+      if (lookahead == 't') ADVANCE(1137);
       END_STATE();
-    case 1116:
-      if (lookahead == 'e') ADVANCE(1138);
+    case 1067:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
-    case 1117:
-      if (lookahead == 'r') ADVANCE(1139);
+    case 1068:
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
-    case 1118:
-      if (lookahead == 'r') ADVANCE(1140);
+    case 1069:
+      if (lookahead == 'y') ADVANCE(1138);
       END_STATE();
-    case 1119:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1141);
+    case 1070:
+      if (lookahead == 'e') ADVANCE(1139);
       END_STATE();
-    case 1120:
-      if (lookahead == 'n') ADVANCE(1142);
+    case 1071:
+      if (lookahead == 'g') ADVANCE(1140);
       END_STATE();
-    case 1121:
-      ACCEPT_TOKEN(anon_sym_directivity);
+    case 1072:
+      if (lookahead == 'o') ADVANCE(1141);
       END_STATE();
-    case 1122:
-      if (lookahead == 'a') ADVANCE(1143);
+    case 1073:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
-    case 1123:
-      if (lookahead == 't') ADVANCE(1144);
+    case 1074:
+      if (lookahead == 's') ADVANCE(1142);
       END_STATE();
-    case 1124:
-      if (lookahead == 'n') ADVANCE(1145);
+    case 1075:
+      if (lookahead == 'v') ADVANCE(1143);
       END_STATE();
-    case 1125:
-      if (lookahead == 't') ADVANCE(1146);
+    case 1076:
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
-    case 1126:
-      if (lookahead == 'l') ADVANCE(1147);
+    case 1077:
+      if (lookahead == 'f') ADVANCE(1144);
       END_STATE();
-    case 1127:
-      if (lookahead == 't') ADVANCE(1148);
+    case 1078:
+      if (lookahead == 'r') ADVANCE(1145);
       END_STATE();
-    case 1128:
-      if (lookahead == 'y') ADVANCE(1149);
+    case 1079:
+      if (lookahead == 'r') ADVANCE(1146);
       END_STATE();
-    case 1129:
-      if (lookahead == 'r') ADVANCE(1150);
+    case 1080:
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
-    case 1130:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+    case 1081:
+      if (lookahead == 'e') ADVANCE(1147);
       END_STATE();
-    case 1131:
-      if (lookahead == 't') ADVANCE(1151);
+    case 1082:
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
-    case 1132:
-      ACCEPT_TOKEN(anon_sym_residential);
+    case 1083:
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
-    case 1133:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+    case 1084:
+      if (lookahead == 'f') ADVANCE(1148);
+      if (lookahead == 'l') ADVANCE(1149);
       END_STATE();
-    case 1134:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+    case 1085:
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
-    case 1135:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+    case 1086:
+      if (lookahead == 'e') ADVANCE(1150);
       END_STATE();
-    case 1136:
-      if (lookahead == 'e') ADVANCE(1152);
+    case 1087:
+      if (lookahead == 'd') ADVANCE(1151);
       END_STATE();
-    case 1137:
-      if (lookahead == 'e') ADVANCE(1153);
+    case 1088:
+      if (lookahead == 'o') ADVANCE(1152);
       END_STATE();
-    case 1138:
-      ACCEPT_TOKEN(anon_sym_temperature);
+    case 1089:
+      if (lookahead == 'i') ADVANCE(1153);
       END_STATE();
-    case 1139:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+    case 1090:
+      if (lookahead == 'i') ADVANCE(1154);
       END_STATE();
-    case 1140:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1141:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1142:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1143:
-      if (lookahead == 'n') ADVANCE(1154);
-      END_STATE();
-    case 1144:
+    case 1091:
       if (lookahead == 'i') ADVANCE(1155);
       END_STATE();
-    case 1145:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+    case 1092:
+      if (lookahead == 'o') ADVANCE(1156);
       END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+    case 1093:
+      if (lookahead == 'e') ADVANCE(1157);
       END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_occupational);
+    case 1094:
+      if (lookahead == 'o') ADVANCE(1158);
       END_STATE();
-    case 1148:
-      if (lookahead == 'i') ADVANCE(1156);
+    case 1095:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 1149:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 1096:
+      if (lookahead == 'i') ADVANCE(1159);
       END_STATE();
-    case 1150:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+    case 1097:
+      if (lookahead == 's') ADVANCE(1160);
       END_STATE();
-    case 1151:
-      if (lookahead == 'y') ADVANCE(1157);
+    case 1098:
+      if (lookahead == 'e') ADVANCE(1161);
       END_STATE();
-    case 1152:
-      if (lookahead == 'd') ADVANCE(1158);
+    case 1099:
+      if (lookahead == 'i') ADVANCE(1162);
       END_STATE();
-    case 1153:
-      if (lookahead == 't') ADVANCE(1159);
+    case 1100:
+      if (lookahead == 'u') ADVANCE(1163);
       END_STATE();
-    case 1154:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1101:
+      if (lookahead == 'd') ADVANCE(1164);
       END_STATE();
-    case 1155:
-      if (lookahead == 'v') ADVANCE(1160);
+    case 1102:
+      if (lookahead == 'v') ADVANCE(1165);
       END_STATE();
-    case 1156:
-      if (lookahead == 'v') ADVANCE(1161);
-      END_STATE();
-    case 1157:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1158:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1159:
-      if (lookahead == 'e') ADVANCE(1162);
-      END_STATE();
-    case 1160:
-      if (lookahead == 'i') ADVANCE(1163);
-      END_STATE();
-    case 1161:
-      if (lookahead == 'i') ADVANCE(1164);
-      END_STATE();
-    case 1162:
-      if (lookahead == 'r') ADVANCE(1165);
-      END_STATE();
-    case 1163:
-      if (lookahead == 't') ADVANCE(1166);
-      END_STATE();
-    case 1164:
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1166);
       if (lookahead == 't') ADVANCE(1167);
       END_STATE();
+    case 1104:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1105:
+      ACCEPT_TOKEN(anon_sym_vertical);
+      END_STATE();
+    case 1106:
+      if (lookahead == 't') ADVANCE(1168);
+      END_STATE();
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1108:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1110:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1111:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1112:
+      if (lookahead == 'n') ADVANCE(1169);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'd') ADVANCE(1170);
+      END_STATE();
+    case 1114:
+      if (lookahead == 'r') ADVANCE(1171);
+      END_STATE();
+    case 1115:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1116:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 1117:
+      if (lookahead == 'e') ADVANCE(1172);
+      END_STATE();
+    case 1118:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 1119:
+      if (lookahead == 'i') ADVANCE(1173);
+      END_STATE();
+    case 1120:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 1121:
+      ACCEPT_TOKEN(anon_sym_delivered);
+      END_STATE();
+    case 1122:
+      if (lookahead == 't') ADVANCE(1174);
+      END_STATE();
+    case 1123:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 1124:
+      if (lookahead == 'y') ADVANCE(1175);
+      END_STATE();
+    case 1125:
+      if (lookahead == 'e') ADVANCE(1176);
+      END_STATE();
+    case 1126:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1127:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1129:
+      if (lookahead == 'r') ADVANCE(1177);
+      END_STATE();
+    case 1130:
+      if (lookahead == 'n') ADVANCE(1178);
+      END_STATE();
+    case 1131:
+      if (lookahead == 's') ADVANCE(1179);
+      END_STATE();
+    case 1132:
+      if (lookahead == 'l') ADVANCE(1180);
+      END_STATE();
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1134:
+      if (lookahead == 'i') ADVANCE(1181);
+      END_STATE();
+    case 1135:
+      if (lookahead == 't') ADVANCE(1182);
+      END_STATE();
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1137:
+      if (lookahead == 'i') ADVANCE(1183);
+      END_STATE();
+    case 1138:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
+    case 1140:
+      if (lookahead == 'e') ADVANCE(1184);
+      END_STATE();
+    case 1141:
+      if (lookahead == 'n') ADVANCE(1185);
+      END_STATE();
+    case 1142:
+      if (lookahead == 'i') ADVANCE(1186);
+      END_STATE();
+    case 1143:
+      if (lookahead == 'i') ADVANCE(1187);
+      END_STATE();
+    case 1144:
+      if (lookahead == 'i') ADVANCE(1188);
+      END_STATE();
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1146:
+      if (lookahead == 'a') ADVANCE(1189);
+      END_STATE();
+    case 1147:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1148:
+      if (lookahead == 'r') ADVANCE(1190);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'o') ADVANCE(1191);
+      END_STATE();
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1152:
+      if (lookahead == 'n') ADVANCE(1192);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'l') ADVANCE(1193);
+      END_STATE();
+    case 1154:
+      if (lookahead == 'a') ADVANCE(1194);
+      END_STATE();
+    case 1155:
+      if (lookahead == 't') ADVANCE(1195);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'n') ADVANCE(1196);
+      END_STATE();
+    case 1157:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1158:
+      if (lookahead == 's') ADVANCE(1197);
+      END_STATE();
+    case 1159:
+      if (lookahead == 't') ADVANCE(1198);
+      END_STATE();
+    case 1160:
+      if (lookahead == 'e') ADVANCE(1199);
+      END_STATE();
+    case 1161:
+      if (lookahead == 's') ADVANCE(1200);
+      END_STATE();
+    case 1162:
+      if (lookahead == 'a') ADVANCE(1201);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'r') ADVANCE(1202);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
     case 1165:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(1203);
       END_STATE();
     case 1166:
-      if (lookahead == 'y') ADVANCE(1168);
+      if (lookahead == 'f') ADVANCE(1204);
       END_STATE();
     case 1167:
-      if (lookahead == 'y') ADVANCE(1169);
+      if (lookahead == 'e') ADVANCE(1205);
       END_STATE();
     case 1168:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'h') ADVANCE(1206);
       END_STATE();
     case 1169:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1171:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1172:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1173:
+      if (lookahead == 'o') ADVANCE(1207);
+      END_STATE();
+    case 1174:
+      if (lookahead == 'y') ADVANCE(1208);
+      END_STATE();
+    case 1175:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1176:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1177:
+      if (lookahead == 'b') ADVANCE(1209);
+      END_STATE();
+    case 1178:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      END_STATE();
+    case 1179:
+      if (lookahead == 'l') ADVANCE(1210);
+      END_STATE();
+    case 1180:
+      ACCEPT_TOKEN(anon_sym_horizontal);
+      END_STATE();
+    case 1181:
+      if (lookahead == 's') ADVANCE(1211);
+      END_STATE();
+    case 1182:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1183:
+      if (lookahead == 'o') ADVANCE(1212);
+      END_STATE();
+    case 1184:
+      if (lookahead == 'n') ADVANCE(1213);
+      END_STATE();
+    case 1185:
+      if (lookahead == 'a') ADVANCE(1214);
+      END_STATE();
+    case 1186:
+      if (lookahead == 's') ADVANCE(1215);
+      END_STATE();
+    case 1187:
+      if (lookahead == 't') ADVANCE(1216);
+      END_STATE();
+    case 1188:
+      if (lookahead == 'e') ADVANCE(1217);
+      END_STATE();
+    case 1189:
+      if (lookahead == 'l') ADVANCE(1218);
+      END_STATE();
+    case 1190:
+      if (lookahead == 'e') ADVANCE(1219);
+      END_STATE();
+    case 1191:
+      if (lookahead == 's') ADVANCE(1220);
+      END_STATE();
+    case 1192:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
+    case 1193:
+      if (lookahead == 'i') ADVANCE(1221);
+      END_STATE();
+    case 1194:
+      if (lookahead == 'l') ADVANCE(1222);
+      END_STATE();
+    case 1195:
+      if (lookahead == 'y') ADVANCE(1223);
+      END_STATE();
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1197:
+      if (lookahead == 's') ADVANCE(1224);
+      END_STATE();
+    case 1198:
+      if (lookahead == 'y') ADVANCE(1225);
+      END_STATE();
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1200:
+      if (lookahead == 's') ADVANCE(1226);
+      END_STATE();
+    case 1201:
+      if (lookahead == 'm') ADVANCE(1227);
+      END_STATE();
+    case 1202:
+      if (lookahead == 'e') ADVANCE(1228);
+      END_STATE();
+    case 1203:
+      if (lookahead == 'r') ADVANCE(1229);
+      END_STATE();
+    case 1204:
+      if (lookahead == 'r') ADVANCE(1230);
+      END_STATE();
+    case 1205:
+      if (lookahead == 'r') ADVANCE(1231);
+      END_STATE();
+    case 1206:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1232);
+      END_STATE();
+    case 1207:
+      if (lookahead == 'n') ADVANCE(1233);
+      END_STATE();
+    case 1208:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1209:
+      if (lookahead == 'a') ADVANCE(1234);
+      END_STATE();
+    case 1210:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      END_STATE();
+    case 1211:
+      if (lookahead == 't') ADVANCE(1235);
+      END_STATE();
+    case 1212:
+      if (lookahead == 'n') ADVANCE(1236);
+      END_STATE();
+    case 1213:
+      if (lookahead == 't') ADVANCE(1237);
+      END_STATE();
+    case 1214:
+      if (lookahead == 'l') ADVANCE(1238);
+      END_STATE();
+    case 1215:
+      if (lookahead == 't') ADVANCE(1239);
+      END_STATE();
+    case 1216:
+      if (lookahead == 'y') ADVANCE(1240);
+      END_STATE();
+    case 1217:
+      if (lookahead == 'r') ADVANCE(1241);
+      END_STATE();
+    case 1218:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1219:
+      if (lookahead == 'q') ADVANCE(1242);
+      END_STATE();
+    case 1220:
+      if (lookahead == 's') ADVANCE(1243);
+      END_STATE();
+    case 1221:
+      if (lookahead == 't') ADVANCE(1244);
+      END_STATE();
+    case 1222:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1224:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1225:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1226:
+      if (lookahead == 'e') ADVANCE(1245);
+      END_STATE();
+    case 1227:
+      if (lookahead == 'e') ADVANCE(1246);
+      END_STATE();
+    case 1228:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1229:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1230:
+      if (lookahead == 'e') ADVANCE(1247);
+      END_STATE();
+    case 1231:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1232:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1233:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1234:
+      if (lookahead == 'n') ADVANCE(1248);
+      END_STATE();
+    case 1235:
+      if (lookahead == 'i') ADVANCE(1249);
+      END_STATE();
+    case 1236:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1237:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1239:
+      if (lookahead == 'i') ADVANCE(1250);
+      END_STATE();
+    case 1240:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1241:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1242:
+      if (lookahead == 'u') ADVANCE(1251);
+      END_STATE();
+    case 1243:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1252);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'd') ADVANCE(1253);
+      END_STATE();
+    case 1246:
+      if (lookahead == 't') ADVANCE(1254);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1255);
+      END_STATE();
+    case 1248:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1249:
+      if (lookahead == 'v') ADVANCE(1256);
+      END_STATE();
+    case 1250:
+      if (lookahead == 'v') ADVANCE(1257);
+      END_STATE();
+    case 1251:
+      if (lookahead == 'e') ADVANCE(1258);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1259);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'u') ADVANCE(1260);
+      END_STATE();
+    case 1256:
+      if (lookahead == 'i') ADVANCE(1261);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'i') ADVANCE(1262);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'n') ADVANCE(1263);
+      END_STATE();
+    case 1259:
+      if (lookahead == 'r') ADVANCE(1264);
+      END_STATE();
+    case 1260:
+      if (lookahead == 'e') ADVANCE(1265);
+      END_STATE();
+    case 1261:
+      if (lookahead == 't') ADVANCE(1266);
+      END_STATE();
+    case 1262:
+      if (lookahead == 't') ADVANCE(1267);
+      END_STATE();
+    case 1263:
+      if (lookahead == 'c') ADVANCE(1268);
+      END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1265:
+      if (lookahead == 'n') ADVANCE(1269);
+      END_STATE();
+    case 1266:
+      if (lookahead == 'y') ADVANCE(1270);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'y') ADVANCE(1271);
+      END_STATE();
+    case 1268:
+      if (lookahead == 'y') ADVANCE(1272);
+      END_STATE();
+    case 1269:
+      if (lookahead == 'c') ADVANCE(1273);
+      END_STATE();
+    case 1270:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1271:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1272:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1273:
+      if (lookahead == 'y') ADVANCE(1274);
+      END_STATE();
+    case 1274:
+      ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
       return false;
@@ -8563,59 +9184,59 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 150},
+  [1] = {.lex_state = 156},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 147},
-  [4] = {.lex_state = 148},
-  [5] = {.lex_state = 148},
-  [6] = {.lex_state = 148},
-  [7] = {.lex_state = 150},
-  [8] = {.lex_state = 150},
-  [9] = {.lex_state = 150},
-  [10] = {.lex_state = 150},
-  [11] = {.lex_state = 148},
-  [12] = {.lex_state = 148},
-  [13] = {.lex_state = 148},
-  [14] = {.lex_state = 148},
-  [15] = {.lex_state = 148},
-  [16] = {.lex_state = 148},
-  [17] = {.lex_state = 148},
-  [18] = {.lex_state = 148},
-  [19] = {.lex_state = 148},
-  [20] = {.lex_state = 148},
-  [21] = {.lex_state = 149},
-  [22] = {.lex_state = 149},
-  [23] = {.lex_state = 149},
-  [24] = {.lex_state = 149},
-  [25] = {.lex_state = 149},
-  [26] = {.lex_state = 149},
-  [27] = {.lex_state = 149},
-  [28] = {.lex_state = 149},
-  [29] = {.lex_state = 149},
-  [30] = {.lex_state = 149},
-  [31] = {.lex_state = 149},
-  [32] = {.lex_state = 148},
-  [33] = {.lex_state = 148},
-  [34] = {.lex_state = 148},
-  [35] = {.lex_state = 148},
-  [36] = {.lex_state = 148},
-  [37] = {.lex_state = 148},
-  [38] = {.lex_state = 150},
-  [39] = {.lex_state = 150},
-  [40] = {.lex_state = 150},
-  [41] = {.lex_state = 150},
-  [42] = {.lex_state = 150},
+  [3] = {.lex_state = 153},
+  [4] = {.lex_state = 154},
+  [5] = {.lex_state = 154},
+  [6] = {.lex_state = 154},
+  [7] = {.lex_state = 156},
+  [8] = {.lex_state = 156},
+  [9] = {.lex_state = 156},
+  [10] = {.lex_state = 156},
+  [11] = {.lex_state = 154},
+  [12] = {.lex_state = 154},
+  [13] = {.lex_state = 154},
+  [14] = {.lex_state = 154},
+  [15] = {.lex_state = 154},
+  [16] = {.lex_state = 154},
+  [17] = {.lex_state = 154},
+  [18] = {.lex_state = 154},
+  [19] = {.lex_state = 154},
+  [20] = {.lex_state = 154},
+  [21] = {.lex_state = 155},
+  [22] = {.lex_state = 155},
+  [23] = {.lex_state = 155},
+  [24] = {.lex_state = 155},
+  [25] = {.lex_state = 155},
+  [26] = {.lex_state = 155},
+  [27] = {.lex_state = 155},
+  [28] = {.lex_state = 155},
+  [29] = {.lex_state = 155},
+  [30] = {.lex_state = 155},
+  [31] = {.lex_state = 155},
+  [32] = {.lex_state = 154},
+  [33] = {.lex_state = 154},
+  [34] = {.lex_state = 154},
+  [35] = {.lex_state = 154},
+  [36] = {.lex_state = 154},
+  [37] = {.lex_state = 154},
+  [38] = {.lex_state = 156},
+  [39] = {.lex_state = 156},
+  [40] = {.lex_state = 156},
+  [41] = {.lex_state = 156},
+  [42] = {.lex_state = 156},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 150},
-  [45] = {.lex_state = 150},
-  [46] = {.lex_state = 150},
-  [47] = {.lex_state = 150},
-  [48] = {.lex_state = 150},
-  [49] = {.lex_state = 150},
-  [50] = {.lex_state = 150},
-  [51] = {.lex_state = 150},
-  [52] = {.lex_state = 9},
-  [53] = {.lex_state = 9},
+  [44] = {.lex_state = 5},
+  [45] = {.lex_state = 5},
+  [46] = {.lex_state = 5},
+  [47] = {.lex_state = 5},
+  [48] = {.lex_state = 5},
+  [49] = {.lex_state = 5},
+  [50] = {.lex_state = 5},
+  [51] = {.lex_state = 5},
+  [52] = {.lex_state = 10},
+  [53] = {.lex_state = 10},
   [54] = {.lex_state = 4},
   [55] = {.lex_state = 4},
   [56] = {.lex_state = 4},
@@ -8632,16 +9253,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 150},
-  [71] = {.lex_state = 150},
-  [72] = {.lex_state = 150},
-  [73] = {.lex_state = 24},
-  [74] = {.lex_state = 24},
-  [75] = {.lex_state = 24},
-  [76] = {.lex_state = 24},
-  [77] = {.lex_state = 24},
-  [78] = {.lex_state = 24},
-  [79] = {.lex_state = 24},
+  [70] = {.lex_state = 5},
+  [71] = {.lex_state = 5},
+  [72] = {.lex_state = 5},
+  [73] = {.lex_state = 26},
+  [74] = {.lex_state = 26},
+  [75] = {.lex_state = 26},
+  [76] = {.lex_state = 26},
+  [77] = {.lex_state = 26},
+  [78] = {.lex_state = 26},
+  [79] = {.lex_state = 26},
   [80] = {.lex_state = 0},
 };
 
@@ -8729,6 +9350,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(1),
     [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_transceiver] = ACTIONS(1),
@@ -8767,11 +9389,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_field] = ACTIONS(1),
     [anon_sym_hop] = ACTIONS(1),
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
     [anon_sym_k_DASHfactor] = ACTIONS(1),
-    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
@@ -8802,11 +9424,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
     [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_GHz] = ACTIONS(1),
+    [anon_sym_Hz] = ACTIONS(1),
+    [anon_sym_MHz] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_after] = ACTIONS(1),
@@ -8820,6 +9446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_beyond] = ACTIONS(1),
+    [anon_sym_blank] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -8830,9 +9458,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
+    [anon_sym_dB] = ACTIONS(1),
+    [anon_sym_dBW] = ACTIONS(1),
+    [anon_sym_dBd] = ACTIONS(1),
+    [anon_sym_dBi] = ACTIONS(1),
+    [anon_sym_dBm] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_date] = ACTIONS(1),
+    [anon_sym_datum] = ACTIONS(1),
     [anon_sym_dc_DASHinput] = ACTIONS(1),
+    [anon_sym_degrees] = ACTIONS(1),
+    [anon_sym_delivered] = ACTIONS(1),
+    [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
+    [anon_sym_dms] = ACTIONS(1),
+    [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
@@ -8843,16 +9483,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(1),
     [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
+    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_hata_DASHopen] = ACTIONS(1),
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
+    [anon_sym_height_DASHamsl] = ACTIONS(1),
+    [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
     [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
+    [anon_sym_kHz] = ACTIONS(1),
+    [anon_sym_kW] = ACTIONS(1),
+    [anon_sym_km] = ACTIONS(1),
+    [anon_sym_latitude] = ACTIONS(1),
+    [anon_sym_longitude] = ACTIONS(1),
+    [anon_sym_m] = ACTIONS(1),
+    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
     [anon_sym_medium] = ACTIONS(1),
@@ -8863,6 +9513,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
+    [anon_sym_offset] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_out] = ACTIONS(1),
@@ -8878,6 +9529,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
     [anon_sym_realized] = ACTIONS(1),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(1),
+    [anon_sym_receive_DASHloss] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
@@ -8894,10 +9547,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
+    [anon_sym_title] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(1),
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_up] = ACTIONS(1),
+    [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
@@ -8934,34 +9591,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token13] = ACTIONS(1),
     [aux_sym_unit_token14] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token15] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
-    [anon_sym_GHz] = ACTIONS(1),
-    [anon_sym_MHz] = ACTIONS(1),
     [aux_sym_unit_token17] = ACTIONS(1),
-    [anon_sym_dBW] = ACTIONS(1),
-    [anon_sym_dBd] = ACTIONS(1),
-    [anon_sym_dBi] = ACTIONS(1),
-    [anon_sym_dBm] = ACTIONS(1),
+    [aux_sym_unit_token18] = ACTIONS(1),
     [anon_sym_deg] = ACTIONS(1),
-    [anon_sym_kHz] = ACTIONS(1),
     [anon_sym_min] = ACTIONS(1),
     [anon_sym_ohm] = ACTIONS(1),
-    [anon_sym_Hz] = ACTIONS(1),
     [anon_sym_cm] = ACTIONS(1),
-    [anon_sym_dB] = ACTIONS(1),
-    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_kV] = ACTIONS(1),
-    [anon_sym_kW] = ACTIONS(1),
-    [anon_sym_km] = ACTIONS(1),
-    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_mi] = ACTIONS(1),
     [anon_sym_mm] = ACTIONS(1),
     [anon_sym_ms] = ACTIONS(1),
@@ -8985,7 +9630,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(1),
     [anon_sym_W] = ACTIONS(1),
     [anon_sym_h] = ACTIONS(1),
-    [anon_sym_m] = ACTIONS(1),
     [anon_sym_s] = ACTIONS(1),
     [anon_sym_u00b0] = ACTIONS(1),
     [anon_sym_u03a9] = ACTIONS(1),
@@ -9093,6 +9737,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -9131,11 +9776,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -9166,11 +9811,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -9184,6 +9833,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9194,9 +9845,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -9207,16 +9870,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -9227,6 +9900,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -9242,6 +9916,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -9258,10 +9934,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -9361,6 +10041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9399,11 +10080,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9434,11 +10115,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(27),
+    [anon_sym_Hz] = ACTIONS(27),
+    [anon_sym_MHz] = ACTIONS(27),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9452,6 +10137,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9462,9 +10149,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(27),
+    [anon_sym_dBW] = ACTIONS(27),
+    [anon_sym_dBd] = ACTIONS(27),
+    [anon_sym_dBi] = ACTIONS(27),
+    [anon_sym_dBm] = ACTIONS(27),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -9475,16 +10174,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(27),
+    [anon_sym_kW] = ACTIONS(27),
+    [anon_sym_km] = ACTIONS(27),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(27),
+    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9495,6 +10204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9510,6 +10220,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9526,10 +10238,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9565,34 +10281,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
     [aux_sym_unit_token11] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token13] = ACTIONS(31),
     [aux_sym_unit_token14] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token15] = ACTIONS(31),
     [aux_sym_unit_token16] = ACTIONS(31),
-    [anon_sym_GHz] = ACTIONS(27),
-    [anon_sym_MHz] = ACTIONS(27),
     [aux_sym_unit_token17] = ACTIONS(31),
-    [anon_sym_dBW] = ACTIONS(27),
-    [anon_sym_dBd] = ACTIONS(27),
-    [anon_sym_dBi] = ACTIONS(27),
-    [anon_sym_dBm] = ACTIONS(27),
+    [aux_sym_unit_token18] = ACTIONS(31),
     [anon_sym_deg] = ACTIONS(27),
-    [anon_sym_kHz] = ACTIONS(27),
     [anon_sym_min] = ACTIONS(27),
     [anon_sym_ohm] = ACTIONS(27),
-    [anon_sym_Hz] = ACTIONS(27),
     [anon_sym_cm] = ACTIONS(27),
-    [anon_sym_dB] = ACTIONS(27),
-    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_kV] = ACTIONS(27),
-    [anon_sym_kW] = ACTIONS(27),
-    [anon_sym_km] = ACTIONS(27),
-    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_mi] = ACTIONS(27),
     [anon_sym_mm] = ACTIONS(27),
     [anon_sym_ms] = ACTIONS(27),
@@ -9616,7 +10320,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(27),
     [anon_sym_W] = ACTIONS(27),
     [anon_sym_h] = ACTIONS(27),
-    [anon_sym_m] = ACTIONS(27),
     [anon_sym_s] = ACTIONS(27),
     [anon_sym_u00b0] = ACTIONS(27),
     [anon_sym_u03a9] = ACTIONS(27),
@@ -9710,6 +10413,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9748,11 +10452,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9783,11 +10487,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(33),
+    [anon_sym_Hz] = ACTIONS(33),
+    [anon_sym_MHz] = ACTIONS(33),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9801,6 +10509,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9811,9 +10521,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(33),
+    [anon_sym_dBW] = ACTIONS(33),
+    [anon_sym_dBd] = ACTIONS(33),
+    [anon_sym_dBi] = ACTIONS(33),
+    [anon_sym_dBm] = ACTIONS(33),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -9824,16 +10546,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(33),
+    [anon_sym_kW] = ACTIONS(33),
+    [anon_sym_km] = ACTIONS(33),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(33),
+    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9844,6 +10576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9859,6 +10592,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9875,10 +10610,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9912,34 +10651,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
     [aux_sym_unit_token11] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token13] = ACTIONS(37),
     [aux_sym_unit_token14] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token15] = ACTIONS(37),
     [aux_sym_unit_token16] = ACTIONS(37),
-    [anon_sym_GHz] = ACTIONS(33),
-    [anon_sym_MHz] = ACTIONS(33),
     [aux_sym_unit_token17] = ACTIONS(37),
-    [anon_sym_dBW] = ACTIONS(33),
-    [anon_sym_dBd] = ACTIONS(33),
-    [anon_sym_dBi] = ACTIONS(33),
-    [anon_sym_dBm] = ACTIONS(33),
+    [aux_sym_unit_token18] = ACTIONS(37),
     [anon_sym_deg] = ACTIONS(33),
-    [anon_sym_kHz] = ACTIONS(33),
     [anon_sym_min] = ACTIONS(33),
     [anon_sym_ohm] = ACTIONS(33),
-    [anon_sym_Hz] = ACTIONS(33),
     [anon_sym_cm] = ACTIONS(33),
-    [anon_sym_dB] = ACTIONS(33),
-    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_kV] = ACTIONS(33),
-    [anon_sym_kW] = ACTIONS(33),
-    [anon_sym_km] = ACTIONS(33),
-    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_mi] = ACTIONS(33),
     [anon_sym_mm] = ACTIONS(33),
     [anon_sym_ms] = ACTIONS(33),
@@ -9963,7 +10690,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(33),
     [anon_sym_W] = ACTIONS(33),
     [anon_sym_h] = ACTIONS(33),
-    [anon_sym_m] = ACTIONS(33),
     [anon_sym_s] = ACTIONS(33),
     [anon_sym_u00b0] = ACTIONS(33),
     [anon_sym_u03a9] = ACTIONS(33),
@@ -10066,6 +10792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10104,11 +10831,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10139,11 +10866,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10157,6 +10888,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10167,9 +10900,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10180,16 +10925,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10200,6 +10955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10215,6 +10971,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10231,10 +10989,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10348,6 +11110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10386,11 +11149,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10421,11 +11184,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10439,6 +11206,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10449,9 +11218,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10462,16 +11243,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10482,6 +11273,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10497,6 +11289,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10513,10 +11307,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10630,6 +11428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(58),
     [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_transceiver] = ACTIONS(58),
@@ -10668,11 +11467,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_field] = ACTIONS(58),
     [anon_sym_hop] = ACTIONS(58),
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
     [anon_sym_k_DASHfactor] = ACTIONS(58),
-    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
@@ -10703,11 +11502,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
     [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_GHz] = ACTIONS(58),
+    [anon_sym_Hz] = ACTIONS(58),
+    [anon_sym_MHz] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_after] = ACTIONS(58),
@@ -10721,6 +11524,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_beyond] = ACTIONS(58),
+    [anon_sym_blank] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -10731,9 +11536,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
+    [anon_sym_dB] = ACTIONS(58),
+    [anon_sym_dBW] = ACTIONS(58),
+    [anon_sym_dBd] = ACTIONS(58),
+    [anon_sym_dBi] = ACTIONS(58),
+    [anon_sym_dBm] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_date] = ACTIONS(58),
+    [anon_sym_datum] = ACTIONS(58),
     [anon_sym_dc_DASHinput] = ACTIONS(58),
+    [anon_sym_degrees] = ACTIONS(58),
+    [anon_sym_delivered] = ACTIONS(58),
+    [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
+    [anon_sym_dms] = ACTIONS(58),
+    [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
@@ -10744,16 +11561,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(58),
     [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
+    [anon_sym_ft] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_hata_DASHopen] = ACTIONS(58),
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
+    [anon_sym_height_DASHamsl] = ACTIONS(58),
+    [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
     [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
+    [anon_sym_kHz] = ACTIONS(58),
+    [anon_sym_kW] = ACTIONS(58),
+    [anon_sym_km] = ACTIONS(58),
+    [anon_sym_latitude] = ACTIONS(58),
+    [anon_sym_longitude] = ACTIONS(58),
+    [anon_sym_m] = ACTIONS(58),
+    [anon_sym_mW] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
     [anon_sym_medium] = ACTIONS(58),
@@ -10764,6 +11591,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
+    [anon_sym_offset] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_out] = ACTIONS(58),
@@ -10779,6 +11607,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
     [anon_sym_realized] = ACTIONS(58),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(58),
+    [anon_sym_receive_DASHloss] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
@@ -10795,10 +11625,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
+    [anon_sym_title] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(58),
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_up] = ACTIONS(58),
+    [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
@@ -10917,6 +11751,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(87),
     [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_transceiver] = ACTIONS(87),
@@ -10955,11 +11790,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_field] = ACTIONS(87),
     [anon_sym_hop] = ACTIONS(87),
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
     [anon_sym_k_DASHfactor] = ACTIONS(87),
-    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
@@ -10990,11 +11825,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
     [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_GHz] = ACTIONS(90),
+    [anon_sym_Hz] = ACTIONS(90),
+    [anon_sym_MHz] = ACTIONS(90),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_after] = ACTIONS(90),
@@ -11008,6 +11847,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_beyond] = ACTIONS(90),
+    [anon_sym_blank] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -11018,9 +11859,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
+    [anon_sym_dB] = ACTIONS(90),
+    [anon_sym_dBW] = ACTIONS(90),
+    [anon_sym_dBd] = ACTIONS(90),
+    [anon_sym_dBi] = ACTIONS(90),
+    [anon_sym_dBm] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_date] = ACTIONS(90),
+    [anon_sym_datum] = ACTIONS(90),
     [anon_sym_dc_DASHinput] = ACTIONS(90),
+    [anon_sym_degrees] = ACTIONS(90),
+    [anon_sym_delivered] = ACTIONS(90),
+    [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
+    [anon_sym_dms] = ACTIONS(90),
+    [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
@@ -11031,16 +11884,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(90),
     [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
+    [anon_sym_ft] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_hata_DASHopen] = ACTIONS(90),
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
+    [anon_sym_height_DASHamsl] = ACTIONS(90),
+    [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
     [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
+    [anon_sym_kHz] = ACTIONS(90),
+    [anon_sym_kW] = ACTIONS(90),
+    [anon_sym_km] = ACTIONS(90),
+    [anon_sym_latitude] = ACTIONS(90),
+    [anon_sym_longitude] = ACTIONS(90),
+    [anon_sym_m] = ACTIONS(90),
+    [anon_sym_mW] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
     [anon_sym_medium] = ACTIONS(90),
@@ -11051,6 +11914,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
+    [anon_sym_offset] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_out] = ACTIONS(90),
@@ -11066,6 +11930,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
     [anon_sym_realized] = ACTIONS(90),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(90),
+    [anon_sym_receive_DASHloss] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
@@ -11082,10 +11948,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
+    [anon_sym_title] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(90),
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_up] = ACTIONS(90),
+    [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
@@ -11198,6 +12068,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11236,11 +12107,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11271,11 +12142,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11289,6 +12164,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11299,9 +12176,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11312,16 +12201,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11332,6 +12231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11347,6 +12247,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11363,10 +12265,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11479,6 +12385,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11517,11 +12424,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11552,11 +12459,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11570,6 +12481,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11580,9 +12493,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11593,16 +12518,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11613,6 +12548,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11628,6 +12564,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11644,10 +12582,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11760,6 +12702,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11798,11 +12741,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11833,11 +12776,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11851,6 +12798,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11861,9 +12810,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11874,16 +12835,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11894,6 +12865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11909,6 +12881,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11925,10 +12899,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12028,6 +13006,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(117),
     [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_transceiver] = ACTIONS(117),
@@ -12066,11 +13045,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_field] = ACTIONS(117),
     [anon_sym_hop] = ACTIONS(117),
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
     [anon_sym_k_DASHfactor] = ACTIONS(117),
-    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
@@ -12101,11 +13080,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
     [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_GHz] = ACTIONS(117),
+    [anon_sym_Hz] = ACTIONS(117),
+    [anon_sym_MHz] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_after] = ACTIONS(117),
@@ -12119,6 +13102,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_beyond] = ACTIONS(117),
+    [anon_sym_blank] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -12129,9 +13114,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
+    [anon_sym_dB] = ACTIONS(117),
+    [anon_sym_dBW] = ACTIONS(117),
+    [anon_sym_dBd] = ACTIONS(117),
+    [anon_sym_dBi] = ACTIONS(117),
+    [anon_sym_dBm] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_date] = ACTIONS(117),
+    [anon_sym_datum] = ACTIONS(117),
     [anon_sym_dc_DASHinput] = ACTIONS(117),
+    [anon_sym_degrees] = ACTIONS(117),
+    [anon_sym_delivered] = ACTIONS(117),
+    [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
+    [anon_sym_dms] = ACTIONS(117),
+    [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
@@ -12142,16 +13139,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(117),
     [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
+    [anon_sym_ft] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_hata_DASHopen] = ACTIONS(117),
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
+    [anon_sym_height_DASHamsl] = ACTIONS(117),
+    [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
     [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(117),
+    [anon_sym_kW] = ACTIONS(117),
+    [anon_sym_km] = ACTIONS(117),
+    [anon_sym_latitude] = ACTIONS(117),
+    [anon_sym_longitude] = ACTIONS(117),
+    [anon_sym_m] = ACTIONS(117),
+    [anon_sym_mW] = ACTIONS(117),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
     [anon_sym_medium] = ACTIONS(117),
@@ -12162,6 +13169,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
+    [anon_sym_offset] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_out] = ACTIONS(117),
@@ -12177,6 +13185,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
     [anon_sym_realized] = ACTIONS(117),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(117),
+    [anon_sym_receive_DASHloss] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
@@ -12193,10 +13203,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
+    [anon_sym_title] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(117),
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_up] = ACTIONS(117),
+    [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
@@ -12306,6 +13320,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -12344,11 +13359,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -12379,11 +13394,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -12397,6 +13416,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -12407,9 +13428,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -12420,16 +13453,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -12440,6 +13483,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -12455,6 +13499,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -12471,10 +13517,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -12584,6 +13634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -12622,11 +13673,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -12657,11 +13708,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -12675,6 +13730,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -12685,9 +13742,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -12698,16 +13767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -12718,6 +13797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -12733,6 +13813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -12749,10 +13831,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -12862,6 +13948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -12900,11 +13987,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -12935,11 +14022,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -12953,6 +14044,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -12963,9 +14056,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -12976,16 +14081,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -12996,6 +14111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -13011,6 +14127,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -13027,10 +14145,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -13140,6 +14262,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -13178,11 +14301,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -13213,11 +14336,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -13231,6 +14358,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -13241,9 +14370,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -13254,16 +14395,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -13274,6 +14425,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -13289,6 +14441,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -13305,10 +14459,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -13418,6 +14576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -13456,11 +14615,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -13491,11 +14650,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -13509,6 +14672,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -13519,9 +14684,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -13532,16 +14709,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -13552,6 +14739,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -13567,6 +14755,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -13583,10 +14773,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -13696,6 +14890,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -13734,11 +14929,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -13769,11 +14964,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -13787,6 +14986,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -13797,9 +14998,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -13810,16 +15023,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -13830,6 +15053,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -13845,6 +15069,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -13861,10 +15087,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -13974,6 +15204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -14012,11 +15243,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -14047,11 +15278,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -14065,6 +15300,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -14075,9 +15312,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -14088,16 +15337,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -14108,6 +15367,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -14123,6 +15383,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -14139,10 +15401,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -14252,6 +15518,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -14290,11 +15557,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -14325,11 +15592,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -14343,6 +15614,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -14353,9 +15626,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -14366,16 +15651,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -14386,6 +15681,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -14401,6 +15697,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -14417,10 +15715,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -14530,6 +15832,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -14568,11 +15871,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -14603,11 +15906,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -14621,6 +15928,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -14631,9 +15940,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -14644,16 +15965,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -14664,6 +15995,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -14679,6 +16011,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -14695,10 +16029,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -14809,6 +16147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(165),
     [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_transceiver] = ACTIONS(165),
@@ -14847,11 +16186,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_field] = ACTIONS(165),
     [anon_sym_hop] = ACTIONS(165),
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
     [anon_sym_k_DASHfactor] = ACTIONS(165),
-    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
@@ -14882,11 +16221,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
     [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_GHz] = ACTIONS(165),
+    [anon_sym_Hz] = ACTIONS(165),
+    [anon_sym_MHz] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_after] = ACTIONS(165),
@@ -14900,6 +16243,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_beyond] = ACTIONS(165),
+    [anon_sym_blank] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -14910,9 +16255,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
+    [anon_sym_dB] = ACTIONS(165),
+    [anon_sym_dBW] = ACTIONS(165),
+    [anon_sym_dBd] = ACTIONS(165),
+    [anon_sym_dBi] = ACTIONS(165),
+    [anon_sym_dBm] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_date] = ACTIONS(165),
+    [anon_sym_datum] = ACTIONS(165),
     [anon_sym_dc_DASHinput] = ACTIONS(165),
+    [anon_sym_degrees] = ACTIONS(165),
+    [anon_sym_delivered] = ACTIONS(165),
+    [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
+    [anon_sym_dms] = ACTIONS(165),
+    [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
@@ -14923,16 +16280,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(165),
     [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
+    [anon_sym_ft] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_hata_DASHopen] = ACTIONS(165),
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
+    [anon_sym_height_DASHamsl] = ACTIONS(165),
+    [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
     [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(165),
+    [anon_sym_kW] = ACTIONS(165),
+    [anon_sym_km] = ACTIONS(165),
+    [anon_sym_latitude] = ACTIONS(165),
+    [anon_sym_longitude] = ACTIONS(165),
+    [anon_sym_m] = ACTIONS(165),
+    [anon_sym_mW] = ACTIONS(165),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
     [anon_sym_medium] = ACTIONS(165),
@@ -14943,6 +16310,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
+    [anon_sym_offset] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_out] = ACTIONS(165),
@@ -14958,6 +16326,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
     [anon_sym_realized] = ACTIONS(165),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(165),
+    [anon_sym_receive_DASHloss] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
@@ -14974,10 +16344,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
+    [anon_sym_title] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(165),
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_up] = ACTIONS(165),
+    [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
@@ -15085,6 +16459,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(173),
     [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_transceiver] = ACTIONS(173),
@@ -15123,11 +16498,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_field] = ACTIONS(173),
     [anon_sym_hop] = ACTIONS(173),
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
     [anon_sym_k_DASHfactor] = ACTIONS(173),
-    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
@@ -15158,11 +16533,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
     [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_GHz] = ACTIONS(173),
+    [anon_sym_Hz] = ACTIONS(173),
+    [anon_sym_MHz] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_after] = ACTIONS(173),
@@ -15176,6 +16555,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_beyond] = ACTIONS(173),
+    [anon_sym_blank] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -15186,9 +16567,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
+    [anon_sym_dB] = ACTIONS(173),
+    [anon_sym_dBW] = ACTIONS(173),
+    [anon_sym_dBd] = ACTIONS(173),
+    [anon_sym_dBi] = ACTIONS(173),
+    [anon_sym_dBm] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_date] = ACTIONS(173),
+    [anon_sym_datum] = ACTIONS(173),
     [anon_sym_dc_DASHinput] = ACTIONS(173),
+    [anon_sym_degrees] = ACTIONS(173),
+    [anon_sym_delivered] = ACTIONS(173),
+    [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
+    [anon_sym_dms] = ACTIONS(173),
+    [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
@@ -15199,16 +16592,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(173),
     [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
+    [anon_sym_ft] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_hata_DASHopen] = ACTIONS(173),
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
+    [anon_sym_height_DASHamsl] = ACTIONS(173),
+    [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
     [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
+    [anon_sym_kHz] = ACTIONS(173),
+    [anon_sym_kW] = ACTIONS(173),
+    [anon_sym_km] = ACTIONS(173),
+    [anon_sym_latitude] = ACTIONS(173),
+    [anon_sym_longitude] = ACTIONS(173),
+    [anon_sym_m] = ACTIONS(173),
+    [anon_sym_mW] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
     [anon_sym_medium] = ACTIONS(173),
@@ -15219,6 +16622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
+    [anon_sym_offset] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_out] = ACTIONS(173),
@@ -15234,6 +16638,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
     [anon_sym_realized] = ACTIONS(173),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(173),
+    [anon_sym_receive_DASHloss] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
@@ -15250,10 +16656,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
+    [anon_sym_title] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(173),
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_up] = ACTIONS(173),
+    [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
@@ -15361,6 +16771,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -15399,11 +16810,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -15434,11 +16845,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -15452,6 +16867,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -15462,9 +16879,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -15475,16 +16904,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -15495,6 +16934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -15510,6 +16950,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -15526,10 +16968,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -15637,6 +17083,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -15675,11 +17122,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -15710,11 +17157,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -15728,6 +17179,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -15738,9 +17191,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -15751,16 +17216,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -15771,6 +17246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -15786,6 +17262,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -15802,10 +17280,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -15913,6 +17395,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -15951,11 +17434,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -15986,11 +17469,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -16004,6 +17491,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -16014,9 +17503,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -16027,16 +17528,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -16047,6 +17558,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -16062,6 +17574,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -16078,10 +17592,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -16189,6 +17707,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -16227,11 +17746,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -16262,11 +17781,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -16280,6 +17803,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -16290,9 +17815,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -16303,16 +17840,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -16323,6 +17870,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -16338,6 +17886,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -16354,10 +17904,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -16465,6 +18019,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -16503,11 +18058,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -16538,11 +18093,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -16556,6 +18115,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -16566,9 +18127,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -16579,16 +18152,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -16599,6 +18182,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -16614,6 +18198,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -16630,10 +18216,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -16741,6 +18331,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -16779,11 +18370,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -16814,11 +18405,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -16832,6 +18427,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -16842,9 +18439,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -16855,16 +18464,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -16875,6 +18494,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -16890,6 +18510,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -16906,10 +18528,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -17017,6 +18643,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -17055,11 +18682,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -17090,11 +18717,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -17108,6 +18739,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -17118,9 +18751,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -17131,16 +18776,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -17151,6 +18806,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -17166,6 +18822,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -17182,10 +18840,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -17293,6 +18955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -17331,11 +18994,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -17366,11 +19029,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -17384,6 +19051,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -17394,9 +19063,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -17407,16 +19088,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -17427,6 +19118,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -17442,6 +19134,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -17458,10 +19152,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -17569,6 +19267,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -17607,11 +19306,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -17642,11 +19341,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -17660,6 +19363,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -17670,9 +19375,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -17683,16 +19400,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -17703,6 +19430,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -17718,6 +19446,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -17734,10 +19464,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -17845,6 +19579,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(179),
     [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_transceiver] = ACTIONS(179),
@@ -17883,11 +19618,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_field] = ACTIONS(179),
     [anon_sym_hop] = ACTIONS(179),
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
     [anon_sym_k_DASHfactor] = ACTIONS(179),
-    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
@@ -17918,11 +19653,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
     [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_GHz] = ACTIONS(179),
+    [anon_sym_Hz] = ACTIONS(179),
+    [anon_sym_MHz] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_after] = ACTIONS(179),
@@ -17936,6 +19675,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_beyond] = ACTIONS(179),
+    [anon_sym_blank] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -17946,9 +19687,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
+    [anon_sym_dB] = ACTIONS(179),
+    [anon_sym_dBW] = ACTIONS(179),
+    [anon_sym_dBd] = ACTIONS(179),
+    [anon_sym_dBi] = ACTIONS(179),
+    [anon_sym_dBm] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_date] = ACTIONS(179),
+    [anon_sym_datum] = ACTIONS(179),
     [anon_sym_dc_DASHinput] = ACTIONS(179),
+    [anon_sym_degrees] = ACTIONS(179),
+    [anon_sym_delivered] = ACTIONS(179),
+    [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
+    [anon_sym_dms] = ACTIONS(179),
+    [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
@@ -17959,16 +19712,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(179),
     [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
+    [anon_sym_ft] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_hata_DASHopen] = ACTIONS(179),
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
+    [anon_sym_height_DASHamsl] = ACTIONS(179),
+    [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
     [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
+    [anon_sym_kHz] = ACTIONS(179),
+    [anon_sym_kW] = ACTIONS(179),
+    [anon_sym_km] = ACTIONS(179),
+    [anon_sym_latitude] = ACTIONS(179),
+    [anon_sym_longitude] = ACTIONS(179),
+    [anon_sym_m] = ACTIONS(179),
+    [anon_sym_mW] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
     [anon_sym_medium] = ACTIONS(179),
@@ -17979,6 +19742,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
+    [anon_sym_offset] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_out] = ACTIONS(179),
@@ -17994,6 +19758,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
     [anon_sym_realized] = ACTIONS(179),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(179),
+    [anon_sym_receive_DASHloss] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
@@ -18010,10 +19776,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
+    [anon_sym_title] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(179),
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_up] = ACTIONS(179),
+    [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
@@ -18117,6 +19887,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(183),
     [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_transceiver] = ACTIONS(183),
@@ -18155,11 +19926,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_field] = ACTIONS(183),
     [anon_sym_hop] = ACTIONS(183),
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
     [anon_sym_k_DASHfactor] = ACTIONS(183),
-    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
@@ -18190,11 +19961,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
     [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_GHz] = ACTIONS(183),
+    [anon_sym_Hz] = ACTIONS(183),
+    [anon_sym_MHz] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_after] = ACTIONS(183),
@@ -18208,6 +19983,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_beyond] = ACTIONS(183),
+    [anon_sym_blank] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -18218,9 +19995,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
+    [anon_sym_dB] = ACTIONS(183),
+    [anon_sym_dBW] = ACTIONS(183),
+    [anon_sym_dBd] = ACTIONS(183),
+    [anon_sym_dBi] = ACTIONS(183),
+    [anon_sym_dBm] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_date] = ACTIONS(183),
+    [anon_sym_datum] = ACTIONS(183),
     [anon_sym_dc_DASHinput] = ACTIONS(183),
+    [anon_sym_degrees] = ACTIONS(183),
+    [anon_sym_delivered] = ACTIONS(183),
+    [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
+    [anon_sym_dms] = ACTIONS(183),
+    [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
@@ -18231,16 +20020,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(183),
     [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
+    [anon_sym_ft] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_hata_DASHopen] = ACTIONS(183),
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
+    [anon_sym_height_DASHamsl] = ACTIONS(183),
+    [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
     [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
+    [anon_sym_kHz] = ACTIONS(183),
+    [anon_sym_kW] = ACTIONS(183),
+    [anon_sym_km] = ACTIONS(183),
+    [anon_sym_latitude] = ACTIONS(183),
+    [anon_sym_longitude] = ACTIONS(183),
+    [anon_sym_m] = ACTIONS(183),
+    [anon_sym_mW] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
     [anon_sym_medium] = ACTIONS(183),
@@ -18251,6 +20050,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
+    [anon_sym_offset] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_out] = ACTIONS(183),
@@ -18266,6 +20066,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
     [anon_sym_realized] = ACTIONS(183),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(183),
+    [anon_sym_receive_DASHloss] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
@@ -18282,10 +20084,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
+    [anon_sym_title] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(183),
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_up] = ACTIONS(183),
+    [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
@@ -18389,6 +20195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(187),
     [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_transceiver] = ACTIONS(187),
@@ -18427,11 +20234,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_field] = ACTIONS(187),
     [anon_sym_hop] = ACTIONS(187),
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
     [anon_sym_k_DASHfactor] = ACTIONS(187),
-    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
@@ -18462,11 +20269,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
     [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_GHz] = ACTIONS(187),
+    [anon_sym_Hz] = ACTIONS(187),
+    [anon_sym_MHz] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_after] = ACTIONS(187),
@@ -18480,6 +20291,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_beyond] = ACTIONS(187),
+    [anon_sym_blank] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -18490,9 +20303,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
+    [anon_sym_dB] = ACTIONS(187),
+    [anon_sym_dBW] = ACTIONS(187),
+    [anon_sym_dBd] = ACTIONS(187),
+    [anon_sym_dBi] = ACTIONS(187),
+    [anon_sym_dBm] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_date] = ACTIONS(187),
+    [anon_sym_datum] = ACTIONS(187),
     [anon_sym_dc_DASHinput] = ACTIONS(187),
+    [anon_sym_degrees] = ACTIONS(187),
+    [anon_sym_delivered] = ACTIONS(187),
+    [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
+    [anon_sym_dms] = ACTIONS(187),
+    [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
@@ -18503,16 +20328,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(187),
     [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
+    [anon_sym_ft] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_hata_DASHopen] = ACTIONS(187),
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
+    [anon_sym_height_DASHamsl] = ACTIONS(187),
+    [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
     [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
+    [anon_sym_kHz] = ACTIONS(187),
+    [anon_sym_kW] = ACTIONS(187),
+    [anon_sym_km] = ACTIONS(187),
+    [anon_sym_latitude] = ACTIONS(187),
+    [anon_sym_longitude] = ACTIONS(187),
+    [anon_sym_m] = ACTIONS(187),
+    [anon_sym_mW] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
     [anon_sym_medium] = ACTIONS(187),
@@ -18523,6 +20358,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
+    [anon_sym_offset] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_out] = ACTIONS(187),
@@ -18538,6 +20374,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
     [anon_sym_realized] = ACTIONS(187),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(187),
+    [anon_sym_receive_DASHloss] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
@@ -18554,10 +20392,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
+    [anon_sym_title] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(187),
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_up] = ACTIONS(187),
+    [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
@@ -18661,6 +20503,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(191),
     [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_transceiver] = ACTIONS(191),
@@ -18699,11 +20542,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_field] = ACTIONS(191),
     [anon_sym_hop] = ACTIONS(191),
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
     [anon_sym_k_DASHfactor] = ACTIONS(191),
-    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
@@ -18734,11 +20577,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
     [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_GHz] = ACTIONS(191),
+    [anon_sym_Hz] = ACTIONS(191),
+    [anon_sym_MHz] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_after] = ACTIONS(191),
@@ -18752,6 +20599,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_beyond] = ACTIONS(191),
+    [anon_sym_blank] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -18762,9 +20611,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
+    [anon_sym_dB] = ACTIONS(191),
+    [anon_sym_dBW] = ACTIONS(191),
+    [anon_sym_dBd] = ACTIONS(191),
+    [anon_sym_dBi] = ACTIONS(191),
+    [anon_sym_dBm] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_date] = ACTIONS(191),
+    [anon_sym_datum] = ACTIONS(191),
     [anon_sym_dc_DASHinput] = ACTIONS(191),
+    [anon_sym_degrees] = ACTIONS(191),
+    [anon_sym_delivered] = ACTIONS(191),
+    [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
+    [anon_sym_dms] = ACTIONS(191),
+    [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
@@ -18775,16 +20636,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(191),
     [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
+    [anon_sym_ft] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_hata_DASHopen] = ACTIONS(191),
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
+    [anon_sym_height_DASHamsl] = ACTIONS(191),
+    [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
     [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
+    [anon_sym_kHz] = ACTIONS(191),
+    [anon_sym_kW] = ACTIONS(191),
+    [anon_sym_km] = ACTIONS(191),
+    [anon_sym_latitude] = ACTIONS(191),
+    [anon_sym_longitude] = ACTIONS(191),
+    [anon_sym_m] = ACTIONS(191),
+    [anon_sym_mW] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
     [anon_sym_medium] = ACTIONS(191),
@@ -18795,6 +20666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
+    [anon_sym_offset] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_out] = ACTIONS(191),
@@ -18810,6 +20682,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
     [anon_sym_realized] = ACTIONS(191),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(191),
+    [anon_sym_receive_DASHloss] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
@@ -18826,10 +20700,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
+    [anon_sym_title] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(191),
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_up] = ACTIONS(191),
+    [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
@@ -18933,6 +20811,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(195),
     [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_transceiver] = ACTIONS(195),
@@ -18971,11 +20850,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_field] = ACTIONS(195),
     [anon_sym_hop] = ACTIONS(195),
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
     [anon_sym_k_DASHfactor] = ACTIONS(195),
-    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
@@ -19006,11 +20885,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
     [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_GHz] = ACTIONS(195),
+    [anon_sym_Hz] = ACTIONS(195),
+    [anon_sym_MHz] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_after] = ACTIONS(195),
@@ -19024,6 +20907,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_beyond] = ACTIONS(195),
+    [anon_sym_blank] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -19034,9 +20919,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
+    [anon_sym_dB] = ACTIONS(195),
+    [anon_sym_dBW] = ACTIONS(195),
+    [anon_sym_dBd] = ACTIONS(195),
+    [anon_sym_dBi] = ACTIONS(195),
+    [anon_sym_dBm] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_date] = ACTIONS(195),
+    [anon_sym_datum] = ACTIONS(195),
     [anon_sym_dc_DASHinput] = ACTIONS(195),
+    [anon_sym_degrees] = ACTIONS(195),
+    [anon_sym_delivered] = ACTIONS(195),
+    [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
+    [anon_sym_dms] = ACTIONS(195),
+    [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
@@ -19047,16 +20944,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(195),
     [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
+    [anon_sym_ft] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_hata_DASHopen] = ACTIONS(195),
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
+    [anon_sym_height_DASHamsl] = ACTIONS(195),
+    [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
     [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
+    [anon_sym_kHz] = ACTIONS(195),
+    [anon_sym_kW] = ACTIONS(195),
+    [anon_sym_km] = ACTIONS(195),
+    [anon_sym_latitude] = ACTIONS(195),
+    [anon_sym_longitude] = ACTIONS(195),
+    [anon_sym_m] = ACTIONS(195),
+    [anon_sym_mW] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
     [anon_sym_medium] = ACTIONS(195),
@@ -19067,6 +20974,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
+    [anon_sym_offset] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_out] = ACTIONS(195),
@@ -19082,6 +20990,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
     [anon_sym_realized] = ACTIONS(195),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(195),
+    [anon_sym_receive_DASHloss] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
@@ -19098,10 +21008,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
+    [anon_sym_title] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(195),
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_up] = ACTIONS(195),
+    [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
@@ -19205,6 +21119,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(199),
     [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_transceiver] = ACTIONS(199),
@@ -19243,11 +21158,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_field] = ACTIONS(199),
     [anon_sym_hop] = ACTIONS(199),
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
     [anon_sym_k_DASHfactor] = ACTIONS(199),
-    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
@@ -19278,11 +21193,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
     [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_GHz] = ACTIONS(199),
+    [anon_sym_Hz] = ACTIONS(199),
+    [anon_sym_MHz] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_after] = ACTIONS(199),
@@ -19296,6 +21215,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_beyond] = ACTIONS(199),
+    [anon_sym_blank] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -19306,9 +21227,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
+    [anon_sym_dB] = ACTIONS(199),
+    [anon_sym_dBW] = ACTIONS(199),
+    [anon_sym_dBd] = ACTIONS(199),
+    [anon_sym_dBi] = ACTIONS(199),
+    [anon_sym_dBm] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_date] = ACTIONS(199),
+    [anon_sym_datum] = ACTIONS(199),
     [anon_sym_dc_DASHinput] = ACTIONS(199),
+    [anon_sym_degrees] = ACTIONS(199),
+    [anon_sym_delivered] = ACTIONS(199),
+    [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
+    [anon_sym_dms] = ACTIONS(199),
+    [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
@@ -19319,16 +21252,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(199),
     [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
+    [anon_sym_ft] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_hata_DASHopen] = ACTIONS(199),
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
+    [anon_sym_height_DASHamsl] = ACTIONS(199),
+    [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
     [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
+    [anon_sym_kHz] = ACTIONS(199),
+    [anon_sym_kW] = ACTIONS(199),
+    [anon_sym_km] = ACTIONS(199),
+    [anon_sym_latitude] = ACTIONS(199),
+    [anon_sym_longitude] = ACTIONS(199),
+    [anon_sym_m] = ACTIONS(199),
+    [anon_sym_mW] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
     [anon_sym_medium] = ACTIONS(199),
@@ -19339,6 +21282,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
+    [anon_sym_offset] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_out] = ACTIONS(199),
@@ -19354,6 +21298,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
     [anon_sym_realized] = ACTIONS(199),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(199),
+    [anon_sym_receive_DASHloss] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
@@ -19370,10 +21316,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
+    [anon_sym_title] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(199),
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_up] = ACTIONS(199),
+    [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
@@ -19476,6 +21426,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(203),
     [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_transceiver] = ACTIONS(203),
@@ -19514,11 +21465,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_field] = ACTIONS(203),
     [anon_sym_hop] = ACTIONS(203),
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
     [anon_sym_k_DASHfactor] = ACTIONS(203),
-    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
@@ -19549,11 +21500,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
     [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_GHz] = ACTIONS(203),
+    [anon_sym_Hz] = ACTIONS(203),
+    [anon_sym_MHz] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_after] = ACTIONS(203),
@@ -19567,6 +21522,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_beyond] = ACTIONS(203),
+    [anon_sym_blank] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -19577,9 +21534,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
+    [anon_sym_dB] = ACTIONS(203),
+    [anon_sym_dBW] = ACTIONS(203),
+    [anon_sym_dBd] = ACTIONS(203),
+    [anon_sym_dBi] = ACTIONS(203),
+    [anon_sym_dBm] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_date] = ACTIONS(203),
+    [anon_sym_datum] = ACTIONS(203),
     [anon_sym_dc_DASHinput] = ACTIONS(203),
+    [anon_sym_degrees] = ACTIONS(203),
+    [anon_sym_delivered] = ACTIONS(203),
+    [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
+    [anon_sym_dms] = ACTIONS(203),
+    [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
@@ -19590,16 +21559,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(203),
     [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
+    [anon_sym_ft] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_hata_DASHopen] = ACTIONS(203),
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
+    [anon_sym_height_DASHamsl] = ACTIONS(203),
+    [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
     [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
+    [anon_sym_kHz] = ACTIONS(203),
+    [anon_sym_kW] = ACTIONS(203),
+    [anon_sym_km] = ACTIONS(203),
+    [anon_sym_latitude] = ACTIONS(203),
+    [anon_sym_longitude] = ACTIONS(203),
+    [anon_sym_m] = ACTIONS(203),
+    [anon_sym_mW] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
     [anon_sym_medium] = ACTIONS(203),
@@ -19610,6 +21589,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
+    [anon_sym_offset] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_out] = ACTIONS(203),
@@ -19625,6 +21605,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
     [anon_sym_realized] = ACTIONS(203),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(203),
+    [anon_sym_receive_DASHloss] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
@@ -19641,10 +21623,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
+    [anon_sym_title] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(203),
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_up] = ACTIONS(203),
+    [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
@@ -19742,6 +21728,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(207),
     [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_transceiver] = ACTIONS(207),
@@ -19780,11 +21767,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_field] = ACTIONS(207),
     [anon_sym_hop] = ACTIONS(207),
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
     [anon_sym_k_DASHfactor] = ACTIONS(207),
-    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
@@ -19815,11 +21802,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
     [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_GHz] = ACTIONS(207),
+    [anon_sym_Hz] = ACTIONS(207),
+    [anon_sym_MHz] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_after] = ACTIONS(207),
@@ -19833,6 +21824,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_beyond] = ACTIONS(207),
+    [anon_sym_blank] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -19843,9 +21836,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
+    [anon_sym_dB] = ACTIONS(207),
+    [anon_sym_dBW] = ACTIONS(207),
+    [anon_sym_dBd] = ACTIONS(207),
+    [anon_sym_dBi] = ACTIONS(207),
+    [anon_sym_dBm] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_date] = ACTIONS(207),
+    [anon_sym_datum] = ACTIONS(207),
     [anon_sym_dc_DASHinput] = ACTIONS(207),
+    [anon_sym_degrees] = ACTIONS(207),
+    [anon_sym_delivered] = ACTIONS(207),
+    [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
+    [anon_sym_dms] = ACTIONS(207),
+    [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
@@ -19856,16 +21861,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(207),
     [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
+    [anon_sym_ft] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_hata_DASHopen] = ACTIONS(207),
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
+    [anon_sym_height_DASHamsl] = ACTIONS(207),
+    [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
     [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
+    [anon_sym_kHz] = ACTIONS(207),
+    [anon_sym_kW] = ACTIONS(207),
+    [anon_sym_km] = ACTIONS(207),
+    [anon_sym_latitude] = ACTIONS(207),
+    [anon_sym_longitude] = ACTIONS(207),
+    [anon_sym_m] = ACTIONS(207),
+    [anon_sym_mW] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
     [anon_sym_medium] = ACTIONS(207),
@@ -19876,6 +21891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
+    [anon_sym_offset] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_out] = ACTIONS(207),
@@ -19891,6 +21907,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
     [anon_sym_realized] = ACTIONS(207),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(207),
+    [anon_sym_receive_DASHloss] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
@@ -19907,10 +21925,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
+    [anon_sym_title] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(207),
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_up] = ACTIONS(207),
+    [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
@@ -20008,6 +22030,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(211),
     [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_transceiver] = ACTIONS(211),
@@ -20046,11 +22069,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_field] = ACTIONS(211),
     [anon_sym_hop] = ACTIONS(211),
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
     [anon_sym_k_DASHfactor] = ACTIONS(211),
-    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
@@ -20081,11 +22104,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
     [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_GHz] = ACTIONS(211),
+    [anon_sym_Hz] = ACTIONS(211),
+    [anon_sym_MHz] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_after] = ACTIONS(211),
@@ -20099,6 +22126,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_beyond] = ACTIONS(211),
+    [anon_sym_blank] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -20109,9 +22138,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
+    [anon_sym_dB] = ACTIONS(211),
+    [anon_sym_dBW] = ACTIONS(211),
+    [anon_sym_dBd] = ACTIONS(211),
+    [anon_sym_dBi] = ACTIONS(211),
+    [anon_sym_dBm] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_date] = ACTIONS(211),
+    [anon_sym_datum] = ACTIONS(211),
     [anon_sym_dc_DASHinput] = ACTIONS(211),
+    [anon_sym_degrees] = ACTIONS(211),
+    [anon_sym_delivered] = ACTIONS(211),
+    [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
+    [anon_sym_dms] = ACTIONS(211),
+    [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
@@ -20122,16 +22163,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(211),
     [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
+    [anon_sym_ft] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_hata_DASHopen] = ACTIONS(211),
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
+    [anon_sym_height_DASHamsl] = ACTIONS(211),
+    [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
     [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
+    [anon_sym_kHz] = ACTIONS(211),
+    [anon_sym_kW] = ACTIONS(211),
+    [anon_sym_km] = ACTIONS(211),
+    [anon_sym_latitude] = ACTIONS(211),
+    [anon_sym_longitude] = ACTIONS(211),
+    [anon_sym_m] = ACTIONS(211),
+    [anon_sym_mW] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
     [anon_sym_medium] = ACTIONS(211),
@@ -20142,6 +22193,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
+    [anon_sym_offset] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_out] = ACTIONS(211),
@@ -20157,6 +22209,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
     [anon_sym_realized] = ACTIONS(211),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(211),
+    [anon_sym_receive_DASHloss] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
@@ -20173,10 +22227,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
+    [anon_sym_title] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(211),
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_up] = ACTIONS(211),
+    [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
@@ -20274,6 +22332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(215),
     [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_transceiver] = ACTIONS(215),
@@ -20312,11 +22371,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_field] = ACTIONS(215),
     [anon_sym_hop] = ACTIONS(215),
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
     [anon_sym_k_DASHfactor] = ACTIONS(215),
-    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
@@ -20347,11 +22406,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
     [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_GHz] = ACTIONS(215),
+    [anon_sym_Hz] = ACTIONS(215),
+    [anon_sym_MHz] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_after] = ACTIONS(215),
@@ -20365,6 +22428,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_beyond] = ACTIONS(215),
+    [anon_sym_blank] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -20375,9 +22440,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
+    [anon_sym_dB] = ACTIONS(215),
+    [anon_sym_dBW] = ACTIONS(215),
+    [anon_sym_dBd] = ACTIONS(215),
+    [anon_sym_dBi] = ACTIONS(215),
+    [anon_sym_dBm] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_date] = ACTIONS(215),
+    [anon_sym_datum] = ACTIONS(215),
     [anon_sym_dc_DASHinput] = ACTIONS(215),
+    [anon_sym_degrees] = ACTIONS(215),
+    [anon_sym_delivered] = ACTIONS(215),
+    [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
+    [anon_sym_dms] = ACTIONS(215),
+    [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
@@ -20388,16 +22465,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(215),
     [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
+    [anon_sym_ft] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_hata_DASHopen] = ACTIONS(215),
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
+    [anon_sym_height_DASHamsl] = ACTIONS(215),
+    [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
     [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
+    [anon_sym_kHz] = ACTIONS(215),
+    [anon_sym_kW] = ACTIONS(215),
+    [anon_sym_km] = ACTIONS(215),
+    [anon_sym_latitude] = ACTIONS(215),
+    [anon_sym_longitude] = ACTIONS(215),
+    [anon_sym_m] = ACTIONS(215),
+    [anon_sym_mW] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
     [anon_sym_medium] = ACTIONS(215),
@@ -20408,6 +22495,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
+    [anon_sym_offset] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_out] = ACTIONS(215),
@@ -20423,6 +22511,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
     [anon_sym_realized] = ACTIONS(215),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(215),
+    [anon_sym_receive_DASHloss] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
@@ -20439,10 +22529,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
+    [anon_sym_title] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(215),
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_up] = ACTIONS(215),
+    [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
@@ -20540,6 +22634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(219),
     [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_transceiver] = ACTIONS(219),
@@ -20578,11 +22673,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_field] = ACTIONS(219),
     [anon_sym_hop] = ACTIONS(219),
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
     [anon_sym_k_DASHfactor] = ACTIONS(219),
-    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
@@ -20613,11 +22708,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
     [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_GHz] = ACTIONS(219),
+    [anon_sym_Hz] = ACTIONS(219),
+    [anon_sym_MHz] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_after] = ACTIONS(219),
@@ -20631,6 +22730,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_beyond] = ACTIONS(219),
+    [anon_sym_blank] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -20641,9 +22742,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
+    [anon_sym_dB] = ACTIONS(219),
+    [anon_sym_dBW] = ACTIONS(219),
+    [anon_sym_dBd] = ACTIONS(219),
+    [anon_sym_dBi] = ACTIONS(219),
+    [anon_sym_dBm] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_date] = ACTIONS(219),
+    [anon_sym_datum] = ACTIONS(219),
     [anon_sym_dc_DASHinput] = ACTIONS(219),
+    [anon_sym_degrees] = ACTIONS(219),
+    [anon_sym_delivered] = ACTIONS(219),
+    [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
+    [anon_sym_dms] = ACTIONS(219),
+    [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
@@ -20654,16 +22767,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(219),
     [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
+    [anon_sym_ft] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_hata_DASHopen] = ACTIONS(219),
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
+    [anon_sym_height_DASHamsl] = ACTIONS(219),
+    [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
     [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
+    [anon_sym_kHz] = ACTIONS(219),
+    [anon_sym_kW] = ACTIONS(219),
+    [anon_sym_km] = ACTIONS(219),
+    [anon_sym_latitude] = ACTIONS(219),
+    [anon_sym_longitude] = ACTIONS(219),
+    [anon_sym_m] = ACTIONS(219),
+    [anon_sym_mW] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
     [anon_sym_medium] = ACTIONS(219),
@@ -20674,6 +22797,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
+    [anon_sym_offset] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_out] = ACTIONS(219),
@@ -20689,6 +22813,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
     [anon_sym_realized] = ACTIONS(219),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(219),
+    [anon_sym_receive_DASHloss] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
@@ -20705,10 +22831,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
+    [anon_sym_title] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(219),
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_up] = ACTIONS(219),
+    [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
@@ -20726,8 +22856,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
   },
   [43] = {
     [sym_unit] = STATE(52),
+    [anon_sym_GHz] = ACTIONS(221),
+    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_MHz] = ACTIONS(221),
+    [anon_sym_dB] = ACTIONS(223),
+    [anon_sym_dBW] = ACTIONS(221),
+    [anon_sym_dBd] = ACTIONS(221),
+    [anon_sym_dBi] = ACTIONS(221),
+    [anon_sym_dBm] = ACTIONS(221),
+    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_in] = ACTIONS(221),
-    [anon_sym_per] = ACTIONS(223),
+    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_kW] = ACTIONS(221),
+    [anon_sym_km] = ACTIONS(221),
+    [anon_sym_m] = ACTIONS(223),
+    [anon_sym_mW] = ACTIONS(223),
+    [anon_sym_per] = ACTIONS(225),
     [anon_sym_RPAREN] = ACTIONS(23),
     [anon_sym_DASH] = ACTIONS(23),
     [anon_sym_u2212] = ACTIONS(23),
@@ -20743,41 +22887,29 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token5] = ACTIONS(221),
     [aux_sym_unit_token6] = ACTIONS(221),
     [anon_sym_wavelengths] = ACTIONS(221),
-    [anon_sym_wavelength] = ACTIONS(225),
-    [aux_sym_unit_token7] = ACTIONS(225),
-    [aux_sym_unit_token8] = ACTIONS(225),
+    [anon_sym_wavelength] = ACTIONS(223),
+    [aux_sym_unit_token7] = ACTIONS(223),
+    [aux_sym_unit_token8] = ACTIONS(223),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token13] = ACTIONS(221),
     [aux_sym_unit_token14] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token15] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
-    [anon_sym_GHz] = ACTIONS(221),
-    [anon_sym_MHz] = ACTIONS(221),
     [aux_sym_unit_token17] = ACTIONS(221),
-    [anon_sym_dBW] = ACTIONS(221),
-    [anon_sym_dBd] = ACTIONS(221),
-    [anon_sym_dBi] = ACTIONS(221),
-    [anon_sym_dBm] = ACTIONS(221),
-    [anon_sym_deg] = ACTIONS(225),
-    [anon_sym_kHz] = ACTIONS(221),
+    [aux_sym_unit_token18] = ACTIONS(221),
+    [anon_sym_deg] = ACTIONS(223),
     [anon_sym_min] = ACTIONS(221),
-    [anon_sym_ohm] = ACTIONS(225),
-    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_ohm] = ACTIONS(223),
     [anon_sym_cm] = ACTIONS(221),
-    [anon_sym_dB] = ACTIONS(225),
-    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_kV] = ACTIONS(221),
-    [anon_sym_kW] = ACTIONS(221),
-    [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(225),
-    [anon_sym_mi] = ACTIONS(225),
+    [anon_sym_mi] = ACTIONS(223),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
     [anon_sym_ns] = ACTIONS(221),
@@ -20796,16 +22928,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(225),
-    [anon_sym_V] = ACTIONS(225),
-    [anon_sym_W] = ACTIONS(225),
+    [anon_sym_A] = ACTIONS(223),
+    [anon_sym_V] = ACTIONS(223),
+    [anon_sym_W] = ACTIONS(223),
     [anon_sym_h] = ACTIONS(221),
-    [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),
-    [anon_sym_u00b0] = ACTIONS(225),
-    [anon_sym_u03a9] = ACTIONS(225),
+    [anon_sym_u00b0] = ACTIONS(223),
+    [anon_sym_u03a9] = ACTIONS(223),
     [anon_sym_u03bb] = ACTIONS(221),
-    [anon_sym_u2126] = ACTIONS(225),
+    [anon_sym_u2126] = ACTIONS(223),
     [sym_comment] = ACTIONS(3),
   },
 };
@@ -21439,8 +23570,8 @@ static const TSParseActionEntry ts_parse_actions[] = {
   [217] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block_statement, 2, 0, 0),
   [219] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block_statement, 2, 0, 0),
   [221] = {.entry = {.count = 1, .reusable = true}}, SHIFT(53),
-  [223] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
-  [225] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [223] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [225] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
   [227] = {.entry = {.count = 1, .reusable = true}}, SHIFT(13),
   [229] = {.entry = {.count = 1, .reusable = true}}, SHIFT(28),
   [231] = {.entry = {.count = 1, .reusable = true}}, SHIFT(48),

@@ -1,13 +1,14 @@
-//! `downlead report` with `--sheet` or `--materials`: papers that are handed over.
+//! `downlead report` with `--sheet`, `--materials` or `--coordination`: papers that are handed over.
 
 use std::io;
 use std::ops::ControlFlow;
 
 use downlead_base::{Severity, sha256};
-use downlead_report::build::paper::{From, materials, site_sheet};
+use downlead_report::build::paper::{From, form, materials, site_sheet};
 use downlead_report::document::Document;
 use downlead_report::page::paper as page;
 use downlead_report::shape::paper::FileReport;
+use downlead_report::shape::paper::form::{FormFile, SCHEMA as FORM};
 use downlead_report::shape::paper::materials::{MaterialsFile, SCHEMA as MATERIALS};
 use downlead_report::shape::paper::site_sheet::{SCHEMA as SHEET, SheetFile};
 use downlead_report::sheet;
@@ -27,6 +28,9 @@ use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     let asked = &args.papers;
+    if let Some(name) = &asked.coordination {
+        return coordination(args, name, ui);
+    }
     if asked.materials {
         let mut all = MaterialsFile {
             schema: MATERIALS,
@@ -36,6 +40,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
         return made(
             args,
             ui,
+            |_| Ok(()),
             |s, from| materials::materials(s, asked.spare, from),
             |one: MaterialsFile| {
                 all.caution = one.caution;
@@ -54,6 +59,7 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     made(
         args,
         ui,
+        |_| Ok(()),
         site_sheet::sheets,
         |one: SheetFile| {
             (all.caution, all.safety) = (one.caution, one.safety);
@@ -64,12 +70,62 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
     )
 }
 
+/// A form that wants what the text lacks fails: nothing fills the field.
+fn coordination(args: &ReportArgs, name: &str, ui: &mut Ui) -> io::Result<Outcome> {
+    let mut all = FormFile {
+        schema: FORM,
+        caution: "",
+        form: name.to_owned(),
+        title: None,
+        edition: None,
+        dated: None,
+        stations: Vec::new(),
+    };
+    let lacks = std::cell::Cell::new(false);
+    let known = |loaded: &Loaded| {
+        let mut known: Vec<String> = loaded.snapshots.iter().flat_map(form::known).collect();
+        known.dedup();
+        match (known.iter().any(|k| k == name), known.is_empty()) {
+            (true, _) => Ok(()),
+            (false, true) => Err(format!(
+                "--coordination {name}: these files see no form; one is written with lines `field \"ERP\" erp in W, to 1 W` in `rules`"
+            )),
+            (false, false) => Err(format!(
+                "--coordination {name}: there is no such form; there are {}",
+                known.join(", ")
+            )),
+        }
+    };
+    let outcome = made(
+        args,
+        ui,
+        known,
+        |s, from| form::forms(s, name, from),
+        |one: FormFile| {
+            let missing = one.stations.iter().any(|s| !s.missing.is_empty());
+            lacks.set(lacks.get() || missing);
+            if !one.stations.is_empty() {
+                (all.title, all.edition, all.dated) = (one.title, one.edition, one.dated);
+            }
+            all.caution = one.caution;
+            all.stations.extend(one.stations);
+            all.clone()
+        },
+        (page::form::page, sheet::form),
+    )?;
+    Ok(match lacks.get() {
+        true => outcome.max(Outcome::Findings),
+        false => outcome,
+    })
+}
+
 type Shown<T> = (fn(&T) -> Document, fn(&T) -> Result<String, csv::Error>);
 
 /// Loads the files, makes a paper of each root, adds them up and prints them.
 fn made<T: Serialize + JsonSchema>(
     args: &ReportArgs,
     ui: &mut Ui,
+    refuse: impl Fn(&Loaded) -> Result<(), String>,
     make: impl Fn(&crate::model::Snapshot, From<'_>) -> T,
     mut add: impl FnMut(T) -> T,
     (page, csv): Shown<T>,
@@ -82,6 +138,10 @@ fn made<T: Serialize + JsonSchema>(
     let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
         return Ok(Outcome::Trouble);
     };
+    if let Err(why) = refuse(&loaded) {
+        ui.complain(&why);
+        return Ok(Outcome::Trouble);
+    }
     let mut all = None;
     for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
         let loader = group.loader();

@@ -11,6 +11,9 @@ pub(crate) struct PaperArgs {
     /// Print the bill of materials: cable by type, connectors, parts.
     #[arg(long, conflicts_with_all = ["plot", "table", "verify", "link", "site", "exposure", "sheet"])]
     pub(crate) materials: bool,
+    /// Fill in the form of these rules for each transmit chain, in its own units and rounding.
+    #[arg(long, value_name = "FORM", conflicts_with_all = ["plot", "table", "verify", "link", "site", "exposure", "sheet", "materials"])]
+    pub(crate) coordination: Option<String>,
     /// What to add to each length of cable, in percent.
     #[arg(long, requires = "materials", value_name = "PERCENT", value_parser = spare)]
     pub(crate) spare: Option<f64>,
@@ -31,6 +34,6 @@ fn spare(text: &str) -> Result<f64, String> {
 impl PaperArgs {
     /// Whether a paper is asked for.
     pub(crate) fn any(&self) -> bool {
-        self.sheet || self.materials
+        self.sheet || self.materials || self.coordination.is_some()
     }
 }

@@ -406,3 +406,287 @@ fn a_broken_file_has_a_paper_that_says_so() {
     assert_eq!(r.code, Some(2));
     assert!(r.err.contains("no share from 0 to 100 %"), "{}", r.err);
 }
+
+/// A form of an office, in its own units and rounding.
+const FORM: &str = r#"rules thrennock-notice "TSO form 7; invented" {
+    edition "2026-01"
+    field "Output TX" transmit-frequency in MHz, to 0.0001 MHz
+    field "Input RX" receive-frequency in MHz, to 0.0001 MHz
+    field "ERP" erp in W, to 1 W
+    field "ERP low" erp in dBW, to 0.5 dB down
+    field "Gain" gain in dBd, to 0.1 dB
+    field "Losses TX" loss in dB, to 0.1 dB
+    field "Latitude" latitude in dms
+    field "Longitude" longitude in degrees, to 0.001°
+    field "Height" height in ft, to 1 ft
+    field "HAAT" haat in m, to 1 m
+    field "Holder" holder
+    field "Signature" blank
+    field "Antenna" antenna on 70cm
+}
+"#;
+
+fn on_a_form() -> tempfile::TempDir {
+    let hill = HILL
+        .replace("band 2m", "band 70cm 438.9137 MHz\nband 2m")
+        .replace(
+            "    under tso-exposure\n",
+            "    under tso-exposure\n    under thrennock-notice\n",
+        );
+    // 24.9 W are allowed, and 24.7 W radiated
+    let hill = hill.replace("limit 30 W", "limit 19.2 W");
+    folder(&[
+        ("hill.downlead", &format!("use \"form.downlead\"\n{hill}")),
+        ("form.downlead", FORM),
+    ])
+}
+
+/// 5.2 dBi is 3.05 dBd (ITU-R BS.561), 26 m is 85.3 ft, 49.3333° is 49° 19′ 59.88″; the rest follows from the
+/// program's own unrounded figures beside them.
+#[test]
+fn a_form_has_its_own_units_and_rounding() {
+    let dir = on_a_form();
+    let all = json(
+        dir.path(),
+        &["--coordination", "thrennock-notice", "hill.downlead"],
+    );
+    assert_eq!(all["schema"], "downlead-form/1");
+    let fields = all["stations"][0]["blocks"][0]["fields"]
+        .as_array()
+        .unwrap();
+    let of = |label: &str| {
+        fields
+            .iter()
+            .find(|f| f["label"] == label)
+            .unwrap_or_else(|| panic!("{label}"))
+    };
+    let entry = |label: &str| of(label)["entry"].as_str().unwrap().to_owned();
+    assert_eq!(entry("Output TX"), "146.9137 MHz");
+    assert_eq!(entry("Input RX"), "146.3137 MHz");
+    assert_eq!(entry("Latitude"), "49° 20′ 00″ S");
+    assert_eq!(entry("Longitude"), "123.167° W");
+    assert_eq!(entry("Height"), "85 ft");
+    assert_eq!(entry("Holder"), "QY4TRA");
+    near(&of("Gain")["exact"], 3.05);
+    let report = json(dir.path(), &["hill.downlead"]);
+    let band = &report["stations"][0]["chains"][0]["bands"][0];
+    let erp = band["erp_w"].as_f64().unwrap();
+    assert_eq!(entry("ERP"), format!("{:.0} W", erp));
+    near(&of("ERP")["exact"], erp);
+    near(
+        &of("ERP")["uncertainty_db"],
+        band["uncertainty_db"].as_f64().unwrap(),
+    );
+    near(
+        &of("Losses TX")["rounded"],
+        (band["total_loss_db"].as_f64().unwrap() * 10.0).round() / 10.0,
+    );
+    // 18.7 W is 12.7 dBW: 12.5 by steps of 0.5 dB downwards
+    let dbw = 10.0 * erp.log10();
+    near(&of("ERP low")["rounded"], (dbw * 2.0).floor() / 2.0);
+    // by hand, and what is for another band only
+    assert_eq!(of("Signature")["by_hand"], true);
+    assert!(of("Signature").get("entry").is_none());
+    assert!(!fields.iter().any(|f| f["label"] == "Antenna"));
+}
+
+#[test]
+fn a_form_that_wants_what_the_text_lacks_says_so_and_fills_nothing() {
+    let dir = on_a_form();
+    let r = run(
+        dir.path(),
+        &[
+            "report",
+            "--coordination",
+            "thrennock-notice",
+            "hill.downlead",
+        ],
+    );
+    assert_eq!(r.code, Some(1), "{}", r.err);
+    assert!(
+        r.out
+            .contains("Not complete. \"HAAT\" (out-2m): the antenna states no `height … haat`."),
+        "{}",
+        r.out
+    );
+    assert!(
+        r.out
+            .contains("MISSING: the antenna states no `height … haat`"),
+        "{}",
+        r.out
+    );
+    let all = json(
+        dir.path(),
+        &["--coordination", "thrennock-notice", "hill.downlead"],
+    );
+    let fields = all["stations"][0]["blocks"][0]["fields"]
+        .as_array()
+        .unwrap();
+    let haat = fields.iter().find(|f| f["label"] == "HAAT").unwrap();
+    assert!(
+        haat.get("entry").is_none() && haat.get("rounded").is_none(),
+        "{haat}"
+    );
+    let check = run(dir.path(), &["check", "--format", "short", "hill.downlead"]).out;
+    assert!(
+        check.contains("form-lacks: The form of thrennock-notice wants \"HAAT\""),
+        "{check}"
+    );
+    // the form says nothing of powers: it is no rule that is kept or not
+    assert!(!check.contains("no-rule"), "{check}");
+    for format in ["markdown", "csv", "html"] {
+        let out = run(
+            dir.path(),
+            &[
+                "report",
+                "--coordination",
+                "thrennock-notice",
+                "--format",
+                format,
+                "hill.downlead",
+            ],
+        )
+        .out;
+        assert!(out.contains("haat"), "{format}: {out}");
+    }
+}
+
+/// The rounding is the form's and never applied before a limit.
+#[test]
+fn rounding_that_passes_a_limit_is_pointed_out() {
+    let dir = on_a_form();
+    let erp = json(dir.path(), &["hill.downlead"])["stations"][0]["chains"][0]["bands"][0]["erp_w"]
+        .as_f64()
+        .unwrap();
+    let limit = erp + 0.05;
+    let path = dir.path().join("hill.downlead");
+    let text = std::fs::read_to_string(&path).unwrap();
+    std::fs::write(
+        &path,
+        text.replace("limit 19.2 W", &format!("limit {limit:.4} W")),
+    )
+    .unwrap();
+    let form = FORM.replace("erp in W, to 1 W", "erp in W, to 1 W up");
+    std::fs::write(dir.path().join("form.downlead"), form).unwrap();
+    let all = json(
+        dir.path(),
+        &["--coordination", "thrennock-notice", "hill.downlead"],
+    );
+    let fields = all["stations"][0]["blocks"][0]["fields"]
+        .as_array()
+        .unwrap();
+    let f = fields.iter().find(|f| f["label"] == "ERP").unwrap();
+    assert_eq!(f["rounded"].as_f64(), Some(erp.ceil()));
+    near(&f["over_w"], limit);
+    let out = run(
+        dir.path(),
+        &[
+            "report",
+            "--coordination",
+            "thrennock-notice",
+            "hill.downlead",
+        ],
+    )
+    .out;
+    assert!(
+        out.contains("rounding alone puts it over the limit of"),
+        "{out}"
+    );
+}
+
+#[test]
+fn wrong_forms_are_refused_in_words() {
+    let dir = on_a_form();
+    let r = run(
+        dir.path(),
+        &["report", "--coordination", "other", "hill.downlead"],
+    );
+    assert_eq!(r.code, Some(2));
+    assert!(
+        r.err
+            .contains("there is no such form; there are thrennock-notice"),
+        "{}",
+        r.err
+    );
+    let plain = folder(&[("a.downlead", GOOD)]);
+    let r = run(
+        plain.path(),
+        &["report", "--coordination", "other", "a.downlead"],
+    );
+    assert_eq!(r.code, Some(2));
+    assert!(r.err.contains("these files see no form"), "{}", r.err);
+    let bad = folder(&[(
+        "f.downlead",
+        "rules f {\n    field \"ERP\" erp in dBd\n    field \"H\" height in ft, to 1 m\n    field \"M\" mode, to 1 W\n    field \"L\" latitude in dms, to 1 W\n    field \"P\" output in dBm, to 0 dB\n    field erp\n    field \"X\"\n    field \"Z\" erp eirp\n}\n",
+    )]);
+    let out = run(bad.path(), &["check", "--format", "short", "f.downlead"]).out;
+    for words in [
+        "f.downlead:2:24 error form-unit: \"ERP\" is a power, and `dBd` is no unit of that",
+        "f.downlead:3:32 error form-unit: \"H\" is a length; it cannot be rounded to `1 m`",
+        "f.downlead:4:24 error form-unit: \"M\" is words of the text; it cannot be rounded to `1 W`",
+        "f.downlead:5:35 error form-unit: \"L\" is an angle; it cannot be rounded to `1 W`",
+        "f.downlead:6:33 error form-unit: \"P\" is a power; it cannot be rounded to `0 dB`",
+        "f.downlead:7:",
+        "f.downlead:8:",
+        "f.downlead:9:",
+    ] {
+        assert!(out.contains(words), "{words}: {out}");
+    }
+}
+
+#[test]
+fn a_paper_that_is_older_than_its_file_is_stale() {
+    let dir = folder(&[("hill.downlead", HILL)]);
+    for format in ["html", "markdown", "text"] {
+        for paper in ["--sheet", "--materials"] {
+            let page = run(
+                dir.path(),
+                &["report", paper, "--format", format, "hill.downlead"],
+            )
+            .out;
+            std::fs::write(dir.path().join("page"), page).unwrap();
+            let fresh = run(dir.path(), &["check", "--sheet", "page"]);
+            assert_eq!(
+                fresh.code,
+                Some(0),
+                "{format} {paper}: {}{}",
+                fresh.out,
+                fresh.err
+            );
+            assert!(
+                fresh.out.contains("printed from 1 file as they are now"),
+                "{}",
+                fresh.out
+            );
+            std::fs::write(
+                dir.path().join("hill.downlead"),
+                HILL.replace("46 m", "45 m"),
+            )
+            .unwrap();
+            let stale = run(dir.path(), &["check", "--sheet", "page"]);
+            assert_eq!(stale.code, Some(1), "{format} {paper}");
+            assert!(
+                stale
+                    .out
+                    .contains("page: stale: printed from hill.downlead with SHA-256"),
+                "{}",
+                stale.out
+            );
+            std::fs::write(dir.path().join("hill.downlead"), HILL).unwrap();
+        }
+    }
+    std::fs::remove_file(dir.path().join("hill.downlead")).unwrap();
+    let gone = run(dir.path(), &["check", "--sheet", "page"]);
+    assert_eq!(gone.code, Some(1));
+    assert!(gone.out.contains("cannot be read"), "{}", gone.out);
+    for (paper, said) in [
+        ("none", "no such file"),
+        (".", "folder"),
+        ("other", "does not say from which files"),
+    ] {
+        std::fs::write(dir.path().join("other"), "nothing").unwrap();
+        let r = run(dir.path(), &["check", "--sheet", paper]);
+        assert_eq!(r.code, Some(2), "{paper}");
+        assert!(r.err.contains(said), "{paper}: {}", r.err);
+    }
+}

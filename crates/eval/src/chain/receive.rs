@@ -155,6 +155,7 @@ impl<'m> Run<'m, '_> {
             backwards: false,
             reversed: false,
             receiving: true,
+            foreign: false,
             alike: None,
             assumed: std::mem::take(&mut self.assumed),
             diags: Vec::new(),

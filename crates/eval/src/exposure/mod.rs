@@ -87,6 +87,21 @@ pub enum Refused {
 }
 
 impl Refused {
+    /// In words.
+    #[must_use]
+    pub fn words(&self) -> &'static str {
+        match self {
+            Refused::WithinSize(_) => "closer than the antenna's own length",
+            Refused::Reactive(_) => "closer than λ/2π",
+            Refused::NoSize => "the antenna's length is not stated",
+            Refused::NoHeight => "the antenna's height is not stated",
+            Refused::NoDistance => "the spot does not say how far it is",
+            Refused::LowEfficiency => "the antenna radiates less than half of its power",
+            Refused::NoEirp => "its EIRP is not known",
+            Refused::NoClause => "no clause of the rules bears on it",
+        }
+    }
+
     /// Whether the formula does not hold there, as opposed to something that is not stated.
     #[must_use]
     pub fn is_range(&self) -> bool {
@@ -95,6 +110,29 @@ impl Refused {
             Refused::WithinSize(_) | Refused::Reactive(_) | Refused::LowEfficiency
         )
     }
+}
+
+/// How a power that counts came from the one that a chain radiates.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Counted {
+    /// Name of the chain.
+    pub(crate) chain: Loc,
+    /// EIRP on the stated power, W.
+    pub(crate) stated_w: f64,
+    /// Mean (or peak, for a clause without averaging time) over the stated power.
+    pub(crate) factor: f64,
+    /// Share of the averaging time that is keyed.
+    pub(crate) share: f64,
+    /// Whether the peak of the envelope counts.
+    pub(crate) peak: bool,
+    /// Lower and upper end of the height of the antenna's highest point above ground, m.
+    pub(crate) height_m: Option<(f64, f64)>,
+    /// The antenna's length, m.
+    pub(crate) size_m: Option<f64>,
+    /// Where in the band the limit is strictest, Hz.
+    pub(crate) limit_hz: f64,
+    /// The clause.
+    pub(crate) clause: Option<Loc>,
 }
 
 /// One transmitter on one band at one spot.
@@ -122,6 +160,8 @@ pub struct Source {
     pub distance_m: Option<f64>,
     /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
     pub near: bool,
+    /// How far the gain toward the spot is below the peak, dB, by the antenna's pattern.
+    pub down_db: f64,
     /// Power density averaged over a cylinder around the antenna, W/m², where it is near and the power
     /// has not spread beyond the cylinder.
     pub cylinder_w_m2: Option<f64>,
@@ -141,6 +181,23 @@ pub struct Source {
     pub counts: bool,
     /// Why there is none.
     pub refused: Option<Refused>,
+    /// What its numbers come from.
+    pub(crate) counted: Counted,
+}
+
+impl Source {
+    /// `TX1 on 2m`, with its station where it is another one.
+    #[must_use]
+    pub fn who(&self) -> String {
+        let tag = match &*self.transmitter {
+            "" => "a transmitter",
+            tag => tag,
+        };
+        match &self.station {
+            Some(st) => format!("{tag} of {st} on {}", self.band),
+            None => format!("{tag} on {}", self.band),
+        }
+    }
 }
 
 /// A spot under one set of rules.
@@ -221,6 +278,10 @@ pub struct KeepDistance {
 pub enum ExposureAssumed {
     /// The spot is in the main beam of every antenna.
     MainBeam,
+    /// Patterns of antennas count, and no antenna is without one.
+    Pattern,
+    /// Patterns of antennas count; of the others the main beam does.
+    PatternOrMainBeam,
     /// All transmitters are keyed at once and all the time.
     AllKeyed,
     /// Total reflection, as none is stated.
@@ -243,6 +304,12 @@ impl ExposureAssumed {
     pub fn words(self) -> &'static str {
         match self {
             ExposureAssumed::MainBeam => "the spot is in the main beam of every antenna",
+            ExposureAssumed::Pattern => {
+                "the patterns of the antennas as stated: beyond 2 D²/λ, at most 20 dB, at the angle from any part of an antenna that has the most gain"
+            }
+            ExposureAssumed::PatternOrMainBeam => {
+                "the patterns of antennas as stated (beyond 2 D²/λ, at most 20 dB, at the angle from any part with the most gain); of the others, and nearer, the spot is in the main beam"
+            }
             ExposureAssumed::AllKeyed => {
                 "all transmitters are keyed at once; a keyed share counts only with a window within the averaging time"
             }
@@ -455,8 +522,16 @@ fn at(
         (Some(_), Some(_)) => ExposureVerdict::MetAlone,
         _ => ExposureVerdict::CannotJudge,
     };
+    let by_pattern = |down: bool| {
+        let known = sources.iter().filter(|(s, _)| s.fraction.is_some());
+        known.filter(|(s, _)| (s.down_db > 0.0) == down).count() > 0
+    };
     let mut assumed = vec![
-        ExposureAssumed::MainBeam,
+        match (by_pattern(true), by_pattern(false)) {
+            (true, true) => ExposureAssumed::PatternOrMainBeam,
+            (true, false) => ExposureAssumed::Pattern,
+            _ => ExposureAssumed::MainBeam,
+        },
         ExposureAssumed::AllKeyed,
         ExposureAssumed::DistancesExact,
     ];

@@ -1,6 +1,6 @@
 //! Each hop: what is radiated, the path, what arrives, what is needed.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::path::{self, Surroundings, Terrain};
 use downlead_quantity::{frequency, w_to_dbm};
 use downlead_station::model::{
@@ -10,8 +10,8 @@ use downlead_station::{Env, nearest};
 
 use super::models::Path;
 use super::{
-    HopNotJudged, HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled,
-    NoiseUsed, TerrainResult, WhyHop, lengths, profile,
+    Ends, HopNotJudged, HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled,
+    NoiseUsed, TerrainResult, WhyHop, lengths, pattern, profile,
 };
 use crate::chain::{Cx, evaluate, gain_at};
 use crate::point::{Point, points};
@@ -29,6 +29,8 @@ const MODELS_APART_DB: f64 = 3.0;
 /// One end of a hop, found.
 struct Found<'m> {
     station: &'m Station,
+    /// Name of the chain.
+    name: Loc,
     direction: Direction,
     stops: Vec<Stop<'m>>,
     bands: Vec<(Point, BandResult)>,
@@ -40,7 +42,7 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
         hops: Vec::new(),
         not_judged: Vec::new(),
         lengths_differ: false,
-        assumed: vec![LinkAssumed::MainBeam, LinkAssumed::Polarisation],
+        assumed: vec![LinkAssumed::Polarisation],
         profile: Vec::new(),
         k: l.k.unwrap_or(4.0 / 3.0),
     };
@@ -167,6 +169,7 @@ fn found<'m>(end: &End, env: &'m Env, out: &mut Vec<Diagnostic>) -> Option<Found
         .collect();
     Some(Found {
         station,
+        name: chain.name.loc,
         direction,
         stops,
         bands,
@@ -181,9 +184,9 @@ impl<'m> Found<'m> {
         })
     }
 
-    fn antenna(&self) -> Option<&'m downlead_station::model::Antenna> {
+    fn antenna(&self) -> Option<(&'m Part, &'m downlead_station::model::Antenna)> {
         self.parts().find_map(|p| match &p.data {
-            PartData::Antenna(a) => Some(&**a),
+            PartData::Antenna(a) => Some((p, &**a)),
             _ => None,
         })
     }
@@ -194,14 +197,14 @@ impl<'m> Found<'m> {
 
     /// Height above ground that the antenna radiates from, m: its middle, where its length is stated.
     fn agl(&self) -> Option<f64> {
-        let a = self.antenna()?;
+        let (_, a) = self.antenna()?;
         Some(a.height_agl?.value - a.size.map_or(0.0, |s| 0.5 * s.value))
     }
 
     /// Whether its height is taken for what it radiates from.
     fn at_its_tip(&self) -> bool {
         let of = |a: &downlead_station::model::Antenna| a.height_agl.is_some() && a.size.is_none();
-        self.antenna().is_some_and(of)
+        self.antenna().is_some_and(|a| of(a.1))
     }
 }
 
@@ -315,7 +318,10 @@ impl One<'_, '_> {
     ) -> HopResult {
         let hz = sent.hz;
         let (ground, turned) = self.turned(r);
-        let gain = self.to.antenna().and_then(|a| gain_at(a, point, self.env));
+        let gain = self
+            .to
+            .antenna()
+            .and_then(|a| gain_at(a.1, point, self.env));
         let mut h = HopResult {
             loc: self.hop.loc,
             from: called(&self.hop.from).into(),
@@ -336,6 +342,13 @@ impl One<'_, '_> {
             ),
             models: Vec::new(),
             terrain: None,
+            ends: Ends::default(),
+            places: (
+                self.from.name,
+                self.to.name,
+                self.to.antenna().map(|a| a.0.loc),
+            ),
+            patterns: (None, None),
             gain_dbi: gain.as_ref().map(|g| g.dbi),
             receive_loss_db: heard.total_db,
             level_dbm: None,
@@ -355,6 +368,20 @@ impl One<'_, '_> {
             h.missing.push(Missing::Profile);
         }
         let slope = self.path(&mut h, (&ground, turned, r.k), out);
+        h.patterns = pattern::of_hop(
+            &h,
+            r.k,
+            (
+                self.from.antenna().map(|a| a.1),
+                self.to.antenna().map(|a| a.1),
+            ),
+            (&sent.band, &heard.band),
+        );
+        r.assumed.push(match h.patterns {
+            (Some(_), Some(_)) => LinkAssumed::Pattern,
+            (None, None) => LinkAssumed::MainBeam,
+            _ => LinkAssumed::PatternOrMainBeam,
+        });
         if self.from.at_its_tip() || self.to.at_its_tip() {
             r.assumed.push(LinkAssumed::HighestPoint);
         }
@@ -404,6 +431,11 @@ impl One<'_, '_> {
             base_m: ends.zip(base).map(|(e, g)| (e.0 - g.1).max(e.1 - g.0)),
             terrain,
         };
+        h.ends = Ends {
+            agl_m: agl,
+            amsl_m: ends,
+            base_m: p.base_m,
+        };
         h.slant_m = Some(slant);
         h.horizon_m = p.horizon_m;
         h.free_space_db = Some(p.free_space());
@@ -422,6 +454,7 @@ impl One<'_, '_> {
                 other_k: [other(1.0), other(2.0 / 3.0)],
                 ends_m: t.ends_m,
                 turned,
+                cascade: t.cascade(h.hz),
             });
         }
         let mut models = vec![h.model];
@@ -511,6 +544,8 @@ impl One<'_, '_> {
         let around = match &n.noise {
             LinkNoise::Read(m) => {
                 h.noise = Some(NoiseUsed {
+                    by: None,
+                    loc: n.loc,
                     external_db: None,
                     degradation_db: m.value,
                     u_db: m.u,
@@ -528,6 +563,8 @@ impl One<'_, '_> {
             Ok(e) => match heard.noise_figure_db {
                 Some(nf) => {
                     h.noise = Some(NoiseUsed {
+                        by: Some((around, nf)),
+                        loc: n.loc,
                         external_db: Some(e.median_db),
                         degradation_db: path::degradation(e.median_db, 0.0, nf),
                         u_db: 0.0,
@@ -571,7 +608,8 @@ impl One<'_, '_> {
             h.missing.push(Missing::Gain);
         }
         // at the antenna's terminals, dBm
-        let at_antenna = (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? + h.gain_dbi?))();
+        let at_antenna =
+            (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? - h.pattern_db() + h.gain_dbi?))();
         h.level_dbm = at_antenna.zip(heard.total_db).map(|(l, lost)| l - lost);
         let Some(need) = &self.l.need else { return };
         h.verdict = LinkVerdict::CannotJudge;
@@ -586,10 +624,10 @@ impl One<'_, '_> {
                 .sensitivities
                 .iter()
                 .find(|s| s.criterion.as_deref() == Some(&text));
-            Some((first, own))
+            Some((first, own, self.to.receiver()?.0.loc))
         });
-        let (first, own) = match stated {
-            Some((first, Some(own))) => (first, own),
+        let (first, own, receiver) = match stated {
+            Some((first, Some(own), receiver)) => (first, own, receiver),
             _ => {
                 h.missing.push(Missing::Criterion);
                 self.no_criterion(&text, out);
@@ -620,6 +658,11 @@ impl One<'_, '_> {
             + own.level.u.powi(2)
             + gain_u.powi(2)
             + noise.powi(2)
+            + [h.patterns.0, h.patterns.1]
+                .iter()
+                .flatten()
+                .map(|t| t.u_db.powi(2))
+                .sum::<f64>()
             + distance.powi(2)
             + 2.0 * common(sent, heard);
         let u_db = 2.0 * square.sqrt();
@@ -628,6 +671,9 @@ impl One<'_, '_> {
             criterion: text.into(),
             receiver_dbm: own.level.value,
             needed_dbm: own.level.value + degradation,
+            at_antenna_dbm: level,
+            chain_db: least - first.level.value,
+            from: (receiver, need.loc),
             margin_db: margin,
             share,
             spread_db: need.spread_db,
@@ -635,12 +681,13 @@ impl One<'_, '_> {
             left_db: left,
             u_db,
         });
-        let free = h.loss_db().unwrap_or(f64::NAN);
+        // elsewhere the main beam may point there
+        let (free, most) = (h.loss_db().unwrap_or(f64::NAN), h.pattern_db());
         h.coverage = self
             .l
             .coverage
             .iter()
-            .map(|&d| (d, margin + free - path::free_space(h.hz, d)))
+            .map(|&d| (d, margin + most + free - path::free_space(h.hz, d)))
             .collect();
         if h.verdict == LinkVerdict::NotMet {
             out.push(

@@ -33,7 +33,7 @@ use reading::reading;
 
 pub(crate) use expectation::receive_statement;
 pub(crate) use power_kind::{mean_factor, mean_over, peak_over, pep_factor};
-pub(crate) use reading::{power_budget, read_reflection};
+pub(crate) use reading::{corrected, power_budget, read_reflection};
 pub(crate) use reflection::METER_GAMMA;
 pub(crate) use rule::SMALLEST_FAULT_DB;
 pub(crate) use same_meter::scatter_db;
@@ -53,6 +53,10 @@ pub(crate) fn judge<'m>(
     let places: FxHashMap<Loc, Option<&str>> = places.iter().map(|p| (p.loc, p.after)).collect();
     for (loc, node, state) in &states {
         let on = match node {
+            Node::Desense { .. } => {
+                run.diags.push(needs_receiver(*loc));
+                continue;
+            }
             Node::Read { on, .. }
             | Node::Expect { on, .. }
             | Node::Limit { on, .. }
@@ -113,6 +117,17 @@ pub(crate) fn judge<'m>(
     if let Some(f) = feed {
         result.rules = crate::licence::judge(run, result, f).into();
     }
+}
+
+/// A limit of a desense in a chain that receives nothing.
+fn needs_receiver(loc: Loc) -> Diagnostic {
+    Diagnostic::new(
+        &codes::MISPLACED_STATEMENT,
+        loc,
+        "A desense is one of a receiver, and this is a transmit chain.",
+    )
+    .at("not compared")
+    .help("Move the line to the receive chain whose receiver must not be desensitised.")
 }
 
 /// A thousand times too much or too little in dB, and how near a reading must come to it.

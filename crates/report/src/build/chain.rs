@@ -60,6 +60,7 @@ pub fn report(s: &Snapshot) -> Report {
     Report {
         schema: SCHEMA,
         stations,
+        links: super::link::links(s).links,
         diagnostics,
     }
 }
@@ -99,7 +100,7 @@ pub fn stations(
                     .exposure
                     .as_deref()
                     .map(|e| super::exposure::exposure(places, st, e)),
-                site: result.site.as_deref().map(super::site::site),
+                site: result.site.as_deref().map(|s| super::site::site(places, s)),
             }),
             _ => loose.chains.extend(chains("")),
         }

@@ -1,7 +1,7 @@
 //! From the exposure at spots to its shape.
 
 use downlead_eval::exposure::{
-    Exposure, ExposureVerdict, KeepClear, NotJudged, Source, SpotResult,
+    Exposure, ExposureVerdict, KeepClear, NotJudged, Refused, Source, SpotResult,
 };
 use downlead_eval::{Places, Scope};
 use downlead_quantity::number;
@@ -11,7 +11,7 @@ use crate::shape::exposure::{
     ExposureReport, KeepClearReport, SourceReport, SpotNotJudged, SpotReport, SpotStep,
 };
 use crate::shape::word::Word;
-use crate::words::exposure::{CAUTIONS, refused, who};
+use crate::words::exposure::{CAUTIONS, who};
 
 /// The exposure of a station.
 pub(super) fn exposure(places: &Places<'_>, st: &Station, e: &Exposure) -> ExposureReport {
@@ -42,7 +42,7 @@ fn keep_clear(k: &KeepClear) -> KeepClearReport {
         computed_m: d.map(|d| d.computed_m),
         with_uncertainty_m: d.map(|d| d.upper_m),
         keep_m: d.map(|d| d.keep_m),
-        missing: k.distance.as_ref().err().map(refused),
+        missing: k.distance.as_ref().err().map(Refused::words),
     }
 }
 
@@ -103,6 +103,7 @@ fn source(s: &Source) -> SourceReport {
         uncertainty_db: s.uncertainty_db,
         distance_m: s.distance_m,
         zone: s.fraction.map(|_| if s.near { "near" } else { "far" }),
+        down_db: Some(s.down_db).filter(|d| *d > 0.0),
         density_w_m2: s.density_w_m2,
         electric_v_m: s.electric_v_m,
         cylinder_w_m2: s.cylinder_w_m2,
@@ -114,7 +115,7 @@ fn source(s: &Source) -> SourceReport {
         confidence: s.cite.as_ref().map(|c| c.1.word()),
         share: s.fraction,
         counts: s.counts,
-        refused: s.refused.as_ref().map(refused),
+        refused: s.refused.as_ref().map(Refused::words),
     }
 }
 

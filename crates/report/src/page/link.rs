@@ -84,7 +84,8 @@ fn not_judged(h: &HopNotJudged) -> String {
     format!("not judged: {}", h.why)
 }
 
-fn link(doc: &mut Document, l: &LinkReport) {
+/// The section of one link.
+pub fn link(doc: &mut Document, l: &LinkReport) {
     let at = Place::new(&l.file, l.line);
     let title = l.title.as_ref().map_or(String::new(), |t| format!(", {t}"));
     doc.heading(2, format!("{}{title}", l.name), Some(at));
@@ -129,6 +130,18 @@ fn hop(doc: &mut Document, l: &LinkReport, h: &HopReport) {
         terrain(&mut facts, l, t);
     }
     path(&mut facts, h);
+    let ends = ["sending", "receiving"].into_iter().zip(h.patterns_db);
+    let taken: Vec<String> = ends
+        .filter_map(|(end, db)| {
+            Some(format!(
+                "{} below the peak of the {end} antenna",
+                tenth(db?)
+            ))
+        })
+        .collect();
+    if !taken.is_empty() {
+        facts.push(("pattern", taken.join(", ").into()));
+    }
     if let Some(level) = h.level_dbm {
         let gain = h
             .gain_dbi

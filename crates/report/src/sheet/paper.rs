@@ -1,6 +1,7 @@
 //! Papers as tables.
 
 use crate::shape::paper::OriginReport;
+use crate::shape::paper::form::{FieldReport, FormBlock, FormFile, FormStation};
 use crate::shape::paper::materials::MaterialsFile;
 use crate::shape::paper::site_sheet::{SheetChain, SheetFile, SheetLimit, SiteSheet};
 use crate::write::csv::{Field, Value, csv};
@@ -178,6 +179,51 @@ pub fn site_sheet(file: &SheetFile) -> Result<String, csv::Error> {
         ("sha256", |r| of_origin(&r.0.origin)[0].clone()),
         ("revision", |r| of_origin(&r.0.origin)[1].clone()),
         ("newest_date", |r| of_origin(&r.0.origin)[2].clone()),
+    ];
+    csv(fields, &rows)
+}
+
+type Entry<'a> = (
+    &'a FormFile,
+    &'a FormStation,
+    &'a FormBlock,
+    &'a FieldReport,
+);
+
+/// A form filled in: one row a field.
+///
+/// # Errors
+/// None for writing into memory; the writer's own error type is passed on.
+pub fn form(file: &FormFile) -> Result<String, csv::Error> {
+    let blocks = file
+        .stations
+        .iter()
+        .flat_map(|s| s.blocks.iter().map(move |b| (s, b)));
+    let rows: Vec<Entry<'_>> = blocks
+        .flat_map(|(s, b)| b.fields.iter().map(move |f| (file, s, b, f)))
+        .collect();
+    let fields: &[Field<Entry<'_>>] = &[
+        ("form", |r| (&r.0.form).into()),
+        ("station", |r| (&r.1.station).into()),
+        ("chain", |r| (&r.2.chain).into()),
+        ("band", |r| (&r.2.band).into()),
+        ("frequency_hz", |r| r.2.frequency_hz.into()),
+        ("label", |r| (&r.3.label).into()),
+        ("what", |r| r.3.what.into()),
+        ("entry", |r| r.3.entry.as_ref().into()),
+        ("unit", |r| r.3.unit.into()),
+        ("exact", |r| r.3.exact.into()),
+        ("rounded", |r| r.3.rounded.into()),
+        ("rounding", |r| r.3.rounding.as_ref().into()),
+        ("uncertainty_db", |r| r.3.uncertainty_db.into()),
+        ("over_w", |r| r.3.over_w.into()),
+        ("by_hand", |r| r.3.by_hand.into()),
+        ("missing", |r| r.3.missing.into()),
+        ("file", |r| (&r.2.file).into()),
+        ("line", |r| r.2.line.into()),
+        ("sha256", |r| of_origin(&r.1.origin)[0].clone()),
+        ("revision", |r| of_origin(&r.1.origin)[1].clone()),
+        ("newest_date", |r| of_origin(&r.1.origin)[2].clone()),
     ];
     csv(fields, &rows)
 }

@@ -56,7 +56,9 @@ h2{font-size:8.5pt;margin:.4rem 0 .1rem}h1,h2{break-after:avoid}tr,dt,dd{break-i
 ";
 
 /// Lines of a station that fit one page in the larger print, headings counted twice.
-const ROOMY: usize = 62;
+const ROOMY: usize = 60;
+/// Characters of a line in that print.
+const WIDE: usize = 120;
 
 /// The whole page.
 #[must_use]
@@ -88,7 +90,7 @@ fn longest(doc: &Document) -> usize {
             }
             Block::Heading(..) => 2,
             Block::Table(t) => t.lines.len() + 1,
-            Block::Facts(f) => f.len(),
+            Block::Facts(f) => f.iter().map(|x| 1 + x.1.plain().len() / WIDE).sum(),
             Block::List(l) => l.len(),
             Block::Answers(a) => a.len(),
             Block::Figure { lines, .. } => lines.len(),
@@ -253,7 +255,7 @@ fn run(t: &Text) -> String {
         .collect()
 }
 
-fn escape(text: &str) -> String {
+pub(super) fn escape(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in printable(text).chars() {
         match c {

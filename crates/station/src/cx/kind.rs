@@ -254,7 +254,10 @@ impl<'a> Cx<'a> {
                     d if d == dim => h.value,
                     // a percentage of a level or gain is one of its power
                     Dim::Percent
-                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                        if matches!(
+                            dim,
+                            Dim::GainIsotropic | Dim::GainDipole | Dim::Level | Dim::SidebandNoise
+                        ) =>
                     {
                         let share = Tolerance {
                             half_width: h.value,
@@ -265,7 +268,10 @@ impl<'a> Cx<'a> {
                     }
                     Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),
                     Dim::Decibel
-                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                        if matches!(
+                            dim,
+                            Dim::GainIsotropic | Dim::GainDipole | Dim::Level | Dim::SidebandNoise
+                        ) =>
                     {
                         h.value
                     }

@@ -3,11 +3,12 @@
 use super::bundle::{ABOUT_ALWAYS, ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
 use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
+use super::site::{BLOCKING, NOISES, OFFSET_IN_LINE, SIDEBAND_NOISE};
 use super::types::Takes::{File, OneOf, Rest, Then, Value};
 use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
 use super::words as w;
 
-slots! { enum Tx { Power, Kind, Mode, Duty, Keyed, Foldback } }
+slots! { enum Tx { Power, Kind, Mode, Duty, Keyed, Foldback, Noise } }
 static TX_SLOTS: &[Slot] = &[
     Slot::value(Tx::Power.id(), &q::POWER)
         .first()
@@ -36,6 +37,16 @@ static TX_SLOTS: &[Slot] = &[
         "the SWR at which a transmitter turns itself down",
         "foldback swr 2",
     ),
+    Slot::word(
+        Tx::Noise.id(),
+        "noise",
+        &[Value(&q::SIDEBAND), OFFSET_IN_LINE[0], OFFSET_IN_LINE[1]],
+    )
+    .each()
+    .says(
+        "noise beside the carrier in 1 Hz, at an offset",
+        "noise -145 dBc/Hz ± 3 dB at 600 kHz",
+    ),
 ];
 
 /// A transmitter.
@@ -63,6 +74,7 @@ pub(crate) static TRANSMITTER: Form = Form {
             &DUTY_LINE,
             &KEYED_LINE,
             &FOLDBACK_LINE,
+            &SIDEBAND_NOISE,
             &BANDWIDTH_LINE,
         ],
     ),
@@ -150,7 +162,7 @@ static FOLDBACK_LINE: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum Rx { Level, For, Noise } }
+slots! { enum Rx { Level, For, Noise, Blocking } }
 static RX_SLOTS: &[Slot] = &[
     Slot::value(Rx::Level.id(), &q::SENSITIVITY)
         .first()
@@ -160,6 +172,16 @@ static RX_SLOTS: &[Slot] = &[
         "for 12 dB sinad",
     ),
     noise(Rx::Noise.id()),
+    Slot::word(
+        Rx::Blocking.id(),
+        "blocking",
+        &[Value(&q::LEVEL), OFFSET_IN_LINE[0], OFFSET_IN_LINE[1]],
+    )
+    .each()
+    .says(
+        "level of a carrier at an offset that it just withstands",
+        "blocking -25 dBm ± 3 dB at 600 kHz",
+    ),
 ];
 
 /// A receiver.
@@ -174,7 +196,7 @@ pub(crate) static RECEIVER: Form = Form {
     exclusive: ORIGINS,
     block: Block::Lines(
         Context::Receiver,
-        &[&SENSITIVITY_LINE, &NOISE_LINE, &BANDWIDTH_LINE],
+        &[&SENSITIVITY_LINE, &NOISE_LINE, &BLOCKING, &BANDWIDTH_LINE],
     ),
     ..Form::EMPTY
 };
@@ -233,7 +255,8 @@ pub(crate) static TRANSCEIVER: Form = Form {
             &KEYED_LINE,
             &FOLDBACK_LINE,
             &SENSITIVITY_LINE,
-            &NOISE_LINE,
+            &NOISES,
+            &BLOCKING,
             &BANDWIDTH_LINE,
         ],
     ),
@@ -296,6 +319,7 @@ pub(crate) static ANTENNA: Form = Form {
             &SWR_LINE,
             &HEIGHT_LINE,
             &SIZE_LINE,
+            &super::pattern::PATTERN,
             &ONE_RATING_LINE,
         ],
     ),

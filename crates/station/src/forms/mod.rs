@@ -11,15 +11,18 @@ mod chain;
 mod dump;
 mod ends;
 pub(crate) mod exposure;
+pub(crate) mod form;
 mod instrument;
 mod link;
 mod offer;
 mod parts;
+pub(crate) mod pattern;
 mod quantity;
 mod reader;
+mod recalled;
 pub(crate) mod rules;
 mod session;
-mod site;
+pub(crate) mod site;
 mod text;
 mod top;
 mod types;
@@ -65,6 +68,8 @@ static STATION_LINES: &[&Form] = &[
     &site::BESIDE,
     &exposure::SPOT,
     &site::ALONE,
+    &site::ISOLATION,
+    &site::SITE_NOISE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
     &ends::TRANSCEIVER,

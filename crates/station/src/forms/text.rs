@@ -23,6 +23,7 @@ fn one_operand(t: &Takes) -> String {
         Takes::May(t) => format!("[{}]", one_operand(t)),
         Takes::Then(w, t) => format!("[{w} {}]", one_operand(t)),
         Takes::Rest => "TEXT".to_owned(),
+        Takes::Antennas => "ANTENNA of STATION to ANTENNA".to_owned(),
         Takes::Hop => "CHAIN of STATION to CHAIN of STATION".to_owned(),
         Takes::Equals => "=".to_owned(),
     }

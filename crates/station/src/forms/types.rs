@@ -214,6 +214,8 @@ pub enum FileKind {
     TwoPort,
     /// A table of readings.
     Readings,
+    /// A calibration certificate, as a table or as XML.
+    Certificate,
 }
 
 /// A quantity: in which kinds of value it may be written, and how it is called.
@@ -301,6 +303,8 @@ pub enum Takes {
     Rest,
     /// `talk-out of hill to hear of car`: a chain of a station, and one of another.
     Hop,
+    /// `A9 of harbour to A1`: two antennas, each of this station or of another.
+    Antennas,
     /// `= 30 m`.
     Equals,
 }
@@ -312,7 +316,7 @@ impl Takes {
             Takes::Name(k) | Takes::Names(k) | Takes::NamePair(k) | Takes::Counted(k) => {
                 k.is_checked()
             }
-            Takes::Band | Takes::Bands | Takes::BandNames | Takes::Hop => true,
+            Takes::Band | Takes::Bands | Takes::BandNames | Takes::Hop | Takes::Antennas => true,
             Takes::May(t) | Takes::Then(_, t) => t.names(),
             _ => false,
         }

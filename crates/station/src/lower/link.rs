@@ -204,7 +204,7 @@ fn k_factor<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cur<'a>) -> Option<f64> {
     None
 }
 
-fn site_noise<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<SiteNoise> {
+pub(super) fn site_noise<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<SiteNoise> {
     let mut q = Quals::default();
     let (mut noise, mut at) = (None, None);
     for (n, g) in s.groups().enumerate() {

@@ -112,6 +112,7 @@ pub(super) fn rules<'a>(
         conditions: Box::default(),
         exposure: Box::default(),
         reflection: None,
+        fields: Box::default(),
         built_in: cx.built_in,
     };
     let lines = match forms::top().form(stmt.keyword()) {
@@ -120,7 +121,7 @@ pub(super) fn rules<'a>(
     };
     let (mut asks, mut clauses, mut fixed, mut conditions) =
         (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-    let mut exposure = Vec::new();
+    let (mut exposure, mut fields) = (Vec::new(), Vec::new());
     for s in block.iter() {
         let Some(word) = s.keyword() else {
             no_keyword(cx, s, Context::Rules);
@@ -152,6 +153,7 @@ pub(super) fn rules<'a>(
             }
             "condition" => conditions.extend(condition(cx, s, &read)),
             "fixed" => fixed.extend(fixed_line(cx, s, &read)),
+            "field" => fields.extend(super::form::field(cx, s, &read)),
             "reflection" => {
                 set.reflection = first.and_then(|a| super::exposure::reflection(cx, s, a))
             }
@@ -165,6 +167,7 @@ pub(super) fn rules<'a>(
     set.clauses = clauses.into();
     set.fixed = fixed.into();
     set.exposure = exposure.into();
+    set.fields = fields.into();
     set.conditions = conditions.into();
     names(cx, &set);
     Some(set)

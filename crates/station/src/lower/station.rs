@@ -77,6 +77,8 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             Some("beside") => site.beside(cx, s, &st.name),
             Some("alone") => site.alone(cx, s),
             Some("spot") => spots.line(cx, s),
+            Some("isolation") => site.isolation(cx, s, &st.name),
+            Some("site-noise") => site.noise(cx, s),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {

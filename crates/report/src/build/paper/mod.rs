@@ -1,5 +1,6 @@
 //! Papers that are handed over.
 
+pub mod form;
 mod joins;
 pub mod materials;
 pub mod site_sheet;

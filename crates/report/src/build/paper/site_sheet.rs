@@ -307,6 +307,7 @@ fn points(scope: &Scope, report: StationReport) -> Vec<SheetPoint> {
     let all = Report {
         schema: REPORT,
         stations: vec![report],
+        links: Vec::new(),
         diagnostics: Vec::new(),
     };
     let mut out = Vec::new();

@@ -1,5 +1,6 @@
 //! Papers that are handed over, for people. Each says where it comes from and what it is worth.
 
+pub mod form;
 pub mod materials;
 pub mod site_sheet;
 

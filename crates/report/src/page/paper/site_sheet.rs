@@ -222,9 +222,13 @@ fn sheet(doc: &mut Document, s: &SiteSheet, file: &SheetFile) {
     ));
     if !s.missing.is_empty() || !s.assumptions.is_empty() {
         doc.heading(2, "Not stated, and assumed", None);
-        let missing = s.missing.iter().map(|m| ("not stated", m.into()));
-        let assumed = s.assumptions.iter().map(|a| ("assumed", a.into()));
-        doc.facts(missing.chain(assumed).collect());
+        let mut facts: Vec<(&'static str, Text)> =
+            s.missing.iter().map(|m| ("not stated", m.into())).collect();
+        if !s.assumptions.is_empty() {
+            // in one paragraph: a sheet has one page
+            facts.push(("assumed", s.assumptions.join("; ").into()));
+        }
+        doc.facts(facts);
     }
     doc.heading(2, "Where this sheet comes from", None);
     closing(doc, &s.origin, file.caution);

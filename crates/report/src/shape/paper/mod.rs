@@ -1,5 +1,6 @@
 //! Papers that are handed over: what every one of them says of where it comes from.
 
+pub mod form;
 pub mod materials;
 pub mod site_sheet;
 
