@@ -58,6 +58,7 @@ pub mod codes {
         MISSING_VALUE Error "missing-value" "A statement lacks a figure it cannot do without";
         WORDS_EXCLUDE Error "words-exclude" "Two words exclude each other";
         SAID_TWICE Error "said-twice" "A line or block says one thing twice";
+        LINE_TWICE Warning "line-twice" "The same line stands twice in a row";
         // files and names
         USE_NOT_FOUND Error "use-not-found" "A used file is not there or cannot be read";
         USE_CYCLE Error "use-cycle" "Files use each other in a circle";
@@ -113,6 +114,8 @@ pub mod codes {
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
         SPOT_WITHOUT_TIER Error "spot-without-tier" "It is not said who can be at a place, or for whom a limit is";
         SPOT_WITHOUT_DISTANCE Error "spot-without-distance" "A spot does not say how far it is from an antenna";
+        SPOT_IMPOSSIBLE Error "spot-impossible" "A spot is at distances from two antennas that cannot both be";
+        PEP_AGAINST_MEAN Error "pep-against-mean" "A limit of a field states a peak and an averaging time";
         EXPOSURE_EXCEEDED Error "exposure-exceeded" "The fields at a spot exceed a limit of exposure";
         EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
         EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";
@@ -170,12 +173,16 @@ pub mod codes {
         READING_CONTRADICTS Error "reading-contradicts" "A reading differs from the chain by more than the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
+        FIGURE_MISTYPED Warning "figure-mistyped" "A figure looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have shown the difference";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
         INSTRUMENT_OUTSIDE_BAND Error "instrument-outside-band" "An instrument is used outside its frequency band";
         READING_NOT_USED Warning "reading-not-used" "A reading takes no part in any result";
         CALIBRATION_LAPSED Warning "calibration-lapsed" "An instrument's calibration had lapsed on the day of the reading";
+        CERTIFICATE_FILE Error "certificate-file" "A calibration certificate cannot be read";
+        CERTIFICATE_NOT_VALID Warning "certificate-not-valid" "A calibration certificate does not hold on the day of the reading";
+        CERTIFICATE_RANGE Warning "certificate-range" "A reading lies outside the points of its instrument's certificate";
         SWR_BESIDE_WATTS Warning "swr-beside-watts" "An SWR is not what the watts read beside it say";
         SWR_AT_SHACK Warning "swr-at-shack" "A good SWR at the radio hides a poor one at the antenna";
         EXPECTATION_MISSED Error "expectation-missed" "An expected value is not what the chain gives";

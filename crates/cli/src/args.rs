@@ -84,6 +84,11 @@ pub(crate) enum Command {
                             Exit codes: 1 if it cannot be reached."
     )]
     Solve(crate::change::vary::SolveArgs),
+    /// What rests on an instrument or the sheet of a cable that was found to be off: every reading and verdict, what flips, what only moves.
+    #[command(after_help = "downlead recall W1 +6 % since 2026-01 sites/\n\
+                            downlead recall foam-10 +6 %\n\n\
+                            Exit codes: 1 if a verdict flips.")]
+    Recall(crate::command::recall::RecallArgs),
     /// Results over a figure, as CSV.
     Sweep(crate::change::vary::SweepArgs),
     /// Brings files into the usual layout.
@@ -144,6 +149,9 @@ pub(crate) struct CheckArgs {
     /// Warnings and `cannot tell` fail too.
     #[arg(long)]
     pub(crate) strict: bool,
+    /// Say whether this paper of `report` was printed from the files as they are now, and end.
+    #[arg(long, value_name = "PAPER", conflicts_with_all = ["fix", "history"])]
+    pub(crate) sheet: Option<PathBuf>,
     /// Also show what is merely worth knowing (always part of the other formats).
     #[arg(long)]
     pub(crate) notes: bool,
@@ -282,6 +290,9 @@ pub(crate) struct BenchArgs {
     /// Write plots as SVG into this folder; made when missing.
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
+    /// Write each session as a digital calibration certificate (XML) into this folder; made when missing.
+    #[arg(long, value_name = "DIR")]
+    pub(crate) certificate: Option<PathBuf>,
     /// Which piece is the best for a run of this length, such as "30 m", by each piece's own fit.
     #[arg(long, value_name = "LENGTH", requires = "at")]
     pub(crate) length: Option<String>,
@@ -370,6 +381,9 @@ pub(crate) struct ExplainArgs {
     /// A diagnostic's code, or FILE:LINE (`-:LINE`: of standard input).
     #[arg(value_name = "CODE|FILE:LINE", allow_hyphen_values = true)]
     pub(crate) what: Option<String>,
+    /// Put this variant in the place of its station.
+    #[arg(long, value_name = "NAME", requires = "what")]
+    pub(crate) variant: Option<String>,
     #[command(flatten)]
     pub(crate) within: Within,
 }
@@ -386,8 +400,15 @@ pub(crate) struct FmtArgs {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct CatalogueArgs {
-    /// Entry to show; without it the entries are listed.
-    pub(crate) name: Option<String>,
+    /// Entry to show; of several cables the losses are compared; without it the entries are listed.
+    #[arg(value_name = "NAME")]
+    pub(crate) names: Vec<String>,
+    /// Compare the cables at this length, such as `40 m`.
+    #[arg(long, value_name = "LENGTH", conflicts_with_all = ["plot", "network"])]
+    pub(crate) length: Option<String>,
+    /// With --length: the power into the cable, such as `50 W`; 100 W without.
+    #[arg(long, value_name = "POWER", requires = "length")]
+    pub(crate) power: Option<String>,
     /// List only this kind.
     #[arg(long, value_enum)]
     pub(crate) kind: Option<Kind>,
@@ -395,13 +416,13 @@ pub(crate) struct CatalogueArgs {
     #[arg(long, num_args = 1.., value_name = "FREQ")]
     pub(crate) at: Vec<String>,
     /// Draw loss against frequency, both scales logarithmic.
-    #[arg(long, requires = "name")]
+    #[arg(long, requires = "names")]
     pub(crate) plot: bool,
     /// Print this length of the cable as a network file (.s2p) instead, such as `25 m`; at the
     /// frequencies of --at, else 201 over its range.
     #[arg(
         long,
-        requires = "name",
+        requires = "names",
         value_name = "LENGTH",
         conflicts_with = "plot"
     )]
@@ -416,6 +437,8 @@ pub(crate) enum Kind {
     Cable,
     Connector,
     Device,
+    /// Sets of rules.
+    Rules,
 }
 
 #[derive(Debug, clap::Args)]

@@ -99,6 +99,11 @@ impl Conclusion {
         }
     }
 
+    /// Adds what was compared in other files.
+    pub(crate) fn append(&mut self, other: Conclusion) {
+        self.files.extend(other.files);
+    }
+
     /// Counts the findings.
     pub(crate) fn count(&mut self, findings: &Findings) {
         for f in &findings.list {

@@ -27,9 +27,22 @@ pub(crate) fn instrument_db(i: &Instrument, watts: f64) -> f64 {
 }
 
 /// Half a step of the display, rectangular: standard uncertainty at a reading, dB.
-fn resolution_db(i: &Instrument, watts: f64) -> f64 {
+pub(crate) fn resolution_db(i: &Instrument, watts: f64) -> f64 {
     i.resolution_w
         .map_or(0.0, |r| DB_PER_RELATIVE * 0.5 * r / watts / libm::sqrt(3.0))
+}
+
+/// The certificate of an instrument that bears on a reading of that day, with the name of its file
+/// and whether it held then.
+#[must_use]
+pub fn certificate<'e>(
+    i: &'e Instrument,
+    date: Option<&str>,
+    env: &'e downlead_station::Env,
+) -> Option<(&'e str, &'e downlead_station::attach::Certificate, bool)> {
+    let b = crate::certificate::bearing(i, date, &env.attachments)?;
+    let holds = b.holds == crate::certificate::Holds::Yes;
+    Some((&b.name.text, b.certificate, holds))
 }
 
 /// Says that an instrument's calibration was due before the day it was used. Dates are written

@@ -7,6 +7,7 @@ pub mod bench;
 mod cable;
 pub mod catalogue;
 mod cause;
+mod certificate;
 mod chain;
 mod checks;
 pub mod dates;
@@ -47,5 +48,6 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
+pub use snapshot::recall::NoRecall;
 pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
 pub use stage::Stage;

@@ -545,6 +545,10 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
                     places.push(file.path.loc);
                 }
             }
+            RestsOn::Name(NameKind::Instrument) => {
+                let files = env.instrument(name).map_or(&[][..], |i| &i.certificates);
+                places.extend(files.iter().map(|f| f.loc));
+            }
             RestsOn::Name(NameKind::Station) => {
                 places.extend(env.station_files(name).iter().map(|f| f.loc));
             }

@@ -268,6 +268,8 @@ pub struct LogRow {
     pub instrument: Option<Box<str>>,
     /// Read: W or SWR.
     pub read: f64,
+    /// Read and corrected by what is known of the instrument: W or SWR.
+    pub corrected: f64,
     /// Expected: W or SWR; none where it could not be computed.
     pub expected: Option<f64>,
     /// Tag of a part before it that was installed after the row was read: the row says how the

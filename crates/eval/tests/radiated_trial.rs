@@ -318,3 +318,207 @@ fn lengths_of_a_path_that_contradict_each_other_judge_nothing() {
         }
     }
 }
+
+/// A hill with a pattern, and where its verdicts come from.
+fn patterned(pattern: &str, spots: &str) -> String {
+    format!(
+        "{RULES}band 2m 146.9137 MHz\nband 70cm 438.9137 MHz\nstation hill {{\n    under order\n    alone, \"QY4TRA 2026-07-04\"\n    {spots}\n    transmitter TX1 32 W ± 5 % carrier, fm\n    antenna A1 {{\n        gain 5.2 dBi ± 0.5 dB\n        {pattern}\n        height 26 m agl\n        size 2.7 m\n    }}\n    chain out on 2m transmit {{\n        TX1\n        A1\n    }}\n}}\n"
+    )
+}
+
+const PATTERN: &str = "pattern elevation { 0° 0 dB; -30° 9 dB; -60° 14 dB; -90° 26 dB }";
+
+/// By hand: from 5 m out and 2 m up the ends of the antenna are at -76.8° and -78.2°, between the rows of 14 dB and
+/// 26 dB: 14 dB count. From 30 m out the angles are -35.4° and -38.7°: 9 dB.
+#[test]
+fn a_pattern_counts_with_the_row_that_has_more_gain() {
+    for (spot, down) in [
+        ("spot gate 5 m out, 2 m agl, public", 14.0),
+        ("spot gate 30 m out, 2 m agl, public", 9.0),
+        // straight below: capped at 20 dB
+        ("spot gate 0 m out, 2 m agl, public", 20.0),
+        // above the horizon the pattern says nothing
+        ("spot gate 30 m out, 28 m agl, public", 0.0),
+        // within the height of the antenna 0° is among the angles
+        ("spot gate 30 m out, 25 m agl, public", 0.0),
+        // nearer than 2 D²/λ (7.1 m) no pattern has formed
+        ("spot gate 5 m out, 20 m agl, public", 0.0),
+        // a straight distance has no angle
+        ("spot gate 22 m from A1, public", 0.0),
+    ] {
+        let e = exposure(&patterned(PATTERN, spot));
+        let plain = exposure(&patterned("", spot));
+        let of = |e: &Exposure| e.spots[0].sources[0].clone();
+        assert_eq!(of(&e).down_db, down, "{spot}");
+        let ratio = of(&e).fraction.expect("a share") / of(&plain).fraction.expect("a share");
+        assert!(
+            (-10.0 * ratio.log10() - down).abs() < 1e-9,
+            "{spot}: {ratio}"
+        );
+        let assumed = match down > 0.0 {
+            true => ExposureAssumed::Pattern,
+            false => ExposureAssumed::MainBeam,
+        };
+        assert!(e.spots[0].assumed.contains(&assumed), "{spot}");
+        // the distance to keep is that of the main beam
+        let keep = |e: &Exposure| e.keep_clear[0].distance.clone();
+        assert_eq!(keep(&e), keep(&plain), "{spot}");
+    }
+}
+
+#[test]
+fn what_is_wrong_with_a_pattern_is_said_and_nothing_is_credited() {
+    for (pattern, code) in [
+        (
+            "pattern elevation { -30° 9 dB; -60° 14 dB }",
+            "missing-value",
+        ),
+        ("pattern elevation { 0° 0 dB }", "missing-value"),
+        (
+            "pattern elevation { 0° 0 dB; -95° 9 dB }",
+            "impossible-value",
+        ),
+        (
+            "pattern elevation { 0° 0 dB; -30° -9 dB }",
+            "impossible-value",
+        ),
+        (
+            "pattern elevation { 0° 0 dB; -30° 9 dB; -30° 8 dB }",
+            "said-twice",
+        ),
+        ("pattern elevation { 0° 0 dB; -30° }", "missing-value"),
+        ("pattern { 0° 0 dB; -30° 9 dB }", "missing-value"),
+        ("pattern elevation", "missing-value"),
+        ("pattern elevation { 0° 0 dB; -30 9 dB }", "missing-unit"),
+        (
+            "pattern elevation { 0° 0 dB; -90° 9 dB }\n        pattern elevation { 0° 0 dB; -90° 8 dB }",
+            "said-twice",
+        ),
+    ] {
+        let text = patterned(pattern, "spot gate 30 m out, 2 m agl, public");
+        let all = load(&text).diagnostics();
+        assert!(all.iter().any(|d| d.code.id == code), "{pattern}: {all:#?}");
+        assert_eq!(all.len(), 1, "{pattern}: {all:#?}");
+        assert_eq!(
+            exposure(&text).spots[0].sources[0].down_db,
+            0.0,
+            "{pattern}"
+        );
+    }
+    // of an antenna with a gain by band it says which
+    let text = patterned(PATTERN, "spot gate 30 m out, 2 m agl, public").replace(
+        "gain 5.2 dBi ± 0.5 dB",
+        "gain 5.2 dBi ± 0.5 dB on 2m\n        gain 7.6 dBi ± 0.5 dB on 70cm",
+    );
+    let d = one(&text, "missing-value");
+    assert!(d.message.contains("which band"), "{}", d.message);
+    assert_eq!(exposure(&text).spots[0].sources[0].down_db, 0.0);
+    let on = text.replace("elevation {", "elevation on 2m {");
+    assert_eq!(load(&on).diagnostics(), []);
+    assert_eq!(exposure(&on).spots[0].sources[0].down_db, 9.0);
+    let other = text.replace("elevation {", "elevation on 70cm {");
+    assert_eq!(exposure(&other).spots[0].sources[0].down_db, 0.0);
+}
+
+/// By hand: 118.5 m down over 8 km are -0.849°, and the earth falls off by 0.027° (k = 4/3): -0.876° lies between the
+/// rows of 0 dB and 6 dB at 0° and -2°: 2.63 dB, ± 3 dB at most.
+#[test]
+fn a_pattern_counts_in_a_hop_toward_the_other_end() {
+    let plain = linked(
+        ["ground 120 m amsl", "ground 20 m amsl"],
+        "hop talk of hill to hear of car\n    distance 8 km",
+    );
+    let text = plain.files()[0].text().replace(
+        "antenna 4.5 dBi ± 0.5 dB, swr 1.2, height 20 m agl",
+        "antenna 4.5 dBi ± 0.5 dB, swr 1.2, height 20 m agl { pattern elevation { 2° 6 dB; 0° 0 dB; -2° 6 dB } }",
+    );
+    let s = load(&text);
+    let (a, b) = (&link(&plain).hops[0], &link(&s).hops[0]);
+    let taken = b.patterns.0.expect("a pattern");
+    assert!((taken.angle_deg + 0.876).abs() < 2e-3, "{taken:?}");
+    assert!((taken.down_db - 2.63).abs() < 0.01, "{taken:?}");
+    assert!((taken.u_db - 3.0 / 3f64.sqrt()).abs() < 1e-9, "{taken:?}");
+    assert_eq!(b.patterns.1, None);
+    let level = |h: &downlead_eval::link::HopResult| h.level_dbm.expect("a level");
+    assert!((level(a) - level(b) - taken.down_db).abs() < 1e-9);
+    let u = |h: &downlead_eval::link::HopResult| h.judged.as_ref().expect("judged").u_db;
+    let more = (u(b).powi(2) - u(a).powi(2)).sqrt();
+    assert!((more - 2.0 * taken.u_db).abs() < 1e-9, "{more}");
+    use downlead_eval::link::LinkAssumed;
+    assert!(link(&s).assumed.contains(&LinkAssumed::PatternOrMainBeam));
+    assert!(link(&plain).assumed.contains(&LinkAssumed::MainBeam));
+}
+
+#[test]
+fn distances_that_cannot_both_be_judge_nothing() {
+    let text = |spot: &str| {
+        hill(TX, "filter P1 0.5 dB ± 0.1 dB", spot)
+            .replace("    chain out-2m", "    transmitter TX2 5 W ± 5 % carrier, fm\n    antenna A2 2.15 dBi ± 0.5 dB, height 15 m agl, size 1.4 m\n    chain second on 147.5 MHz {\n        TX2\n        A2\n    }\n    chain out-2m")
+    };
+    // A1 reaches down to 23.3 m, A2 up to 15 m: 8.3 m apart
+    let bad = text("spot gate 5 m from A1, 3.2 m from A2, public");
+    let d = one(&bad, "spot-impossible");
+    assert!(
+        d.message
+            .contains("5 m from A1 and 3.2 m from A2, but these are 8.3 m apart"),
+        "{}",
+        d.message
+    );
+    let e = exposure(&bad);
+    assert_eq!(
+        (e.spots[0].sum, e.spots[0].verdict),
+        (None, ExposureVerdict::CannotJudge)
+    );
+    let good = text("spot gate 5 m from A1, 3.3 m from A2, public");
+    assert!(find(&good, "spot-impossible").is_empty());
+    assert!(exposure(&good).spots[0].sum.is_some());
+}
+
+#[test]
+fn a_limit_of_a_field_says_nothing_of_a_power() {
+    let line = |l: &str| {
+        format!("rules r {{\n    dated 2026-01-15\n    limit {l}, \"7\", confidence high\n}}\n")
+    };
+    for (limit, code) in [
+        (
+            "2 W/m2 pep on 30 MHz to 300 MHz, public, averaging 30 min",
+            "pep-against-mean",
+        ),
+        (
+            "2 W/m2 carrier on 30 MHz to 300 MHz, public, averaging 30 min",
+            "pep-against-mean",
+        ),
+        (
+            "2 W/m2 erp on 30 MHz to 300 MHz, public, averaging 30 min",
+            "unexpected-word",
+        ),
+        (
+            "2 W/m2 total on 30 MHz to 300 MHz, public",
+            "unexpected-word",
+        ),
+    ] {
+        let all = load(&line(limit)).diagnostics();
+        assert_eq!(all.len(), 1, "{limit}: {all:#?}");
+        assert_eq!(all[0].code.id, code, "{limit}");
+    }
+    for limit in [
+        "2 W/m2 mean on 30 MHz to 300 MHz, public, averaging 30 min",
+        "2 W/m2 pep on 30 MHz to 300 MHz, public",
+    ] {
+        assert_eq!(load(&line(limit)).diagnostics(), [], "{limit}");
+    }
+}
+
+/// The margin of question E4D12 of the published US question pool (2024 to 2028): 40 dBm, 10 dBi, 3 dB of line, 136 dB
+/// of path; -103 dBm and 6 dB of signal over noise are needed: +8 dB.
+#[test]
+fn a_margin_of_the_question_pool() {
+    let ends = "station hill {\n    transmitter TX1 10 W carrier, fm\n    filter P1 3 dB\n    antenna A1 10 dBi\n    chain talk on 145 MHz transmit {\n        TX1\n        P1\n        A1\n    }\n}\nstation far {\n    receiver RX1 -97 dBm for 6 dB snr\n    chain hear on 145 MHz receive {\n        antenna 0 dBi\n        RX1\n    }\n}\n";
+    // 136 dB of free space at 145 MHz: 10^((136 - 32.4477832 - 20 log10 145)/20) km
+    let km = 10f64.powf((136.0 - 32.447_783_2 - 20.0 * 145f64.log10()) / 20.0);
+    let s = load(&format!(
+        "{ends}link l {{\n    hop talk of hill to hear of far\n    distance {km:.6} km\n    need 6 dB snr\n}}\n"
+    ));
+    let j = link(&s).hops[0].judged.as_ref().expect("judged");
+    assert!((j.margin_db - 8.0).abs() < 1e-3, "{j:?}");
+}

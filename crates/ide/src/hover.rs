@@ -102,6 +102,9 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
             w.text("further steps: downlead explain with this file and line");
         }
     }
+    for line in crate::site::lines(s, doc, offset) {
+        w.text(&line);
+    }
     if w.is_empty() {
         return None;
     }

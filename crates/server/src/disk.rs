@@ -87,7 +87,7 @@ pub(crate) fn find(root: &Path, stop: &dyn Fn() -> bool) -> Vec<(String, Stamp)>
 pub(crate) fn find_usable(root: &Path, stop: &dyn Fn() -> bool) -> Vec<String> {
     let usable = |p: &Path| {
         let extension = p.extension().and_then(|e| e.to_str()).unwrap_or("");
-        ["downlead", "csv", "tsv", "txt", "xlsx", "ods"]
+        ["downlead", "csv", "tsv", "txt", "xlsx", "ods", "xml"]
             .iter()
             .any(|e| extension.eq_ignore_ascii_case(e))
             || p.to_str().is_some_and(downlead_station::is_network)

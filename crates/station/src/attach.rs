@@ -1,5 +1,6 @@
 //! Files that are no `.downlead` files and whose contents take part: readings and networks.
 
+mod certificate;
 mod columns;
 mod profile;
 mod readings;
@@ -16,6 +17,7 @@ use downlead_touchstone::{Network, Touchstone, ports_from_name};
 
 use crate::scope::{LoadError, Loader};
 
+pub use certificate::{Certificate, CertificatePoint, CertificateProblem, Corrected};
 pub use columns::{COLUMNS, Column};
 pub use profile::{ProfileFile, ProfileProblem, ProfileTrouble};
 pub use readings::{Cell, Problem, ReadingsFile, Row};
@@ -28,6 +30,8 @@ pub enum Content {
     Readings(ReadingsFile),
     /// Ground along a path.
     Profile(ProfileFile),
+    /// Corrections of a power meter.
+    Certificate(Certificate),
     /// Scattering parameters, with what was found wrong in them.
     Network(Box<Touchstone>),
 }
@@ -74,6 +78,8 @@ impl Attachment {
             Content::Network(Box::new(downlead_touchstone::read(text.as_bytes(), ports)))
         } else if let Some(p) = ProfileFile::parse(text) {
             Content::Profile(p)
+        } else if let Some(c) = Certificate::parse(path, text) {
+            Content::Certificate(c)
         } else {
             Content::Readings(ReadingsFile::parse(text))
         };
@@ -98,6 +104,15 @@ impl Attachment {
     pub fn profile(&self) -> Option<&ProfileFile> {
         match &self.content {
             Ok(Content::Profile(p)) => Some(p),
+            _ => None,
+        }
+    }
+
+    /// The certificate, if it holds one.
+    #[must_use]
+    pub fn certificate(&self) -> Option<&Certificate> {
+        match &self.content {
+            Ok(Content::Certificate(c)) => Some(c),
             _ => None,
         }
     }

@@ -186,6 +186,14 @@ impl Library {
         }
     }
 
+    /// The text of a cable's definition.
+    #[must_use]
+    pub fn cable_text(&self, name: &str) -> Option<&str> {
+        let (_, item, _) = &self.items[*self.cables.get(name)?];
+        let end = item.statement()?.span().end;
+        Some(item.slice(downlead_base::Span::new(0, end)))
+    }
+
     /// A connector by name.
     #[must_use]
     pub fn connector(&self, name: &str) -> Option<&Connector> {

@@ -15,9 +15,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 393
+#define SYMBOL_COUNT 395
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 371
+#define TOKEN_COUNT 373
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -182,240 +182,242 @@ enum ts_symbol_identifiers {
   anon_sym_blocking = 156,
   anon_sym_efficiency = 157,
   anon_sym_height = 158,
-  anon_sym_haat = 159,
-  anon_sym_radius = 160,
-  anon_sym_fails = 161,
-  anon_sym_GHz = 162,
-  anon_sym_Hz = 163,
-  anon_sym_MHz = 164,
-  anon_sym_above = 165,
-  anon_sym_added = 166,
-  anon_sym_after = 167,
-  anon_sym_against = 168,
-  anon_sym_agl = 169,
-  anon_sym_allocated = 170,
-  anon_sym_am = 171,
-  anon_sym_ambient = 172,
-  anon_sym_amsl = 173,
-  anon_sym_apart = 174,
-  anon_sym_at = 175,
-  anon_sym_averaging = 176,
-  anon_sym_below = 177,
-  anon_sym_beyond = 178,
-  anon_sym_blank = 179,
-  anon_sym_bow = 180,
-  anon_sym_bullington = 181,
-  anon_sym_by = 182,
-  anon_sym_carrier = 183,
-  anon_sym_cascade = 184,
-  anon_sym_city = 185,
-  anon_sym_clad = 186,
-  anon_sym_confidence = 187,
-  anon_sym_corrected = 188,
-  anon_sym_cw = 189,
-  anon_sym_dB = 190,
-  anon_sym_dBW = 191,
-  anon_sym_dBd = 192,
-  anon_sym_dBi = 193,
-  anon_sym_dBm = 194,
-  anon_sym_data = 195,
-  anon_sym_date = 196,
-  anon_sym_datum = 197,
-  anon_sym_dc_DASHinput = 198,
-  anon_sym_degrees = 199,
-  anon_sym_delivered = 200,
-  anon_sym_desense = 201,
-  anon_sym_displayed = 202,
-  anon_sym_dms = 203,
-  anon_sym_down = 204,
-  anon_sym_eirp = 205,
-  anon_sym_ends = 206,
-  anon_sym_erp = 207,
-  anon_sym_etrs89 = 208,
-  anon_sym_figure = 209,
-  anon_sym_fm = 210,
-  anon_sym_for = 211,
-  anon_sym_forward = 212,
-  anon_sym_free_DASHspace = 213,
-  anon_sym_frequency = 214,
-  anon_sym_ft = 215,
-  anon_sym_full = 216,
-  anon_sym_guess = 217,
-  anon_sym_hata_DASHopen = 218,
-  anon_sym_hata_DASHsuburban = 219,
-  anon_sym_hata_DASHurban = 220,
-  anon_sym_height_DASHamsl = 221,
-  anon_sym_horizontal = 222,
-  anon_sym_if = 223,
-  anon_sym_in = 224,
-  anon_sym_input = 225,
-  anon_sym_instead = 226,
-  anon_sym_k = 227,
-  anon_sym_kHz = 228,
-  anon_sym_kW = 229,
-  anon_sym_km = 230,
-  anon_sym_latitude = 231,
-  anon_sym_longitude = 232,
-  anon_sym_m = 233,
-  anon_sym_mW = 234,
-  anon_sym_maximum = 235,
-  anon_sym_mean = 236,
-  anon_sym_medium = 237,
-  anon_sym_nad27 = 238,
-  anon_sym_nad83 = 239,
-  anon_sym_net = 240,
-  anon_sym_no = 241,
-  anon_sym_nominal = 242,
-  anon_sym_occupational = 243,
-  anon_sym_of = 244,
-  anon_sym_offset = 245,
-  anon_sym_on = 246,
-  anon_sym_one_DASHedge = 247,
-  anon_sym_out = 248,
-  anon_sym_output = 249,
-  anon_sym_over = 250,
-  anon_sym_pep = 251,
-  anon_sym_per = 252,
-  anon_sym_places = 253,
-  anon_sym_public = 254,
-  anon_sym_quiet_DASHrural = 255,
-  anon_sym_quieting = 256,
-  anon_sym_rated = 257,
-  anon_sym_reactance = 258,
-  anon_sym_reading = 259,
-  anon_sym_realized = 260,
-  anon_sym_receive_DASHfrequency = 261,
-  anon_sym_receive_DASHloss = 262,
-  anon_sym_reference = 263,
-  anon_sym_reflected = 264,
-  anon_sym_rejects = 265,
-  anon_sym_residential = 266,
-  anon_sym_rural = 267,
-  anon_sym_series = 268,
-  anon_sym_shared = 269,
-  anon_sym_sheet = 270,
-  anon_sym_shunt = 271,
-  anon_sym_sinad = 272,
-  anon_sym_since = 273,
-  anon_sym_snr = 274,
-  anon_sym_spread = 275,
-  anon_sym_ssb = 276,
-  anon_sym_ssb_DASHprocessed = 277,
-  anon_sym_then = 278,
-  anon_sym_title = 279,
-  anon_sym_to = 280,
-  anon_sym_total = 281,
-  anon_sym_transmit_DASHfrequency = 282,
-  anon_sym_two_DASHray = 283,
-  anon_sym_typical = 284,
-  anon_sym_up = 285,
-  anon_sym_vertical = 286,
-  anon_sym_way = 287,
-  anon_sym_wet = 288,
-  anon_sym_wgs84 = 289,
-  anon_sym_with = 290,
-  anon_sym_within = 291,
-  anon_sym_yes = 292,
-  anon_sym_COMMA = 293,
-  anon_sym_EQ = 294,
-  anon_sym_u00b1 = 295,
-  anon_sym_PLUS_SLASH_DASH = 296,
-  anon_sym_LPAREN = 297,
-  anon_sym_RPAREN = 298,
-  anon_sym_DASH = 299,
-  anon_sym_u2212 = 300,
-  anon_sym_u2013 = 301,
-  anon_sym_PLUS = 302,
-  anon_sym_STAR = 303,
-  anon_sym_SLASH = 304,
-  anon_sym_CARET = 305,
-  sym__glued = 306,
-  sym_date = 307,
-  sym_dms = 308,
-  sym_number = 309,
-  aux_sym_unit_token1 = 310,
-  aux_sym_unit_token2 = 311,
-  aux_sym_unit_token3 = 312,
-  aux_sym_unit_token4 = 313,
-  aux_sym_unit_token5 = 314,
-  aux_sym_unit_token6 = 315,
-  anon_sym_wavelengths = 316,
-  anon_sym_wavelength = 317,
-  aux_sym_unit_token7 = 318,
-  aux_sym_unit_token8 = 319,
-  aux_sym_unit_token9 = 320,
-  aux_sym_unit_token10 = 321,
-  aux_sym_unit_token11 = 322,
-  aux_sym_unit_token12 = 323,
-  anon_sym_ohm_DASHm = 324,
-  aux_sym_unit_token13 = 325,
-  aux_sym_unit_token14 = 326,
-  aux_sym_unit_token15 = 327,
-  anon_sym_degC = 328,
-  anon_sym_degF = 329,
-  anon_sym_ohms = 330,
-  aux_sym_unit_token16 = 331,
-  aux_sym_unit_token17 = 332,
-  aux_sym_unit_token18 = 333,
-  anon_sym_deg = 334,
-  anon_sym_min = 335,
-  anon_sym_ohm = 336,
-  anon_sym_cm = 337,
-  anon_sym_kV = 338,
-  anon_sym_mi = 339,
-  anon_sym_mm = 340,
-  anon_sym_ms = 341,
-  anon_sym_ns = 342,
-  anon_sym_uV = 343,
-  anon_sym_uW = 344,
-  anon_sym_us = 345,
-  anon_sym_yd = 346,
-  anon_sym_u00b0C = 347,
-  anon_sym_u00b0F = 348,
-  anon_sym_u00b5V = 349,
-  anon_sym_u00b5W = 350,
-  anon_sym_u00b5s = 351,
-  anon_sym_u03a9m = 352,
-  anon_sym_u03bcV = 353,
-  anon_sym_u03bcW = 354,
-  anon_sym_u03bcs = 355,
-  anon_sym_u2126m = 356,
-  anon_sym_PERCENT = 357,
-  anon_sym_A = 358,
-  anon_sym_V = 359,
-  anon_sym_W = 360,
-  anon_sym_h = 361,
-  anon_sym_s = 362,
-  anon_sym_u00b0 = 363,
-  anon_sym_u03a9 = 364,
-  anon_sym_u03bb = 365,
-  anon_sym_u2126 = 366,
-  sym_root = 367,
-  sym_digit_name = 368,
-  sym_string = 369,
-  sym_comment = 370,
-  sym_source_file = 371,
-  sym__line = 372,
-  sym__end = 373,
-  sym_statement = 374,
-  sym_block_statement = 375,
-  sym_block = 376,
-  sym__head = 377,
-  sym_keyword = 378,
-  sym_only_word = 379,
-  sym_word = 380,
-  sym__value = 381,
-  sym_range = 382,
-  sym_tolerance = 383,
-  sym_coverage = 384,
-  sym__expression = 385,
-  sym_parenthesized_expression = 386,
-  sym_negation = 387,
-  sym_binary_expression = 388,
-  sym_quantity = 389,
-  sym_unit = 390,
-  aux_sym_source_file_repeat1 = 391,
-  aux_sym__head_repeat1 = 392,
+  anon_sym_pattern = 159,
+  anon_sym_haat = 160,
+  anon_sym_radius = 161,
+  anon_sym_fails = 162,
+  anon_sym_GHz = 163,
+  anon_sym_Hz = 164,
+  anon_sym_MHz = 165,
+  anon_sym_above = 166,
+  anon_sym_added = 167,
+  anon_sym_after = 168,
+  anon_sym_against = 169,
+  anon_sym_agl = 170,
+  anon_sym_allocated = 171,
+  anon_sym_am = 172,
+  anon_sym_ambient = 173,
+  anon_sym_amsl = 174,
+  anon_sym_apart = 175,
+  anon_sym_at = 176,
+  anon_sym_averaging = 177,
+  anon_sym_below = 178,
+  anon_sym_beyond = 179,
+  anon_sym_blank = 180,
+  anon_sym_bow = 181,
+  anon_sym_bullington = 182,
+  anon_sym_by = 183,
+  anon_sym_carrier = 184,
+  anon_sym_cascade = 185,
+  anon_sym_city = 186,
+  anon_sym_clad = 187,
+  anon_sym_confidence = 188,
+  anon_sym_corrected = 189,
+  anon_sym_cw = 190,
+  anon_sym_dB = 191,
+  anon_sym_dBW = 192,
+  anon_sym_dBd = 193,
+  anon_sym_dBi = 194,
+  anon_sym_dBm = 195,
+  anon_sym_data = 196,
+  anon_sym_date = 197,
+  anon_sym_datum = 198,
+  anon_sym_dc_DASHinput = 199,
+  anon_sym_degrees = 200,
+  anon_sym_delivered = 201,
+  anon_sym_desense = 202,
+  anon_sym_displayed = 203,
+  anon_sym_dms = 204,
+  anon_sym_down = 205,
+  anon_sym_eirp = 206,
+  anon_sym_elevation = 207,
+  anon_sym_ends = 208,
+  anon_sym_erp = 209,
+  anon_sym_etrs89 = 210,
+  anon_sym_figure = 211,
+  anon_sym_fm = 212,
+  anon_sym_for = 213,
+  anon_sym_forward = 214,
+  anon_sym_free_DASHspace = 215,
+  anon_sym_frequency = 216,
+  anon_sym_ft = 217,
+  anon_sym_full = 218,
+  anon_sym_guess = 219,
+  anon_sym_hata_DASHopen = 220,
+  anon_sym_hata_DASHsuburban = 221,
+  anon_sym_hata_DASHurban = 222,
+  anon_sym_height_DASHamsl = 223,
+  anon_sym_horizontal = 224,
+  anon_sym_if = 225,
+  anon_sym_in = 226,
+  anon_sym_input = 227,
+  anon_sym_instead = 228,
+  anon_sym_k = 229,
+  anon_sym_kHz = 230,
+  anon_sym_kW = 231,
+  anon_sym_km = 232,
+  anon_sym_latitude = 233,
+  anon_sym_longitude = 234,
+  anon_sym_m = 235,
+  anon_sym_mW = 236,
+  anon_sym_maximum = 237,
+  anon_sym_mean = 238,
+  anon_sym_medium = 239,
+  anon_sym_nad27 = 240,
+  anon_sym_nad83 = 241,
+  anon_sym_net = 242,
+  anon_sym_no = 243,
+  anon_sym_nominal = 244,
+  anon_sym_occupational = 245,
+  anon_sym_of = 246,
+  anon_sym_offset = 247,
+  anon_sym_on = 248,
+  anon_sym_one_DASHedge = 249,
+  anon_sym_out = 250,
+  anon_sym_output = 251,
+  anon_sym_over = 252,
+  anon_sym_pep = 253,
+  anon_sym_per = 254,
+  anon_sym_places = 255,
+  anon_sym_public = 256,
+  anon_sym_quiet_DASHrural = 257,
+  anon_sym_quieting = 258,
+  anon_sym_rated = 259,
+  anon_sym_reactance = 260,
+  anon_sym_reading = 261,
+  anon_sym_realized = 262,
+  anon_sym_receive_DASHfrequency = 263,
+  anon_sym_receive_DASHloss = 264,
+  anon_sym_reference = 265,
+  anon_sym_reflected = 266,
+  anon_sym_rejects = 267,
+  anon_sym_residential = 268,
+  anon_sym_rural = 269,
+  anon_sym_series = 270,
+  anon_sym_shared = 271,
+  anon_sym_sheet = 272,
+  anon_sym_shunt = 273,
+  anon_sym_sinad = 274,
+  anon_sym_since = 275,
+  anon_sym_snr = 276,
+  anon_sym_spread = 277,
+  anon_sym_ssb = 278,
+  anon_sym_ssb_DASHprocessed = 279,
+  anon_sym_then = 280,
+  anon_sym_title = 281,
+  anon_sym_to = 282,
+  anon_sym_total = 283,
+  anon_sym_transmit_DASHfrequency = 284,
+  anon_sym_two_DASHray = 285,
+  anon_sym_typical = 286,
+  anon_sym_up = 287,
+  anon_sym_vertical = 288,
+  anon_sym_way = 289,
+  anon_sym_wet = 290,
+  anon_sym_wgs84 = 291,
+  anon_sym_with = 292,
+  anon_sym_within = 293,
+  anon_sym_yes = 294,
+  anon_sym_COMMA = 295,
+  anon_sym_EQ = 296,
+  anon_sym_u00b1 = 297,
+  anon_sym_PLUS_SLASH_DASH = 298,
+  anon_sym_LPAREN = 299,
+  anon_sym_RPAREN = 300,
+  anon_sym_DASH = 301,
+  anon_sym_u2212 = 302,
+  anon_sym_u2013 = 303,
+  anon_sym_PLUS = 304,
+  anon_sym_STAR = 305,
+  anon_sym_SLASH = 306,
+  anon_sym_CARET = 307,
+  sym__glued = 308,
+  sym_date = 309,
+  sym_dms = 310,
+  sym_number = 311,
+  aux_sym_unit_token1 = 312,
+  aux_sym_unit_token2 = 313,
+  aux_sym_unit_token3 = 314,
+  aux_sym_unit_token4 = 315,
+  aux_sym_unit_token5 = 316,
+  aux_sym_unit_token6 = 317,
+  anon_sym_wavelengths = 318,
+  anon_sym_wavelength = 319,
+  aux_sym_unit_token7 = 320,
+  aux_sym_unit_token8 = 321,
+  aux_sym_unit_token9 = 322,
+  aux_sym_unit_token10 = 323,
+  aux_sym_unit_token11 = 324,
+  aux_sym_unit_token12 = 325,
+  anon_sym_ohm_DASHm = 326,
+  aux_sym_unit_token13 = 327,
+  aux_sym_unit_token14 = 328,
+  aux_sym_unit_token15 = 329,
+  anon_sym_degC = 330,
+  anon_sym_degF = 331,
+  anon_sym_ohms = 332,
+  aux_sym_unit_token16 = 333,
+  aux_sym_unit_token17 = 334,
+  aux_sym_unit_token18 = 335,
+  anon_sym_deg = 336,
+  anon_sym_min = 337,
+  anon_sym_ohm = 338,
+  anon_sym_cm = 339,
+  anon_sym_kV = 340,
+  anon_sym_mi = 341,
+  anon_sym_mm = 342,
+  anon_sym_ms = 343,
+  anon_sym_ns = 344,
+  anon_sym_uV = 345,
+  anon_sym_uW = 346,
+  anon_sym_us = 347,
+  anon_sym_yd = 348,
+  anon_sym_u00b0C = 349,
+  anon_sym_u00b0F = 350,
+  anon_sym_u00b5V = 351,
+  anon_sym_u00b5W = 352,
+  anon_sym_u00b5s = 353,
+  anon_sym_u03a9m = 354,
+  anon_sym_u03bcV = 355,
+  anon_sym_u03bcW = 356,
+  anon_sym_u03bcs = 357,
+  anon_sym_u2126m = 358,
+  anon_sym_PERCENT = 359,
+  anon_sym_A = 360,
+  anon_sym_V = 361,
+  anon_sym_W = 362,
+  anon_sym_h = 363,
+  anon_sym_s = 364,
+  anon_sym_u00b0 = 365,
+  anon_sym_u03a9 = 366,
+  anon_sym_u03bb = 367,
+  anon_sym_u2126 = 368,
+  sym_root = 369,
+  sym_digit_name = 370,
+  sym_string = 371,
+  sym_comment = 372,
+  sym_source_file = 373,
+  sym__line = 374,
+  sym__end = 375,
+  sym_statement = 376,
+  sym_block_statement = 377,
+  sym_block = 378,
+  sym__head = 379,
+  sym_keyword = 380,
+  sym_only_word = 381,
+  sym_word = 382,
+  sym__value = 383,
+  sym_range = 384,
+  sym_tolerance = 385,
+  sym_coverage = 386,
+  sym__expression = 387,
+  sym_parenthesized_expression = 388,
+  sym_negation = 389,
+  sym_binary_expression = 390,
+  sym_quantity = 391,
+  sym_unit = 392,
+  aux_sym_source_file_repeat1 = 393,
+  aux_sym__head_repeat1 = 394,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -578,6 +580,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_pattern] = "pattern",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
@@ -625,6 +628,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_dms] = "dms",
   [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
+  [anon_sym_elevation] = "elevation",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
   [anon_sym_etrs89] = "etrs89",
@@ -974,6 +978,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_pattern] = anon_sym_pattern,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
@@ -1021,6 +1026,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_dms] = anon_sym_dms,
   [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
+  [anon_sym_elevation] = anon_sym_elevation,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
   [anon_sym_etrs89] = anon_sym_etrs89,
@@ -1847,6 +1853,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_pattern] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_haat] = {
     .visible = true,
     .named = false,
@@ -2032,6 +2042,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_eirp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_elevation] = {
     .visible = true,
     .named = false,
   },
@@ -5125,4056 +5139,4097 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'd', 67,
         'f', 68,
         'i', 69,
-        'n', 70,
-        'q', 71,
-        'r', 72,
-        't', 73,
-        'x', 74,
+        'l', 70,
+        'n', 71,
+        'q', 72,
+        'r', 73,
+        't', 74,
+        'x', 75,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(75);
-      if (lookahead == 'i') ADVANCE(76);
-      if (lookahead == 'm') ADVANCE(77);
-      if (lookahead == 'o') ADVANCE(78);
-      if (lookahead == 'r') ADVANCE(79);
-      if (lookahead == 't') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'a') ADVANCE(76);
+      if (lookahead == 'i') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(78);
+      if (lookahead == 'o') ADVANCE(79);
+      if (lookahead == 'r') ADVANCE(80);
+      if (lookahead == 't') ADVANCE(81);
+      if (lookahead == 'u') ADVANCE(82);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(82);
-      if (lookahead == 'e') ADVANCE(83);
-      if (lookahead == 'r') ADVANCE(84);
-      if (lookahead == 'u') ADVANCE(85);
+      if (lookahead == 'a') ADVANCE(83);
+      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'r') ADVANCE(85);
+      if (lookahead == 'u') ADVANCE(86);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(86);
-      if (lookahead == 'e') ADVANCE(87);
-      if (lookahead == 'i') ADVANCE(88);
-      if (lookahead == 'o') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(87);
+      if (lookahead == 'e') ADVANCE(88);
+      if (lookahead == 'i') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(90);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(90);
-      if (lookahead == 'm') ADVANCE(91);
-      if (lookahead == 'n') ADVANCE(92);
-      if (lookahead == 's') ADVANCE(93);
+      if (lookahead == 'f') ADVANCE(91);
+      if (lookahead == 'm') ADVANCE(92);
+      if (lookahead == 'n') ADVANCE(93);
+      if (lookahead == 's') ADVANCE(94);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(94);
-      if (lookahead == 'u') ADVANCE(95);
+      if (lookahead == 'o') ADVANCE(95);
+      if (lookahead == 'u') ADVANCE(96);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(96);
-      if (lookahead == 'H') ADVANCE(97);
-      if (lookahead == 'V') ADVANCE(98);
-      if (lookahead == 'W') ADVANCE(99);
-      if (lookahead == 'e') ADVANCE(100);
-      if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'm') ADVANCE(102);
+      if (lookahead == '-') ADVANCE(97);
+      if (lookahead == 'H') ADVANCE(98);
+      if (lookahead == 'V') ADVANCE(99);
+      if (lookahead == 'W') ADVANCE(100);
+      if (lookahead == 'e') ADVANCE(101);
+      if (lookahead == 'i') ADVANCE(102);
+      if (lookahead == 'm') ADVANCE(103);
       END_STATE();
     case 15:
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'o') ADVANCE(106);
+      if (lookahead == 'a') ADVANCE(104);
+      if (lookahead == 'e') ADVANCE(105);
+      if (lookahead == 'i') ADVANCE(106);
+      if (lookahead == 'o') ADVANCE(107);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(107);
-      if (lookahead == 'e') ADVANCE(108);
-      if (lookahead == 'i') ADVANCE(109);
-      if (lookahead == 'm') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(108);
+      if (lookahead == 'e') ADVANCE(109);
+      if (lookahead == 'i') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(111);
+      if (lookahead == 'o') ADVANCE(112);
+      if (lookahead == 's') ADVANCE(113);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(113);
-      if (lookahead == 'e') ADVANCE(114);
-      if (lookahead == 'o') ADVANCE(115);
-      if (lookahead == 's') ADVANCE(116);
+      if (lookahead == 'a') ADVANCE(114);
+      if (lookahead == 'e') ADVANCE(115);
+      if (lookahead == 'o') ADVANCE(116);
+      if (lookahead == 's') ADVANCE(117);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(117);
-      if (lookahead == 'f') ADVANCE(118);
-      if (lookahead == 'h') ADVANCE(119);
-      if (lookahead == 'n') ADVANCE(120);
-      if (lookahead == 'p') ADVANCE(121);
-      if (lookahead == 'u') ADVANCE(122);
-      if (lookahead == 'v') ADVANCE(123);
+      if (lookahead == 'c') ADVANCE(118);
+      if (lookahead == 'f') ADVANCE(119);
+      if (lookahead == 'h') ADVANCE(120);
+      if (lookahead == 'n') ADVANCE(121);
+      if (lookahead == 'p') ADVANCE(122);
+      if (lookahead == 'u') ADVANCE(123);
+      if (lookahead == 'v') ADVANCE(124);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 124,
-        'e', 125,
-        'h', 126,
-        'i', 127,
-        'l', 128,
-        'o', 129,
-        'r', 130,
-        'u', 131,
+        'a', 125,
+        'e', 126,
+        'h', 127,
+        'i', 128,
+        'l', 129,
+        'o', 130,
+        'r', 131,
+        'u', 132,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'u') ADVANCE(133);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(133);
-      if (lookahead == 'e') ADVANCE(134);
-      if (lookahead == 'u') ADVANCE(135);
+      if (lookahead == 'a') ADVANCE(134);
+      if (lookahead == 'e') ADVANCE(135);
+      if (lookahead == 'u') ADVANCE(136);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 136,
-        'e', 137,
-        'h', 138,
-        'i', 139,
-        'n', 140,
-        'o', 141,
-        'p', 142,
-        's', 143,
-        't', 144,
-        'w', 145,
+        'c', 137,
+        'e', 138,
+        'h', 139,
+        'i', 140,
+        'n', 141,
+        'o', 142,
+        'p', 143,
+        's', 144,
+        't', 145,
+        'w', 146,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 146,
-        'e', 147,
-        'h', 148,
-        'i', 149,
-        'o', 150,
-        'r', 151,
-        'u', 152,
-        'w', 153,
-        'y', 154,
+        'a', 147,
+        'e', 148,
+        'h', 149,
+        'i', 150,
+        'o', 151,
+        'r', 152,
+        'u', 153,
+        'w', 154,
+        'y', 155,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(155);
-      if (lookahead == 'W') ADVANCE(156);
-      if (lookahead == 'n') ADVANCE(157);
-      if (lookahead == 'p') ADVANCE(158);
-      if (lookahead == 's') ADVANCE(159);
+      if (lookahead == 'V') ADVANCE(156);
+      if (lookahead == 'W') ADVANCE(157);
+      if (lookahead == 'n') ADVANCE(158);
+      if (lookahead == 'p') ADVANCE(159);
+      if (lookahead == 's') ADVANCE(160);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(160);
-      if (lookahead == 'e') ADVANCE(161);
-      if (lookahead == 'o') ADVANCE(162);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'o') ADVANCE(163);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'e') ADVANCE(164);
-      if (lookahead == 'g') ADVANCE(165);
-      if (lookahead == 'i') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(164);
+      if (lookahead == 'e') ADVANCE(165);
+      if (lookahead == 'g') ADVANCE(166);
+      if (lookahead == 'i') ADVANCE(167);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(167);
-      if (lookahead == 'e') ADVANCE(168);
+      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'e') ADVANCE(169);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(169);
+      if (lookahead == 'z') ADVANCE(170);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(170);
+      if (lookahead == 'z') ADVANCE(171);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(171);
+      if (lookahead == 'o') ADVANCE(172);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(172);
+      if (lookahead == 'c') ADVANCE(173);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(173);
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'a') ADVANCE(174);
+      if (lookahead == 'd') ADVANCE(175);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(175);
+      if (lookahead == 't') ADVANCE(176);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(176);
-      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'a') ADVANCE(177);
+      if (lookahead == 'l') ADVANCE(178);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(178);
-      if (lookahead == 'o') ADVANCE(179);
+      if (lookahead == 'l') ADVANCE(179);
+      if (lookahead == 'o') ADVANCE(180);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(180);
-      if (lookahead == 'p') ADVANCE(181);
-      if (lookahead == 's') ADVANCE(182);
+      if (lookahead == 'b') ADVANCE(181);
+      if (lookahead == 'p') ADVANCE(182);
+      if (lookahead == 's') ADVANCE(183);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(183);
+      if (lookahead == 't') ADVANCE(184);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(184);
+      if (lookahead == 'a') ADVANCE(185);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(185);
+      if (lookahead == 'k') ADVANCE(186);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(186);
+      if (lookahead == 't') ADVANCE(187);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(187);
+      if (lookahead == 'e') ADVANCE(188);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(188);
-      if (lookahead == 'n') ADVANCE(189);
-      if (lookahead == 's') ADVANCE(190);
+      if (lookahead == 'l') ADVANCE(189);
+      if (lookahead == 'n') ADVANCE(190);
+      if (lookahead == 's') ADVANCE(191);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(191);
-      if (lookahead == 's') ADVANCE(192);
-      if (lookahead == 'y') ADVANCE(193);
+      if (lookahead == 'l') ADVANCE(192);
+      if (lookahead == 's') ADVANCE(193);
+      if (lookahead == 'y') ADVANCE(194);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(194);
-      if (lookahead == 'o') ADVANCE(195);
+      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'o') ADVANCE(196);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(196);
+      if (lookahead == 'w') ADVANCE(197);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(197);
+      if (lookahead == 'a') ADVANCE(198);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(198);
-      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(199);
+      if (lookahead == 'm') ADVANCE(200);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(200);
-      if (lookahead == 'l') ADVANCE(201);
-      if (lookahead == 'r') ADVANCE(202);
-      if (lookahead == 's') ADVANCE(203);
+      if (lookahead == 'b') ADVANCE(201);
+      if (lookahead == 'l') ADVANCE(202);
+      if (lookahead == 'r') ADVANCE(203);
+      if (lookahead == 's') ADVANCE(204);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 'a') ADVANCE(205);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(205);
-      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == 'r') ADVANCE(206);
+      if (lookahead == 't') ADVANCE(207);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(207);
+      if (lookahead == 'a') ADVANCE(208);
       END_STATE();
     case 55:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(208);
-      if (lookahead == 'n') ADVANCE(209);
-      if (lookahead == 'r') ADVANCE(210);
-      if (lookahead == 'u') ADVANCE(211);
-      if (lookahead == 'v') ADVANCE(212);
+      if (lookahead == 'm') ADVANCE(209);
+      if (lookahead == 'n') ADVANCE(210);
+      if (lookahead == 'r') ADVANCE(211);
+      if (lookahead == 'u') ADVANCE(212);
+      if (lookahead == 'v') ADVANCE(213);
       END_STATE();
     case 57:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(213);
-      if (lookahead == 'd') ADVANCE(214);
-      if (lookahead == 'i') ADVANCE(215);
-      if (lookahead == 'm') ADVANCE(216);
+      if (lookahead == 'W') ADVANCE(214);
+      if (lookahead == 'd') ADVANCE(215);
+      if (lookahead == 'i') ADVANCE(216);
+      if (lookahead == 'm') ADVANCE(217);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(217);
+      if (lookahead == 't') ADVANCE(218);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(218);
+      if (lookahead == '-') ADVANCE(219);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(219);
-      if (lookahead == 'l') ADVANCE(220);
-      if (lookahead == 's') ADVANCE(221);
-      if (lookahead == 'v') ADVANCE(222);
+      if (lookahead == 'g') ADVANCE(220);
+      if (lookahead == 'l') ADVANCE(221);
+      if (lookahead == 's') ADVANCE(222);
+      if (lookahead == 'v') ADVANCE(223);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(223);
-      if (lookahead == 'p') ADVANCE(224);
-      if (lookahead == 'r') ADVANCE(225);
-      if (lookahead == 's') ADVANCE(226);
-      if (lookahead == 'v') ADVANCE(227);
+      if (lookahead == 'a') ADVANCE(224);
+      if (lookahead == 'p') ADVANCE(225);
+      if (lookahead == 'r') ADVANCE(226);
+      if (lookahead == 's') ADVANCE(227);
+      if (lookahead == 'v') ADVANCE(228);
       END_STATE();
     case 63:
-      if (lookahead == 's') ADVANCE(228);
+      if (lookahead == 's') ADVANCE(229);
       END_STATE();
     case 64:
-      if (lookahead == 'w') ADVANCE(229);
+      if (lookahead == 'w') ADVANCE(230);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(230);
+      if (lookahead == 'i') ADVANCE(231);
       END_STATE();
     case 66:
-      if (lookahead == 'e') ADVANCE(231);
-      if (lookahead == 'p') ADVANCE(232);
-      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == 'e') ADVANCE(232);
+      if (lookahead == 'p') ADVANCE(233);
+      if (lookahead == 't') ADVANCE(234);
       END_STATE();
     case 67:
-      if (lookahead == 'i') ADVANCE(234);
+      if (lookahead == 'i') ADVANCE(235);
       END_STATE();
     case 68:
-      if (lookahead == 'f') ADVANCE(235);
+      if (lookahead == 'f') ADVANCE(236);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(236);
+      if (lookahead == 'r') ADVANCE(237);
       END_STATE();
     case 70:
-      if (lookahead == 'd') ADVANCE(237);
+      if (lookahead == 'e') ADVANCE(238);
       END_STATE();
     case 71:
-      if (lookahead == 'u') ADVANCE(238);
+      if (lookahead == 'd') ADVANCE(239);
       END_STATE();
     case 72:
-      if (lookahead == 'p') ADVANCE(239);
+      if (lookahead == 'u') ADVANCE(240);
       END_STATE();
     case 73:
-      if (lookahead == 'r') ADVANCE(240);
+      if (lookahead == 'p') ADVANCE(241);
       END_STATE();
     case 74:
-      if (lookahead == 'c') ADVANCE(241);
-      if (lookahead == 'p') ADVANCE(242);
+      if (lookahead == 'r') ADVANCE(242);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(243);
-      if (lookahead == 'm') ADVANCE(244);
+      if (lookahead == 'c') ADVANCE(243);
+      if (lookahead == 'p') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(245);
-      if (lookahead == 'g') ADVANCE(246);
-      if (lookahead == 'l') ADVANCE(247);
-      if (lookahead == 'x') ADVANCE(248);
+      if (lookahead == 'i') ADVANCE(245);
+      if (lookahead == 'm') ADVANCE(246);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'e') ADVANCE(247);
+      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'x') ADVANCE(250);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'r') ADVANCE(250);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 79:
-      if (lookahead == 'e') ADVANCE(251);
-      if (lookahead == 'o') ADVANCE(252);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'r') ADVANCE(252);
       END_STATE();
     case 80:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(253);
+      if (lookahead == 'o') ADVANCE(254);
       END_STATE();
     case 81:
-      if (lookahead == 'l') ADVANCE(253);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 82:
-      if (lookahead == 'i') ADVANCE(254);
+      if (lookahead == 'l') ADVANCE(255);
       END_STATE();
     case 83:
-      if (lookahead == 'n') ADVANCE(255);
+      if (lookahead == 'i') ADVANCE(256);
       END_STATE();
     case 84:
-      if (lookahead == 'o') ADVANCE(256);
+      if (lookahead == 'n') ADVANCE(257);
       END_STATE();
     case 85:
-      if (lookahead == 'e') ADVANCE(257);
+      if (lookahead == 'o') ADVANCE(258);
       END_STATE();
     case 86:
-      if (lookahead == 'a') ADVANCE(258);
-      if (lookahead == 't') ADVANCE(259);
+      if (lookahead == 'e') ADVANCE(259);
       END_STATE();
     case 87:
-      if (lookahead == 'i') ADVANCE(260);
+      if (lookahead == 'a') ADVANCE(260);
+      if (lookahead == 't') ADVANCE(261);
       END_STATE();
     case 88:
-      if (lookahead == 'g') ADVANCE(261);
+      if (lookahead == 'i') ADVANCE(262);
       END_STATE();
     case 89:
-      if (lookahead == 'l') ADVANCE(262);
-      if (lookahead == 'p') ADVANCE(263);
-      if (lookahead == 'r') ADVANCE(264);
+      if (lookahead == 'g') ADVANCE(263);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == 'p') ADVANCE(265);
+      if (lookahead == 'r') ADVANCE(266);
       END_STATE();
     case 91:
-      if (lookahead == 'p') ADVANCE(265);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 92:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(266);
       if (lookahead == 'p') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
       END_STATE();
     case 93:
-      if (lookahead == 'o') ADVANCE(269);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(268);
+      if (lookahead == 'p') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
       END_STATE();
     case 94:
-      if (lookahead == 'i') ADVANCE(270);
+      if (lookahead == 'o') ADVANCE(271);
       END_STATE();
     case 95:
-      if (lookahead == 'm') ADVANCE(271);
-      if (lookahead == 'r') ADVANCE(272);
+      if (lookahead == 'i') ADVANCE(272);
       END_STATE();
     case 96:
-      if (lookahead == 'f') ADVANCE(273);
+      if (lookahead == 'm') ADVANCE(273);
+      if (lookahead == 'r') ADVANCE(274);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(274);
+      if (lookahead == 'f') ADVANCE(275);
       END_STATE();
     case 98:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(276);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 100:
-      if (lookahead == 'y') ADVANCE(275);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 101:
-      if (lookahead == 'n') ADVANCE(276);
+      if (lookahead == 'y') ADVANCE(277);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(278);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(277);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == 't') ADVANCE(279);
       END_STATE();
     case 105:
-      if (lookahead == 'c') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
-      if (lookahead == 'n') ADVANCE(281);
+      if (lookahead == 't') ADVANCE(280);
       END_STATE();
     case 106:
-      if (lookahead == 'a') ADVANCE(282);
+      if (lookahead == 'c') ADVANCE(281);
+      if (lookahead == 'm') ADVANCE(282);
       if (lookahead == 'n') ADVANCE(283);
-      if (lookahead == 's') ADVANCE(284);
-      if (lookahead == 'w') ADVANCE(285);
       END_STATE();
     case 107:
-      if (lookahead == 'x') ADVANCE(286);
+      if (lookahead == 'a') ADVANCE(284);
+      if (lookahead == 'n') ADVANCE(285);
+      if (lookahead == 's') ADVANCE(286);
+      if (lookahead == 'w') ADVANCE(287);
       END_STATE();
     case 108:
-      if (lookahead == 'a') ADVANCE(287);
-      if (lookahead == 'd') ADVANCE(288);
-      if (lookahead == 't') ADVANCE(289);
+      if (lookahead == 'x') ADVANCE(288);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(290);
+      if (lookahead == 'a') ADVANCE(289);
+      if (lookahead == 'd') ADVANCE(290);
+      if (lookahead == 't') ADVANCE(291);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(292);
       END_STATE();
     case 111:
-      if (lookahead == 'd') ADVANCE(291);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(293);
       END_STATE();
     case 113:
-      if (lookahead == 'd') ADVANCE(292);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(293);
-      if (lookahead == 't') ADVANCE(294);
+      if (lookahead == 'd') ADVANCE(294);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(295);
-      if (lookahead == 'm') ADVANCE(296);
+      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 't') ADVANCE(296);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(297);
+      if (lookahead == 'm') ADVANCE(298);
       END_STATE();
     case 117:
-      if (lookahead == 'c') ADVANCE(297);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 118:
-      ACCEPT_TOKEN(anon_sym_of);
-      if (lookahead == 'f') ADVANCE(298);
+      if (lookahead == 'c') ADVANCE(299);
       END_STATE();
     case 119:
-      if (lookahead == 'm') ADVANCE(299);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(300);
       END_STATE();
     case 120:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(300);
+      if (lookahead == 'm') ADVANCE(301);
       END_STATE();
     case 121:
-      if (lookahead == 'e') ADVANCE(301);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(302);
       END_STATE();
     case 122:
-      if (lookahead == 't') ADVANCE(302);
-      END_STATE();
-    case 123:
       if (lookahead == 'e') ADVANCE(303);
       END_STATE();
+    case 123:
+      if (lookahead == 't') ADVANCE(304);
+      END_STATE();
     case 124:
-      if (lookahead == 'd') ADVANCE(304);
-      if (lookahead == 's') ADVANCE(305);
+      if (lookahead == 'e') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'p') ADVANCE(306);
-      if (lookahead == 'r') ADVANCE(307);
+      if (lookahead == 'd') ADVANCE(306);
+      if (lookahead == 's') ADVANCE(307);
+      if (lookahead == 't') ADVANCE(308);
       END_STATE();
     case 126:
-      if (lookahead == 'a') ADVANCE(308);
+      if (lookahead == 'p') ADVANCE(309);
+      if (lookahead == 'r') ADVANCE(310);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(309);
+      if (lookahead == 'a') ADVANCE(311);
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'e') ADVANCE(312);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(311);
-      if (lookahead == 's') ADVANCE(312);
-      if (lookahead == 'w') ADVANCE(313);
+      if (lookahead == 'a') ADVANCE(313);
       END_STATE();
     case 130:
-      if (lookahead == 'e') ADVANCE(314);
-      if (lookahead == 'o') ADVANCE(315);
+      if (lookahead == 'r') ADVANCE(314);
+      if (lookahead == 's') ADVANCE(315);
+      if (lookahead == 'w') ADVANCE(316);
       END_STATE();
     case 131:
-      if (lookahead == 'b') ADVANCE(316);
-      if (lookahead == 't') ADVANCE(317);
+      if (lookahead == 'e') ADVANCE(317);
+      if (lookahead == 'o') ADVANCE(318);
       END_STATE();
     case 132:
-      if (lookahead == 'i') ADVANCE(318);
-      END_STATE();
-    case 133:
-      if (lookahead == 'd') ADVANCE(319);
+      if (lookahead == 'b') ADVANCE(319);
       if (lookahead == 't') ADVANCE(320);
       END_STATE();
+    case 133:
+      if (lookahead == 'i') ADVANCE(321);
+      END_STATE();
     case 134:
-      ADVANCE_MAP(
-        'a', 321,
-        'c', 322,
-        'f', 323,
-        'j', 324,
-        'p', 325,
-        's', 326,
-        't', 327,
-        'v', 328,
-      );
+      if (lookahead == 'd') ADVANCE(322);
+      if (lookahead == 't') ADVANCE(323);
       END_STATE();
     case 135:
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'n') ADVANCE(330);
-      if (lookahead == 'r') ADVANCE(331);
+      ADVANCE_MAP(
+        'a', 324,
+        'c', 325,
+        'f', 326,
+        'j', 327,
+        'p', 328,
+        's', 329,
+        't', 330,
+        'v', 331,
+      );
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(332);
-      END_STATE();
-    case 137:
+      if (lookahead == 'l') ADVANCE(332);
       if (lookahead == 'n') ADVANCE(333);
       if (lookahead == 'r') ADVANCE(334);
-      if (lookahead == 's') ADVANCE(335);
+      END_STATE();
+    case 137:
+      if (lookahead == 'a') ADVANCE(335);
       END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(336);
-      if (lookahead == 'e') ADVANCE(337);
-      if (lookahead == 'o') ADVANCE(338);
-      if (lookahead == 'u') ADVANCE(339);
+      if (lookahead == 'n') ADVANCE(336);
+      if (lookahead == 'r') ADVANCE(337);
+      if (lookahead == 's') ADVANCE(338);
       END_STATE();
     case 139:
-      if (lookahead == 'n') ADVANCE(340);
-      if (lookahead == 't') ADVANCE(341);
-      if (lookahead == 'z') ADVANCE(342);
+      if (lookahead == 'a') ADVANCE(339);
+      if (lookahead == 'e') ADVANCE(340);
+      if (lookahead == 'o') ADVANCE(341);
+      if (lookahead == 'u') ADVANCE(342);
       END_STATE();
     case 140:
-      if (lookahead == 'r') ADVANCE(343);
+      if (lookahead == 'n') ADVANCE(343);
+      if (lookahead == 't') ADVANCE(344);
+      if (lookahead == 'z') ADVANCE(345);
       END_STATE();
     case 141:
-      if (lookahead == 'u') ADVANCE(344);
+      if (lookahead == 'r') ADVANCE(346);
       END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(345);
-      if (lookahead == 'l') ADVANCE(346);
-      if (lookahead == 'o') ADVANCE(347);
-      if (lookahead == 'r') ADVANCE(348);
+      if (lookahead == 'u') ADVANCE(347);
       END_STATE();
     case 143:
-      if (lookahead == 'b') ADVANCE(349);
-      END_STATE();
-    case 144:
-      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'a') ADVANCE(348);
+      if (lookahead == 'l') ADVANCE(349);
+      if (lookahead == 'o') ADVANCE(350);
       if (lookahead == 'r') ADVANCE(351);
       END_STATE();
+    case 144:
+      if (lookahead == 'b') ADVANCE(352);
+      END_STATE();
     case 145:
-      if (lookahead == 'i') ADVANCE(352);
-      if (lookahead == 'r') ADVANCE(353);
+      if (lookahead == 'a') ADVANCE(353);
+      if (lookahead == 'r') ADVANCE(354);
       END_STATE();
     case 146:
-      if (lookahead == 'i') ADVANCE(354);
-      if (lookahead == 'k') ADVANCE(355);
+      if (lookahead == 'i') ADVANCE(355);
+      if (lookahead == 'r') ADVANCE(356);
       END_STATE();
     case 147:
-      if (lookahead == 'e') ADVANCE(356);
-      if (lookahead == 'm') ADVANCE(357);
+      if (lookahead == 'i') ADVANCE(357);
+      if (lookahead == 'k') ADVANCE(358);
       END_STATE();
     case 148:
-      if (lookahead == 'e') ADVANCE(358);
-      if (lookahead == 'r') ADVANCE(359);
+      if (lookahead == 'e') ADVANCE(359);
+      if (lookahead == 'm') ADVANCE(360);
       END_STATE();
     case 149:
-      if (lookahead == 't') ADVANCE(360);
+      if (lookahead == 'e') ADVANCE(361);
+      if (lookahead == 'r') ADVANCE(362);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(361);
+      if (lookahead == 't') ADVANCE(363);
       END_STATE();
     case 151:
-      if (lookahead == 'a') ADVANCE(362);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(364);
       END_STATE();
     case 152:
-      if (lookahead == 'n') ADVANCE(363);
+      if (lookahead == 'a') ADVANCE(365);
       END_STATE();
     case 153:
-      if (lookahead == 'o') ADVANCE(364);
+      if (lookahead == 'n') ADVANCE(366);
       END_STATE();
     case 154:
-      if (lookahead == 'p') ADVANCE(365);
+      if (lookahead == 'o') ADVANCE(367);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(368);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 157:
-      if (lookahead == 'd') ADVANCE(366);
-      if (lookahead == 't') ADVANCE(367);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_up);
+      if (lookahead == 'd') ADVANCE(369);
+      if (lookahead == 't') ADVANCE(370);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 160:
-      if (lookahead == 'l') ADVANCE(369);
-      if (lookahead == 'r') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(371);
       END_STATE();
     case 161:
-      if (lookahead == 'l') ADVANCE(371);
-      if (lookahead == 'r') ADVANCE(372);
+      if (lookahead == 'l') ADVANCE(372);
+      if (lookahead == 'r') ADVANCE(373);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'l') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(375);
       END_STATE();
     case 163:
-      if (lookahead == 'v') ADVANCE(374);
-      if (lookahead == 'y') ADVANCE(375);
+      if (lookahead == 'l') ADVANCE(376);
       END_STATE();
     case 164:
-      if (lookahead == 't') ADVANCE(376);
+      if (lookahead == 'v') ADVANCE(377);
+      if (lookahead == 'y') ADVANCE(378);
       END_STATE();
     case 165:
-      if (lookahead == 's') ADVANCE(377);
-      END_STATE();
-    case 166:
-      if (lookahead == 'r') ADVANCE(378);
       if (lookahead == 't') ADVANCE(379);
       END_STATE();
-    case 167:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 168:
+    case 166:
       if (lookahead == 's') ADVANCE(380);
       END_STATE();
+    case 167:
+      if (lookahead == 'r') ADVANCE(381);
+      if (lookahead == 't') ADVANCE(382);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
     case 169:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(383);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 171:
-      if (lookahead == 'v') ADVANCE(381);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 172:
-      if (lookahead == 'e') ADVANCE(382);
-      if (lookahead == 'u') ADVANCE(383);
+      if (lookahead == 'v') ADVANCE(384);
       END_STATE();
     case 173:
-      if (lookahead == 'p') ADVANCE(384);
+      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'u') ADVANCE(386);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'p') ADVANCE(387);
       END_STATE();
     case 175:
-      if (lookahead == 'e') ADVANCE(386);
+      if (lookahead == 'e') ADVANCE(388);
       END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(389);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(anon_sym_agl);
-      END_STATE();
-    case 178:
-      if (lookahead == 'o') ADVANCE(388);
-      END_STATE();
-    case 179:
-      if (lookahead == 'n') ADVANCE(389);
-      END_STATE();
-    case 180:
       if (lookahead == 'i') ADVANCE(390);
       END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 179:
+      if (lookahead == 'o') ADVANCE(391);
+      END_STATE();
+    case 180:
+      if (lookahead == 'n') ADVANCE(392);
+      END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(391);
+      if (lookahead == 'i') ADVANCE(393);
       END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(392);
+      if (lookahead == 'l') ADVANCE(394);
       END_STATE();
     case 183:
-      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'l') ADVANCE(395);
       END_STATE();
     case 184:
-      if (lookahead == 'r') ADVANCE(394);
+      if (lookahead == 'e') ADVANCE(396);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'r') ADVANCE(397);
       END_STATE();
     case 186:
-      if (lookahead == 'h') ADVANCE(395);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(396);
+      if (lookahead == 'h') ADVANCE(398);
       END_STATE();
     case 188:
-      if (lookahead == 'u') ADVANCE(397);
+      if (lookahead == 'r') ADVANCE(399);
       END_STATE();
     case 189:
-      if (lookahead == 'd') ADVANCE(398);
+      if (lookahead == 'u') ADVANCE(400);
       END_STATE();
     case 190:
-      if (lookahead == 'e') ADVANCE(399);
+      if (lookahead == 'd') ADVANCE(401);
       END_STATE();
     case 191:
-      if (lookahead == 'o') ADVANCE(400);
+      if (lookahead == 'e') ADVANCE(402);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(401);
+      if (lookahead == 'o') ADVANCE(403);
       END_STATE();
     case 193:
-      if (lookahead == 'o') ADVANCE(402);
+      if (lookahead == 'i') ADVANCE(404);
       END_STATE();
     case 194:
-      if (lookahead == 'n') ADVANCE(403);
+      if (lookahead == 'o') ADVANCE(405);
       END_STATE();
     case 195:
-      if (lookahead == 'c') ADVANCE(404);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 197:
-      if (lookahead == 'i') ADVANCE(405);
       if (lookahead == 'n') ADVANCE(406);
       END_STATE();
+    case 196:
+      if (lookahead == 'c') ADVANCE(407);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
     case 198:
-      if (lookahead == 'l') ADVANCE(407);
+      if (lookahead == 'i') ADVANCE(408);
+      if (lookahead == 'n') ADVANCE(409);
       END_STATE();
     case 199:
-      if (lookahead == 'p') ADVANCE(408);
+      if (lookahead == 'l') ADVANCE(410);
       END_STATE();
     case 200:
-      if (lookahead == 'l') ADVANCE(409);
+      if (lookahead == 'p') ADVANCE(411);
       END_STATE();
     case 201:
-      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 202:
-      if (lookahead == 'r') ADVANCE(411);
-      END_STATE();
-    case 203:
-      if (lookahead == 'c') ADVANCE(412);
-      END_STATE();
-    case 204:
       if (lookahead == 'i') ADVANCE(413);
       END_STATE();
+    case 203:
+      if (lookahead == 'r') ADVANCE(414);
+      END_STATE();
+    case 204:
+      if (lookahead == 'c') ADVANCE(415);
+      END_STATE();
     case 205:
-      if (lookahead == 'c') ADVANCE(414);
+      if (lookahead == 'i') ADVANCE(416);
       END_STATE();
     case 206:
-      if (lookahead == 'y') ADVANCE(415);
+      if (lookahead == 'c') ADVANCE(417);
       END_STATE();
     case 207:
-      if (lookahead == 'd') ADVANCE(416);
-      if (lookahead == 's') ADVANCE(417);
+      if (lookahead == 'y') ADVANCE(418);
       END_STATE();
     case 208:
-      if (lookahead == 'b') ADVANCE(418);
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 's') ADVANCE(420);
       END_STATE();
     case 209:
-      if (lookahead == 'd') ADVANCE(419);
-      if (lookahead == 'f') ADVANCE(420);
-      if (lookahead == 'n') ADVANCE(421);
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 'b') ADVANCE(421);
       END_STATE();
     case 210:
-      if (lookahead == 'r') ADVANCE(423);
+      if (lookahead == 'd') ADVANCE(422);
+      if (lookahead == 'f') ADVANCE(423);
+      if (lookahead == 'n') ADVANCE(424);
+      if (lookahead == 's') ADVANCE(425);
       END_STATE();
     case 211:
-      if (lookahead == 'p') ADVANCE(424);
+      if (lookahead == 'r') ADVANCE(426);
       END_STATE();
     case 212:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 'p') ADVANCE(427);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'e') ADVANCE(428);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 217:
-      if (lookahead == 'a') ADVANCE(426);
-      if (lookahead == 'e') ADVANCE(427);
-      if (lookahead == 'u') ADVANCE(428);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 218:
-      if (lookahead == 'i') ADVANCE(429);
+      if (lookahead == 'a') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(430);
+      if (lookahead == 'u') ADVANCE(431);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(430);
-      if (lookahead == 'F') ADVANCE(431);
-      if (lookahead == 'r') ADVANCE(432);
+      if (lookahead == 'i') ADVANCE(432);
       END_STATE();
     case 220:
-      if (lookahead == 'a') ADVANCE(433);
-      if (lookahead == 'i') ADVANCE(434);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(433);
+      if (lookahead == 'F') ADVANCE(434);
+      if (lookahead == 'r') ADVANCE(435);
       END_STATE();
     case 221:
-      if (lookahead == 'e') ADVANCE(435);
+      if (lookahead == 'a') ADVANCE(436);
+      if (lookahead == 'i') ADVANCE(437);
       END_STATE();
     case 222:
-      if (lookahead == 'i') ADVANCE(436);
+      if (lookahead == 'e') ADVANCE(438);
       END_STATE();
     case 223:
-      if (lookahead == 'm') ADVANCE(437);
+      if (lookahead == 'i') ADVANCE(439);
       END_STATE();
     case 224:
-      if (lookahead == 'l') ADVANCE(438);
+      if (lookahead == 'm') ADVANCE(440);
       END_STATE();
     case 225:
-      if (lookahead == 'e') ADVANCE(439);
+      if (lookahead == 'l') ADVANCE(441);
       END_STATE();
     case 226:
-      if (lookahead == 'p') ADVANCE(440);
-      if (lookahead == 't') ADVANCE(441);
+      if (lookahead == 'e') ADVANCE(442);
       END_STATE();
     case 227:
-      if (lookahead == 'i') ADVANCE(442);
+      if (lookahead == 'p') ADVANCE(443);
+      if (lookahead == 't') ADVANCE(444);
       END_STATE();
     case 228:
-      ACCEPT_TOKEN(anon_sym_dms);
+      if (lookahead == 'i') ADVANCE(445);
       END_STATE();
     case 229:
-      if (lookahead == 'n') ADVANCE(443);
+      ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 230:
-      if (lookahead == 'f') ADVANCE(444);
+      if (lookahead == 'n') ADVANCE(446);
       END_STATE();
     case 231:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'f') ADVANCE(447);
       END_STATE();
     case 232:
-      if (lookahead == 'l') ADVANCE(445);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 233:
-      if (lookahead == 'y') ADVANCE(446);
+      if (lookahead == 'l') ADVANCE(448);
       END_STATE();
     case 234:
-      if (lookahead == 't') ADVANCE(447);
+      if (lookahead == 'y') ADVANCE(449);
       END_STATE();
     case 235:
-      if (lookahead == 'i') ADVANCE(448);
+      if (lookahead == 't') ADVANCE(450);
       END_STATE();
     case 236:
-      if (lookahead == 'p') ADVANCE(449);
+      if (lookahead == 'i') ADVANCE(451);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(450);
+      if (lookahead == 'p') ADVANCE(452);
       END_STATE();
     case 238:
-      if (lookahead == 'a') ADVANCE(451);
+      if (lookahead == 'v') ADVANCE(453);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(454);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(452);
+      if (lookahead == 'a') ADVANCE(455);
       END_STATE();
     case 241:
-      if (lookahead == 'e') ADVANCE(453);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(454);
+      if (lookahead == 's') ADVANCE(456);
       END_STATE();
     case 243:
-      if (lookahead == 'l') ADVANCE(455);
+      if (lookahead == 'e') ADVANCE(457);
       END_STATE();
     case 244:
-      if (lookahead == 'i') ADVANCE(456);
+      if (lookahead == 'e') ADVANCE(458);
       END_STATE();
     case 245:
-      if (lookahead == 'l') ADVANCE(457);
+      if (lookahead == 'l') ADVANCE(459);
       END_STATE();
     case 246:
-      if (lookahead == 'u') ADVANCE(458);
+      if (lookahead == 'i') ADVANCE(460);
       END_STATE();
     case 247:
-      if (lookahead == 't') ADVANCE(459);
+      if (lookahead == 'l') ADVANCE(461);
       END_STATE();
     case 248:
-      if (lookahead == 'e') ADVANCE(460);
+      if (lookahead == 'u') ADVANCE(462);
       END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(461);
+      if (lookahead == 't') ADVANCE(463);
       END_STATE();
     case 250:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(462);
+      if (lookahead == 'e') ADVANCE(464);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(463);
-      if (lookahead == 'q') ADVANCE(464);
+      if (lookahead == 'd') ADVANCE(465);
       END_STATE();
     case 252:
-      if (lookahead == 'm') ADVANCE(465);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(466);
       END_STATE();
     case 253:
-      if (lookahead == 'l') ADVANCE(466);
+      if (lookahead == 'e') ADVANCE(467);
+      if (lookahead == 'q') ADVANCE(468);
       END_STATE();
     case 254:
-      if (lookahead == 'n') ADVANCE(467);
+      if (lookahead == 'm') ADVANCE(469);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'l') ADVANCE(470);
       END_STATE();
     case 256:
-      if (lookahead == 'u') ADVANCE(469);
+      if (lookahead == 'n') ADVANCE(471);
       END_STATE();
     case 257:
-      if (lookahead == 's') ADVANCE(470);
+      if (lookahead == 'e') ADVANCE(472);
       END_STATE();
     case 258:
-      if (lookahead == 't') ADVANCE(471);
+      if (lookahead == 'u') ADVANCE(473);
       END_STATE();
     case 259:
-      if (lookahead == 'a') ADVANCE(472);
+      if (lookahead == 's') ADVANCE(474);
       END_STATE();
     case 260:
-      if (lookahead == 'g') ADVANCE(473);
+      if (lookahead == 't') ADVANCE(475);
       END_STATE();
     case 261:
-      if (lookahead == 'h') ADVANCE(474);
+      if (lookahead == 'a') ADVANCE(476);
       END_STATE();
     case 262:
-      if (lookahead == 'd') ADVANCE(475);
+      if (lookahead == 'g') ADVANCE(477);
       END_STATE();
     case 263:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(478);
       END_STATE();
     case 264:
-      if (lookahead == 'i') ADVANCE(476);
+      if (lookahead == 'd') ADVANCE(479);
       END_STATE();
     case 265:
-      if (lookahead == 'e') ADVANCE(477);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'i') ADVANCE(480);
       END_STATE();
     case 267:
-      if (lookahead == 'u') ADVANCE(479);
+      if (lookahead == 'e') ADVANCE(481);
       END_STATE();
     case 268:
-      if (lookahead == 't') ADVANCE(480);
+      if (lookahead == 'e') ADVANCE(482);
       END_STATE();
     case 269:
-      if (lookahead == 'l') ADVANCE(481);
+      if (lookahead == 'u') ADVANCE(483);
       END_STATE();
     case 270:
-      if (lookahead == 'n') ADVANCE(482);
+      if (lookahead == 't') ADVANCE(484);
       END_STATE();
     case 271:
-      if (lookahead == 'p') ADVANCE(483);
+      if (lookahead == 'l') ADVANCE(485);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(484);
+      if (lookahead == 'n') ADVANCE(486);
       END_STATE();
     case 273:
-      if (lookahead == 'a') ADVANCE(485);
+      if (lookahead == 'p') ADVANCE(487);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 275:
-      if (lookahead == 'e') ADVANCE(486);
-      END_STATE();
-    case 276:
-      if (lookahead == 'd') ADVANCE(487);
-      END_STATE();
-    case 277:
       if (lookahead == 'i') ADVANCE(488);
       END_STATE();
+    case 275:
+      if (lookahead == 'a') ADVANCE(489);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 277:
+      if (lookahead == 'e') ADVANCE(490);
+      END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'd') ADVANCE(491);
       END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'i') ADVANCE(492);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(490);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(491);
-      if (lookahead == 'k') ADVANCE(492);
+      if (lookahead == 'e') ADVANCE(493);
       END_STATE();
     case 282:
-      if (lookahead == 'd') ADVANCE(493);
+      if (lookahead == 'i') ADVANCE(494);
       END_STATE();
     case 283:
-      if (lookahead == 'g') ADVANCE(494);
+      if (lookahead == 'e') ADVANCE(495);
+      if (lookahead == 'k') ADVANCE(496);
       END_STATE();
     case 284:
-      if (lookahead == 's') ADVANCE(495);
+      if (lookahead == 'd') ADVANCE(497);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'g') ADVANCE(498);
       END_STATE();
     case 286:
-      if (lookahead == 'i') ADVANCE(496);
+      if (lookahead == 's') ADVANCE(499);
       END_STATE();
     case 287:
-      if (lookahead == 'n') ADVANCE(497);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 288:
-      if (lookahead == 'i') ADVANCE(498);
+      if (lookahead == 'i') ADVANCE(500);
       END_STATE();
     case 289:
-      if (lookahead == 'e') ADVANCE(499);
+      if (lookahead == 'n') ADVANCE(501);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(502);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(500);
+      if (lookahead == 'e') ADVANCE(503);
       END_STATE();
     case 292:
-      if (lookahead == '2') ADVANCE(501);
-      if (lookahead == '8') ADVANCE(502);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 293:
-      if (lookahead == 'd') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(504);
       END_STATE();
     case 294:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(505);
+      if (lookahead == '8') ADVANCE(506);
       END_STATE();
     case 295:
-      if (lookahead == 's') ADVANCE(504);
+      if (lookahead == 'd') ADVANCE(507);
       END_STATE();
     case 296:
-      if (lookahead == 'i') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 297:
-      if (lookahead == 'u') ADVANCE(506);
+      if (lookahead == 's') ADVANCE(508);
       END_STATE();
     case 298:
-      if (lookahead == 's') ADVANCE(507);
+      if (lookahead == 'i') ADVANCE(509);
       END_STATE();
     case 299:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(508);
-      if (lookahead == 's') ADVANCE(509);
+      if (lookahead == 'u') ADVANCE(510);
       END_STATE();
     case 300:
-      if (lookahead == '-') ADVANCE(510);
+      if (lookahead == 's') ADVANCE(511);
       END_STATE();
     case 301:
-      if (lookahead == 'n') ADVANCE(511);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(512);
+      if (lookahead == 's') ADVANCE(513);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(512);
-      if (lookahead == 'p') ADVANCE(513);
+      if (lookahead == '-') ADVANCE(514);
       END_STATE();
     case 303:
-      if (lookahead == 'r') ADVANCE(514);
+      if (lookahead == 'n') ADVANCE(515);
       END_STATE();
     case 304:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(516);
+      if (lookahead == 'p') ADVANCE(517);
       END_STATE();
     case 305:
-      if (lookahead == 's') ADVANCE(515);
+      if (lookahead == 'r') ADVANCE(518);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(516);
+      if (lookahead == 's') ADVANCE(519);
       END_STATE();
     case 308:
-      if (lookahead == 's') ADVANCE(517);
-      END_STATE();
-    case 309:
-      if (lookahead == 'c') ADVANCE(518);
-      END_STATE();
-    case 310:
-      if (lookahead == 'c') ADVANCE(519);
-      END_STATE();
-    case 311:
       if (lookahead == 't') ADVANCE(520);
       END_STATE();
+    case 309:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 310:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(521);
+      END_STATE();
+    case 311:
+      if (lookahead == 's') ADVANCE(522);
+      END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(521);
+      if (lookahead == 'c') ADVANCE(523);
       END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(522);
+      if (lookahead == 'c') ADVANCE(524);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(523);
-      END_STATE();
-    case 315:
-      if (lookahead == 'f') ADVANCE(524);
       if (lookahead == 't') ADVANCE(525);
       END_STATE();
+    case 315:
+      if (lookahead == 'i') ADVANCE(526);
+      END_STATE();
     case 316:
-      if (lookahead == 'l') ADVANCE(526);
-      END_STATE();
-    case 317:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 318:
       if (lookahead == 'e') ADVANCE(527);
       END_STATE();
+    case 317:
+      if (lookahead == 'a') ADVANCE(528);
+      END_STATE();
+    case 318:
+      if (lookahead == 'f') ADVANCE(529);
+      if (lookahead == 't') ADVANCE(530);
+      END_STATE();
     case 319:
-      if (lookahead == 'i') ADVANCE(528);
+      if (lookahead == 'l') ADVANCE(531);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(529);
-      if (lookahead == 'i') ADVANCE(530);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 321:
-      if (lookahead == 'c') ADVANCE(531);
-      if (lookahead == 'd') ADVANCE(532);
-      if (lookahead == 'l') ADVANCE(533);
+      if (lookahead == 'e') ADVANCE(532);
       END_STATE();
     case 322:
-      if (lookahead == 'e') ADVANCE(534);
+      if (lookahead == 'i') ADVANCE(533);
       END_STATE();
     case 323:
-      if (lookahead == 'e') ADVANCE(535);
-      if (lookahead == 'l') ADVANCE(536);
+      if (lookahead == 'e') ADVANCE(534);
+      if (lookahead == 'i') ADVANCE(535);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(537);
+      if (lookahead == 'c') ADVANCE(536);
+      if (lookahead == 'd') ADVANCE(537);
+      if (lookahead == 'l') ADVANCE(538);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'e') ADVANCE(539);
       END_STATE();
     case 326:
-      if (lookahead == 'i') ADVANCE(539);
-      if (lookahead == 'o') ADVANCE(540);
+      if (lookahead == 'e') ADVANCE(540);
+      if (lookahead == 'l') ADVANCE(541);
       END_STATE();
     case 327:
-      if (lookahead == 'u') ADVANCE(541);
-      END_STATE();
-    case 328:
       if (lookahead == 'e') ADVANCE(542);
       END_STATE();
-    case 329:
+    case 328:
       if (lookahead == 'e') ADVANCE(543);
       END_STATE();
+    case 329:
+      if (lookahead == 'i') ADVANCE(544);
+      if (lookahead == 'o') ADVANCE(545);
+      END_STATE();
     case 330:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'u') ADVANCE(546);
       END_STATE();
     case 331:
-      if (lookahead == 'a') ADVANCE(544);
+      if (lookahead == 'e') ADVANCE(547);
       END_STATE();
     case 332:
-      if (lookahead == 'l') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(548);
       END_STATE();
     case 333:
-      if (lookahead == 's') ADVANCE(546);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 334:
-      if (lookahead == 'i') ADVANCE(547);
-      if (lookahead == 'v') ADVANCE(548);
+      if (lookahead == 'a') ADVANCE(549);
       END_STATE();
     case 335:
-      if (lookahead == 's') ADVANCE(549);
+      if (lookahead == 'l') ADVANCE(550);
       END_STATE();
     case 336:
-      if (lookahead == 'r') ADVANCE(550);
+      if (lookahead == 's') ADVANCE(551);
       END_STATE();
     case 337:
-      if (lookahead == 'e') ADVANCE(551);
+      if (lookahead == 'i') ADVANCE(552);
+      if (lookahead == 'v') ADVANCE(553);
       END_STATE();
     case 338:
-      if (lookahead == 'r') ADVANCE(552);
+      if (lookahead == 's') ADVANCE(554);
       END_STATE();
     case 339:
-      if (lookahead == 'n') ADVANCE(553);
+      if (lookahead == 'r') ADVANCE(555);
       END_STATE();
     case 340:
-      if (lookahead == 'a') ADVANCE(554);
-      if (lookahead == 'c') ADVANCE(555);
-      END_STATE();
-    case 341:
       if (lookahead == 'e') ADVANCE(556);
       END_STATE();
+    case 341:
+      if (lookahead == 'r') ADVANCE(557);
+      END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(557);
+      if (lookahead == 'n') ADVANCE(558);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'a') ADVANCE(559);
+      if (lookahead == 'c') ADVANCE(560);
       END_STATE();
     case 344:
-      if (lookahead == 'r') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(561);
       END_STATE();
     case 345:
-      if (lookahead == 'c') ADVANCE(559);
-      END_STATE();
-    case 346:
-      if (lookahead == 'i') ADVANCE(560);
-      END_STATE();
-    case 347:
-      if (lookahead == 't') ADVANCE(561);
-      END_STATE();
-    case 348:
       if (lookahead == 'e') ADVANCE(562);
       END_STATE();
+    case 346:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
+    case 347:
+      if (lookahead == 'r') ADVANCE(563);
+      END_STATE();
+    case 348:
+      if (lookahead == 'c') ADVANCE(564);
+      END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(563);
+      if (lookahead == 'i') ADVANCE(565);
       END_STATE();
     case 350:
-      if (lookahead == 't') ADVANCE(564);
-      END_STATE();
-    case 351:
-      if (lookahead == 'a') ADVANCE(565);
-      END_STATE();
-    case 352:
       if (lookahead == 't') ADVANCE(566);
       END_STATE();
+    case 351:
+      if (lookahead == 'e') ADVANCE(567);
+      END_STATE();
+    case 352:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(568);
+      END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(569);
       END_STATE();
     case 354:
-      if (lookahead == 'l') ADVANCE(567);
+      if (lookahead == 'a') ADVANCE(570);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(568);
+      if (lookahead == 't') ADVANCE(571);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_tee);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 357:
-      if (lookahead == 'p') ADVANCE(569);
+      if (lookahead == 'l') ADVANCE(572);
       END_STATE();
     case 358:
-      if (lookahead == 'n') ADVANCE(570);
+      if (lookahead == 'e') ADVANCE(573);
       END_STATE();
     case 359:
-      if (lookahead == 'e') ADVANCE(571);
-      if (lookahead == 'o') ADVANCE(572);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 360:
-      if (lookahead == 'l') ADVANCE(573);
+      if (lookahead == 'p') ADVANCE(574);
       END_STATE();
     case 361:
-      if (lookahead == 'a') ADVANCE(574);
-      END_STATE();
-    case 362:
       if (lookahead == 'n') ADVANCE(575);
       END_STATE();
-    case 363:
+    case 362:
       if (lookahead == 'e') ADVANCE(576);
+      if (lookahead == 'o') ADVANCE(577);
+      END_STATE();
+    case 363:
+      if (lookahead == 'l') ADVANCE(578);
       END_STATE();
     case 364:
-      if (lookahead == '-') ADVANCE(577);
+      if (lookahead == 'a') ADVANCE(579);
       END_STATE();
     case 365:
-      if (lookahead == 'i') ADVANCE(578);
+      if (lookahead == 'n') ADVANCE(580);
       END_STATE();
     case 366:
-      if (lookahead == 'e') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(581);
       END_STATE();
     case 367:
-      if (lookahead == 'i') ADVANCE(580);
+      if (lookahead == '-') ADVANCE(582);
       END_STATE();
     case 368:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(583);
       END_STATE();
     case 369:
-      if (lookahead == 'i') ADVANCE(581);
+      if (lookahead == 'e') ADVANCE(584);
       END_STATE();
     case 370:
-      if (lookahead == 'i') ADVANCE(582);
+      if (lookahead == 'i') ADVANCE(585);
       END_STATE();
     case 371:
-      if (lookahead == 'o') ADVANCE(583);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 372:
-      if (lookahead == 't') ADVANCE(584);
+      if (lookahead == 'i') ADVANCE(586);
       END_STATE();
     case 373:
-      if (lookahead == 't') ADVANCE(585);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 374:
-      if (lookahead == 'e') ADVANCE(586);
+      if (lookahead == 'o') ADVANCE(588);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(587);
+      if (lookahead == 't') ADVANCE(589);
       END_STATE();
     case 376:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 't') ADVANCE(590);
       END_STATE();
     case 377:
-      if (lookahead == '8') ADVANCE(588);
-      END_STATE();
-    case 378:
-      if (lookahead == 'e') ADVANCE(589);
-      END_STATE();
-    case 379:
-      if (lookahead == 'h') ADVANCE(590);
-      END_STATE();
-    case 380:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 381:
       if (lookahead == 'e') ADVANCE(591);
       END_STATE();
+    case 378:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(592);
+      END_STATE();
+    case 379:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 380:
+      if (lookahead == '8') ADVANCE(593);
+      END_STATE();
+    case 381:
+      if (lookahead == 'e') ADVANCE(594);
+      END_STATE();
     case 382:
-      if (lookahead == 'p') ADVANCE(592);
+      if (lookahead == 'h') ADVANCE(595);
       END_STATE();
     case 383:
-      if (lookahead == 'r') ADVANCE(593);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 384:
-      if (lookahead == 't') ADVANCE(594);
+      if (lookahead == 'e') ADVANCE(596);
       END_STATE();
     case 385:
-      if (lookahead == 'd') ADVANCE(595);
+      if (lookahead == 'p') ADVANCE(597);
       END_STATE();
     case 386:
-      if (lookahead == 'r') ADVANCE(596);
+      if (lookahead == 'r') ADVANCE(598);
       END_STATE();
     case 387:
-      if (lookahead == 'n') ADVANCE(597);
+      if (lookahead == 't') ADVANCE(599);
       END_STATE();
     case 388:
-      if (lookahead == 'c') ADVANCE(598);
+      if (lookahead == 'd') ADVANCE(600);
       END_STATE();
     case 389:
-      if (lookahead == 'e') ADVANCE(599);
+      if (lookahead == 'r') ADVANCE(601);
       END_STATE();
     case 390:
-      if (lookahead == 'e') ADVANCE(600);
-      END_STATE();
-    case 391:
-      if (lookahead == 'i') ADVANCE(601);
-      END_STATE();
-    case 392:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 393:
       if (lookahead == 'n') ADVANCE(602);
       END_STATE();
+    case 391:
+      if (lookahead == 'c') ADVANCE(603);
+      END_STATE();
+    case 392:
+      if (lookahead == 'e') ADVANCE(604);
+      END_STATE();
+    case 393:
+      if (lookahead == 'e') ADVANCE(605);
+      END_STATE();
     case 394:
-      if (lookahead == 't') ADVANCE(603);
+      if (lookahead == 'i') ADVANCE(606);
       END_STATE();
     case 395:
-      if (lookahead == 'o') ADVANCE(604);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 396:
-      if (lookahead == 'a') ADVANCE(605);
+      if (lookahead == 'n') ADVANCE(607);
       END_STATE();
     case 397:
-      if (lookahead == 'n') ADVANCE(606);
+      if (lookahead == 't') ADVANCE(608);
       END_STATE();
     case 398:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(607);
+      if (lookahead == 'o') ADVANCE(609);
       END_STATE();
     case 399:
-      if (lookahead == 'l') ADVANCE(608);
+      if (lookahead == 'a') ADVANCE(610);
       END_STATE();
     case 400:
-      if (lookahead == 'w') ADVANCE(609);
-      END_STATE();
-    case 401:
-      if (lookahead == 'd') ADVANCE(610);
-      END_STATE();
-    case 402:
       if (lookahead == 'n') ADVANCE(611);
       END_STATE();
+    case 401:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(612);
+      END_STATE();
+    case 402:
+      if (lookahead == 'l') ADVANCE(613);
+      END_STATE();
     case 403:
-      if (lookahead == 'k') ADVANCE(612);
+      if (lookahead == 'w') ADVANCE(614);
       END_STATE();
     case 404:
-      if (lookahead == 'k') ADVANCE(613);
+      if (lookahead == 'd') ADVANCE(615);
       END_STATE();
     case 405:
-      if (lookahead == 'd') ADVANCE(614);
+      if (lookahead == 'n') ADVANCE(616);
       END_STATE();
     case 406:
-      if (lookahead == 'c') ADVANCE(615);
+      if (lookahead == 'k') ADVANCE(617);
       END_STATE();
     case 407:
-      if (lookahead == 'i') ADVANCE(616);
+      if (lookahead == 'k') ADVANCE(618);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(619);
       END_STATE();
     case 409:
-      if (lookahead == 'e') ADVANCE(617);
+      if (lookahead == 'c') ADVANCE(620);
       END_STATE();
     case 410:
-      if (lookahead == 'b') ADVANCE(618);
+      if (lookahead == 'i') ADVANCE(621);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(619);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 412:
-      if (lookahead == 'a') ADVANCE(620);
+      if (lookahead == 'e') ADVANCE(622);
       END_STATE();
     case 413:
-      if (lookahead == 'n') ADVANCE(621);
+      if (lookahead == 'b') ADVANCE(623);
       END_STATE();
     case 414:
-      if (lookahead == 'u') ADVANCE(622);
-      END_STATE();
-    case 415:
-      ACCEPT_TOKEN(anon_sym_city);
-      END_STATE();
-    case 416:
-      ACCEPT_TOKEN(anon_sym_clad);
-      END_STATE();
-    case 417:
-      if (lookahead == 's') ADVANCE(623);
-      END_STATE();
-    case 418:
       if (lookahead == 'i') ADVANCE(624);
       END_STATE();
+    case 415:
+      if (lookahead == 'a') ADVANCE(625);
+      END_STATE();
+    case 416:
+      if (lookahead == 'n') ADVANCE(626);
+      END_STATE();
+    case 417:
+      if (lookahead == 'u') ADVANCE(627);
+      END_STATE();
+    case 418:
+      ACCEPT_TOKEN(anon_sym_city);
+      END_STATE();
     case 419:
-      if (lookahead == 'i') ADVANCE(625);
-      if (lookahead == 'u') ADVANCE(626);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 420:
-      if (lookahead == 'i') ADVANCE(627);
+      if (lookahead == 's') ADVANCE(628);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(628);
+      if (lookahead == 'i') ADVANCE(629);
       END_STATE();
     case 422:
-      if (lookahead == 't') ADVANCE(629);
+      if (lookahead == 'i') ADVANCE(630);
+      if (lookahead == 'u') ADVANCE(631);
       END_STATE();
     case 423:
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 'i') ADVANCE(632);
       END_STATE();
     case 424:
-      if (lookahead == 'l') ADVANCE(631);
+      if (lookahead == 'e') ADVANCE(633);
       END_STATE();
     case 425:
-      if (lookahead == 'r') ADVANCE(632);
+      if (lookahead == 't') ADVANCE(634);
       END_STATE();
     case 426:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(635);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(633);
+      if (lookahead == 'l') ADVANCE(636);
       END_STATE();
     case 428:
-      if (lookahead == 'm') ADVANCE(634);
+      if (lookahead == 'r') ADVANCE(637);
       END_STATE();
     case 429:
-      if (lookahead == 'n') ADVANCE(635);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(638);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'm') ADVANCE(639);
       END_STATE();
     case 432:
-      if (lookahead == 'e') ADVANCE(636);
+      if (lookahead == 'n') ADVANCE(640);
       END_STATE();
     case 433:
-      if (lookahead == 'y') ADVANCE(637);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 434:
-      if (lookahead == 'v') ADVANCE(638);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 435:
-      if (lookahead == 'n') ADVANCE(639);
-      END_STATE();
-    case 436:
-      if (lookahead == 'c') ADVANCE(640);
-      END_STATE();
-    case 437:
       if (lookahead == 'e') ADVANCE(641);
       END_STATE();
+    case 436:
+      if (lookahead == 'y') ADVANCE(642);
+      END_STATE();
+    case 437:
+      if (lookahead == 'v') ADVANCE(643);
+      END_STATE();
     case 438:
-      if (lookahead == 'e') ADVANCE(642);
+      if (lookahead == 'n') ADVANCE(644);
       END_STATE();
     case 439:
-      if (lookahead == 'c') ADVANCE(643);
+      if (lookahead == 'c') ADVANCE(645);
       END_STATE();
     case 440:
-      if (lookahead == 'l') ADVANCE(644);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 441:
-      if (lookahead == 'a') ADVANCE(645);
+      if (lookahead == 'e') ADVANCE(647);
       END_STATE();
     case 442:
-      if (lookahead == 'd') ADVANCE(646);
+      if (lookahead == 'c') ADVANCE(648);
       END_STATE();
     case 443:
-      ACCEPT_TOKEN(anon_sym_down);
+      if (lookahead == 'l') ADVANCE(649);
       END_STATE();
     case 444:
-      if (lookahead == 't') ADVANCE(647);
+      if (lookahead == 'a') ADVANCE(650);
       END_STATE();
     case 445:
-      if (lookahead == 'e') ADVANCE(648);
+      if (lookahead == 'd') ADVANCE(651);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_duty);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 447:
-      if (lookahead == 'i') ADVANCE(649);
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
     case 448:
-      if (lookahead == 'c') ADVANCE(650);
+      if (lookahead == 'e') ADVANCE(653);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 450:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'i') ADVANCE(654);
       END_STATE();
     case 451:
-      if (lookahead == 'l') ADVANCE(651);
+      if (lookahead == 'c') ADVANCE(655);
       END_STATE();
     case 452:
-      if (lookahead == '8') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 453:
-      if (lookahead == 's') ADVANCE(653);
+      if (lookahead == 'a') ADVANCE(656);
       END_STATE();
     case 454:
-      if (lookahead == 'c') ADVANCE(654);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 455:
-      if (lookahead == 's') ADVANCE(655);
+      if (lookahead == 'l') ADVANCE(657);
       END_STATE();
     case 456:
-      if (lookahead == 'l') ADVANCE(656);
+      if (lookahead == '8') ADVANCE(658);
       END_STATE();
     case 457:
-      if (lookahead == 'd') ADVANCE(657);
+      if (lookahead == 's') ADVANCE(659);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(658);
+      if (lookahead == 'c') ADVANCE(660);
       END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == 's') ADVANCE(661);
       END_STATE();
     case 460:
-      if (lookahead == 'd') ADVANCE(660);
+      if (lookahead == 'l') ADVANCE(662);
       END_STATE();
     case 461:
-      if (lookahead == 'b') ADVANCE(661);
+      if (lookahead == 'd') ADVANCE(663);
       END_STATE();
     case 462:
-      if (lookahead == 'a') ADVANCE(662);
+      if (lookahead == 'r') ADVANCE(664);
       END_STATE();
     case 463:
-      if (lookahead == '-') ADVANCE(663);
+      if (lookahead == 'e') ADVANCE(665);
       END_STATE();
     case 464:
-      if (lookahead == 'u') ADVANCE(664);
+      if (lookahead == 'd') ADVANCE(666);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(667);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(668);
       END_STATE();
     case 467:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == '-') ADVANCE(669);
       END_STATE();
     case 468:
-      if (lookahead == 'r') ADVANCE(665);
+      if (lookahead == 'u') ADVANCE(670);
       END_STATE();
     case 469:
-      if (lookahead == 'n') ADVANCE(666);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 470:
-      if (lookahead == 's') ADVANCE(667);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 471:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 472:
-      if (lookahead == '-') ADVANCE(668);
+      if (lookahead == 'r') ADVANCE(671);
       END_STATE();
     case 473:
-      if (lookahead == 'h') ADVANCE(669);
+      if (lookahead == 'n') ADVANCE(672);
       END_STATE();
     case 474:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 's') ADVANCE(673);
       END_STATE();
     case 475:
-      if (lookahead == 'e') ADVANCE(670);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 476:
-      if (lookahead == 'z') ADVANCE(671);
+      if (lookahead == '-') ADVANCE(674);
       END_STATE();
     case 477:
-      if (lookahead == 'd') ADVANCE(672);
+      if (lookahead == 'h') ADVANCE(675);
       END_STATE();
     case 478:
-      if (lookahead == 'r') ADVANCE(673);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 479:
-      if (lookahead == 't') ADVANCE(674);
+      if (lookahead == 'e') ADVANCE(676);
       END_STATE();
     case 480:
-      if (lookahead == 'e') ADVANCE(675);
-      if (lookahead == 'r') ADVANCE(676);
+      if (lookahead == 'z') ADVANCE(677);
       END_STATE();
     case 481:
-      if (lookahead == 'a') ADVANCE(677);
+      if (lookahead == 'd') ADVANCE(678);
       END_STATE();
     case 482:
-      if (lookahead == 's') ADVANCE(678);
+      if (lookahead == 'r') ADVANCE(679);
       END_STATE();
     case 483:
-      if (lookahead == 'e') ADVANCE(679);
+      if (lookahead == 't') ADVANCE(680);
       END_STATE();
     case 484:
-      if (lookahead == 's') ADVANCE(680);
+      if (lookahead == 'e') ADVANCE(681);
+      if (lookahead == 'r') ADVANCE(682);
       END_STATE();
     case 485:
-      if (lookahead == 'c') ADVANCE(681);
+      if (lookahead == 'a') ADVANCE(683);
       END_STATE();
     case 486:
-      if (lookahead == 'd') ADVANCE(682);
+      if (lookahead == 's') ADVANCE(684);
       END_STATE();
     case 487:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(685);
       END_STATE();
     case 488:
-      if (lookahead == 't') ADVANCE(683);
+      if (lookahead == 's') ADVANCE(686);
       END_STATE();
     case 489:
-      if (lookahead == 'n') ADVANCE(684);
+      if (lookahead == 'c') ADVANCE(687);
       END_STATE();
     case 490:
-      if (lookahead == 't') ADVANCE(685);
+      if (lookahead == 'd') ADVANCE(688);
       END_STATE();
     case 491:
-      if (lookahead == 'a') ADVANCE(686);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 't') ADVANCE(689);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'n') ADVANCE(690);
       END_STATE();
     case 494:
-      if (lookahead == 'i') ADVANCE(687);
+      if (lookahead == 't') ADVANCE(691);
       END_STATE();
     case 495:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(688);
+      if (lookahead == 'a') ADVANCE(692);
       END_STATE();
     case 496:
-      if (lookahead == 'm') ADVANCE(689);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 498:
-      if (lookahead == 'u') ADVANCE(690);
+      if (lookahead == 'i') ADVANCE(693);
       END_STATE();
     case 499:
-      if (lookahead == 'r') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(694);
       END_STATE();
     case 500:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(692);
+      if (lookahead == 'm') ADVANCE(695);
       END_STATE();
     case 501:
-      if (lookahead == '7') ADVANCE(693);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 502:
-      if (lookahead == '3') ADVANCE(694);
+      if (lookahead == 'u') ADVANCE(696);
       END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'r') ADVANCE(697);
       END_STATE();
     case 504:
-      if (lookahead == 'e') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(698);
       END_STATE();
     case 505:
-      if (lookahead == 'n') ADVANCE(696);
+      if (lookahead == '7') ADVANCE(699);
       END_STATE();
     case 506:
-      if (lookahead == 'p') ADVANCE(697);
+      if (lookahead == '3') ADVANCE(700);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 508:
-      if (lookahead == 'm') ADVANCE(699);
+      if (lookahead == 'e') ADVANCE(701);
       END_STATE();
     case 509:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(702);
       END_STATE();
     case 510:
-      if (lookahead == 'e') ADVANCE(700);
+      if (lookahead == 'p') ADVANCE(703);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(704);
       END_STATE();
     case 512:
-      if (lookahead == 'r') ADVANCE(701);
+      if (lookahead == 'm') ADVANCE(705);
       END_STATE();
     case 513:
-      if (lookahead == 'u') ADVANCE(702);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 514:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 515:
-      if (lookahead == 'e') ADVANCE(703);
-      END_STATE();
-    case 516:
-      if (lookahead == 'i') ADVANCE(704);
-      END_STATE();
-    case 517:
-      if (lookahead == 'e') ADVANCE(705);
-      END_STATE();
-    case 518:
       if (lookahead == 'e') ADVANCE(706);
       END_STATE();
+    case 515:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 516:
+      if (lookahead == 'r') ADVANCE(707);
+      END_STATE();
+    case 517:
+      if (lookahead == 'u') ADVANCE(708);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
     case 519:
-      if (lookahead == 'e') ADVANCE(707);
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
     case 520:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(710);
       END_STATE();
     case 521:
-      if (lookahead == 't') ADVANCE(708);
-      END_STATE();
-    case 522:
-      if (lookahead == 'r') ADVANCE(709);
-      END_STATE();
-    case 523:
-      if (lookahead == 'm') ADVANCE(710);
-      END_STATE();
-    case 524:
       if (lookahead == 'i') ADVANCE(711);
       END_STATE();
-    case 525:
+    case 522:
       if (lookahead == 'e') ADVANCE(712);
       END_STATE();
+    case 523:
+      if (lookahead == 'e') ADVANCE(713);
+      END_STATE();
+    case 524:
+      if (lookahead == 'e') ADVANCE(714);
+      END_STATE();
+    case 525:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(713);
+      if (lookahead == 't') ADVANCE(715);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(714);
+      if (lookahead == 'r') ADVANCE(716);
       END_STATE();
     case 528:
-      if (lookahead == 'u') ADVANCE(715);
+      if (lookahead == 'm') ADVANCE(717);
       END_STATE();
     case 529:
-      if (lookahead == 'd') ADVANCE(716);
+      if (lookahead == 'i') ADVANCE(718);
       END_STATE();
     case 530:
-      if (lookahead == 'n') ADVANCE(717);
-      if (lookahead == 'o') ADVANCE(718);
+      if (lookahead == 'e') ADVANCE(719);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(719);
-      END_STATE();
-    case 532:
-      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(720);
       END_STATE();
+    case 532:
+      if (lookahead == 't') ADVANCE(721);
+      END_STATE();
     case 533:
-      if (lookahead == 'i') ADVANCE(721);
+      if (lookahead == 'u') ADVANCE(722);
       END_STATE();
     case 534:
-      if (lookahead == 'i') ADVANCE(722);
+      if (lookahead == 'd') ADVANCE(723);
       END_STATE();
     case 535:
-      if (lookahead == 'r') ADVANCE(723);
+      if (lookahead == 'n') ADVANCE(724);
+      if (lookahead == 'o') ADVANCE(725);
       END_STATE();
     case 536:
-      if (lookahead == 'e') ADVANCE(724);
+      if (lookahead == 't') ADVANCE(726);
       END_STATE();
     case 537:
-      if (lookahead == 'c') ADVANCE(725);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(727);
       END_STATE();
     case 538:
-      if (lookahead == 'a') ADVANCE(726);
+      if (lookahead == 'i') ADVANCE(728);
       END_STATE();
     case 539:
-      if (lookahead == 'd') ADVANCE(727);
-      if (lookahead == 's') ADVANCE(728);
+      if (lookahead == 'i') ADVANCE(729);
       END_STATE();
     case 540:
-      if (lookahead == 'l') ADVANCE(729);
-      if (lookahead == 'n') ADVANCE(730);
+      if (lookahead == 'r') ADVANCE(730);
       END_STATE();
     case 541:
-      if (lookahead == 'r') ADVANCE(731);
+      if (lookahead == 'e') ADVANCE(731);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(732);
+      if (lookahead == 'c') ADVANCE(732);
       END_STATE();
     case 543:
-      if (lookahead == 's') ADVANCE(733);
+      if (lookahead == 'a') ADVANCE(733);
       END_STATE();
     case 544:
-      if (lookahead == 'l') ADVANCE(734);
+      if (lookahead == 'd') ADVANCE(734);
+      if (lookahead == 's') ADVANCE(735);
       END_STATE();
     case 545:
-      if (lookahead == 'e') ADVANCE(735);
+      if (lookahead == 'l') ADVANCE(736);
+      if (lookahead == 'n') ADVANCE(737);
       END_STATE();
     case 546:
-      if (lookahead == 'i') ADVANCE(736);
+      if (lookahead == 'r') ADVANCE(738);
       END_STATE();
     case 547:
-      if (lookahead == 'e') ADVANCE(737);
+      if (lookahead == 'r') ADVANCE(739);
       END_STATE();
     case 548:
-      if (lookahead == 'i') ADVANCE(738);
+      if (lookahead == 's') ADVANCE(740);
       END_STATE();
     case 549:
-      if (lookahead == 'i') ADVANCE(739);
+      if (lookahead == 'l') ADVANCE(741);
       END_STATE();
     case 550:
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'e') ADVANCE(742);
       END_STATE();
     case 551:
-      if (lookahead == 't') ADVANCE(741);
+      if (lookahead == 'i') ADVANCE(743);
       END_STATE();
     case 552:
-      if (lookahead == 't') ADVANCE(742);
+      if (lookahead == 'e') ADVANCE(744);
       END_STATE();
     case 553:
-      if (lookahead == 't') ADVANCE(743);
+      if (lookahead == 'i') ADVANCE(745);
       END_STATE();
     case 554:
-      if (lookahead == 'd') ADVANCE(744);
+      if (lookahead == 'i') ADVANCE(746);
       END_STATE();
     case 555:
-      if (lookahead == 'e') ADVANCE(745);
+      if (lookahead == 'e') ADVANCE(747);
       END_STATE();
     case 556:
-      if (lookahead == '-') ADVANCE(746);
+      if (lookahead == 't') ADVANCE(748);
       END_STATE();
     case 557:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 558:
-      if (lookahead == 'c') ADVANCE(747);
-      END_STATE();
-    case 559:
-      if (lookahead == 'i') ADVANCE(748);
-      END_STATE();
-    case 560:
       if (lookahead == 't') ADVANCE(749);
       END_STATE();
+    case 558:
+      if (lookahead == 't') ADVANCE(750);
+      END_STATE();
+    case 559:
+      if (lookahead == 'd') ADVANCE(751);
+      END_STATE();
+    case 560:
+      if (lookahead == 'e') ADVANCE(752);
+      END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == '-') ADVANCE(753);
       END_STATE();
     case 562:
-      if (lookahead == 'a') ADVANCE(750);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 563:
-      if (lookahead == 'p') ADVANCE(751);
-      END_STATE();
-    case 564:
-      if (lookahead == 'i') ADVANCE(752);
-      END_STATE();
-    case 565:
-      if (lookahead == 'n') ADVANCE(753);
-      END_STATE();
-    case 566:
       if (lookahead == 'c') ADVANCE(754);
       END_STATE();
+    case 564:
+      if (lookahead == 'i') ADVANCE(755);
+      END_STATE();
+    case 565:
+      if (lookahead == 't') ADVANCE(756);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
     case 567:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'a') ADVANCE(757);
       END_STATE();
     case 568:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'p') ADVANCE(758);
       END_STATE();
     case 569:
-      if (lookahead == 'e') ADVANCE(755);
+      if (lookahead == 'i') ADVANCE(759);
       END_STATE();
     case 570:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'n') ADVANCE(760);
       END_STATE();
     case 571:
-      if (lookahead == 's') ADVANCE(756);
+      if (lookahead == 'c') ADVANCE(761);
       END_STATE();
     case 572:
-      if (lookahead == 'u') ADVANCE(757);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 573:
-      if (lookahead == 'e') ADVANCE(758);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 574:
-      if (lookahead == 'l') ADVANCE(759);
+      if (lookahead == 'e') ADVANCE(762);
       END_STATE();
     case 575:
-      if (lookahead == 's') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(761);
+      if (lookahead == 's') ADVANCE(763);
       END_STATE();
     case 577:
-      if (lookahead == 'r') ADVANCE(762);
+      if (lookahead == 'u') ADVANCE(764);
       END_STATE();
     case 578:
-      if (lookahead == 'c') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(765);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(764);
+      if (lookahead == 'l') ADVANCE(766);
       END_STATE();
     case 580:
-      if (lookahead == 'l') ADVANCE(765);
+      if (lookahead == 's') ADVANCE(767);
       END_STATE();
     case 581:
-      if (lookahead == 'd') ADVANCE(766);
+      if (lookahead == 'r') ADVANCE(768);
       END_STATE();
     case 582:
-      if (lookahead == 'a') ADVANCE(767);
+      if (lookahead == 'r') ADVANCE(769);
       END_STATE();
     case 583:
-      if (lookahead == 'c') ADVANCE(768);
+      if (lookahead == 'c') ADVANCE(770);
       END_STATE();
     case 584:
-      if (lookahead == 'i') ADVANCE(769);
+      if (lookahead == 'r') ADVANCE(771);
       END_STATE();
     case 585:
-      if (lookahead == 'a') ADVANCE(770);
+      if (lookahead == 'l') ADVANCE(772);
       END_STATE();
     case 586:
-      if (lookahead == 'l') ADVANCE(771);
+      if (lookahead == 'd') ADVANCE(773);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(774);
       END_STATE();
     case 588:
-      if (lookahead == '4') ADVANCE(772);
+      if (lookahead == 'c') ADVANCE(775);
       END_STATE();
     case 589:
-      if (lookahead == 's') ADVANCE(773);
+      if (lookahead == 'i') ADVANCE(776);
       END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(774);
+      if (lookahead == 'a') ADVANCE(777);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'l') ADVANCE(778);
       END_STATE();
     case 592:
-      if (lookahead == 't') ADVANCE(775);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 593:
-      if (lookahead == 'a') ADVANCE(776);
+      if (lookahead == '4') ADVANCE(779);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(777);
+      if (lookahead == 's') ADVANCE(780);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(781);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_after);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 597:
-      if (lookahead == 's') ADVANCE(778);
+      if (lookahead == 't') ADVANCE(782);
       END_STATE();
     case 598:
-      if (lookahead == 'a') ADVANCE(779);
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 'e') ADVANCE(784);
       END_STATE();
     case 600:
-      if (lookahead == 'n') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 601:
-      if (lookahead == 'f') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(782);
+      if (lookahead == 's') ADVANCE(785);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'a') ADVANCE(786);
       END_STATE();
     case 604:
-      if (lookahead == 'r') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 605:
-      if (lookahead == 'g') ADVANCE(784);
+      if (lookahead == 'n') ADVANCE(787);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'f') ADVANCE(788);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(785);
+      if (lookahead == 'n') ADVANCE(789);
       END_STATE();
     case 608:
-      if (lookahead == 'i') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'r') ADVANCE(790);
       END_STATE();
     case 610:
-      if (lookahead == 'e') ADVANCE(787);
+      if (lookahead == 'g') ADVANCE(791);
       END_STATE();
     case 611:
-      if (lookahead == 'd') ADVANCE(788);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_blank);
+      if (lookahead == 'i') ADVANCE(792);
       END_STATE();
     case 613:
-      if (lookahead == 'i') ADVANCE(789);
+      if (lookahead == 'i') ADVANCE(793);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 615:
-      if (lookahead == 'h') ADVANCE(790);
+      if (lookahead == 'e') ADVANCE(794);
       END_STATE();
     case 616:
-      if (lookahead == 'n') ADVANCE(791);
+      if (lookahead == 'd') ADVANCE(795);
       END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
     case 618:
-      if (lookahead == 'r') ADVANCE(792);
+      if (lookahead == 'i') ADVANCE(796);
       END_STATE();
     case 619:
-      if (lookahead == 'e') ADVANCE(793);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 620:
-      if (lookahead == 'd') ADVANCE(794);
+      if (lookahead == 'h') ADVANCE(797);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'n') ADVANCE(798);
       END_STATE();
     case 622:
-      if (lookahead == 'l') ADVANCE(795);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'r') ADVANCE(799);
       END_STATE();
     case 624:
-      if (lookahead == 'n') ADVANCE(796);
+      if (lookahead == 'e') ADVANCE(800);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(797);
+      if (lookahead == 'd') ADVANCE(801);
       END_STATE();
     case 626:
-      if (lookahead == 'c') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 627:
-      if (lookahead == 'd') ADVANCE(799);
+      if (lookahead == 'l') ADVANCE(802);
       END_STATE();
     case 628:
-      if (lookahead == 'c') ADVANCE(800);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 629:
-      if (lookahead == 'r') ADVANCE(801);
+      if (lookahead == 'n') ADVANCE(803);
       END_STATE();
     case 630:
-      if (lookahead == 'c') ADVANCE(802);
+      if (lookahead == 't') ADVANCE(804);
       END_STATE();
     case 631:
-      if (lookahead == 'e') ADVANCE(803);
+      if (lookahead == 'c') ADVANCE(805);
       END_STATE();
     case 632:
-      if (lookahead == 'a') ADVANCE(804);
+      if (lookahead == 'd') ADVANCE(806);
       END_STATE();
     case 633:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(807);
       END_STATE();
     case 634:
-      ACCEPT_TOKEN(anon_sym_datum);
+      if (lookahead == 'r') ADVANCE(808);
       END_STATE();
     case 635:
-      if (lookahead == 'p') ADVANCE(805);
+      if (lookahead == 'c') ADVANCE(809);
       END_STATE();
     case 636:
-      if (lookahead == 'e') ADVANCE(806);
+      if (lookahead == 'e') ADVANCE(810);
       END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'a') ADVANCE(811);
       END_STATE();
     case 638:
-      if (lookahead == 'e') ADVANCE(807);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 639:
-      if (lookahead == 's') ADVANCE(808);
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
     case 640:
-      if (lookahead == 'e') ADVANCE(809);
+      if (lookahead == 'p') ADVANCE(812);
       END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(810);
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
     case 642:
-      if (lookahead == 'x') ADVANCE(811);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 643:
-      if (lookahead == 't') ADVANCE(812);
+      if (lookahead == 'e') ADVANCE(814);
       END_STATE();
     case 644:
-      if (lookahead == 'a') ADVANCE(813);
+      if (lookahead == 's') ADVANCE(815);
       END_STATE();
     case 645:
-      if (lookahead == 'n') ADVANCE(814);
+      if (lookahead == 'e') ADVANCE(816);
       END_STATE();
     case 646:
-      if (lookahead == 'e') ADVANCE(815);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'x') ADVANCE(818);
       END_STATE();
     case 648:
-      if (lookahead == 'x') ADVANCE(816);
+      if (lookahead == 't') ADVANCE(819);
       END_STATE();
     case 649:
-      if (lookahead == 'o') ADVANCE(817);
+      if (lookahead == 'a') ADVANCE(820);
       END_STATE();
     case 650:
-      if (lookahead == 'i') ADVANCE(818);
+      if (lookahead == 'n') ADVANCE(821);
       END_STATE();
     case 651:
-      if (lookahead == 'i') ADVANCE(819);
+      if (lookahead == 'e') ADVANCE(822);
       END_STATE();
     case 652:
-      if (lookahead == '9') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 653:
-      if (lookahead == 's') ADVANCE(821);
+      if (lookahead == 'x') ADVANCE(823);
       END_STATE();
     case 654:
-      if (lookahead == 't') ADVANCE(822);
+      if (lookahead == 'o') ADVANCE(824);
       END_STATE();
     case 655:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'i') ADVANCE(825);
       END_STATE();
     case 656:
-      if (lookahead == 'y') ADVANCE(823);
+      if (lookahead == 't') ADVANCE(826);
       END_STATE();
     case 657:
-      ACCEPT_TOKEN(anon_sym_field);
+      if (lookahead == 'i') ADVANCE(827);
       END_STATE();
     case 658:
-      if (lookahead == 'e') ADVANCE(824);
+      if (lookahead == '9') ADVANCE(828);
       END_STATE();
     case 659:
-      if (lookahead == 'r') ADVANCE(825);
+      if (lookahead == 's') ADVANCE(829);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 't') ADVANCE(830);
       END_STATE();
     case 661:
-      if (lookahead == 'a') ADVANCE(826);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 662:
-      if (lookahead == 'r') ADVANCE(827);
+      if (lookahead == 'y') ADVANCE(831);
       END_STATE();
     case 663:
-      if (lookahead == 's') ADVANCE(828);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 664:
-      if (lookahead == 'e') ADVANCE(829);
+      if (lookahead == 'e') ADVANCE(832);
       END_STATE();
     case 665:
-      if (lookahead == 'a') ADVANCE(830);
+      if (lookahead == 'r') ADVANCE(833);
       END_STATE();
     case 666:
-      if (lookahead == 'd') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 667:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(834);
       END_STATE();
     case 668:
-      if (lookahead == 'o') ADVANCE(832);
-      if (lookahead == 's') ADVANCE(833);
-      if (lookahead == 'u') ADVANCE(834);
+      if (lookahead == 'r') ADVANCE(835);
       END_STATE();
     case 669:
-      if (lookahead == 't') ADVANCE(835);
+      if (lookahead == 's') ADVANCE(836);
       END_STATE();
     case 670:
-      if (lookahead == 'r') ADVANCE(836);
+      if (lookahead == 'e') ADVANCE(837);
       END_STATE();
     case 671:
-      if (lookahead == 'o') ADVANCE(837);
-      END_STATE();
-    case 672:
       if (lookahead == 'a') ADVANCE(838);
       END_STATE();
+    case 672:
+      if (lookahead == 'd') ADVANCE(839);
+      END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(839);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'o') ADVANCE(840);
+      if (lookahead == 's') ADVANCE(841);
+      if (lookahead == 'u') ADVANCE(842);
       END_STATE();
     case 675:
-      if (lookahead == 'a') ADVANCE(840);
+      if (lookahead == 't') ADVANCE(843);
       END_STATE();
     case 676:
-      if (lookahead == 'u') ADVANCE(841);
+      if (lookahead == 'r') ADVANCE(844);
       END_STATE();
     case 677:
-      if (lookahead == 't') ADVANCE(842);
+      if (lookahead == 'o') ADVANCE(845);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'a') ADVANCE(846);
       END_STATE();
     case 679:
-      if (lookahead == 'r') ADVANCE(843);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(847);
       END_STATE();
     case 680:
-      if (lookahead == 'd') ADVANCE(844);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 681:
-      if (lookahead == 't') ADVANCE(845);
+      if (lookahead == 'a') ADVANCE(848);
       END_STATE();
     case 682:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'u') ADVANCE(849);
       END_STATE();
     case 683:
-      if (lookahead == 'u') ADVANCE(846);
-      END_STATE();
-    case 684:
-      if (lookahead == 'c') ADVANCE(847);
-      END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 686:
-      if (lookahead == 'r') ADVANCE(848);
-      END_STATE();
-    case 687:
-      if (lookahead == 't') ADVANCE(849);
-      END_STATE();
-    case 688:
       if (lookahead == 't') ADVANCE(850);
       END_STATE();
+    case 684:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 685:
+      if (lookahead == 'r') ADVANCE(851);
+      END_STATE();
+    case 686:
+      if (lookahead == 'd') ADVANCE(852);
+      END_STATE();
+    case 687:
+      if (lookahead == 't') ADVANCE(853);
+      END_STATE();
+    case 688:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
     case 689:
-      if (lookahead == 'u') ADVANCE(851);
+      if (lookahead == 'u') ADVANCE(854);
       END_STATE();
     case 690:
-      if (lookahead == 'm') ADVANCE(852);
+      if (lookahead == 'c') ADVANCE(855);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_meter);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'r') ADVANCE(856);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(857);
       END_STATE();
     case 694:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 696:
-      if (lookahead == 'a') ADVANCE(853);
-      END_STATE();
-    case 697:
-      if (lookahead == 'a') ADVANCE(854);
-      END_STATE();
-    case 698:
-      if (lookahead == 't') ADVANCE(855);
-      END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 700:
-      if (lookahead == 'd') ADVANCE(856);
-      END_STATE();
-    case 701:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(857);
-      END_STATE();
-    case 702:
       if (lookahead == 't') ADVANCE(858);
       END_STATE();
+    case 695:
+      if (lookahead == 'u') ADVANCE(859);
+      END_STATE();
+    case 696:
+      if (lookahead == 'm') ADVANCE(860);
+      END_STATE();
+    case 697:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 698:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 699:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 700:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 701:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 702:
+      if (lookahead == 'a') ADVANCE(861);
+      END_STATE();
     case 703:
-      if (lookahead == 's') ADVANCE(859);
+      if (lookahead == 'a') ADVANCE(862);
       END_STATE();
     case 704:
-      if (lookahead == 't') ADVANCE(860);
+      if (lookahead == 't') ADVANCE(863);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'd') ADVANCE(864);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(861);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(865);
       END_STATE();
     case 708:
-      if (lookahead == 'i') ADVANCE(862);
+      if (lookahead == 't') ADVANCE(866);
       END_STATE();
     case 709:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(867);
       END_STATE();
     case 710:
-      if (lookahead == 'p') ADVANCE(863);
+      if (lookahead == 'r') ADVANCE(868);
       END_STATE();
     case 711:
-      if (lookahead == 'l') ADVANCE(864);
+      if (lookahead == 't') ADVANCE(869);
       END_STATE();
     case 712:
-      if (lookahead == 'c') ADVANCE(865);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 713:
-      if (lookahead == 'c') ADVANCE(866);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 714:
-      if (lookahead == '-') ADVANCE(867);
-      if (lookahead == 'i') ADVANCE(868);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(870);
       END_STATE();
     case 715:
-      if (lookahead == 's') ADVANCE(869);
+      if (lookahead == 'i') ADVANCE(871);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 717:
-      if (lookahead == 'g') ADVANCE(870);
+      if (lookahead == 'p') ADVANCE(872);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'l') ADVANCE(873);
       END_STATE();
     case 719:
-      if (lookahead == 'a') ADVANCE(871);
+      if (lookahead == 'c') ADVANCE(874);
       END_STATE();
     case 720:
-      if (lookahead == 'n') ADVANCE(872);
+      if (lookahead == 'c') ADVANCE(875);
       END_STATE();
     case 721:
-      if (lookahead == 'z') ADVANCE(873);
+      if (lookahead == '-') ADVANCE(876);
+      if (lookahead == 'i') ADVANCE(877);
       END_STATE();
     case 722:
-      if (lookahead == 'v') ADVANCE(874);
+      if (lookahead == 's') ADVANCE(878);
       END_STATE();
     case 723:
-      if (lookahead == 'e') ADVANCE(875);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 724:
-      if (lookahead == 'c') ADVANCE(876);
+      if (lookahead == 'g') ADVANCE(879);
       END_STATE();
     case 725:
-      if (lookahead == 't') ADVANCE(877);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(878);
+      if (lookahead == 'a') ADVANCE(880);
       END_STATE();
     case 727:
-      if (lookahead == 'e') ADVANCE(879);
+      if (lookahead == 'n') ADVANCE(881);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(880);
+      if (lookahead == 'z') ADVANCE(882);
       END_STATE();
     case 729:
-      if (lookahead == 'u') ADVANCE(881);
+      if (lookahead == 'v') ADVANCE(883);
       END_STATE();
     case 730:
-      if (lookahead == 'a') ADVANCE(882);
+      if (lookahead == 'e') ADVANCE(884);
       END_STATE();
     case 731:
-      if (lookahead == 'n') ADVANCE(883);
+      if (lookahead == 'c') ADVANCE(885);
       END_STATE();
     case 732:
-      if (lookahead == 's') ADVANCE(884);
+      if (lookahead == 't') ADVANCE(886);
       END_STATE();
     case 733:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 't') ADVANCE(887);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'e') ADVANCE(888);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 't') ADVANCE(889);
       END_STATE();
     case 736:
-      if (lookahead == 't') ADVANCE(885);
+      if (lookahead == 'u') ADVANCE(890);
       END_STATE();
     case 737:
-      if (lookahead == 's') ADVANCE(886);
+      if (lookahead == 'a') ADVANCE(891);
       END_STATE();
     case 738:
-      if (lookahead == 'c') ADVANCE(887);
-      END_STATE();
-    case 739:
-      if (lookahead == 'o') ADVANCE(888);
-      END_STATE();
-    case 740:
-      if (lookahead == 'd') ADVANCE(889);
-      END_STATE();
-    case 741:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 743:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 744:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 745:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 746:
-      if (lookahead == 'n') ADVANCE(890);
-      END_STATE();
-    case 747:
-      if (lookahead == 'e') ADVANCE(891);
-      END_STATE();
-    case 748:
       if (lookahead == 'n') ADVANCE(892);
       END_STATE();
+    case 739:
+      if (lookahead == 's') ADVANCE(893);
+      END_STATE();
+    case 740:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 741:
+      ACCEPT_TOKEN(anon_sym_rural);
+      END_STATE();
+    case 742:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 743:
+      if (lookahead == 't') ADVANCE(894);
+      END_STATE();
+    case 744:
+      if (lookahead == 's') ADVANCE(895);
+      END_STATE();
+    case 745:
+      if (lookahead == 'c') ADVANCE(896);
+      END_STATE();
+    case 746:
+      if (lookahead == 'o') ADVANCE(897);
+      END_STATE();
+    case 747:
+      if (lookahead == 'd') ADVANCE(898);
+      END_STATE();
+    case 748:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(893);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 751:
-      if (lookahead == 'r') ADVANCE(894);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 752:
-      if (lookahead == 'o') ADVANCE(895);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 753:
-      if (lookahead == 'd') ADVANCE(896);
+      if (lookahead == 'n') ADVANCE(899);
       END_STATE();
     case 754:
-      if (lookahead == 'h') ADVANCE(897);
+      if (lookahead == 'e') ADVANCE(900);
       END_STATE();
     case 755:
-      if (lookahead == 'r') ADVANCE(898);
+      if (lookahead == 'n') ADVANCE(901);
       END_STATE();
     case 756:
-      if (lookahead == 'h') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 757:
-      if (lookahead == 'g') ADVANCE(900);
+      if (lookahead == 'd') ADVANCE(902);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_title);
+      if (lookahead == 'r') ADVANCE(903);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(904);
       END_STATE();
     case 760:
-      if (lookahead == 'c') ADVANCE(901);
-      if (lookahead == 'm') ADVANCE(902);
+      if (lookahead == 'd') ADVANCE(905);
       END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(906);
       END_STATE();
     case 762:
-      if (lookahead == 'a') ADVANCE(903);
+      if (lookahead == 'r') ADVANCE(907);
       END_STATE();
     case 763:
-      if (lookahead == 'a') ADVANCE(904);
+      if (lookahead == 'h') ADVANCE(908);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'g') ADVANCE(909);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_until);
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 767:
-      if (lookahead == 'n') ADVANCE(905);
+      if (lookahead == 'c') ADVANCE(910);
+      if (lookahead == 'm') ADVANCE(911);
       END_STATE();
     case 768:
-      if (lookahead == 'i') ADVANCE(906);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 769:
-      if (lookahead == 'c') ADVANCE(907);
+      if (lookahead == 'a') ADVANCE(912);
       END_STATE();
     case 770:
-      if (lookahead == 'g') ADVANCE(908);
+      if (lookahead == 'a') ADVANCE(913);
       END_STATE();
     case 771:
-      if (lookahead == 'e') ADVANCE(909);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 773:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 774:
-      if (lookahead == 'n') ADVANCE(910);
+      if (lookahead == 'n') ADVANCE(914);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'i') ADVANCE(915);
       END_STATE();
     case 776:
-      if (lookahead == 'c') ADVANCE(911);
+      if (lookahead == 'c') ADVANCE(916);
       END_STATE();
     case 777:
-      if (lookahead == 'r') ADVANCE(912);
+      if (lookahead == 'g') ADVANCE(917);
       END_STATE();
     case 778:
-      if (lookahead == 't') ADVANCE(913);
+      if (lookahead == 'e') ADVANCE(918);
       END_STATE();
     case 779:
-      if (lookahead == 't') ADVANCE(914);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 780:
-      if (lookahead == 't') ADVANCE(915);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 781:
-      if (lookahead == 'i') ADVANCE(916);
+      if (lookahead == 'n') ADVANCE(919);
       END_STATE();
     case 782:
-      if (lookahead == 'a') ADVANCE(917);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 783:
-      if (lookahead == 'i') ADVANCE(918);
+      if (lookahead == 'c') ADVANCE(920);
       END_STATE();
     case 784:
-      if (lookahead == 'i') ADVANCE(919);
+      if (lookahead == 'r') ADVANCE(921);
       END_STATE();
     case 785:
-      if (lookahead == 'd') ADVANCE(920);
+      if (lookahead == 't') ADVANCE(922);
       END_STATE();
     case 786:
-      if (lookahead == 'n') ADVANCE(921);
+      if (lookahead == 't') ADVANCE(923);
       END_STATE();
     case 787:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 't') ADVANCE(924);
       END_STATE();
     case 788:
-      ACCEPT_TOKEN(anon_sym_beyond);
+      if (lookahead == 'i') ADVANCE(925);
       END_STATE();
     case 789:
-      if (lookahead == 'n') ADVANCE(922);
+      if (lookahead == 'a') ADVANCE(926);
       END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(923);
+      if (lookahead == 'i') ADVANCE(927);
       END_STATE();
     case 791:
-      if (lookahead == 'g') ADVANCE(924);
+      if (lookahead == 'i') ADVANCE(928);
       END_STATE();
     case 792:
-      if (lookahead == 'a') ADVANCE(925);
+      if (lookahead == 'd') ADVANCE(929);
       END_STATE();
     case 793:
-      if (lookahead == 'r') ADVANCE(926);
+      if (lookahead == 'n') ADVANCE(930);
       END_STATE();
     case 794:
-      if (lookahead == 'e') ADVANCE(927);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 795:
-      if (lookahead == 'a') ADVANCE(928);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 796:
-      if (lookahead == 'e') ADVANCE(929);
+      if (lookahead == 'n') ADVANCE(931);
       END_STATE();
     case 797:
-      if (lookahead == 'i') ADVANCE(930);
-      END_STATE();
-    case 798:
-      if (lookahead == 't') ADVANCE(931);
-      END_STATE();
-    case 799:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(932);
       END_STATE();
+    case 798:
+      if (lookahead == 'g') ADVANCE(933);
+      END_STATE();
+    case 799:
+      if (lookahead == 'a') ADVANCE(934);
+      END_STATE();
     case 800:
-      if (lookahead == 't') ADVANCE(933);
+      if (lookahead == 'r') ADVANCE(935);
       END_STATE();
     case 801:
-      if (lookahead == 'u') ADVANCE(934);
+      if (lookahead == 'e') ADVANCE(936);
       END_STATE();
     case 802:
-      if (lookahead == 't') ADVANCE(935);
+      if (lookahead == 'a') ADVANCE(937);
       END_STATE();
     case 803:
-      if (lookahead == 'd') ADVANCE(936);
-      if (lookahead == 'r') ADVANCE(937);
+      if (lookahead == 'e') ADVANCE(938);
       END_STATE();
     case 804:
-      if (lookahead == 'g') ADVANCE(938);
+      if (lookahead == 'i') ADVANCE(939);
       END_STATE();
     case 805:
-      if (lookahead == 'u') ADVANCE(939);
+      if (lookahead == 't') ADVANCE(940);
       END_STATE();
     case 806:
-      if (lookahead == 's') ADVANCE(940);
+      if (lookahead == 'e') ADVANCE(941);
       END_STATE();
     case 807:
-      if (lookahead == 'r') ADVANCE(941);
+      if (lookahead == 't') ADVANCE(942);
       END_STATE();
     case 808:
-      if (lookahead == 'e') ADVANCE(942);
+      if (lookahead == 'u') ADVANCE(943);
       END_STATE();
     case 809:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(944);
       END_STATE();
     case 810:
-      if (lookahead == 'e') ADVANCE(943);
+      if (lookahead == 'd') ADVANCE(945);
+      if (lookahead == 'r') ADVANCE(946);
       END_STATE();
     case 811:
-      if (lookahead == 'e') ADVANCE(944);
+      if (lookahead == 'g') ADVANCE(947);
       END_STATE();
     case 812:
-      if (lookahead == 'i') ADVANCE(945);
+      if (lookahead == 'u') ADVANCE(948);
       END_STATE();
     case 813:
-      if (lookahead == 'y') ADVANCE(946);
+      if (lookahead == 's') ADVANCE(949);
       END_STATE();
     case 814:
-      if (lookahead == 'c') ADVANCE(947);
+      if (lookahead == 'r') ADVANCE(950);
       END_STATE();
     case 815:
-      if (lookahead == 'r') ADVANCE(948);
-      END_STATE();
-    case 816:
-      if (lookahead == 'e') ADVANCE(949);
-      END_STATE();
-    case 817:
-      if (lookahead == 'n') ADVANCE(950);
-      END_STATE();
-    case 818:
       if (lookahead == 'e') ADVANCE(951);
       END_STATE();
+    case 816:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 817:
+      if (lookahead == 'e') ADVANCE(952);
+      END_STATE();
+    case 818:
+      if (lookahead == 'e') ADVANCE(953);
+      END_STATE();
     case 819:
-      if (lookahead == 's') ADVANCE(952);
+      if (lookahead == 'i') ADVANCE(954);
       END_STATE();
     case 820:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'y') ADVANCE(955);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(956);
       END_STATE();
     case 822:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(957);
       END_STATE();
     case 823:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(958);
       END_STATE();
     case 824:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'n') ADVANCE(959);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'e') ADVANCE(960);
       END_STATE();
     case 826:
-      if (lookahead == 'c') ADVANCE(953);
+      if (lookahead == 'i') ADVANCE(961);
       END_STATE();
     case 827:
-      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 's') ADVANCE(962);
       END_STATE();
     case 828:
-      if (lookahead == 'p') ADVANCE(955);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 829:
-      if (lookahead == 'n') ADVANCE(956);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 830:
-      if (lookahead == 't') ADVANCE(957);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 832:
-      if (lookahead == 'p') ADVANCE(958);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 833:
-      if (lookahead == 'u') ADVANCE(959);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 834:
-      if (lookahead == 'r') ADVANCE(960);
+      if (lookahead == 'c') ADVANCE(963);
       END_STATE();
     case 835:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(961);
+      if (lookahead == 'd') ADVANCE(964);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'p') ADVANCE(965);
       END_STATE();
     case 837:
-      if (lookahead == 'n') ADVANCE(962);
+      if (lookahead == 'n') ADVANCE(966);
       END_STATE();
     case 838:
-      if (lookahead == 'n') ADVANCE(963);
+      if (lookahead == 't') ADVANCE(967);
       END_STATE();
     case 839:
-      if (lookahead == 'r') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 840:
-      if (lookahead == 'd') ADVANCE(965);
+      if (lookahead == 'p') ADVANCE(968);
       END_STATE();
     case 841:
-      if (lookahead == 'm') ADVANCE(966);
+      if (lookahead == 'u') ADVANCE(969);
       END_STATE();
     case 842:
-      if (lookahead == 'i') ADVANCE(967);
-      if (lookahead == 'o') ADVANCE(968);
+      if (lookahead == 'r') ADVANCE(970);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(971);
       END_STATE();
     case 844:
-      if (lookahead == 'i') ADVANCE(969);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 845:
-      if (lookahead == 'o') ADVANCE(970);
+      if (lookahead == 'n') ADVANCE(972);
       END_STATE();
     case 846:
-      if (lookahead == 'd') ADVANCE(971);
+      if (lookahead == 'n') ADVANCE(973);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(972);
+      if (lookahead == 'r') ADVANCE(974);
       END_STATE();
     case 848:
-      if (lookahead == 'i') ADVANCE(973);
+      if (lookahead == 'd') ADVANCE(975);
       END_STATE();
     case 849:
-      if (lookahead == 'u') ADVANCE(974);
-      END_STATE();
-    case 850:
-      if (lookahead == 'a') ADVANCE(975);
-      END_STATE();
-    case 851:
       if (lookahead == 'm') ADVANCE(976);
       END_STATE();
+    case 850:
+      if (lookahead == 'i') ADVANCE(977);
+      if (lookahead == 'o') ADVANCE(978);
+      END_STATE();
+    case 851:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(979);
       END_STATE();
     case 853:
-      if (lookahead == 'l') ADVANCE(977);
+      if (lookahead == 'o') ADVANCE(980);
       END_STATE();
     case 854:
-      if (lookahead == 't') ADVANCE(978);
+      if (lookahead == 'd') ADVANCE(981);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_offset);
+      if (lookahead == 'e') ADVANCE(982);
       END_STATE();
     case 856:
-      if (lookahead == 'g') ADVANCE(979);
+      if (lookahead == 'i') ADVANCE(983);
       END_STATE();
     case 857:
-      if (lookahead == 'r') ADVANCE(980);
+      if (lookahead == 'u') ADVANCE(984);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'a') ADVANCE(985);
       END_STATE();
     case 859:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(986);
       END_STATE();
     case 860:
-      if (lookahead == 't') ADVANCE(981);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 861:
-      ACCEPT_TOKEN(anon_sym_places);
+      if (lookahead == 'l') ADVANCE(987);
       END_STATE();
     case 862:
-      if (lookahead == 'o') ADVANCE(982);
+      if (lookahead == 't') ADVANCE(988);
       END_STATE();
     case 863:
-      if (lookahead == 'l') ADVANCE(983);
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
     case 864:
-      if (lookahead == 'e') ADVANCE(984);
-      END_STATE();
-    case 865:
-      if (lookahead == 't') ADVANCE(985);
-      END_STATE();
-    case 866:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 867:
-      if (lookahead == 'r') ADVANCE(986);
-      END_STATE();
-    case 868:
-      if (lookahead == 'n') ADVANCE(987);
-      END_STATE();
-    case 869:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 870:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 871:
-      if (lookahead == 'n') ADVANCE(988);
-      END_STATE();
-    case 872:
       if (lookahead == 'g') ADVANCE(989);
       END_STATE();
+    case 865:
+      if (lookahead == 'r') ADVANCE(990);
+      END_STATE();
+    case 866:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 867:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 868:
+      if (lookahead == 'n') ADVANCE(991);
+      END_STATE();
+    case 869:
+      if (lookahead == 't') ADVANCE(992);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_places);
+      END_STATE();
+    case 871:
+      if (lookahead == 'o') ADVANCE(993);
+      END_STATE();
+    case 872:
+      if (lookahead == 'l') ADVANCE(994);
+      END_STATE();
     case 873:
-      if (lookahead == 'e') ADVANCE(990);
+      if (lookahead == 'e') ADVANCE(995);
       END_STATE();
     case 874:
-      if (lookahead == 'e') ADVANCE(991);
+      if (lookahead == 't') ADVANCE(996);
       END_STATE();
     case 875:
-      if (lookahead == 'n') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 876:
-      if (lookahead == 't') ADVANCE(993);
+      if (lookahead == 'r') ADVANCE(997);
       END_STATE();
     case 877:
-      if (lookahead == 's') ADVANCE(994);
+      if (lookahead == 'n') ADVANCE(998);
       END_STATE();
     case 878:
-      if (lookahead == 'a') ADVANCE(995);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 879:
-      if (lookahead == 'n') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 880:
-      if (lookahead == 'i') ADVANCE(997);
-      END_STATE();
-    case 881:
-      if (lookahead == 't') ADVANCE(998);
-      END_STATE();
-    case 882:
       if (lookahead == 'n') ADVANCE(999);
       END_STATE();
-    case 883:
-      if (lookahead == '-') ADVANCE(1000);
+    case 881:
+      if (lookahead == 'g') ADVANCE(1000);
       END_STATE();
-    case 884:
+    case 882:
       if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
+    case 883:
+      if (lookahead == 'e') ADVANCE(1002);
+      END_STATE();
+    case 884:
+      if (lookahead == 'n') ADVANCE(1003);
+      END_STATE();
     case 885:
-      if (lookahead == 'i') ADVANCE(1002);
+      if (lookahead == 't') ADVANCE(1004);
       END_STATE();
     case 886:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 's') ADVANCE(1005);
       END_STATE();
     case 887:
-      if (lookahead == 'e') ADVANCE(1003);
+      if (lookahead == 'a') ADVANCE(1006);
       END_STATE();
     case 888:
-      if (lookahead == 'n') ADVANCE(1004);
+      if (lookahead == 'n') ADVANCE(1007);
       END_STATE();
     case 889:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'i') ADVANCE(1008);
       END_STATE();
     case 890:
-      if (lookahead == 'o') ADVANCE(1005);
+      if (lookahead == 't') ADVANCE(1009);
       END_STATE();
     case 891:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(1010);
       END_STATE();
     case 892:
-      if (lookahead == 'g') ADVANCE(1006);
+      if (lookahead == '-') ADVANCE(1011);
       END_STATE();
     case 893:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'e') ADVANCE(1012);
       END_STATE();
     case 894:
-      if (lookahead == 'o') ADVANCE(1007);
+      if (lookahead == 'i') ADVANCE(1013);
       END_STATE();
     case 895:
-      if (lookahead == 'n') ADVANCE(1008);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(1009);
+      if (lookahead == 'e') ADVANCE(1014);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(1015);
       END_STATE();
     case 898:
-      if (lookahead == 'a') ADVANCE(1010);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 899:
-      if (lookahead == 'o') ADVANCE(1011);
+      if (lookahead == 'o') ADVANCE(1016);
       END_STATE();
     case 900:
-      if (lookahead == 'h') ADVANCE(1012);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 901:
-      if (lookahead == 'e') ADVANCE(1013);
+      if (lookahead == 'g') ADVANCE(1017);
       END_STATE();
     case 902:
-      if (lookahead == 'i') ADVANCE(1014);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 903:
-      if (lookahead == 'y') ADVANCE(1015);
+      if (lookahead == 'o') ADVANCE(1018);
       END_STATE();
     case 904:
-      if (lookahead == 'l') ADVANCE(1016);
+      if (lookahead == 'n') ADVANCE(1019);
       END_STATE();
     case 905:
-      if (lookahead == 't') ADVANCE(1017);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1020);
       END_STATE();
     case 906:
-      if (lookahead == 't') ADVANCE(1018);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 907:
-      if (lookahead == 'a') ADVANCE(1019);
+      if (lookahead == 'a') ADVANCE(1021);
       END_STATE();
     case 908:
-      if (lookahead == 'e') ADVANCE(1020);
+      if (lookahead == 'o') ADVANCE(1022);
       END_STATE();
     case 909:
-      if (lookahead == 'n') ADVANCE(1021);
+      if (lookahead == 'h') ADVANCE(1023);
       END_STATE();
     case 910:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 911:
-      if (lookahead == 'y') ADVANCE(1022);
-      END_STATE();
-    case 912:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 914:
-      if (lookahead == 'e') ADVANCE(1023);
-      END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 916:
       if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
+    case 911:
+      if (lookahead == 'i') ADVANCE(1025);
+      END_STATE();
+    case 912:
+      if (lookahead == 'y') ADVANCE(1026);
+      END_STATE();
+    case 913:
+      if (lookahead == 'l') ADVANCE(1027);
+      END_STATE();
+    case 914:
+      if (lookahead == 't') ADVANCE(1028);
+      END_STATE();
+    case 915:
+      if (lookahead == 't') ADVANCE(1029);
+      END_STATE();
+    case 916:
+      if (lookahead == 'a') ADVANCE(1030);
+      END_STATE();
     case 917:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(1031);
       END_STATE();
     case 918:
-      if (lookahead == 't') ADVANCE(1025);
+      if (lookahead == 'n') ADVANCE(1032);
       END_STATE();
     case 919:
-      if (lookahead == 'n') ADVANCE(1026);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 920:
-      if (lookahead == 't') ADVANCE(1027);
+      if (lookahead == 'y') ADVANCE(1033);
       END_STATE();
     case 921:
-      if (lookahead == 'e') ADVANCE(1028);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 922:
-      if (lookahead == 'g') ADVANCE(1029);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 923:
-      if (lookahead == 's') ADVANCE(1030);
+      if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
     case 924:
-      if (lookahead == 't') ADVANCE(1031);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 925:
-      if (lookahead == 't') ADVANCE(1032);
+      if (lookahead == 'e') ADVANCE(1035);
       END_STATE();
     case 926:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 927:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(1036);
       END_STATE();
     case 928:
-      if (lookahead == 't') ADVANCE(1033);
-      END_STATE();
-    case 929:
-      if (lookahead == 'r') ADVANCE(1034);
-      END_STATE();
-    case 930:
-      if (lookahead == 'o') ADVANCE(1035);
-      END_STATE();
-    case 931:
-      if (lookahead == 'o') ADVANCE(1036);
-      END_STATE();
-    case 932:
       if (lookahead == 'n') ADVANCE(1037);
       END_STATE();
+    case 929:
+      if (lookahead == 't') ADVANCE(1038);
+      END_STATE();
+    case 930:
+      if (lookahead == 'e') ADVANCE(1039);
+      END_STATE();
+    case 931:
+      if (lookahead == 'g') ADVANCE(1040);
+      END_STATE();
+    case 932:
+      if (lookahead == 's') ADVANCE(1041);
+      END_STATE();
     case 933:
-      if (lookahead == 'o') ADVANCE(1038);
-      END_STATE();
-    case 934:
-      if (lookahead == 'c') ADVANCE(1039);
-      END_STATE();
-    case 935:
-      if (lookahead == 'e') ADVANCE(1040);
-      END_STATE();
-    case 936:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 937:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 938:
-      if (lookahead == 'e') ADVANCE(1041);
-      END_STATE();
-    case 939:
       if (lookahead == 't') ADVANCE(1042);
       END_STATE();
-    case 940:
-      ACCEPT_TOKEN(anon_sym_degrees);
+    case 934:
+      if (lookahead == 't') ADVANCE(1043);
       END_STATE();
-    case 941:
-      if (lookahead == 'e') ADVANCE(1043);
+    case 935:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 942:
-      ACCEPT_TOKEN(anon_sym_desense);
+    case 936:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 943:
-      if (lookahead == 'r') ADVANCE(1044);
+    case 937:
+      if (lookahead == 't') ADVANCE(1044);
       END_STATE();
-    case 944:
+    case 938:
       if (lookahead == 'r') ADVANCE(1045);
       END_STATE();
-    case 945:
-      if (lookahead == 'v') ADVANCE(1046);
+    case 939:
+      if (lookahead == 'o') ADVANCE(1046);
       END_STATE();
-    case 946:
-      if (lookahead == 'e') ADVANCE(1047);
+    case 940:
+      if (lookahead == 'o') ADVANCE(1047);
       END_STATE();
-    case 947:
-      if (lookahead == 'e') ADVANCE(1048);
+    case 941:
+      if (lookahead == 'n') ADVANCE(1048);
       END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 942:
+      if (lookahead == 'o') ADVANCE(1049);
       END_STATE();
-    case 949:
-      if (lookahead == 'r') ADVANCE(1049);
+    case 943:
+      if (lookahead == 'c') ADVANCE(1050);
       END_STATE();
-    case 950:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 951:
-      if (lookahead == 'n') ADVANCE(1050);
-      END_STATE();
-    case 952:
+    case 944:
       if (lookahead == 'e') ADVANCE(1051);
       END_STATE();
+    case 945:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 946:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 947:
+      if (lookahead == 'e') ADVANCE(1052);
+      END_STATE();
+    case 948:
+      if (lookahead == 't') ADVANCE(1053);
+      END_STATE();
+    case 949:
+      ACCEPT_TOKEN(anon_sym_degrees);
+      END_STATE();
+    case 950:
+      if (lookahead == 'e') ADVANCE(1054);
+      END_STATE();
+    case 951:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 952:
+      if (lookahead == 'r') ADVANCE(1055);
+      END_STATE();
     case 953:
-      if (lookahead == 'k') ADVANCE(1052);
+      if (lookahead == 'r') ADVANCE(1056);
       END_STATE();
     case 954:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'v') ADVANCE(1057);
       END_STATE();
     case 955:
-      if (lookahead == 'a') ADVANCE(1053);
+      if (lookahead == 'e') ADVANCE(1058);
       END_STATE();
     case 956:
-      if (lookahead == 'c') ADVANCE(1054);
+      if (lookahead == 'e') ADVANCE(1059);
       END_STATE();
     case 957:
-      if (lookahead == 'o') ADVANCE(1055);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 958:
-      if (lookahead == 'e') ADVANCE(1056);
+      if (lookahead == 'r') ADVANCE(1060);
       END_STATE();
     case 959:
-      if (lookahead == 'b') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 960:
-      if (lookahead == 'b') ADVANCE(1058);
+      if (lookahead == 'n') ADVANCE(1061);
       END_STATE();
     case 961:
-      if (lookahead == 'a') ADVANCE(1059);
+      if (lookahead == 'o') ADVANCE(1062);
       END_STATE();
     case 962:
-      if (lookahead == 't') ADVANCE(1060);
-      END_STATE();
-    case 963:
-      if (lookahead == 'c') ADVANCE(1061);
-      END_STATE();
-    case 964:
-      if (lookahead == 'e') ADVANCE(1062);
-      END_STATE();
-    case 965:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 966:
       if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
-    case 967:
-      if (lookahead == 'o') ADVANCE(1064);
+    case 963:
+      if (lookahead == 'k') ADVANCE(1064);
       END_STATE();
-    case 968:
-      if (lookahead == 'r') ADVANCE(1065);
+    case 964:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 969:
+    case 965:
+      if (lookahead == 'a') ADVANCE(1065);
+      END_STATE();
+    case 966:
       if (lookahead == 'c') ADVANCE(1066);
       END_STATE();
-    case 970:
-      if (lookahead == 'r') ADVANCE(1067);
+    case 967:
+      if (lookahead == 'o') ADVANCE(1067);
       END_STATE();
-    case 971:
+    case 968:
       if (lookahead == 'e') ADVANCE(1068);
       END_STATE();
+    case 969:
+      if (lookahead == 'b') ADVANCE(1069);
+      END_STATE();
+    case 970:
+      if (lookahead == 'b') ADVANCE(1070);
+      END_STATE();
+    case 971:
+      if (lookahead == 'a') ADVANCE(1071);
+      END_STATE();
     case 972:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 't') ADVANCE(1072);
       END_STATE();
     case 973:
-      if (lookahead == 't') ADVANCE(1069);
+      if (lookahead == 'c') ADVANCE(1073);
       END_STATE();
     case 974:
-      if (lookahead == 'd') ADVANCE(1070);
-      END_STATE();
-    case 975:
-      if (lookahead == 'n') ADVANCE(1071);
-      END_STATE();
-    case 976:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 977:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 978:
-      if (lookahead == 'i') ADVANCE(1072);
-      END_STATE();
-    case 979:
-      if (lookahead == 'e') ADVANCE(1073);
-      END_STATE();
-    case 980:
       if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
+    case 975:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 976:
+      if (lookahead == 'e') ADVANCE(1075);
+      END_STATE();
+    case 977:
+      if (lookahead == 'o') ADVANCE(1076);
+      END_STATE();
+    case 978:
+      if (lookahead == 'r') ADVANCE(1077);
+      END_STATE();
+    case 979:
+      if (lookahead == 'c') ADVANCE(1078);
+      END_STATE();
+    case 980:
+      if (lookahead == 'r') ADVANCE(1079);
+      END_STATE();
     case 981:
-      if (lookahead == 'i') ADVANCE(1075);
+      if (lookahead == 'e') ADVANCE(1080);
       END_STATE();
     case 982:
-      if (lookahead == 'n') ADVANCE(1076);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 983:
-      if (lookahead == 'i') ADVANCE(1077);
+      if (lookahead == 't') ADVANCE(1081);
       END_STATE();
     case 984:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'd') ADVANCE(1082);
       END_STATE();
     case 985:
-      if (lookahead == 'o') ADVANCE(1078);
+      if (lookahead == 'n') ADVANCE(1083);
       END_STATE();
     case 986:
-      if (lookahead == 'u') ADVANCE(1079);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 987:
-      if (lookahead == 'g') ADVANCE(1080);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 988:
-      if (lookahead == 'c') ADVANCE(1081);
+      if (lookahead == 'i') ADVANCE(1084);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1082);
+      if (lookahead == 'e') ADVANCE(1085);
       END_STATE();
     case 990:
-      if (lookahead == 'd') ADVANCE(1083);
+      if (lookahead == 'e') ADVANCE(1086);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1084);
-      if (lookahead == 'r') ADVANCE(1085);
+      ACCEPT_TOKEN(anon_sym_pattern);
       END_STATE();
     case 992:
-      if (lookahead == 'c') ADVANCE(1086);
+      if (lookahead == 'i') ADVANCE(1087);
       END_STATE();
     case 993:
-      if (lookahead == 'e') ADVANCE(1087);
-      if (lookahead == 'i') ADVANCE(1088);
+      if (lookahead == 'n') ADVANCE(1088);
       END_STATE();
     case 994:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'i') ADVANCE(1089);
       END_STATE();
     case 995:
-      if (lookahead == 'b') ADVANCE(1089);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 996:
-      if (lookahead == 't') ADVANCE(1090);
+      if (lookahead == 'o') ADVANCE(1090);
       END_STATE();
     case 997:
-      if (lookahead == 'v') ADVANCE(1091);
+      if (lookahead == 'u') ADVANCE(1091);
       END_STATE();
     case 998:
-      if (lookahead == 'i') ADVANCE(1092);
+      if (lookahead == 'g') ADVANCE(1092);
       END_STATE();
     case 999:
       if (lookahead == 'c') ADVANCE(1093);
       END_STATE();
     case 1000:
-      if (lookahead == 'l') ADVANCE(1094);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1094);
       END_STATE();
     case 1001:
       if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
     case 1002:
-      if (lookahead == 'v') ADVANCE(1096);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1096);
+      if (lookahead == 'r') ADVANCE(1097);
       END_STATE();
     case 1003:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 1004:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 1005:
-      if (lookahead == 'i') ADVANCE(1097);
-      END_STATE();
-    case 1006:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 1007:
       if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
+    case 1004:
+      if (lookahead == 'e') ADVANCE(1099);
+      if (lookahead == 'i') ADVANCE(1100);
+      END_STATE();
+    case 1005:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 1006:
+      if (lookahead == 'b') ADVANCE(1101);
+      END_STATE();
+    case 1007:
+      if (lookahead == 't') ADVANCE(1102);
+      END_STATE();
     case 1008:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'v') ADVANCE(1103);
       END_STATE();
     case 1009:
-      if (lookahead == 'd') ADVANCE(1099);
+      if (lookahead == 'i') ADVANCE(1104);
       END_STATE();
     case 1010:
-      if (lookahead == 't') ADVANCE(1100);
+      if (lookahead == 'c') ADVANCE(1105);
       END_STATE();
     case 1011:
-      if (lookahead == 'l') ADVANCE(1101);
+      if (lookahead == 'l') ADVANCE(1106);
       END_STATE();
     case 1012:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'i') ADVANCE(1102);
-      END_STATE();
-    case 1014:
-      if (lookahead == 't') ADVANCE(1103);
-      END_STATE();
-    case 1015:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 1018:
-      if (lookahead == 'y') ADVANCE(1104);
-      END_STATE();
-    case 1019:
-      if (lookahead == 'l') ADVANCE(1105);
-      END_STATE();
-    case 1020:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 1021:
-      if (lookahead == 'g') ADVANCE(1106);
-      END_STATE();
-    case 1022:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 1023:
       if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
+    case 1013:
+      if (lookahead == 'v') ADVANCE(1108);
+      END_STATE();
+    case 1014:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'i') ADVANCE(1109);
+      END_STATE();
+    case 1017:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'c') ADVANCE(1110);
+      END_STATE();
+    case 1019:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 1020:
+      if (lookahead == 'd') ADVANCE(1111);
+      END_STATE();
+    case 1021:
+      if (lookahead == 't') ADVANCE(1112);
+      END_STATE();
+    case 1022:
+      if (lookahead == 'l') ADVANCE(1113);
+      END_STATE();
+    case 1023:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
     case 1024:
-      if (lookahead == 'r') ADVANCE(1108);
+      if (lookahead == 'i') ADVANCE(1114);
       END_STATE();
     case 1025:
-      if (lookahead == 'y') ADVANCE(1109);
+      if (lookahead == 't') ADVANCE(1115);
       END_STATE();
     case 1026:
-      if (lookahead == 'g') ADVANCE(1110);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 1027:
-      if (lookahead == 'h') ADVANCE(1111);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 1028:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 1029:
-      ACCEPT_TOKEN(anon_sym_blocking);
+      if (lookahead == 'y') ADVANCE(1116);
       END_STATE();
     case 1030:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'l') ADVANCE(1117);
       END_STATE();
     case 1031:
-      if (lookahead == 'o') ADVANCE(1112);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 1032:
-      if (lookahead == 'e') ADVANCE(1113);
+      if (lookahead == 'g') ADVANCE(1118);
       END_STATE();
     case 1033:
-      if (lookahead == 'o') ADVANCE(1114);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 1034:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'd') ADVANCE(1119);
       END_STATE();
     case 1035:
-      if (lookahead == 'n') ADVANCE(1115);
+      if (lookahead == 'r') ADVANCE(1120);
       END_STATE();
     case 1036:
-      if (lookahead == 'r') ADVANCE(1116);
+      if (lookahead == 'y') ADVANCE(1121);
       END_STATE();
     case 1037:
-      if (lookahead == 'c') ADVANCE(1117);
+      if (lookahead == 'g') ADVANCE(1122);
       END_STATE();
     case 1038:
-      if (lookahead == 'r') ADVANCE(1118);
+      if (lookahead == 'h') ADVANCE(1123);
       END_STATE();
     case 1039:
-      if (lookahead == 't') ADVANCE(1119);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 1040:
-      if (lookahead == 'd') ADVANCE(1120);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 1041:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1042:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'o') ADVANCE(1124);
       END_STATE();
     case 1043:
-      if (lookahead == 'd') ADVANCE(1121);
+      if (lookahead == 'e') ADVANCE(1125);
       END_STATE();
     case 1044:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(1126);
       END_STATE();
     case 1045:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1046:
-      if (lookahead == 'i') ADVANCE(1122);
+      if (lookahead == 'n') ADVANCE(1127);
       END_STATE();
     case 1047:
-      if (lookahead == 'd') ADVANCE(1123);
+      if (lookahead == 'r') ADVANCE(1128);
       END_STATE();
     case 1048:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'c') ADVANCE(1129);
       END_STATE();
     case 1049:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'r') ADVANCE(1130);
       END_STATE();
     case 1050:
-      if (lookahead == 'c') ADVANCE(1124);
+      if (lookahead == 't') ADVANCE(1131);
       END_STATE();
     case 1051:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'd') ADVANCE(1132);
       END_STATE();
     case 1052:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 1053:
-      if (lookahead == 'c') ADVANCE(1125);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 1054:
-      if (lookahead == 'y') ADVANCE(1126);
+      if (lookahead == 'd') ADVANCE(1133);
       END_STATE();
     case 1055:
-      if (lookahead == 'r') ADVANCE(1127);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 1056:
-      if (lookahead == 'n') ADVANCE(1128);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1057:
-      if (lookahead == 'u') ADVANCE(1129);
+      if (lookahead == 'i') ADVANCE(1134);
       END_STATE();
     case 1058:
-      if (lookahead == 'a') ADVANCE(1130);
+      if (lookahead == 'd') ADVANCE(1135);
       END_STATE();
     case 1059:
-      if (lookahead == 'm') ADVANCE(1131);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1060:
-      if (lookahead == 'a') ADVANCE(1132);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1061:
-      if (lookahead == 'e') ADVANCE(1133);
+      if (lookahead == 'c') ADVANCE(1136);
       END_STATE();
     case 1062:
-      if (lookahead == 's') ADVANCE(1134);
+      if (lookahead == 'n') ADVANCE(1137);
       END_STATE();
     case 1063:
-      if (lookahead == 'n') ADVANCE(1135);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1064:
-      if (lookahead == 'n') ADVANCE(1136);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1065:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'c') ADVANCE(1138);
       END_STATE();
     case 1066:
-      if (lookahead == 't') ADVANCE(1137);
+      if (lookahead == 'y') ADVANCE(1139);
       END_STATE();
     case 1067:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'r') ADVANCE(1140);
       END_STATE();
     case 1068:
-      ACCEPT_TOKEN(anon_sym_latitude);
+      if (lookahead == 'n') ADVANCE(1141);
       END_STATE();
     case 1069:
-      if (lookahead == 'y') ADVANCE(1138);
+      if (lookahead == 'u') ADVANCE(1142);
       END_STATE();
     case 1070:
-      if (lookahead == 'e') ADVANCE(1139);
+      if (lookahead == 'a') ADVANCE(1143);
       END_STATE();
     case 1071:
-      if (lookahead == 'g') ADVANCE(1140);
+      if (lookahead == 'm') ADVANCE(1144);
       END_STATE();
     case 1072:
-      if (lookahead == 'o') ADVANCE(1141);
+      if (lookahead == 'a') ADVANCE(1145);
       END_STATE();
     case 1073:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'e') ADVANCE(1146);
       END_STATE();
     case 1074:
-      if (lookahead == 's') ADVANCE(1142);
+      if (lookahead == 's') ADVANCE(1147);
       END_STATE();
     case 1075:
-      if (lookahead == 'v') ADVANCE(1143);
+      if (lookahead == 'n') ADVANCE(1148);
       END_STATE();
     case 1076:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(1149);
       END_STATE();
     case 1077:
-      if (lookahead == 'f') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 1078:
-      if (lookahead == 'r') ADVANCE(1145);
+      if (lookahead == 't') ADVANCE(1150);
       END_STATE();
     case 1079:
-      if (lookahead == 'r') ADVANCE(1146);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
     case 1081:
-      if (lookahead == 'e') ADVANCE(1147);
+      if (lookahead == 'y') ADVANCE(1151);
       END_STATE();
     case 1082:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'e') ADVANCE(1152);
       END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'g') ADVANCE(1153);
       END_STATE();
     case 1084:
-      if (lookahead == 'f') ADVANCE(1148);
-      if (lookahead == 'l') ADVANCE(1149);
+      if (lookahead == 'o') ADVANCE(1154);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1086:
-      if (lookahead == 'e') ADVANCE(1150);
+      if (lookahead == 's') ADVANCE(1155);
       END_STATE();
     case 1087:
-      if (lookahead == 'd') ADVANCE(1151);
+      if (lookahead == 'v') ADVANCE(1156);
       END_STATE();
     case 1088:
-      if (lookahead == 'o') ADVANCE(1152);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1089:
-      if (lookahead == 'i') ADVANCE(1153);
+      if (lookahead == 'f') ADVANCE(1157);
       END_STATE();
     case 1090:
-      if (lookahead == 'i') ADVANCE(1154);
+      if (lookahead == 'r') ADVANCE(1158);
       END_STATE();
     case 1091:
-      if (lookahead == 'i') ADVANCE(1155);
+      if (lookahead == 'r') ADVANCE(1159);
       END_STATE();
     case 1092:
-      if (lookahead == 'o') ADVANCE(1156);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1093:
-      if (lookahead == 'e') ADVANCE(1157);
+      if (lookahead == 'e') ADVANCE(1160);
       END_STATE();
     case 1094:
-      if (lookahead == 'o') ADVANCE(1158);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1096:
-      if (lookahead == 'i') ADVANCE(1159);
+      if (lookahead == 'f') ADVANCE(1161);
+      if (lookahead == 'l') ADVANCE(1162);
       END_STATE();
     case 1097:
-      if (lookahead == 's') ADVANCE(1160);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1161);
+      if (lookahead == 'e') ADVANCE(1163);
       END_STATE();
     case 1099:
-      if (lookahead == 'i') ADVANCE(1162);
-      END_STATE();
-    case 1100:
-      if (lookahead == 'u') ADVANCE(1163);
-      END_STATE();
-    case 1101:
       if (lookahead == 'd') ADVANCE(1164);
       END_STATE();
+    case 1100:
+      if (lookahead == 'o') ADVANCE(1165);
+      END_STATE();
+    case 1101:
+      if (lookahead == 'i') ADVANCE(1166);
+      END_STATE();
     case 1102:
-      if (lookahead == 'v') ADVANCE(1165);
+      if (lookahead == 'i') ADVANCE(1167);
       END_STATE();
     case 1103:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1166);
-      if (lookahead == 't') ADVANCE(1167);
+      if (lookahead == 'i') ADVANCE(1168);
       END_STATE();
     case 1104:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(1169);
       END_STATE();
     case 1105:
-      ACCEPT_TOKEN(anon_sym_vertical);
+      if (lookahead == 'e') ADVANCE(1170);
       END_STATE();
     case 1106:
-      if (lookahead == 't') ADVANCE(1168);
+      if (lookahead == 'o') ADVANCE(1171);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1108:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(1172);
       END_STATE();
     case 1109:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 's') ADVANCE(1173);
       END_STATE();
     case 1110:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      if (lookahead == 'e') ADVANCE(1174);
       END_STATE();
     case 1111:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'i') ADVANCE(1175);
       END_STATE();
     case 1112:
-      if (lookahead == 'n') ADVANCE(1169);
+      if (lookahead == 'u') ADVANCE(1176);
       END_STATE();
     case 1113:
-      if (lookahead == 'd') ADVANCE(1170);
+      if (lookahead == 'd') ADVANCE(1177);
       END_STATE();
     case 1114:
-      if (lookahead == 'r') ADVANCE(1171);
+      if (lookahead == 'v') ADVANCE(1178);
       END_STATE();
     case 1115:
-      ACCEPT_TOKEN(anon_sym_condition);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1179);
+      if (lookahead == 't') ADVANCE(1180);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1117:
-      if (lookahead == 'e') ADVANCE(1172);
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
     case 1118:
-      ACCEPT_TOKEN(anon_sym_connector);
+      if (lookahead == 't') ADVANCE(1181);
       END_STATE();
     case 1119:
-      if (lookahead == 'i') ADVANCE(1173);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1120:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1121:
-      ACCEPT_TOKEN(anon_sym_delivered);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1122:
-      if (lookahead == 't') ADVANCE(1174);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1124:
-      if (lookahead == 'y') ADVANCE(1175);
+      if (lookahead == 'n') ADVANCE(1182);
       END_STATE();
     case 1125:
-      if (lookahead == 'e') ADVANCE(1176);
+      if (lookahead == 'd') ADVANCE(1183);
       END_STATE();
     case 1126:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 'r') ADVANCE(1184);
       END_STATE();
     case 1127:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1128:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1129:
-      if (lookahead == 'r') ADVANCE(1177);
+      if (lookahead == 'e') ADVANCE(1185);
       END_STATE();
     case 1130:
-      if (lookahead == 'n') ADVANCE(1178);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1131:
-      if (lookahead == 's') ADVANCE(1179);
-      END_STATE();
-    case 1132:
-      if (lookahead == 'l') ADVANCE(1180);
-      END_STATE();
-    case 1133:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1134:
-      if (lookahead == 'i') ADVANCE(1181);
-      END_STATE();
-    case 1135:
-      if (lookahead == 't') ADVANCE(1182);
-      END_STATE();
-    case 1136:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1137:
-      if (lookahead == 'i') ADVANCE(1183);
-      END_STATE();
-    case 1138:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 1139:
-      ACCEPT_TOKEN(anon_sym_longitude);
-      END_STATE();
-    case 1140:
-      if (lookahead == 'e') ADVANCE(1184);
-      END_STATE();
-    case 1141:
-      if (lookahead == 'n') ADVANCE(1185);
-      END_STATE();
-    case 1142:
       if (lookahead == 'i') ADVANCE(1186);
       END_STATE();
-    case 1143:
-      if (lookahead == 'i') ADVANCE(1187);
+    case 1132:
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
-    case 1144:
-      if (lookahead == 'i') ADVANCE(1188);
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
-    case 1145:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1134:
+      if (lookahead == 't') ADVANCE(1187);
       END_STATE();
-    case 1146:
-      if (lookahead == 'a') ADVANCE(1189);
+    case 1135:
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1136:
+      if (lookahead == 'y') ADVANCE(1188);
       END_STATE();
-    case 1148:
+    case 1137:
+      ACCEPT_TOKEN(anon_sym_elevation);
+      END_STATE();
+    case 1138:
+      if (lookahead == 'e') ADVANCE(1189);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1140:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1141:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1142:
       if (lookahead == 'r') ADVANCE(1190);
       END_STATE();
-    case 1149:
-      if (lookahead == 'o') ADVANCE(1191);
+    case 1143:
+      if (lookahead == 'n') ADVANCE(1191);
       END_STATE();
-    case 1150:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1144:
+      if (lookahead == 's') ADVANCE(1192);
       END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1152:
-      if (lookahead == 'n') ADVANCE(1192);
-      END_STATE();
-    case 1153:
+    case 1145:
       if (lookahead == 'l') ADVANCE(1193);
       END_STATE();
-    case 1154:
-      if (lookahead == 'a') ADVANCE(1194);
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
-    case 1155:
+    case 1147:
+      if (lookahead == 'i') ADVANCE(1194);
+      END_STATE();
+    case 1148:
       if (lookahead == 't') ADVANCE(1195);
       END_STATE();
+    case 1149:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1150:
+      if (lookahead == 'i') ADVANCE(1196);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'e') ADVANCE(1197);
+      END_STATE();
+    case 1154:
+      if (lookahead == 'n') ADVANCE(1198);
+      END_STATE();
+    case 1155:
+      if (lookahead == 'i') ADVANCE(1199);
+      END_STATE();
     case 1156:
-      if (lookahead == 'n') ADVANCE(1196);
+      if (lookahead == 'i') ADVANCE(1200);
       END_STATE();
     case 1157:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(1201);
       END_STATE();
     case 1158:
-      if (lookahead == 's') ADVANCE(1197);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1159:
-      if (lookahead == 't') ADVANCE(1198);
+      if (lookahead == 'a') ADVANCE(1202);
       END_STATE();
     case 1160:
-      if (lookahead == 'e') ADVANCE(1199);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1161:
-      if (lookahead == 's') ADVANCE(1200);
+      if (lookahead == 'r') ADVANCE(1203);
       END_STATE();
     case 1162:
-      if (lookahead == 'a') ADVANCE(1201);
+      if (lookahead == 'o') ADVANCE(1204);
       END_STATE();
     case 1163:
-      if (lookahead == 'r') ADVANCE(1202);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1164:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1165:
-      if (lookahead == 'e') ADVANCE(1203);
+      if (lookahead == 'n') ADVANCE(1205);
       END_STATE();
     case 1166:
-      if (lookahead == 'f') ADVANCE(1204);
+      if (lookahead == 'l') ADVANCE(1206);
       END_STATE();
     case 1167:
-      if (lookahead == 'e') ADVANCE(1205);
+      if (lookahead == 'a') ADVANCE(1207);
       END_STATE();
     case 1168:
-      if (lookahead == 'h') ADVANCE(1206);
+      if (lookahead == 't') ADVANCE(1208);
       END_STATE();
     case 1169:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'n') ADVANCE(1209);
       END_STATE();
     case 1170:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1171:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 's') ADVANCE(1210);
       END_STATE();
     case 1172:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 't') ADVANCE(1211);
       END_STATE();
     case 1173:
-      if (lookahead == 'o') ADVANCE(1207);
+      if (lookahead == 'e') ADVANCE(1212);
       END_STATE();
     case 1174:
-      if (lookahead == 'y') ADVANCE(1208);
+      if (lookahead == 's') ADVANCE(1213);
       END_STATE();
     case 1175:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1176:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1177:
-      if (lookahead == 'b') ADVANCE(1209);
-      END_STATE();
-    case 1178:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1179:
-      if (lookahead == 'l') ADVANCE(1210);
-      END_STATE();
-    case 1180:
-      ACCEPT_TOKEN(anon_sym_horizontal);
-      END_STATE();
-    case 1181:
-      if (lookahead == 's') ADVANCE(1211);
-      END_STATE();
-    case 1182:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1183:
-      if (lookahead == 'o') ADVANCE(1212);
-      END_STATE();
-    case 1184:
-      if (lookahead == 'n') ADVANCE(1213);
-      END_STATE();
-    case 1185:
       if (lookahead == 'a') ADVANCE(1214);
       END_STATE();
+    case 1176:
+      if (lookahead == 'r') ADVANCE(1215);
+      END_STATE();
+    case 1177:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1178:
+      if (lookahead == 'e') ADVANCE(1216);
+      END_STATE();
+    case 1179:
+      if (lookahead == 'f') ADVANCE(1217);
+      END_STATE();
+    case 1180:
+      if (lookahead == 'e') ADVANCE(1218);
+      END_STATE();
+    case 1181:
+      if (lookahead == 'h') ADVANCE(1219);
+      END_STATE();
+    case 1182:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1183:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1184:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1185:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
     case 1186:
-      if (lookahead == 's') ADVANCE(1215);
+      if (lookahead == 'o') ADVANCE(1220);
       END_STATE();
     case 1187:
-      if (lookahead == 't') ADVANCE(1216);
+      if (lookahead == 'y') ADVANCE(1221);
       END_STATE();
     case 1188:
-      if (lookahead == 'e') ADVANCE(1217);
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
     case 1189:
-      if (lookahead == 'l') ADVANCE(1218);
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
     case 1190:
-      if (lookahead == 'e') ADVANCE(1219);
+      if (lookahead == 'b') ADVANCE(1222);
       END_STATE();
     case 1191:
-      if (lookahead == 's') ADVANCE(1220);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1192:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'l') ADVANCE(1223);
       END_STATE();
     case 1193:
-      if (lookahead == 'i') ADVANCE(1221);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1194:
-      if (lookahead == 'l') ADVANCE(1222);
-      END_STATE();
-    case 1195:
-      if (lookahead == 'y') ADVANCE(1223);
-      END_STATE();
-    case 1196:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1197:
       if (lookahead == 's') ADVANCE(1224);
       END_STATE();
+    case 1195:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1196:
+      if (lookahead == 'o') ADVANCE(1225);
+      END_STATE();
+    case 1197:
+      if (lookahead == 'n') ADVANCE(1226);
+      END_STATE();
     case 1198:
-      if (lookahead == 'y') ADVANCE(1225);
+      if (lookahead == 'a') ADVANCE(1227);
       END_STATE();
     case 1199:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      if (lookahead == 's') ADVANCE(1228);
       END_STATE();
     case 1200:
-      if (lookahead == 's') ADVANCE(1226);
+      if (lookahead == 't') ADVANCE(1229);
       END_STATE();
     case 1201:
-      if (lookahead == 'm') ADVANCE(1227);
+      if (lookahead == 'e') ADVANCE(1230);
       END_STATE();
     case 1202:
-      if (lookahead == 'e') ADVANCE(1228);
+      if (lookahead == 'l') ADVANCE(1231);
       END_STATE();
     case 1203:
-      if (lookahead == 'r') ADVANCE(1229);
+      if (lookahead == 'e') ADVANCE(1232);
       END_STATE();
     case 1204:
-      if (lookahead == 'r') ADVANCE(1230);
+      if (lookahead == 's') ADVANCE(1233);
       END_STATE();
     case 1205:
-      if (lookahead == 'r') ADVANCE(1231);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1206:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1232);
+      if (lookahead == 'i') ADVANCE(1234);
       END_STATE();
     case 1207:
-      if (lookahead == 'n') ADVANCE(1233);
+      if (lookahead == 'l') ADVANCE(1235);
       END_STATE();
     case 1208:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'y') ADVANCE(1236);
       END_STATE();
     case 1209:
-      if (lookahead == 'a') ADVANCE(1234);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1210:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      if (lookahead == 's') ADVANCE(1237);
       END_STATE();
     case 1211:
-      if (lookahead == 't') ADVANCE(1235);
+      if (lookahead == 'y') ADVANCE(1238);
       END_STATE();
     case 1212:
-      if (lookahead == 'n') ADVANCE(1236);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1213:
-      if (lookahead == 't') ADVANCE(1237);
+      if (lookahead == 's') ADVANCE(1239);
       END_STATE();
     case 1214:
-      if (lookahead == 'l') ADVANCE(1238);
+      if (lookahead == 'm') ADVANCE(1240);
       END_STATE();
     case 1215:
-      if (lookahead == 't') ADVANCE(1239);
+      if (lookahead == 'e') ADVANCE(1241);
       END_STATE();
     case 1216:
-      if (lookahead == 'y') ADVANCE(1240);
+      if (lookahead == 'r') ADVANCE(1242);
       END_STATE();
     case 1217:
-      if (lookahead == 'r') ADVANCE(1241);
+      if (lookahead == 'r') ADVANCE(1243);
       END_STATE();
     case 1218:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 'r') ADVANCE(1244);
       END_STATE();
     case 1219:
-      if (lookahead == 'q') ADVANCE(1242);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1245);
       END_STATE();
     case 1220:
-      if (lookahead == 's') ADVANCE(1243);
+      if (lookahead == 'n') ADVANCE(1246);
       END_STATE();
     case 1221:
-      if (lookahead == 't') ADVANCE(1244);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1222:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 'a') ADVANCE(1247);
       END_STATE();
     case 1223:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
     case 1224:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1248);
       END_STATE();
     case 1225:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'n') ADVANCE(1249);
       END_STATE();
     case 1226:
-      if (lookahead == 'e') ADVANCE(1245);
+      if (lookahead == 't') ADVANCE(1250);
       END_STATE();
     case 1227:
-      if (lookahead == 'e') ADVANCE(1246);
+      if (lookahead == 'l') ADVANCE(1251);
       END_STATE();
     case 1228:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 't') ADVANCE(1252);
       END_STATE();
     case 1229:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'y') ADVANCE(1253);
       END_STATE();
     case 1230:
-      if (lookahead == 'e') ADVANCE(1247);
+      if (lookahead == 'r') ADVANCE(1254);
       END_STATE();
     case 1231:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1232:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1233:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1234:
-      if (lookahead == 'n') ADVANCE(1248);
-      END_STATE();
-    case 1235:
-      if (lookahead == 'i') ADVANCE(1249);
-      END_STATE();
-    case 1236:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1237:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1238:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1239:
-      if (lookahead == 'i') ADVANCE(1250);
-      END_STATE();
-    case 1240:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1241:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1242:
-      if (lookahead == 'u') ADVANCE(1251);
-      END_STATE();
-    case 1243:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
-      END_STATE();
-    case 1244:
-      if (lookahead == 'y') ADVANCE(1252);
-      END_STATE();
-    case 1245:
-      if (lookahead == 'd') ADVANCE(1253);
-      END_STATE();
-    case 1246:
-      if (lookahead == 't') ADVANCE(1254);
-      END_STATE();
-    case 1247:
       if (lookahead == 'q') ADVANCE(1255);
       END_STATE();
-    case 1248:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1233:
+      if (lookahead == 's') ADVANCE(1256);
       END_STATE();
-    case 1249:
-      if (lookahead == 'v') ADVANCE(1256);
+    case 1234:
+      if (lookahead == 't') ADVANCE(1257);
       END_STATE();
-    case 1250:
-      if (lookahead == 'v') ADVANCE(1257);
+    case 1235:
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
-    case 1251:
+    case 1236:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1237:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1239:
       if (lookahead == 'e') ADVANCE(1258);
       END_STATE();
-    case 1252:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1253:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1254:
+    case 1240:
       if (lookahead == 'e') ADVANCE(1259);
       END_STATE();
-    case 1255:
-      if (lookahead == 'u') ADVANCE(1260);
+    case 1241:
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
-    case 1256:
-      if (lookahead == 'i') ADVANCE(1261);
+    case 1242:
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
-    case 1257:
+    case 1243:
+      if (lookahead == 'e') ADVANCE(1260);
+      END_STATE();
+    case 1244:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1245:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1246:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'n') ADVANCE(1261);
+      END_STATE();
+    case 1248:
       if (lookahead == 'i') ADVANCE(1262);
       END_STATE();
+    case 1249:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1250:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1251:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1252:
+      if (lookahead == 'i') ADVANCE(1263);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1254:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'u') ADVANCE(1264);
+      END_STATE();
+    case 1256:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'y') ADVANCE(1265);
+      END_STATE();
     case 1258:
-      if (lookahead == 'n') ADVANCE(1263);
+      if (lookahead == 'd') ADVANCE(1266);
       END_STATE();
     case 1259:
-      if (lookahead == 'r') ADVANCE(1264);
-      END_STATE();
-    case 1260:
-      if (lookahead == 'e') ADVANCE(1265);
-      END_STATE();
-    case 1261:
-      if (lookahead == 't') ADVANCE(1266);
-      END_STATE();
-    case 1262:
       if (lookahead == 't') ADVANCE(1267);
       END_STATE();
+    case 1260:
+      if (lookahead == 'q') ADVANCE(1268);
+      END_STATE();
+    case 1261:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1262:
+      if (lookahead == 'v') ADVANCE(1269);
+      END_STATE();
     case 1263:
-      if (lookahead == 'c') ADVANCE(1268);
+      if (lookahead == 'v') ADVANCE(1270);
       END_STATE();
     case 1264:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(1271);
       END_STATE();
     case 1265:
-      if (lookahead == 'n') ADVANCE(1269);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1266:
-      if (lookahead == 'y') ADVANCE(1270);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1267:
-      if (lookahead == 'y') ADVANCE(1271);
+      if (lookahead == 'e') ADVANCE(1272);
       END_STATE();
     case 1268:
-      if (lookahead == 'y') ADVANCE(1272);
+      if (lookahead == 'u') ADVANCE(1273);
       END_STATE();
     case 1269:
-      if (lookahead == 'c') ADVANCE(1273);
+      if (lookahead == 'i') ADVANCE(1274);
       END_STATE();
     case 1270:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'i') ADVANCE(1275);
       END_STATE();
     case 1271:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      if (lookahead == 'n') ADVANCE(1276);
       END_STATE();
     case 1272:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      if (lookahead == 'r') ADVANCE(1277);
       END_STATE();
     case 1273:
-      if (lookahead == 'y') ADVANCE(1274);
+      if (lookahead == 'e') ADVANCE(1278);
       END_STATE();
     case 1274:
+      if (lookahead == 't') ADVANCE(1279);
+      END_STATE();
+    case 1275:
+      if (lookahead == 't') ADVANCE(1280);
+      END_STATE();
+    case 1276:
+      if (lookahead == 'c') ADVANCE(1281);
+      END_STATE();
+    case 1277:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1278:
+      if (lookahead == 'n') ADVANCE(1282);
+      END_STATE();
+    case 1279:
+      if (lookahead == 'y') ADVANCE(1283);
+      END_STATE();
+    case 1280:
+      if (lookahead == 'y') ADVANCE(1284);
+      END_STATE();
+    case 1281:
+      if (lookahead == 'y') ADVANCE(1285);
+      END_STATE();
+    case 1282:
+      if (lookahead == 'c') ADVANCE(1286);
+      END_STATE();
+    case 1283:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1284:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1285:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1286:
+      if (lookahead == 'y') ADVANCE(1287);
+      END_STATE();
+    case 1287:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -9427,6 +9482,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_pattern] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
@@ -9474,6 +9530,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(1),
     [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
+    [anon_sym_elevation] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
     [anon_sym_etrs89] = ACTIONS(1),
@@ -9814,6 +9871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -9861,6 +9919,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -10118,6 +10177,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10165,6 +10225,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10490,6 +10551,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10537,6 +10599,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10869,6 +10932,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -10916,6 +10980,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11187,6 +11252,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -11234,6 +11300,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11505,6 +11572,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_pattern] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
@@ -11552,6 +11620,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(58),
     [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
+    [anon_sym_elevation] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
     [anon_sym_etrs89] = ACTIONS(58),
@@ -11828,6 +11897,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_pattern] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
@@ -11875,6 +11945,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(90),
     [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
+    [anon_sym_elevation] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
     [anon_sym_etrs89] = ACTIONS(90),
@@ -12145,6 +12216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12192,6 +12264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12462,6 +12535,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12509,6 +12583,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12779,6 +12854,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12826,6 +12902,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -13083,6 +13160,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_pattern] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
@@ -13130,6 +13208,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(117),
     [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
+    [anon_sym_elevation] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
     [anon_sym_etrs89] = ACTIONS(117),
@@ -13397,6 +13476,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -13444,6 +13524,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -13711,6 +13792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -13758,6 +13840,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -14025,6 +14108,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -14072,6 +14156,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -14339,6 +14424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -14386,6 +14472,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -14653,6 +14740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -14700,6 +14788,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -14967,6 +15056,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -15014,6 +15104,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -15281,6 +15372,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -15328,6 +15420,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -15595,6 +15688,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -15642,6 +15736,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -15909,6 +16004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -15956,6 +16052,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -16224,6 +16321,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_pattern] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
@@ -16271,6 +16369,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(165),
     [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
+    [anon_sym_elevation] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
     [anon_sym_etrs89] = ACTIONS(165),
@@ -16536,6 +16635,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_pattern] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
@@ -16583,6 +16683,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(173),
     [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
+    [anon_sym_elevation] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
     [anon_sym_etrs89] = ACTIONS(173),
@@ -16848,6 +16949,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -16895,6 +16997,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -17160,6 +17263,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -17207,6 +17311,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -17472,6 +17577,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -17519,6 +17625,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -17784,6 +17891,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -17831,6 +17939,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -18096,6 +18205,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -18143,6 +18253,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -18408,6 +18519,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -18455,6 +18567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -18720,6 +18833,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -18767,6 +18881,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -19032,6 +19147,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -19079,6 +19195,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -19344,6 +19461,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -19391,6 +19509,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -19656,6 +19775,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_pattern] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
@@ -19703,6 +19823,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(179),
     [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
+    [anon_sym_elevation] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
     [anon_sym_etrs89] = ACTIONS(179),
@@ -19964,6 +20085,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_pattern] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
@@ -20011,6 +20133,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(183),
     [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
+    [anon_sym_elevation] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
     [anon_sym_etrs89] = ACTIONS(183),
@@ -20272,6 +20395,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_pattern] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
@@ -20319,6 +20443,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(187),
     [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
+    [anon_sym_elevation] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
     [anon_sym_etrs89] = ACTIONS(187),
@@ -20580,6 +20705,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_pattern] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
@@ -20627,6 +20753,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(191),
     [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
+    [anon_sym_elevation] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
     [anon_sym_etrs89] = ACTIONS(191),
@@ -20888,6 +21015,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_pattern] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
@@ -20935,6 +21063,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(195),
     [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
+    [anon_sym_elevation] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
     [anon_sym_etrs89] = ACTIONS(195),
@@ -21196,6 +21325,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_pattern] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
@@ -21243,6 +21373,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(199),
     [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
+    [anon_sym_elevation] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
     [anon_sym_etrs89] = ACTIONS(199),
@@ -21503,6 +21634,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_pattern] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
@@ -21550,6 +21682,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(203),
     [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
+    [anon_sym_elevation] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
     [anon_sym_etrs89] = ACTIONS(203),
@@ -21805,6 +21938,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_pattern] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
@@ -21852,6 +21986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(207),
     [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
+    [anon_sym_elevation] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
     [anon_sym_etrs89] = ACTIONS(207),
@@ -22107,6 +22242,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_pattern] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
@@ -22154,6 +22290,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(211),
     [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
+    [anon_sym_elevation] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
     [anon_sym_etrs89] = ACTIONS(211),
@@ -22409,6 +22546,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_pattern] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
@@ -22456,6 +22594,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(215),
     [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
+    [anon_sym_elevation] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
     [anon_sym_etrs89] = ACTIONS(215),
@@ -22711,6 +22850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_pattern] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
@@ -22758,6 +22898,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(219),
     [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
+    [anon_sym_elevation] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
     [anon_sym_etrs89] = ACTIONS(219),

@@ -14,6 +14,7 @@ use downlead_report::shape::bench::{BandReport, PieceReport, SessionReport};
 use downlead_report::shape::loss_law::PER;
 use downlead_report::words::bench as words;
 use downlead_report::words::piece::orders;
+use downlead_report::write::digital::digital;
 
 /// Columns and groups beyond which a picture is not readable.
 const MOST_COLUMNS: usize = 40;
@@ -22,10 +23,18 @@ const MOST_GROUPS: usize = 24;
 /// Points of a curve.
 const STEPS: u32 = 96;
 
-/// A picture and the name of its file, without `.svg`.
+/// A picture, or another text, and the name of its file without what it ends in.
 pub(crate) struct Plot {
     pub(crate) name: String,
-    pub(crate) svg: String,
+    pub(crate) text: String,
+}
+
+/// A session as a digital calibration certificate.
+pub(crate) fn certificate(s: &SessionReport) -> Plot {
+    Plot {
+        name: file_name(&s.name),
+        text: digital(s),
+    }
 }
 
 /// All pictures of one session.
@@ -41,7 +50,7 @@ pub(crate) fn of_session(
         if !loss.readings.is_empty() {
             out.push(Plot {
                 name: format!("{}-loss-{}", file_name(&s.name.text), file_name(&p.piece)),
-                svg: picture(&loss),
+                text: picture(&loss),
             });
         }
     }
@@ -56,7 +65,7 @@ pub(crate) fn of_session(
         let title = titled(report, &format!("measured less expected{left}"));
         out.push(Plot {
             name: format!("{}-difference", file_name(&s.name.text)),
-            svg: differences(&title, &panels),
+            text: differences(&title, &panels),
         });
     }
     // a group where the order changes
@@ -79,7 +88,7 @@ pub(crate) fn of_session(
         let title = titled(report, &format!("loss per 100 m, least first{left}"));
         out.push(Plot {
             name: format!("{}-ranking", file_name(&s.name.text)),
-            svg: ranking(&title, &bands),
+            text: ranking(&title, &bands),
         });
     }
     out
@@ -192,7 +201,7 @@ pub(crate) fn trends(all: &[Series]) -> Vec<Plot> {
     all.iter()
         .map(|s| Plot {
             name: format!("trend-{}", file_name(&s.piece)),
-            svg: trend::picture(
+            text: trend::picture(
                 &format!("{} ({}) over the years", s.piece, s.cable),
                 "measured over expected loss",
                 "",

@@ -8,7 +8,7 @@ use downlead_eval::Places;
 use downlead_report::{page, sheet};
 
 use super::judged;
-use super::printed::{Forms, begin, beside, holds_findings, print, write_plots};
+use super::printed::{Forms, begin, beside, holds_findings, print, write_files, write_plots};
 use crate::args::{BenchArgs, BenchTable, ReportFormat};
 use crate::bench;
 use crate::bench::asked::Asking;
@@ -69,6 +69,10 @@ pub(crate) fn run(args: &BenchArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if let Some(folder) = &args.plot {
         plots.extend(bench::plots::trends(&series));
         outcome = outcome.max(write_plots(folder, &plots, ui));
+    }
+    if let Some(folder) = &args.certificate {
+        let made: Vec<_> = all.sessions.iter().map(bench::plots::certificate).collect();
+        outcome = outcome.max(write_files(folder, ("--certificate", "xml"), &made, ui));
     }
     let forms = Forms {
         page: &|all| page::bench::page(all, holds_findings(args.format)),

@@ -16,8 +16,10 @@ mod new;
 mod overview;
 mod papers;
 mod printed;
+pub(crate) mod recall;
 mod report;
 mod solve;
+mod stale;
 mod varied;
 mod watch;
 
@@ -53,6 +55,7 @@ fn once(command: &Command, ui: &mut Ui) -> io::Result<Outcome> {
         Command::Compare(args) => compare::run(args, ui),
         Command::Overview(args) => overview::run(args, ui),
         Command::Solve(args) => solve::solve(args, ui),
+        Command::Recall(args) => recall::run(args, ui),
         Command::Sweep(args) => solve::sweep(args, ui),
         Command::Fmt(args) => fmt::run(args, ui),
         Command::Catalogue(args) => catalogue::run(args, ui),

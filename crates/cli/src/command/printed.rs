@@ -100,8 +100,19 @@ pub(super) fn beside(findings: &Findings, least: Severity, ui: &mut Ui) {
 
 /// Writes the pictures; a name taken twice gets a number.
 pub(super) fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome {
+    write_files(folder, ("--plot", "svg"), plots, ui)
+}
+
+/// Files of one kind, each with a name of its own.
+pub(super) fn write_files(
+    folder: &Path,
+    (option, extension): (&str, &str),
+    plots: &[Plot],
+    ui: &mut Ui,
+) -> Outcome {
     if plots.is_empty() {
-        ui.complain("--plot: there is no reading to draw");
+        let what = if extension == "svg" { "draw" } else { "write" };
+        ui.complain(&format!("{option}: there is no reading to {what}"));
         return Outcome::Trouble;
     }
     let mut taken: HashMap<&str, usize> = HashMap::new();
@@ -113,8 +124,8 @@ pub(super) fn write_plots(folder: &Path, plots: &[Plot], ui: &mut Ui) -> Outcome
         } else {
             String::new()
         };
-        let path = folder.join(format!("{}{again}.svg", plot.name));
-        if let Err(e) = write::replace(&path, &plot.svg) {
+        let path = folder.join(format!("{}{again}.{extension}", plot.name));
+        if let Err(e) = write::replace(&path, &plot.text) {
             ui.complain(&format!("{}: {}", path.display(), plain_io(&e)));
             return Outcome::Trouble;
         }

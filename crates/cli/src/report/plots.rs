@@ -49,7 +49,7 @@ fn one(t: &LogTrend, after: &str, band: &str) -> Plot {
             file_name(band),
             t.what.word()
         ),
-        svg: picture(
+        text: picture(
             &title,
             words,
             if t.what == Logged::Swr { "" } else { "dB" },

@@ -171,3 +171,71 @@ fn a_piece_without_a_fit_is_not_scaled_up() {
     );
     assert!(r.out.contains("one reading is not scaled up"), "{}", r.out);
 }
+
+/// A session as XML is the session: its figures, read by a reader that is not ours.
+#[test]
+fn a_session_is_written_as_a_certificate() {
+    let dir = folder(&[("two.downlead", &session())]);
+    let args = [
+        "bench",
+        "two.downlead",
+        "--certificate",
+        "out",
+        "--format",
+        "json",
+    ];
+    let r = run(dir.path(), &args);
+    let all: Value = serde_json::from_str(&r.out).unwrap();
+    let text = std::fs::read_to_string(dir.path().join("out/two.xml")).unwrap();
+    let doc = roxmltree::Document::parse(&text).unwrap();
+    let named = |n: &roxmltree::Node<'_, '_>, name: &str| n.tag_name().name() == name;
+    let within = |n: roxmltree::Node<'_, '_>, name: &str| -> String {
+        let found = n.descendants().find(|c| named(c, name));
+        found.and_then(|c| c.text()).unwrap_or_default().to_owned()
+    };
+    assert_eq!(within(doc.root(), "endPerformanceDate"), "2026-07-19");
+    let results: Vec<_> = doc
+        .descendants()
+        .filter(|n| named(n, "measurementResult"))
+        .collect();
+    assert_eq!(results.len(), 2);
+    for (result, piece) in results.into_iter().zip(["A", "B"]) {
+        let ours = all["sessions"][0]["results"].as_array().unwrap();
+        let ours: Vec<&Value> = ours.iter().filter(|r| r["piece"] == piece).collect();
+        let column =
+            |name: &str| -> Vec<f64> { ours.iter().map(|r| r[name].as_f64().unwrap()).collect() };
+        let numbers = |text: &str| -> Vec<f64> {
+            text.split_whitespace()
+                .map(|t| t.parse().unwrap())
+                .collect()
+        };
+        let list = |kind: &str| {
+            let of = |n: &roxmltree::Node<'_, '_>| n.attribute("refType") == Some(kind);
+            result.descendants().find(|n| of(n)).unwrap()
+        };
+        let (hz, loss) = (list("basic_frequency"), list("basic_measuredValue"));
+        alike(numbers(&within(hz, "valueXMLList")), column("frequency_hz"));
+        assert_eq!(within(hz, "unitXMLList"), "\\hertz");
+        alike(numbers(&within(loss, "valueXMLList")), column("loss_db"));
+        assert_eq!(within(loss, "unitXMLList"), "\\decibel");
+        let u = numbers(&within(loss, "valueExpandedMUXMLList"));
+        alike(u, column("loss_uncertainty_db"));
+        alike(
+            numbers(&within(loss, "coverageFactorXMLList")),
+            column("loss_coverage"),
+        );
+        let sheet = list("basic_referenceValue");
+        alike(
+            numbers(&within(sheet, "valueXMLList")),
+            column("expected_db"),
+        );
+    }
+}
+
+/// JSON is read to the last digit but one.
+fn alike(a: Vec<f64>, b: Vec<f64>) {
+    assert_eq!(a.len(), b.len());
+    for (x, y) in a.into_iter().zip(b) {
+        assert!((x - y).abs() <= 1e-12 * y.abs(), "{x} {y}");
+    }
+}

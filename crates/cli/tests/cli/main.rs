@@ -2,6 +2,7 @@
 
 mod accept;
 mod bad_input;
+mod bad_papers;
 mod bench;
 mod bench_run;
 mod card;
@@ -17,10 +18,12 @@ mod fmt;
 mod hostile;
 mod licence;
 mod link;
+mod many;
 mod misc;
 mod overview;
 mod papers;
 mod radiated;
+mod recall;
 mod recipes;
 mod report;
 mod root;

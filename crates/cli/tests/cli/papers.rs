@@ -633,3 +633,60 @@ fn wrong_forms_are_refused_in_words() {
         assert!(out.contains(words), "{words}: {out}");
     }
 }
+
+#[test]
+fn a_paper_that_is_older_than_its_file_is_stale() {
+    let dir = folder(&[("hill.downlead", HILL)]);
+    for format in ["html", "markdown", "text"] {
+        for paper in ["--sheet", "--materials"] {
+            let page = run(
+                dir.path(),
+                &["report", paper, "--format", format, "hill.downlead"],
+            )
+            .out;
+            std::fs::write(dir.path().join("page"), page).unwrap();
+            let fresh = run(dir.path(), &["check", "--sheet", "page"]);
+            assert_eq!(
+                fresh.code,
+                Some(0),
+                "{format} {paper}: {}{}",
+                fresh.out,
+                fresh.err
+            );
+            assert!(
+                fresh.out.contains("printed from 1 file as they are now"),
+                "{}",
+                fresh.out
+            );
+            std::fs::write(
+                dir.path().join("hill.downlead"),
+                HILL.replace("46 m", "45 m"),
+            )
+            .unwrap();
+            let stale = run(dir.path(), &["check", "--sheet", "page"]);
+            assert_eq!(stale.code, Some(1), "{format} {paper}");
+            assert!(
+                stale
+                    .out
+                    .contains("page: stale: printed from hill.downlead with SHA-256"),
+                "{}",
+                stale.out
+            );
+            std::fs::write(dir.path().join("hill.downlead"), HILL).unwrap();
+        }
+    }
+    std::fs::remove_file(dir.path().join("hill.downlead")).unwrap();
+    let gone = run(dir.path(), &["check", "--sheet", "page"]);
+    assert_eq!(gone.code, Some(1));
+    assert!(gone.out.contains("cannot be read"), "{}", gone.out);
+    for (paper, said) in [
+        ("none", "no such file"),
+        (".", "folder"),
+        ("other", "does not say from which files"),
+    ] {
+        std::fs::write(dir.path().join("other"), "nothing").unwrap();
+        let r = run(dir.path(), &["check", "--sheet", paper]);
+        assert_eq!(r.code, Some(2), "{paper}");
+        assert!(r.err.contains(said), "{paper}: {}", r.err);
+    }
+}

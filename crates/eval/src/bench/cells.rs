@@ -195,15 +195,25 @@ impl<'m> Bench<'m, '_> {
         (baselines.map(|b| b.drift()), base)
     }
 
+    /// A reading of power, corrected by what is known of its meter.
+    fn level(&mut self, meter: usize, watts: f64, minutes: f64, loc: Loc) -> Level {
+        let id = self.number();
+        let date = self.session.meta.date.as_deref();
+        self.meters
+            .level((id, meter), (self.point.hz, watts), minutes, date, loc)
+    }
+
     /// Readings in W of one meter and one path, for the look at slips.
     fn keep<'g>(&self, powers: &[Row<'g, 'm>], base: &[Level], kept: &mut Vec<Kept<'g, 'm>>) {
         let Some(first) = base.first() else { return };
         let path = powers.iter().find(|r| r.level.id == first.id);
         let path = path.map_or(&[][..], |r| r.taken.adapters);
         for r in powers {
-            let in_watts = matches!(r.taken.shown, TakenValue::Watts(_));
-            if !in_watts
-                || r.taken.input.is_some()
+            // slips are looked for in what was written down
+            let TakenValue::Watts(w) = r.taken.shown else {
+                continue;
+            };
+            if r.taken.input.is_some()
                 || r.level.meter != first.meter
                 || !matches!(r.taken.kind, ReadingKind::Baseline | ReadingKind::Through)
                 || !same_adapters(path, r.taken.adapters)
@@ -213,7 +223,6 @@ impl<'m> Bench<'m, '_> {
             let Some(m) = self.meters.all().get(r.level.meter) else {
                 continue;
             };
-            let w = r.level.watts;
             kept.push(Kept {
                 taken: r.taken,
                 band: self.band,
@@ -262,9 +271,14 @@ impl<'m> Bench<'m, '_> {
             if let Some(back) = t.reflected_w.filter(|r| *r >= watts) {
                 findings::more_back(&place, watts, back, self.out);
             }
+            let level = match t.shown {
+                TakenValue::Watts(_) => self.level(meter, watts, minutes, t.value_loc),
+                // against its own reference an instrument is not corrected
+                _ => Level::one(self.number(), meter, watts, minutes),
+            };
             out.push(Row {
                 taken: t,
-                level: Level::one(self.number(), meter, watts, minutes),
+                level,
                 minutes,
             });
         }
@@ -643,7 +657,7 @@ impl<'m> Bench<'m, '_> {
         let place = Place::new(&near, self.point);
         let meter = self.meter(&near, watts, &place)?;
         let level = row.level;
-        let input = Level::one(self.number(), meter, watts, row.minutes);
+        let input = self.level(meter, watts, row.minutes, near.value_loc);
         let pair = self.equalised(&input, &level);
         let equalised = pair.is_some();
         if !equalised && input.meter != level.meter {
@@ -739,7 +753,11 @@ impl<'m> Bench<'m, '_> {
             .get(r.level.meter)
             .copied()
             .unwrap_or(Meter::PERFECT);
-        swr(r.level.watts, &meter, reflected, &meter)
+        let forward = match r.taken.shown {
+            TakenValue::Watts(w) => w,
+            _ => r.level.watts,
+        };
+        swr(forward, &meter, reflected, &meter)
     }
 }
 

@@ -152,6 +152,10 @@ impl<'m> Bench<'m, '_> {
     /// the one that is the same in all; their sizes at the baseline, dB.
     fn full_scale(&self, f: &Found) -> Option<(f64, f64)> {
         let base = f.loss.baseline.as_ref()?.watts;
+        let certified = |t: &Term| matches!(t.source, Source::Certificate(_));
+        if f.budget.iter().any(certified) {
+            return None;
+        }
         let m = self.meters.all().get(f.meter?)?;
         let at_base = |u: f64| downlead_quantity::DB_PER_RELATIVE * u / base;
         (m.u_linearity_w > 0.0 || m.u_full_scale_w > 0.0)

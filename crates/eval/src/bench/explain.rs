@@ -23,6 +23,7 @@ fn source_words(source: Source, meters: &[Box<str>]) -> String {
         Source::Drift(_) => "drift between baselines".to_owned(),
         Source::Mismatch(_) => "mismatch".to_owned(),
         Source::Adapter(_) => "adapters".to_owned(),
+        Source::Certificate(_) => "certificate of the meter".to_owned(),
         Source::Other(0) => "impedance of the cable".to_owned(),
         Source::Other(1) => "directivity".to_owned(),
         Source::Other(_) => "other".to_owned(),

@@ -1,7 +1,7 @@
 //! The instruments of a session, each once, with their errors.
 
-use downlead_base::Diagnostic;
-use downlead_physics::measure::Meter;
+use downlead_base::{Diagnostic, Loc};
+use downlead_physics::measure::{Level, Meter};
 use downlead_quantity::DB_PER_RELATIVE;
 use downlead_station::model::{Instrument, Name};
 use downlead_station::session::Session;
@@ -9,6 +9,7 @@ use downlead_station::{Env, NameKind};
 
 use super::gather::Taken;
 use crate::assume::{Assumed, Assumptions};
+use crate::certificate::{self, Bearing, Holds};
 use crate::instrument::{meter, unnamed};
 use crate::unknown::unknown;
 
@@ -26,6 +27,14 @@ pub(super) struct Meters<'m> {
     names: Vec<Box<str>>,
     instruments: Vec<Option<&'m Instrument>>,
     meters: Vec<Meter>,
+    /// Certificate of each, where it has one, and the number of its first point.
+    certificates: Vec<Option<(Bearing<'m>, usize)>>,
+    /// Assumptions about a meter that its certificate makes needless where it covers a reading.
+    spared: Vec<(usize, Assumed, Loc)>,
+    /// Number of points of all of them.
+    points: usize,
+    /// Readings outside them: meter, frequency and power of the first, how many, where.
+    uncovered: Vec<(usize, (f64, f64), usize, Loc)>,
     adapters: Vec<Box<str>>,
     unknown: Vec<Box<str>>,
 }
@@ -81,6 +90,62 @@ impl<'m> Meters<'m> {
         })
     }
 
+    /// A reading of power, corrected by what is known of its meter.
+    pub(super) fn level(
+        &mut self,
+        (id, number): (usize, usize),
+        (hz, watts): (f64, f64),
+        minutes: f64,
+        date: Option<&str>,
+        loc: Loc,
+    ) -> Level {
+        let plain = Level::one(id, number, watts, minutes);
+        let Some(i) = self.instruments[number] else {
+            return plain;
+        };
+        let own = self.certificates[number].as_ref();
+        let first = own.map_or(0, |c| c.1);
+        let taken = certificate::taken(i, own.map(|c| &c.0), date, (hz, watts), first);
+        if own.is_some() && taken.calibration.is_none() {
+            match self.uncovered.iter_mut().find(|u| u.0 == number) {
+                Some(u) => u.2 += 1,
+                None => self.uncovered.push((number, (hz, watts), 1, loc)),
+            }
+        }
+        Level {
+            watts: watts * taken.factor,
+            calibration: taken.calibration,
+            ..plain
+        }
+    }
+
+    /// What is to be said of the certificates.
+    pub(super) fn certificates(
+        &self,
+        s: &Session,
+        env: &Env,
+        assumed: &mut Assumptions,
+        out: &mut Vec<Diagnostic>,
+    ) {
+        for (number, what, who) in &self.spared {
+            if self.uncovered.iter().any(|u| u.0 == *number) {
+                assumed.add(*what, *who);
+            }
+        }
+        let loc = s.meta_loc.unwrap_or(s.loc);
+        for i in self.instruments.iter().flatten() {
+            certificate::findings(i, s.meta.date.as_deref(), loc, env, out);
+        }
+        for (number, reading, count, loc) in &self.uncovered {
+            if let (Some(i), Some((b, _))) = (
+                self.instruments[*number],
+                self.certificates[*number].as_ref(),
+            ) {
+                out.extend(certificate::outside(i, b, *reading, *count, *loc));
+            }
+        }
+    }
+
     fn add(
         &mut self,
         name: &str,
@@ -116,11 +181,32 @@ impl<'m> Meters<'m> {
             }
         };
         self.names.push(name.into());
+        let bearing = instrument
+            .and_then(|i| certificate::bearing(i, s.meta.date.as_deref(), &env.attachments));
+        self.certificates.push(bearing.map(|b| {
+            self.points += b.certificate.points.len();
+            (b, self.points - b.certificate.points.len())
+        }));
         self.instruments.push(instrument);
+        let number = self.instruments.len() - 1;
+        let mut own = Assumptions::default();
         self.meters.push(match instrument {
-            Some(i) => meter(i, assumed),
+            Some(i) => meter(i, &mut own),
             None => unnamed(),
         });
-        Some(self.names.len() - 1)
+        let holds = bearing.is_some_and(|b| b.holds == Holds::Yes);
+        for (what, who) in own.list {
+            match what {
+                Assumed::MeterScatter if holds => {
+                    assumed.add(Assumed::MeterRepeatability, who);
+                    self.spared.push((number, Assumed::MeterLinearity, who));
+                }
+                Assumed::MeterLinearity | Assumed::FullScaleLocal if holds => {
+                    self.spared.push((number, what, who));
+                }
+                _ => assumed.add(what, who),
+            }
+        }
+        Some(number)
     }
 }

@@ -22,7 +22,6 @@ mod summary;
 pub use explain::verdict_word;
 
 use downlead_base::{Diagnostic, codes};
-use downlead_physics::measure::Level;
 use downlead_station::Env;
 use downlead_station::session::{ReadingKind, Session};
 
@@ -95,6 +94,7 @@ pub(crate) fn evaluate(s: &Session, env: &Env, out: &mut Vec<Diagnostic>) -> Ses
     slips::set_apart(&slipped, &mut cells, &mut bands);
     let pieces = summary::pieces(s, env, &cells, &bands, out);
     summary::session(s, &g, &meters, out);
+    meters.certificates(s, env, &mut assumed, out);
     summary::verdicts(&pieces, &cells, &bands, out);
     SessionResult {
         name: s.name.loc,
@@ -140,11 +140,15 @@ fn equalised<'m>(
             continue;
         };
         let minutes = t.minutes.unwrap_or(0.0);
+        let (hz, date) = (g.groups[band].hz, s.meta.date.as_deref());
+        let mut level = |id: usize, meter: usize, watts: f64| {
+            meters.level((id, meter), (hz, watts), minutes, date, t.value_loc)
+        };
         pairs.push(InLine {
             band,
             meters: (
-                Level::one(*next, a.number, *w, minutes),
-                Level::one(*next + 1, b.number, other, minutes),
+                level(*next, a.number, *w),
+                level(*next + 1, b.number, other),
             ),
             adapters: t.adapters,
             loc: t.loc,

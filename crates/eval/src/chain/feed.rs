@@ -10,7 +10,6 @@ use super::Run;
 use super::stretch::Stretch;
 use crate::assume::{Assumed, Assumptions};
 use crate::cause::Cause;
-use crate::instrument::instrument_db;
 use crate::point::{Point, pick_by};
 use crate::verdict;
 use crate::walk::Stop;
@@ -33,7 +32,10 @@ pub(crate) struct Feed<'m> {
     pub(crate) part: &'m Part,
     pub(crate) data: &'m Transmitter,
     pub(crate) loc: Loc,
+    /// Corrected, where it was read on an instrument.
     pub(crate) watts: f64,
+    /// Standard uncertainty of that by the instrument, dB.
+    pub(crate) read_db: f64,
     pub(crate) figure: &'m downlead_station::model::Figure,
     pub(crate) kind: Option<downlead_station::model::PowerKind>,
     pub(crate) instrument: Option<&'m Instrument>,
@@ -77,11 +79,17 @@ pub(super) fn feed<'m>(
     if read_with && instrument.is_none_or(|i| i.broken) {
         return None;
     }
+    let stated = figure.value.value;
+    let (factor, read_db) = instrument.map_or((1.0, 0.0), |i| {
+        let date = figure.meta.date.as_deref();
+        crate::certificate::read(i, env, date, (point.hz, stated))
+    });
     Some(Feed {
         part,
         data: t,
         loc: *loc,
-        watts: figure.value.value,
+        watts: factor * stated,
+        read_db,
         figure,
         kind: *kind,
         instrument,
@@ -94,11 +102,7 @@ pub(super) fn feed_cause<'m>(f: &Feed<'m>, assumed: &mut Assumptions) -> (Cause<
     let own = f.figure.value.u;
     match (f.instrument, own > 0.0) {
         (Some(i), true) => (Cause::Instrument(&i.name.text), own, f.figure.value.normal),
-        (Some(i), false) => (
-            Cause::Instrument(&i.name.text),
-            instrument_db(i, f.watts),
-            true,
-        ),
+        (Some(i), false) => (Cause::Instrument(&i.name.text), f.read_db, true),
         (None, true) => (Cause::Power(f.figure.loc), own, f.figure.value.normal),
         (None, false) => {
             assumed.add(Assumed::PowerExact, who);

@@ -176,12 +176,26 @@ fn level(l: &LinkResult, h: &HopResult, eirp: Option<Derivation>) -> Derivation 
         Derivation::of(format!("EIRP of {}", h.from), super::node::watts_value(w)).at(h.places.0)
     });
     let antenna = Derivation::of("gain of the receiving antenna", value(gain, "dBi"))
-        .from("in the main beam, same polarisation");
-    Derivation::of(title, dbm(sent - loss + gain))
-        .by(
-            "EIRP - path loss + gain of the receiving antenna",
-            sum(&[sent, -loss, gain]),
-        )
+        .from("at its peak, same polarisation");
+    let mut terms = vec![sent, -loss, gain];
+    let mut formula = "EIRP - path loss + gain of the receiving antenna".to_owned();
+    let mut downs = Vec::new();
+    let ends = [("sending", h.patterns.0), ("receiving", h.patterns.1)];
+    for (end, taken) in ends {
+        let Some(t) = taken else { continue };
+        terms.push(-t.down_db);
+        formula += &format!(" - pattern of the {end} antenna");
+        downs.push(
+            Derivation::of(format!("pattern of the {end} antenna"), decibels(t.down_db)).from(
+                format!(
+                    "at {}° above the horizon, on a straight line between its rows, which are its bounds",
+                    number(t.angle_deg, 2)
+                ),
+            ),
+        );
+    }
+    Derivation::of(title, dbm(terms.iter().sum()))
+        .by(formula, sum(&terms))
         .with(
             Derivation::of("EIRP", dbm(sent))
                 .by(
@@ -195,6 +209,7 @@ fn level(l: &LinkResult, h: &HopResult, eirp: Option<Derivation>) -> Derivation 
             Some(loc) => antenna.at(loc),
             None => antenna,
         })
+        .with_all(downs)
 }
 
 /// The path loss by the model that counts.

@@ -14,7 +14,9 @@ use super::numbers::{
 use super::totals::items;
 use crate::chain::NodeState;
 use crate::result::{BudgetItem, CauseKind, CauseName, LimitResult, ReadingResult, Verdict};
-use crate::verdict::{METER_GAMMA, SMALLEST_FAULT_DB, power_budget, read_reflection, scatter_db};
+use crate::verdict::{
+    METER_GAMMA, SMALLEST_FAULT_DB, corrected, power_budget, read_reflection, scatter_db,
+};
 
 impl Cx<'_> {
     pub(super) fn state(&self, loc: downlead_base::Loc) -> Option<(&Node, &NodeState<'_>)> {
@@ -180,10 +182,12 @@ impl Cx<'_> {
         let Some((which, m)) = which else {
             return self.reflection(d, r, read, state);
         };
-        let d = d.by(
-            "10 log10(read/expected)",
-            format!("10 log10({} / {})", watts(r.read), watts(r.expected)),
-        );
+        let instrument = meta
+            .instrument
+            .as_ref()
+            .and_then(|n| self.env.instrument(&n.text));
+        let (factor, u_db) = corrected(m, meta, instrument, self.env, self.band.hz);
+        let d = against(d, (r.read, factor), r.expected);
         let expected = match which {
             ReadPower::Net => Derivation::of(
                 format!("net power{}", self.after(state)),
@@ -191,11 +195,8 @@ impl Cx<'_> {
             ),
             _ => self.forward(state),
         };
-        let instrument = meta
-            .instrument
-            .as_ref()
-            .and_then(|n| self.env.instrument(&n.text));
-        let budget = power_budget((which, m), *own_tolerance, meta, r.loc, instrument, state);
+        let with = instrument.map(|i| (i, u_db));
+        let budget = power_budget((which, m), *own_tolerance, meta, r.loc, with, state);
         let mut rows = items(&budget);
         let scatter = scatter_db(instrument, state);
         if let (true, Some(i)) = (scatter > 0.0, instrument) {
@@ -304,4 +305,23 @@ fn as_counted(step: Derivation, stated_w: f64, counted_w: f64) -> Derivation {
         format!("{} × {}", watts(stated_w), op(factor)),
     )
     .with(step)
+}
+
+/// A power that was read beside the expected one, with the correction of its instrument.
+pub(super) fn against(d: Derivation, (read, factor): (f64, f64), expected: f64) -> Derivation {
+    match factor == 1.0 {
+        true => d.by(
+            "10 log10(read/expected)",
+            format!("10 log10({} / {})", watts(read), watts(expected)),
+        ),
+        false => d.by(
+            "10 log10(read × correction/expected)",
+            format!(
+                "10 log10({} × {} / {})",
+                watts(read),
+                downlead_quantity::sig(factor, 6),
+                watts(expected)
+            ),
+        ),
+    }
 }

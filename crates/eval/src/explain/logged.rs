@@ -9,8 +9,8 @@ use super::node::watts_value;
 use super::numbers::{NOTHING_DB, decibels, op, ratio_of_loss, share, share_value, value, watts};
 use super::totals::items;
 use crate::cause::Cause;
+use crate::certificate;
 use crate::chain::{NodeState, dbm_words};
-use crate::instrument::instrument_db;
 use crate::result::{
     BudgetItem, CauseKind, CauseName, LogResult, LogRow, Logged, NodeResult, TapResult,
 };
@@ -164,16 +164,17 @@ impl Cx<'_> {
                 decibels(d_db),
                 verdict.reading_word().replace('-', " ")
             ),
-        )
-        .by(
-            "10 log10(read/expected)",
-            format!("10 log10({} / {})", watts(r.read), watts(expected)),
         );
         let instrument = r.instrument.as_deref().or(own);
         let instrument = instrument.and_then(|n| self.env.instrument(n));
+        let date = Some(&*r.date).filter(|d| !d.is_empty());
+        let (factor, u_read) = instrument.map_or((1.0, 0.0), |i| {
+            certificate::read(i, self.env, date, (self.band.hz, r.read))
+        });
+        let d = super::judged::against(d, (r.read, factor), expected);
         let mut budget = state.forward.clone();
         if let Some(i) = instrument {
-            budget.add(Cause::Instrument(&i.name.text), -instrument_db(i, r.read));
+            budget.add(Cause::Instrument(&i.name.text), -u_read);
         }
         let mut causes = items(&budget);
         let scatter = scatter_db(instrument, state);

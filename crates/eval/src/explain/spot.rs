@@ -81,15 +81,23 @@ impl Site<'_, '_> {
 
     fn density(&self, s: &Source, r: &SpotResult, spot: Option<&Spot>) -> Derivation {
         let (density, d) = (s.density_w_m2.unwrap_or(f64::NAN), s.distance_m);
-        let zone = match s.near {
-            true => "main beam; nearer than 2 D²/λ, where it is an upper estimate",
-            false => "main beam, beyond 2 D²/λ where the length is stated",
+        let zone = match (s.near, s.down_db > 0.0) {
+            (_, true) => "by the antenna's pattern, beyond 2 D²/λ",
+            (true, _) => "main beam; nearer than 2 D²/λ, where it is an upper estimate",
+            _ => "main beam, beyond 2 D²/λ where the length is stated",
+        };
+        let (formula, toward) = match s.down_db > 0.0 {
+            true => (
+                "g² × EIRP × 10^(-down/10)/(4 π R²)",
+                format!(" × {}", super::numbers::ratio_of_loss(s.down_db)),
+            ),
+            false => ("g² × EIRP/(4 π R²)", String::new()),
         };
         let mut out = Derivation::of("power density S", value(density, "W/m2"))
             .by(
-                "g² × EIRP/(4 π R²)",
+                formula,
                 format!(
-                    "{}^2 × {} / (4 × {PI} × {}^2)",
+                    "{}^2 × {}{toward} / (4 × {PI} × {}^2)",
                     op(r.reflection),
                     watts(s.eirp_w),
                     op(d.unwrap_or(f64::NAN))
@@ -100,6 +108,13 @@ impl Site<'_, '_> {
             ))
             .with(self.eirp(s))
             .with_all(self.distance(s, spot));
+        if s.down_db > 0.0 {
+            out = out.with(
+                Derivation::of("down toward the spot", super::numbers::decibels(s.down_db)).from(
+                    "least of the pattern over the angles from all parts of the antenna, at most 20 dB; between two rows the one with more gain",
+                ),
+            );
+        }
         if let Some(c) = s.cylinder_w_m2 {
             out = out.with(
                 Derivation::of("mean over a cylinder around the antenna", value(c, "W/m2"))

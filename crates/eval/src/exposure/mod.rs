@@ -160,6 +160,8 @@ pub struct Source {
     pub distance_m: Option<f64>,
     /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
     pub near: bool,
+    /// How far the gain toward the spot is below the peak, dB, by the antenna's pattern.
+    pub down_db: f64,
     /// Power density averaged over a cylinder around the antenna, W/m², where it is near and the power
     /// has not spread beyond the cylinder.
     pub cylinder_w_m2: Option<f64>,
@@ -276,6 +278,10 @@ pub struct KeepDistance {
 pub enum ExposureAssumed {
     /// The spot is in the main beam of every antenna.
     MainBeam,
+    /// Patterns of antennas count, and no antenna is without one.
+    Pattern,
+    /// Patterns of antennas count; of the others the main beam does.
+    PatternOrMainBeam,
     /// All transmitters are keyed at once and all the time.
     AllKeyed,
     /// Total reflection, as none is stated.
@@ -298,6 +304,12 @@ impl ExposureAssumed {
     pub fn words(self) -> &'static str {
         match self {
             ExposureAssumed::MainBeam => "the spot is in the main beam of every antenna",
+            ExposureAssumed::Pattern => {
+                "the patterns of the antennas as stated: beyond 2 D²/λ, at most 20 dB, at the angle from any part of an antenna that has the most gain"
+            }
+            ExposureAssumed::PatternOrMainBeam => {
+                "the patterns of antennas as stated (beyond 2 D²/λ, at most 20 dB, at the angle from any part with the most gain); of the others, and nearer, the spot is in the main beam"
+            }
             ExposureAssumed::AllKeyed => {
                 "all transmitters are keyed at once; a keyed share counts only with a window within the averaging time"
             }
@@ -390,6 +402,13 @@ pub(crate) fn station(
             .filter(|n| env.station(n).is_none())
             .map(|n| Open::Station(n.clone())),
     );
+    let texts = neighbours.iter().map(|n| n.station);
+    open.extend(
+        std::iter::once(st)
+            .chain(texts)
+            .filter(|s| crate::site::misread(s, env))
+            .map(|s| Open::Text(s.name.text.clone())),
+    );
     for n in &neighbours {
         let name = &n.station.name.text;
         let (theirs, chains) = radiators(Some(name), n.station, &n.chains);
@@ -403,11 +422,17 @@ pub(crate) fn station(
     if !sets.is_empty() {
         findings::open(&st.spots, &open, out);
     }
+    for spot in &st.spots {
+        geometry::impossible(spot, &all, out);
+    }
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
             let mut found = at(st, spot, (under, set), &all, env, out);
-            if !open.is_empty() {
+            // what is not known can only add to what is over the limits
+            if !open.is_empty() && found.verdict != ExposureVerdict::NotMet {
+            let impossible = geometry::impossible(spot, &all, &mut Vec::new());
+            if !open.is_empty() || impossible {
                 found.sum = None;
                 found.upper = None;
                 found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);
@@ -450,6 +475,8 @@ enum Open {
     Station(Box<str>),
     /// A chain without a result.
     Chain(Box<str>),
+    /// A station with a line that could not be read.
+    Text(Box<str>),
 }
 
 /// The factor on the field by reflection, and whether it is stated.
@@ -488,6 +515,11 @@ fn at(
         .iter()
         .map(|(s, _)| s.fraction.map(|f| if s.counts { f } else { 0.0 }))
         .sum();
+    // what is not known can only add to shares that are over the limits by themselves
+    let counted = sources.iter().filter(|(s, _)| s.counts);
+    let known: f64 = counted.filter_map(|(s, _)| s.fraction).sum();
+    let over = known / from_db(uncertainty(&sources, known)) > 1.0;
+    let sum = sum.or(over.then_some(known));
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
     let unlost = sum.map_or(1.0, |sum| lowered::factor(&sources, sum));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
@@ -500,6 +532,7 @@ fn at(
             .any(|r| r.is_range() == range)
     };
     let verdict = match (lower, upper) {
+        _ if over => ExposureVerdict::NotMet,
         _ if refused(true) => ExposureVerdict::Refused,
         _ if refused(false) => ExposureVerdict::CannotJudge,
         // nothing radiates: nothing to judge
@@ -510,8 +543,16 @@ fn at(
         (Some(_), Some(_)) => ExposureVerdict::MetAlone,
         _ => ExposureVerdict::CannotJudge,
     };
+    let by_pattern = |down: bool| {
+        let known = sources.iter().filter(|(s, _)| s.fraction.is_some());
+        known.filter(|(s, _)| (s.down_db > 0.0) == down).count() > 0
+    };
     let mut assumed = vec![
-        ExposureAssumed::MainBeam,
+        match (by_pattern(true), by_pattern(false)) {
+            (true, true) => ExposureAssumed::PatternOrMainBeam,
+            (true, false) => ExposureAssumed::Pattern,
+            _ => ExposureAssumed::MainBeam,
+        },
         ExposureAssumed::AllKeyed,
         ExposureAssumed::DistancesExact,
     ];

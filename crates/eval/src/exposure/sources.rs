@@ -5,11 +5,13 @@ use downlead_physics::exposure::{
     cylinder_density, density_of_electric, density_of_magnetic, far_field_distance, power_density,
     reactive_distance,
 };
+use downlead_physics::pattern::least_db;
 use downlead_physics::radiated::field_strength_exact;
+use downlead_quantity::from_db;
 use downlead_station::Env;
 use downlead_station::model::{
-    Confidence, Direction, ExposureClause, Field, Part, PowerKind, RuleSet, Spot, Station, Tier,
-    Transmitter, Variable,
+    Confidence, Direction, ExposureClause, Field, Part, Pattern, PowerKind, RuleSet, Spot, SpotAt,
+    Station, Tier, Transmitter, Variable,
 };
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
@@ -28,6 +30,29 @@ pub(super) struct Mast {
     pub(super) size_m: Option<f64>,
     /// Whether it radiates less than half of what it accepts.
     pub(super) lossy: bool,
+    /// Its patterns.
+    patterns: Box<[Pattern]>,
+}
+
+impl Mast {
+    /// How far its gain is below the peak toward a spot, dB: by the pattern on a band, at the angle from any of its
+    /// parts with the most gain. Nothing where no angle is known.
+    fn down_db(&self, spot: &Spot, band: &str) -> f64 {
+        let SpotAt::Beside(out, agl) = spot.at else {
+            return 0.0;
+        };
+        let (Some((low, high)), Some(size)) = (self.height_m, self.size_m) else {
+            return 0.0;
+        };
+        let of = |p: &&Pattern| p.on.iter().any(|b| *b.text == *band);
+        let bare = |p: &&Pattern| p.on.is_empty();
+        let found = self.patterns.iter().find(of);
+        let Some(p) = found.or_else(|| self.patterns.iter().find(bare)) else {
+            return 0.0;
+        };
+        let angle = |height: f64| libm::atan2(agl - height, out).to_degrees();
+        least_db(&p.rows, angle(high), angle(low - size))
+    }
 }
 
 /// One transmit chain on one band.
@@ -126,6 +151,7 @@ pub(super) fn radiators<'r>(
                 height_m: a.height_agl.as_ref().map(ends),
                 size_m: a.size.map(|s| s.value),
                 lossy: a.efficiency.is_some_and(|e| ends(&e).0 < 0.5),
+                patterns: a.pattern.clone(),
             })
             .collect();
         // the points of a band follow each other
@@ -371,6 +397,7 @@ impl Radiator<'_> {
             uncertainty_db: self.uncertainty_db,
             distance_m: nearest.as_ref().and_then(|n| n.1.clone().ok()),
             near: false,
+            down_db: 0.0,
             cylinder_w_m2: None,
             density_w_m2: None,
             electric_v_m: None,
@@ -390,9 +417,15 @@ impl Radiator<'_> {
         match self.refused(&s, nearest.map(|n| (n.0.clone(), n.1)), limit.is_some()) {
             Err(why) => s.refused = Some(why),
             Ok((d, antenna)) => {
-                let density = power_density(s.eirp_w, d, reflection);
+                // a pattern has formed beyond 2 D²/λ only
+                let far = |size: f64| d >= far_field_distance(size, self.range.1);
+                if antenna.size_m.is_some_and(far) {
+                    s.down_db = antenna.down_db(spot, &self.band);
+                }
+                let toward = s.eirp_w * from_db(-s.down_db);
+                let density = power_density(toward, d, reflection);
                 s.density_w_m2 = Some(density);
-                s.electric_v_m = Some(reflection * field_strength_exact(s.eirp_w, d));
+                s.electric_v_m = Some(reflection * field_strength_exact(toward, d));
                 s.fraction = s.limit_w_m2.map(|l| density / l).filter(|f| f.is_finite());
                 if s.fraction.is_none() {
                     s.refused = Some(Refused::NoClause);
@@ -463,7 +496,10 @@ mod tests {
         Radiator {
             station: None,
             source: None,
-            chain: Loc::new(downlead_base::ItemId::fresh(), downlead_base::Span::new(0, 0)),
+            chain: Loc::new(
+                downlead_base::ItemId::fresh(),
+                downlead_base::Span::new(0, 0),
+            ),
             stated_w: Some(16.0),
             lowered: super::super::lowered::Lowered::default(),
             transmitter: Box::default(),

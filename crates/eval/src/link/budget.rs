@@ -11,7 +11,7 @@ use downlead_station::{Env, nearest};
 use super::models::Path;
 use super::{
     Ends, HopNotJudged, HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled,
-    NoiseUsed, TerrainResult, WhyHop, lengths, profile,
+    NoiseUsed, TerrainResult, WhyHop, lengths, pattern, profile,
 };
 use crate::chain::{Cx, evaluate, gain_at};
 use crate::point::{Point, points};
@@ -42,7 +42,7 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
         hops: Vec::new(),
         not_judged: Vec::new(),
         lengths_differ: false,
-        assumed: vec![LinkAssumed::MainBeam, LinkAssumed::Polarisation],
+        assumed: vec![LinkAssumed::Polarisation],
         profile: Vec::new(),
         k: l.k.unwrap_or(4.0 / 3.0),
     };
@@ -348,6 +348,7 @@ impl One<'_, '_> {
                 self.to.name,
                 self.to.antenna().map(|a| a.0.loc),
             ),
+            patterns: (None, None),
             gain_dbi: gain.as_ref().map(|g| g.dbi),
             receive_loss_db: heard.total_db,
             level_dbm: None,
@@ -367,6 +368,20 @@ impl One<'_, '_> {
             h.missing.push(Missing::Profile);
         }
         let slope = self.path(&mut h, (&ground, turned, r.k), out);
+        h.patterns = pattern::of_hop(
+            &h,
+            r.k,
+            (
+                self.from.antenna().map(|a| a.1),
+                self.to.antenna().map(|a| a.1),
+            ),
+            (&sent.band, &heard.band),
+        );
+        r.assumed.push(match h.patterns {
+            (Some(_), Some(_)) => LinkAssumed::Pattern,
+            (None, None) => LinkAssumed::MainBeam,
+            _ => LinkAssumed::PatternOrMainBeam,
+        });
         if self.from.at_its_tip() || self.to.at_its_tip() {
             r.assumed.push(LinkAssumed::HighestPoint);
         }
@@ -593,7 +608,8 @@ impl One<'_, '_> {
             h.missing.push(Missing::Gain);
         }
         // at the antenna's terminals, dBm
-        let at_antenna = (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? + h.gain_dbi?))();
+        let at_antenna =
+            (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? - h.pattern_db() + h.gain_dbi?))();
         h.level_dbm = at_antenna.zip(heard.total_db).map(|(l, lost)| l - lost);
         let Some(need) = &self.l.need else { return };
         h.verdict = LinkVerdict::CannotJudge;
@@ -642,6 +658,11 @@ impl One<'_, '_> {
             + own.level.u.powi(2)
             + gain_u.powi(2)
             + noise.powi(2)
+            + [h.patterns.0, h.patterns.1]
+                .iter()
+                .flatten()
+                .map(|t| t.u_db.powi(2))
+                .sum::<f64>()
             + distance.powi(2)
             + 2.0 * common(sent, heard);
         let u_db = 2.0 * square.sqrt();
@@ -660,12 +681,13 @@ impl One<'_, '_> {
             left_db: left,
             u_db,
         });
-        let free = h.loss_db().unwrap_or(f64::NAN);
+        // elsewhere the main beam may point there
+        let (free, most) = (h.loss_db().unwrap_or(f64::NAN), h.pattern_db());
         h.coverage = self
             .l
             .coverage
             .iter()
-            .map(|&d| (d, margin + free - path::free_space(h.hz, d)))
+            .map(|&d| (d, margin + most + free - path::free_space(h.hz, d)))
             .collect();
         if h.verdict == LinkVerdict::NotMet {
             out.push(

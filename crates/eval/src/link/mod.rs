@@ -6,6 +6,7 @@
 mod budget;
 mod lengths;
 mod models;
+mod pattern;
 mod profile;
 
 use downlead_base::Loc;
@@ -14,6 +15,7 @@ use downlead_station::model::Model;
 
 pub(crate) use budget::link;
 pub use models::Refused;
+pub use pattern::Taken;
 
 /// What a link comes to.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,6 +80,8 @@ impl WhyHop {
 pub enum LinkAssumed {
     K43,
     MainBeam,
+    Pattern,
+    PatternOrMainBeam,
     Polarisation,
     NoClutter,
     NoSiteNoise,
@@ -91,6 +95,12 @@ impl LinkAssumed {
     pub fn words(self) -> &'static str {
         match self {
             LinkAssumed::K43 => "a k factor of 4/3: none is stated",
+            LinkAssumed::Pattern => {
+                "the patterns of both antennas, on a straight line between their rows, toward the other end or the edge between"
+            }
+            LinkAssumed::PatternOrMainBeam => {
+                "an antenna with a pattern counts by it toward the other end or the edge between; another is in the main beam"
+            }
             LinkAssumed::MainBeam => "each antenna is in the main beam of the other",
             LinkAssumed::Polarisation => "both antennas have the same polarisation",
             LinkAssumed::NoClutter => {
@@ -326,6 +336,8 @@ pub struct HopResult {
     pub(crate) ends: Ends,
     /// Names of the two chains, and the place of the receiving antenna.
     pub(crate) places: (Loc, Loc, Option<Loc>),
+    /// What the patterns of the sending and of the receiving antenna take.
+    pub patterns: (Option<Taken>, Option<Taken>),
     /// Gain of the receiving antenna, dBi.
     pub gain_dbi: Option<f64>,
     /// Loss of the receiving chain, dB.
@@ -345,6 +357,13 @@ pub struct HopResult {
 }
 
 impl HopResult {
+    /// What the patterns of both antennas take, dB.
+    #[must_use]
+    pub fn pattern_db(&self) -> f64 {
+        let of = |t: &Option<Taken>| t.map_or(0.0, |t| t.down_db);
+        of(&self.patterns.0) + of(&self.patterns.1)
+    }
+
     /// Loss of the model that counts, dB.
     #[must_use]
     pub fn loss_db(&self) -> Option<f64> {

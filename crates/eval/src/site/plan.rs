@@ -21,7 +21,7 @@ const POINTED_OUT: u32 = 3;
 /// Frequencies that are as good as equal, Hz.
 const EQUAL_HZ: f64 = 1e-3;
 
-/// Searches the site of a station; none where it has no receive channel, or nothing sends.
+/// Searches the site of a station; none where it has no receive channel, or nothing sends, and no desense is limited.
 pub(crate) fn plan(
     st: &Station,
     chains: &[ChainResult],
@@ -32,7 +32,10 @@ pub(crate) fn plan(
     desense::offsets(st, env, out);
     let mut all = Gathered::default();
     all.station(st, false, env);
-    if all.channels.is_empty() {
+    let desense = desense::desense(st, chains, env);
+    // a limit has its verdict also where nothing sends, or may send anywhere
+    let limited = desense.iter().any(|d| d.limit.is_some());
+    if all.channels.is_empty() && !limited {
         return None;
     }
     let others = env.on_site_of(st);
@@ -45,7 +48,7 @@ pub(crate) fn plan(
             all.left_out.push((name, LeftOut::NotDefined));
         }
     }
-    if all.carriers.is_empty() {
+    if all.carriers.is_empty() && !limited {
         return None;
     }
     let named = st.site.beside.iter().map(|b| &b.station.text);
@@ -70,7 +73,7 @@ pub(crate) fn plan(
         left_out: all.left_out.into(),
         hits: Box::default(),
         isolations,
-        desense: desense::desense(st, chains, env),
+        desense,
     };
     desense::findings(&site.desense, out);
     search(&mut site);

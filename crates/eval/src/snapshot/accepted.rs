@@ -45,7 +45,11 @@ struct Stated<'s> {
 }
 
 /// Codes whose findings need the history of the files.
-const OF_HISTORY: [&str; 2] = [codes::READING_EDITED.id, codes::LENGTH_MISTYPED.id];
+const OF_HISTORY: [&str; 3] = [
+    codes::READING_EDITED.id,
+    codes::LENGTH_MISTYPED.id,
+    codes::FIGURE_MISTYPED.id,
+];
 
 impl Snapshot {
     /// A day as of which acceptances are judged; without it the newest date in each file is taken.

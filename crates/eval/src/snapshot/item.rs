@@ -64,6 +64,7 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
                 &mut r.diagnostics,
             );
         }
+        Meaning::Instrument(i) => crate::certificate::files(i, env, &mut r.diagnostics),
         Meaning::Link(l) => {
             r.link = Some(Box::new(crate::link::link(l, env, &mut r.diagnostics)));
         }

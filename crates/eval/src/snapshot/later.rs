@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use downlead_base::{ItemId, Span};
 use downlead_station::Loader;
-use rustc_hash::FxHashMap;
+use rustc_hash::{FxHashMap, FxHashSet};
 
 use super::edit::uses_of;
 use super::parallel::evaluate_all;
@@ -135,6 +135,19 @@ impl Snapshot {
             self.compare_recorded();
         }
         done
+    }
+
+    /// Computes those of some items that were left for later.
+    pub(super) fn evaluate_wanted(
+        &mut self,
+        wanted: &FxHashSet<(usize, ItemId)>,
+        stage: Stage,
+        stop: &dyn Fn() -> bool,
+    ) {
+        let all = self.later.0.iter().filter(|(k, _)| wanted.contains(k));
+        let mut todo: Vec<(usize, Todo)> = all.map(|(k, t)| (k.0, *t)).collect();
+        todo.sort_unstable_by_key(|(scope, t)| (*scope, t.item));
+        self.do_these(todo, stage, stop);
     }
 
     fn do_these(

@@ -13,6 +13,7 @@ mod load;
 mod near_file;
 mod outside;
 mod parallel;
+pub(crate) mod recall;
 mod recorded;
 mod variant;
 

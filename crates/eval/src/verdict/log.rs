@@ -8,14 +8,16 @@ use downlead_station::attach::Row;
 use downlead_station::model::{Instrument, Name};
 
 use super::newest::Newest;
+use super::reading::certified;
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use super::trend::trend_of;
 use super::watts_swr::in_row;
 use crate::assume::Assumed;
 use crate::cause::Cause;
+use crate::certificate;
 use crate::chain::{NodeState, Run};
-use crate::instrument::{instrument_db, lapsed, meter_of, note_scatter};
+use crate::instrument::{lapsed, meter_of, note_scatter};
 use crate::log_place::on_band;
 use crate::result::{LogResult, LogRow, Logged, Verdict};
 use crate::table::{Said, lines_words};
@@ -151,6 +153,10 @@ fn one<'m>(
     if let (Some(i), Some(d)) = (instrument, &row.date) {
         lapsed(i, d, loc, &mut run.diags);
     }
+    if let Some(i) = instrument {
+        let w = row.forward_w.map(|w| w.0);
+        certified(run, loc, w, row.date.as_deref(), i);
+    }
     run.diags.extend(in_row(loc, row, instrument));
     let blank = |what, read, expected: Option<f64>| LogRow {
         line: row.line,
@@ -158,6 +164,7 @@ fn one<'m>(
         what,
         instrument: name.map(Into::into),
         read,
+        corrected: read,
         // what the station lets expect now says nothing of how it was
         expected: expected.filter(|_| older_than.is_none()),
         older_than: older_than.map(Into::into),
@@ -196,14 +203,19 @@ fn forward<'m>(
     judged: &mut LogRow,
 ) {
     let mut b = state.forward.clone();
+    let date = row.date.as_deref();
+    let (factor, u_db) = instrument.map_or((1.0, 0.0), |i| {
+        certificate::read(i, run.cx.env, date, (run.point.hz, w))
+    });
     if let Some(i) = instrument {
-        b.add(Cause::Instrument(&i.name.text), -instrument_db(i, w));
+        b.add(Cause::Instrument(&i.name.text), -u_db);
     }
+    judged.corrected = factor * w;
     let usable = instrument.is_none_or(|i| !i.broken);
     let Some(expected) = state.forward_w.filter(|_| usable) else {
         return;
     };
-    let d = to_db(w / expected);
+    let d = to_db(factor * w / expected);
     let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
     let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
     let verdict = match agreement(d, u, smallest) {

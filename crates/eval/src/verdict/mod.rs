@@ -33,7 +33,7 @@ use reading::reading;
 
 pub(crate) use expectation::receive_statement;
 pub(crate) use power_kind::{mean_factor, mean_over, peak_over, pep_factor};
-pub(crate) use reading::{power_budget, read_reflection};
+pub(crate) use reading::{corrected, power_budget, read_reflection};
 pub(crate) use reflection::METER_GAMMA;
 pub(crate) use rule::SMALLEST_FAULT_DB;
 pub(crate) use same_meter::scatter_db;

@@ -3,6 +3,7 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::mismatch::gamma_from_swr;
 use downlead_quantity::{Measure, db, decibel_signed, from_db, number, power, to_db};
+use downlead_station::Env;
 use downlead_station::model::{Accuracy, Instrument, Meta, Read, ReadPower};
 
 use super::largest::largest;
@@ -12,6 +13,7 @@ use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
 use crate::assume::Assumed;
 use crate::cause::{Budget, Cause};
+use crate::certificate;
 use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed};
 use crate::result::{BandResult, ReadingResult, Verdict};
@@ -36,13 +38,27 @@ fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state
     );
 }
 
-/// Contributions to the difference between a reading of power and what the text says.
+/// The factor that corrects a reading of power, and the uncertainty of its instrument there, dB.
+pub(crate) fn corrected(
+    m: &Measure,
+    meta: &Meta,
+    instrument: Option<&Instrument>,
+    env: &Env,
+    hz: f64,
+) -> (f64, f64) {
+    instrument.map_or((1.0, 0.0), |i| {
+        certificate::read(i, env, meta.date.as_deref(), (hz, m.value))
+    })
+}
+
+/// Contributions to the difference between a reading of power and what the text says; of the
+/// instrument with its uncertainty there, dB.
 pub(crate) fn power_budget<'m>(
     (which, m): (ReadPower, &Measure),
     own_tolerance: bool,
     meta: &'m Meta,
     loc: Loc,
-    instrument: Option<&'m Instrument>,
+    instrument: Option<(&'m Instrument, f64)>,
     state: &NodeState<'m>,
 ) -> Budget<'m> {
     let mut b = match which {
@@ -56,7 +72,7 @@ pub(crate) fn power_budget<'m>(
                 .as_ref()
                 .map_or(Cause::Power(loc), |n| Cause::Instrument(&n.text)),
         ),
-        (false, Some(i)) => (instrument_db(i, m.value), Cause::Instrument(&i.name.text)),
+        (false, Some((i, u_db))) => (u_db, Cause::Instrument(&i.name.text)),
         (false, None) => (0.0, Cause::Power(loc)),
     };
     // a meter that reads high does so at the transmitter and here: what it errs by cancels
@@ -135,6 +151,25 @@ pub(super) fn reading<'m>(
     }
 }
 
+/// What is to be said of the certificate of a reading's instrument.
+pub(super) fn certified(
+    run: &mut Run<'_, '_>,
+    loc: Loc,
+    watts: Option<f64>,
+    date: Option<&str>,
+    i: &Instrument,
+) {
+    let (env, hz) = (run.cx.env, run.point.hz);
+    certificate::findings(i, date, loc, env, &mut run.diags);
+    if let Some(b) = certificate::bearing(i, date, &env.attachments)
+        && let Some(w) = watts
+        && b.certificate.at(hz, w).is_none()
+    {
+        run.diags
+            .extend(certificate::outside(i, &b, (hz, w), 1, loc));
+    }
+}
+
 /// Points out a reading without its date, instrument or reader.
 fn incomplete(run: &mut Run<'_, '_>, loc: Loc, meta: &Meta) {
     let lacks: Vec<&str> = [
@@ -202,9 +237,15 @@ fn power_reading<'m>(
     } else if !own_tolerance {
         run.assumed.add(Assumed::ReadingExact, loc);
     }
-    let b = power_budget((which, m), own_tolerance, meta, loc, instrument, state);
+    let hz = run.point.hz;
+    let (factor, u_db) = corrected(m, meta, instrument, run.cx.env, hz);
+    if let Some(i) = instrument {
+        certified(run, loc, Some(m.value), meta.date.as_deref(), i);
+    }
+    let with = instrument.map(|i| (i, u_db));
+    let b = power_budget((which, m), own_tolerance, meta, loc, with, state);
     let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
-    let d = to_db(m.value / expected);
+    let d = to_db(factor * m.value / expected);
     let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
     let unnamed = instrument.is_none() && !own_tolerance;
     let verdict = match agreement(d, u, smallest) {
@@ -214,8 +255,12 @@ fn power_reading<'m>(
         }
         v => v,
     };
+    let of = match factor == 1.0 {
+        true => String::new(),
+        false => format!(" and {} corrected", power(factor * m.value)),
+    };
     let words = format!(
-        "{} read, {} expected: {} with an uncertainty of {}",
+        "{} read{of}, {} expected: {} with an uncertainty of {}",
         power(m.value),
         power(expected),
         decibel_signed(d),

@@ -63,9 +63,10 @@ pub(super) fn trend_of(
                 r.read,
                 downlead_physics::uncertainty::rectangular(SWR_HALF_WIDTH),
             ),
-            _ if r.read > 0.0 && first.read > 0.0 => {
-                (to_db(r.read / first.read), scatter_db(run, r, one_meter))
-            }
+            _ if r.corrected > 0.0 && first.corrected > 0.0 => (
+                to_db(r.corrected / first.corrected),
+                scatter_db(run, r, one_meter),
+            ),
             _ => continue,
         };
         points.push((r.date.clone(), TrendPoint { days: d, value, u }));

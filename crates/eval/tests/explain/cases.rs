@@ -545,6 +545,22 @@ fn each_way_to_a_share_is_followed() {
     close(value(step(&d, "limit at")), 0.0037 * 438.9_f64.sqrt(), 1e-6);
 }
 
+/// The pattern of an antenna, at a spot and in a hop.
+#[test]
+fn a_pattern_is_a_step_of_a_spot_and_of_a_hop() {
+    let text = "rules r \"x\" {\n    dated 2026-01-15\n    reflection 1.6\n    limit 2 W/m2 on 30 MHz to 3 GHz, public, averaging 30 min, \"7.1\", confidence high\n}\nstation hill {\n    ground 120 m amsl\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot gate 5 m out, 2 m agl, public\n    transmitter TX1 32 W ± 5 % carrier, fm\n    antenna A1 {\n        gain 5.2 dBi ± 0.5 dB\n        height 26 m agl\n        size 2.7 m\n        pattern elevation { 2° 6 dB; 0° 0 dB; -2° 6 dB; -60° 14 dB; -90° 18 dB }\n    }\n    chain out on 145 MHz {\n        TX1\n        A1\n    }\n}\nstation car {\n    ground 20 m amsl\n    receiver RX1 -117 dBm ± 2 dB for 12 dB sinad\n    chain hear on 145 MHz receive {\n        antenna 2.15 dBi ± 1 dB, height 1.5 m agl\n        RX1\n    }\n}\nlink l {\n    hop out of hill to hear of car\n    distance 8 km\n    need 12 dB sinad\n}\n";
+    let s = load(text);
+    let d = only(line(&s, "main.downlead", "spot gate"));
+    close(value(step(&d, "down toward the spot")), 14.0, 1e-9);
+    let d = only(line(&s, "main.downlead", "hop out"));
+    close(
+        value(step(&d, "pattern of the sending antenna")),
+        // 123.15 m down over 8 km and the fall of the earth: -0.909°, by hand
+        2.727,
+        0.005,
+    );
+}
+
 /// The worked figures of the link: 107.5 dB of free space, 27.6 dB of terrain, 10.3 dB for 90 % of places.
 #[test]
 fn a_hop_is_derived_from_end_to_end() {

@@ -7,6 +7,7 @@ mod convert;
 mod inverse;
 mod mends;
 mod parts;
+mod write;
 
 use downlead_base::Span;
 use downlead_eval::Snapshot;
@@ -55,6 +56,7 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
             let mut list = f.fixes.clone();
             mends::of(s, doc, f, &mut list);
             bench::mends(s, doc, f, &mut list);
+            write::missing(s, doc, f, &mut list);
             list
         })
         .collect();
@@ -74,6 +76,8 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     parts::extract(s, doc, range.start, &mut out);
     parts::inline(s, doc, range.start, &mut out);
     parts::define(s, doc, range.start, &mut out);
+    write::receive(s, doc, range.start, &mut out);
+    write::at_node(s, doc, range.start, c, &mut out);
     assume::explicit(s, doc, range, &mut out);
     bench::fitted(s, doc, range.start, &mut out);
     let fixes = fix_all(s, file, c);

@@ -8,6 +8,7 @@ mod lines;
 mod parts;
 mod radiated;
 mod rules;
+mod site;
 mod verdicts;
 
 use std::collections::BTreeMap;
@@ -115,6 +116,9 @@ impl<'s> HintsByItem<'s> {
         if h.c.hints.limits {
             h.rules(&result.chains);
             h.spots_and_hops(&low.meaning, result);
+            if let Some(site) = &result.site {
+                h.site(site);
+            }
         }
         if let (Some(r), Meaning::Session(s)) = (&result.session, &low.meaning)
             && self.c.hints.readings

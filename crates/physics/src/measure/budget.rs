@@ -24,6 +24,8 @@ pub enum Source {
     Mismatch(usize),
     /// An adapter that came or went with the piece.
     Adapter(usize),
+    /// A point of the calibration certificate of a meter.
+    Certificate(usize),
     /// Anything the caller adds.
     Other(usize),
 }

@@ -133,6 +133,28 @@ pub struct Level {
     pub count: usize,
     /// Standard deviation of the readings in W; 0 for one.
     pub spread_w: f64,
+    /// What a calibration certificate says of the meter there; `watts` is corrected by it.
+    pub calibration: Option<Calibration>,
+}
+
+/// How well a corrected reading is known by the certificate of its meter.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Calibration {
+    /// The points of the certificate between which the correction was interpolated: number of the point,
+    /// and its share times its relative standard uncertainty. Readings that rest on one point share
+    /// its error.
+    pub terms: [(usize, f64); 4],
+    /// The certificate holds: it takes the place of the scale, offset and linearity of the meter,
+    /// which count as well otherwise.
+    pub holds: bool,
+}
+
+impl Calibration {
+    /// Relative standard uncertainty of a lone reading by the certificate.
+    #[must_use]
+    pub fn u_relative(&self) -> f64 {
+        crate::uncertainty::rss(self.terms.iter().map(|t| t.1))
+    }
 }
 
 impl Level {
@@ -146,6 +168,7 @@ impl Level {
             minutes,
             count: 1,
             spread_w: 0.0,
+            calibration: None,
         }
     }
 
@@ -173,6 +196,7 @@ impl Level {
             minutes,
             count: readings.len(),
             spread_w,
+            calibration: None,
         })
     }
 

@@ -46,7 +46,7 @@ pub use length::{
     Length, Slope, Tape, against_tape, length_from_delay, length_from_phase_slope,
     length_from_spacing, phase_slope,
 };
-pub use meter::{Level, Meter};
+pub use meter::{Calibration, Level, Meter};
 pub use odd::{APART, Explained, Odd, Seen, Slip, odd_one_out, slip, without};
 pub use one_port::{OnePort, OpenShort, directivity_u, impedance, one_port, open_short};
 pub use per_length::{PerLength, per_length};

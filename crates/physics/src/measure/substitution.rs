@@ -207,13 +207,19 @@ pub fn substitution(
     let from = meter_of(baselines.first(), meters)?;
     let to = meter_of(piece, meters)?;
     let base = baselines.at(piece.minutes, rules);
-    add_shared(budget, baselines.first().meter, from, base.watts, 1.0);
-    add_shared(budget, piece.meter, to, piece.watts, -1.0);
     let used = weights(&base.how, baselines.levels());
+    let certified = used.iter().all(|(i, _)| certified(&baselines.levels()[*i]));
+    if !certified {
+        add_shared(budget, baselines.first().meter, from, base.watts, 1.0);
+    }
+    add_meter(budget, piece, to, -1.0);
     for (i, weight) in used {
+        add_certificate(budget, &baselines.levels()[i], weight);
         add_scatter(budget, &baselines.levels()[i], from, weight);
     }
-    add_linearity(budget, baselines.first().id, from, base.watts, 1.0);
+    if !certified {
+        add_linearity(budget, baselines.first().id, from, base.watts, 1.0);
+    }
     add_own(budget, piece, to, -1.0);
     budget.add(
         Source::Drift(baselines.levels()[used[0].0].id),
@@ -245,7 +251,7 @@ pub fn two_meters(
     let mut db = 0.0;
     for (level, sign) in [(input, 1.0), (output, -1.0)] {
         let meter = meter_of(level, meters)?;
-        add_shared(budget, level.meter, meter, level.watts, sign);
+        add_meter(budget, level, meter, sign);
         add_own(budget, level, meter, sign);
         db += sign * to_db(level.watts);
     }
@@ -272,7 +278,7 @@ pub fn in_line(
 ) -> Result<f64, MeasureError> {
     for (level, sign) in [(near, -1.0), (far, 1.0)] {
         let meter = meter_of(level, meters)?;
-        add_shared(budget, level.meter, meter, level.watts, sign);
+        add_meter(budget, level, meter, sign);
         add_own(budget, level, meter, sign);
     }
     Ok(to_db(far.watts / near.watts))
@@ -424,6 +430,26 @@ fn meter_of<'a>(level: &Level, meters: &'a [Meter]) -> Result<&'a Meter, Measure
         .ok_or(MeasureError::UnknownMeter(level.id))
 }
 
+/// Whether a certificate that holds says how far a reading is off.
+fn certified(level: &Level) -> bool {
+    level.calibration.is_some_and(|c| c.holds)
+}
+
+/// What the certificate of a meter leaves open at a reading.
+fn add_certificate(budget: &mut Budget, level: &Level, weight: f64) {
+    for (point, u) in level.calibration.iter().flat_map(|c| c.terms) {
+        budget.add(Source::Certificate(point), weight * DB_PER_RELATIVE * u);
+    }
+}
+
+/// Errors that readings of a meter share, by its certificate or by its class.
+fn add_meter(budget: &mut Budget, level: &Level, meter: &Meter, sign: f64) {
+    add_certificate(budget, level, sign);
+    if !certified(level) {
+        add_shared(budget, level.meter, meter, level.watts, sign);
+    }
+}
+
 /// Errors that all readings of a meter share.
 fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sign: f64) {
     let c = sign * DB_PER_RELATIVE;
@@ -433,7 +459,9 @@ fn add_shared(budget: &mut Budget, number: usize, meter: &Meter, watts: f64, sig
 
 /// Errors of one reading alone.
 fn add_own(budget: &mut Budget, level: &Level, meter: &Meter, weight: f64) {
-    add_linearity(budget, level.id, meter, level.watts, weight);
+    if !certified(level) {
+        add_linearity(budget, level.id, meter, level.watts, weight);
+    }
     add_scatter(budget, level, meter, weight);
 }
 

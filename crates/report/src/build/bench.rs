@@ -4,7 +4,7 @@ use downlead_eval::Places;
 use downlead_eval::bench::result::{BenchBand, BenchCell, BenchPiece, SessionResult};
 use downlead_physics::measure::{LossFit, Source, Verdict};
 use downlead_station::Env;
-use downlead_station::model::{Accuracy, Meaning};
+use downlead_station::model::{Accuracy, Instrument, Meaning};
 use downlead_station::session::{LengthBy, Session};
 
 use crate::shape::bench::*;
@@ -38,7 +38,11 @@ pub fn session(places: &Places<'_>, s: &Session, r: &SessionResult, env: &Env) -
         date: s.meta.date.as_ref().map(ToString::to_string),
         person: s.meta.person.as_ref().map(ToString::to_string),
         temperature_c: s.temperature.map(|t| t.value),
-        instruments: r.meters.iter().map(|n| instrument(n, env)).collect(),
+        instruments: r
+            .meters
+            .iter()
+            .map(|n| instrument(n, s.meta.date.as_deref(), env))
+            .collect(),
         readings: r.readings,
         rows_lost: r.lost,
         verdicts: counts(cells.iter().copied()),
@@ -61,7 +65,7 @@ pub fn counts<'c>(cells: impl Iterator<Item = &'c BenchCell>) -> VerdictCounts {
     VerdictCounts::of(compared.map(|x| x.verdict.into()))
 }
 
-fn instrument(name: &str, env: &Env) -> InstrumentReport {
+fn instrument(name: &str, date: Option<&str>, env: &Env) -> InstrumentReport {
     let i = env.instrument(name);
     let accuracy = i.and_then(|i| i.accuracy);
     InstrumentReport {
@@ -86,11 +90,39 @@ fn instrument(name: &str, env: &Env) -> InstrumentReport {
             .and_then(|i| i.linearity.filter(|_| i.linearity_of_scale)),
         standard_repeatability: i.and_then(|i| i.repeatability),
         directivity_db: i.and_then(|i| i.directivity_db),
+        certificate: i.and_then(|i| certificate(i, date, env)),
+        recalled_percent: i.and_then(|i| Some(100.0 * i.recalled.as_ref()?.share)),
+        recalled_since: i
+            .and_then(|i| i.recalled.as_ref()?.since.as_ref())
+            .map(ToString::to_string),
         calibrated: i
             .and_then(|i| i.calibrated.as_ref())
             .map(ToString::to_string),
         due: i.and_then(|i| i.due.as_ref()).map(ToString::to_string),
     }
+}
+
+fn certificate(i: &Instrument, date: Option<&str>, env: &Env) -> Option<CertificateReport> {
+    let (file, c, holds) = downlead_eval::instrument::certificate(i, date, env)?;
+    let (lowest_hz, highest_hz) = c.range_hz().filter(|_| c.problems.is_empty())?;
+    Some(CertificateReport {
+        file: file.to_owned(),
+        number: c.number.as_deref().map(ToOwned::to_owned),
+        from: c
+            .from
+            .as_deref()
+            .or(i.calibrated.as_deref())
+            .map(ToOwned::to_owned),
+        until: c
+            .until
+            .as_deref()
+            .or(i.due.as_deref())
+            .map(ToOwned::to_owned),
+        lowest_hz,
+        highest_hz,
+        points: c.points.len(),
+        holds,
+    })
 }
 
 fn band(b: &BenchBand, r: &SessionResult) -> BandReport {
@@ -283,6 +315,7 @@ enum Kind {
     Drift,
     Mismatch,
     Adapters,
+    Certificate,
     OneEnd,
     Directivity,
     Other,
@@ -301,6 +334,7 @@ impl Kind {
             Source::Drift(_) => Kind::Drift,
             Source::Mismatch(_) => Kind::Mismatch,
             Source::Adapter(_) => Kind::Adapters,
+            Source::Certificate(_) => Kind::Certificate,
             Source::Other(0) => Kind::OneEnd,
             Source::Other(1) => Kind::Directivity,
             Source::Other(_) => Kind::Other,
@@ -321,6 +355,7 @@ impl Kind {
             Kind::Drift => "drift between baselines",
             Kind::Mismatch => "mismatch of the bench",
             Kind::Adapters => "adapters",
+            Kind::Certificate => "certificate of the meter",
             Kind::OneEnd => "one end only",
             Kind::Directivity => "directivity",
             Kind::Other => "other",

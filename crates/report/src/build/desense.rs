@@ -2,13 +2,18 @@
 
 use downlead_eval::Places;
 use downlead_eval::site::SiteResult;
-use downlead_eval::site::desense::{DesenseResult, LegResult, Missing, Rise, Source, missing_of};
+use downlead_eval::site::desense::{
+    DesenseResult, DesenseVerdict, IsolationResult, LegResult, Missing, Rise, Source, missing_of,
+};
+use downlead_quantity::{frequency, number};
 use downlead_station::model::Around;
 
 use crate::shape::desense::{
     CarrierReport, DesenseReport, IsolationReport, NoiseReport, RiseReport, SourceReport,
 };
 use crate::shape::word::Word;
+use crate::words::desense as words;
+use crate::words::verdict::Judged;
 
 /// The isolations of a station.
 pub(super) fn isolations(places: &Places<'_>, s: &SiteResult) -> Vec<IsolationReport> {
@@ -34,6 +39,7 @@ pub(super) fn desense(places: &Places<'_>, s: &SiteResult) -> Vec<DesenseReport>
     s.desense.iter().map(|r| channel(places, r)).collect()
 }
 
+/// A desense with its uncertainty.
 fn rise(r: Rise) -> RiseReport {
     RiseReport {
         db: r.db,
@@ -43,7 +49,7 @@ fn rise(r: Rise) -> RiseReport {
 }
 
 /// The word of the text.
-pub(crate) fn surroundings(a: Around) -> &'static str {
+fn surroundings(a: Around) -> &'static str {
     let word = Around::ALL.into_iter().find(|x| x.1 == a);
     word.map_or("", |w| w.0)
 }
@@ -81,6 +87,7 @@ fn leg(l: Option<&LegResult>) -> (Option<String>, Option<f64>) {
     (l.map(|l| l.name.to_string()), l.map(|l| l.rejects_db))
 }
 
+/// One transmitter beside one receiver.
 fn source(s: &Source) -> SourceReport {
     let words = |all: &[Missing]| all.iter().map(Missing::words).collect();
     SourceReport {
@@ -123,4 +130,64 @@ fn source(s: &Source) -> SourceReport {
         }),
         carrier_missing: words(&s.carrier_missing),
     }
+}
+
+/// What an isolation comes to, for one line: `56.1 dB ± 6.9 dB at 146.3137 MHz, 5.1 wavelengths`.
+#[must_use]
+pub fn isolated_in_short(i: &IsolationResult) -> String {
+    let distance = i
+        .wavelengths
+        .map_or_else(String::new, |w| format!(", {} wavelengths", number(w, 1)));
+    match i.db {
+        Some(x) => format!(
+            "{} dB ± {} dB at {}{distance}",
+            words::tenth(x),
+            words::tenth(i.u_db),
+            frequency(i.hz)
+        ),
+        None => format!("too near for the rule at {}{distance}", frequency(i.hz)),
+    }
+}
+
+/// A desense for one line, both numbers: `not met: noise 9.3 dB, carrier 14.6 dB under blocking`.
+#[must_use]
+pub fn in_short(r: &DesenseResult) -> String {
+    let mut out = Judged::words(r.verdict).to_owned();
+    let noise = r.together.as_ref().or(r.most.as_ref());
+    let noise = noise.map(|t| format!("noise {} dB", words::some(t.db)));
+    let known = r.sources.iter().filter_map(|s| s.carrier.as_ref());
+    let known = known.filter(|c| c.verdict != DesenseVerdict::CannotJudge);
+    let carrier = known
+        .map(|c| c.under_db)
+        .min_by(f64::total_cmp)
+        .map(|x| format!("carrier {} blocking", words::over(-x)));
+    let both: Vec<String> = noise.into_iter().chain(carrier).collect();
+    if !both.is_empty() {
+        out += &format!(": {}", both.join(", "));
+    }
+    out
+}
+
+/// What they do together, a line for each transmitter beside a receiver, then what is missing.
+#[must_use]
+pub fn sources_in_short(r: &DesenseResult) -> Vec<String> {
+    let one = |s: &downlead_eval::site::desense::Source| {
+        let s = source(s);
+        let part = |what: &str, value: String, to: String| match to.is_empty() {
+            true => format!("{what} {value}"),
+            false => format!("{what} {value}, {to}"),
+        };
+        format!(
+            "{}: {}; {}",
+            s.transmitter,
+            part("noise", words::noise(&s), words::to_floor(&s)),
+            part("carrier", words::carrier(&s), words::to_blocking(&s))
+        )
+    };
+    let missing = missing_of(r).into_iter().map(|m| format!("missing: {m}"));
+    let together = r
+        .together
+        .map(|t| format!("together {}", words::rise(&rise(t))));
+    let sources = r.sources.iter().map(one);
+    together.into_iter().chain(sources).chain(missing).collect()
 }

@@ -103,6 +103,7 @@ fn source(s: &Source) -> SourceReport {
         uncertainty_db: s.uncertainty_db,
         distance_m: s.distance_m,
         zone: s.fraction.map(|_| if s.near { "near" } else { "far" }),
+        down_db: Some(s.down_db).filter(|d| *d > 0.0),
         density_w_m2: s.density_w_m2,
         electric_v_m: s.electric_v_m,
         cylinder_w_m2: s.cylinder_w_m2,

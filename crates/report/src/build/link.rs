@@ -70,6 +70,7 @@ fn hop(places: &Places<'_>, h: &HopResult) -> HopReport {
         path_loss_db: h.loss_db(),
         models: h.models.iter().map(model).collect(),
         terrain: h.terrain.as_ref().map(terrain),
+        patterns_db: [h.patterns.0, h.patterns.1].map(|t| t.map(|t| t.down_db)),
         gain_dbi: h.gain_dbi,
         receive_loss_db: h.receive_loss_db,
         level_dbm: h.level_dbm,

@@ -138,6 +138,14 @@ fn spots(doc: &mut Document, e: &ExposureReport) {
                 "a transmitter is on one band at a time: its largest share counts".into(),
             ));
         }
+        let down = s.sources.iter().filter_map(|x| {
+            let db = downlead_quantity::db(x.down_db?);
+            Some(format!("{} {db} below its peak", words::who(x)))
+        });
+        let down: Vec<String> = down.collect();
+        if !down.is_empty() {
+            facts.push(("pattern", down.join(", ").into()));
+        }
         facts.extend(s.assumptions.iter().map(|a| ("assumed", (*a).into())));
         doc.facts(facts);
     }

@@ -130,6 +130,18 @@ fn hop(doc: &mut Document, l: &LinkReport, h: &HopReport) {
         terrain(&mut facts, l, t);
     }
     path(&mut facts, h);
+    let ends = ["sending", "receiving"].into_iter().zip(h.patterns_db);
+    let taken: Vec<String> = ends
+        .filter_map(|(end, db)| {
+            Some(format!(
+                "{} below the peak of the {end} antenna",
+                tenth(db?)
+            ))
+        })
+        .collect();
+    if !taken.is_empty() {
+        facts.push(("pattern", taken.join(", ").into()));
+    }
     if let Some(level) = h.level_dbm {
         let gain = h
             .gain_dbi

@@ -11,6 +11,7 @@ pub mod fit;
 pub mod link;
 pub mod overview;
 pub mod paper;
+pub mod recall;
 mod rules;
 mod run;
 pub mod site;

@@ -153,12 +153,45 @@ pub struct InstrumentReport {
     /// Directivity, dB.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub directivity_db: Option<f64>,
+    /// The certificate its readings are corrected by.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub certificate: Option<CertificateReport>,
+    /// By which share its readings were found to be too high, percent: they are corrected.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub recalled_percent: Option<f64>,
+    /// From which day on, as written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub recalled_since: Option<String>,
     /// Calibration date as written.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub calibrated: Option<String>,
     /// Date the next calibration is due, as written.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub due: Option<String>,
+}
+
+/// A calibration certificate.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct CertificateReport {
+    /// Its file.
+    pub file: String,
+    /// Its number.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub number: Option<String>,
+    /// Day of the calibration, as written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub from: Option<String>,
+    /// Last day on which it holds, as written.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub until: Option<String>,
+    /// Lowest frequency, Hz.
+    pub lowest_hz: f64,
+    /// Highest frequency, Hz.
+    pub highest_hz: f64,
+    /// Number of its points.
+    pub points: usize,
+    /// Whether it held on the day of the session.
+    pub holds: bool,
 }
 
 /// A band of a session.

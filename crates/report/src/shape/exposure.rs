@@ -100,6 +100,9 @@ pub struct SourceReport {
     /// `far`, or `near`: nearer than 2 D²/λ, where the figure is an upper estimate.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub zone: Option<&'static str>,
+    /// How far the gain toward the spot is below the peak by the antenna's pattern, dB; absent where none counts.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub down_db: Option<f64>,
     /// Power density with reflection, W/m².
     #[serde(skip_serializing_if = "Option::is_none")]
     pub density_w_m2: Option<f64>,

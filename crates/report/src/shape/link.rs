@@ -86,6 +86,8 @@ pub struct HopReport {
     pub models: Vec<ModelReport>,
     /// What the terrain does; null without a profile.
     pub terrain: Option<TerrainReport>,
+    /// What the patterns of the sending and of the receiving antenna take, dB; null where none counts.
+    pub patterns_db: [Option<f64>; 2],
     /// Gain of the receiving antenna, dBi.
     pub gain_dbi: Option<f64>,
     /// Loss of the receiving chain, dB.

@@ -12,6 +12,7 @@ pub mod link;
 pub mod loss_law;
 pub mod overview;
 pub mod paper;
+pub mod recall;
 pub mod rules;
 pub mod run;
 pub mod site;

@@ -78,6 +78,7 @@ fn fields<'a>() -> Vec<Field<Row<'a>>> {
         }),
         ("distance_m", |r| r.source.and_then(|x| x.distance_m).into()),
         ("zone", |r| r.source.and_then(|x| x.zone).into()),
+        ("down_db", |r| r.source.and_then(|x| x.down_db).into()),
         ("density_w_m2", |r| {
             r.source.and_then(|x| x.density_w_m2).into()
         }),

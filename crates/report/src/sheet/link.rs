@@ -60,6 +60,8 @@ fn fields<'a>() -> Vec<Field<Row<'a>>> {
         ("free_space_db", |r| r.of(|h| h.free_space_db).into()),
         ("model", |r| r.of(|h| Some(h.model.as_str())).into()),
         ("path_loss_db", |r| r.of(|h| h.path_loss_db).into()),
+        ("pattern_sent_db", |r| r.of(|h| h.patterns_db[0]).into()),
+        ("pattern_heard_db", |r| r.of(|h| h.patterns_db[1]).into()),
         ("gain_dbi", |r| r.of(|h| h.gain_dbi).into()),
         ("receive_loss_db", |r| r.of(|h| h.receive_loss_db).into()),
         ("level_dbm", |r| r.of(|h| h.level_dbm).into()),

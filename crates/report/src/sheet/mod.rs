@@ -9,6 +9,7 @@ mod exposure;
 mod link;
 mod overview;
 mod paper;
+mod recall;
 mod variants;
 mod verify;
 
@@ -20,5 +21,6 @@ pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
 pub use paper::{form, materials, site_sheet};
+pub use recall::recall;
 pub use variants::variants;
 pub use verify::verify;

@@ -131,6 +131,18 @@ pub fn instrument(i: &InstrumentReport) -> String {
     if let Some(d) = i.directivity_db {
         out += &format!(", directivity {} dB", number(d, 1));
     }
+    if let Some(c) = &i.certificate {
+        out += &certificate(c);
+    }
+    if let Some(p) = i.recalled_percent {
+        let since = i.recalled_since.as_ref();
+        let since = since.map_or(String::new(), |d| format!(" since {d}"));
+        let how = if p > 0.0 { "high" } else { "low" };
+        out += &format!(
+            "; recalled: its readings were {} % too {how}{since} and are corrected",
+            number(p.abs(), 3)
+        );
+    }
     match (&i.calibrated, &i.due) {
         (Some(c), Some(d)) => out += &format!("; calibrated {c}, due {d}"),
         (Some(c), None) => out += &format!("; calibrated {c}"),
@@ -138,6 +150,27 @@ pub fn instrument(i: &InstrumentReport) -> String {
         (None, None) => {}
     }
     out
+}
+
+/// `; corrected by certificate 4711 (2026-02-03 to 2028-02-03; 4 points from 50 MHz to 440 MHz)`.
+fn certificate(c: &CertificateReport) -> String {
+    let name = c.number.as_ref().unwrap_or(&c.file);
+    let days = match (&c.from, &c.until) {
+        (Some(a), Some(b)) => format!("{a} to {b}; "),
+        (Some(a), None) => format!("of {a}; "),
+        (None, Some(b)) => format!("until {b}; "),
+        (None, None) => String::new(),
+    };
+    let held = match c.holds {
+        true => "; within its points it stands for scale and linearity",
+        false => "; it did not hold on that day, and the errors above count as well",
+    };
+    format!(
+        "; corrected by certificate {name} ({days}{} from {} to {}{held})",
+        counted(c.points, "point"),
+        frequency(c.lowest_hz),
+        frequency(c.highest_hz)
+    )
 }
 
 /// Probability in words: `p = 0.43`, `p < 0.001`.

@@ -32,14 +32,14 @@ impl Judged for DesenseVerdict {
 }
 
 /// One decimal: levels and margins are known no better.
-fn tenth(x: f64) -> String {
+pub(crate) fn tenth(x: f64) -> String {
     // no minus before a zero
     let x = (x * 10.0).round() / 10.0 + 0.0;
     format!("{x:.1}")
 }
 
 /// A desense: a tenth where it is above 1 dB, a hundredth below.
-fn some(x: f64) -> String {
+pub(crate) fn some(x: f64) -> String {
     match x >= 0.995 {
         true => tenth(x),
         false => format!("{x:.2}"),
@@ -119,7 +119,8 @@ pub fn to_blocking(s: &SourceReport) -> String {
     })
 }
 
-fn over(db_over: f64) -> String {
+/// On which side of another level one is: `14.6 dB under`.
+pub(crate) fn over(db_over: f64) -> String {
     let side = if db_over < 0.0 { "under" } else { "over" };
     format!("{} dB {side}", tenth(db_over.abs()))
 }
@@ -321,4 +322,4 @@ pub fn verdict(r: &DesenseReport) -> Run {
 }
 
 /// What these results leave open.
-pub const CAUTION: &str = "Noise and carriers are followed through the stated parts, the isolation of the antennas included. What leaks between cabinets and lines beside each other is not in it, and neither is noise that a receiver's own oscillator makes of a carrier.";
+pub const CAUTION: &str = "Noise and carriers are followed through the stated parts, the isolation of the antennas included. What leaks between cabinets and lines beside each other is not in it, and neither is noise that a receiver's own oscillator makes of a carrier, nor what overloads a preamplifier.";

@@ -9,7 +9,7 @@ use downlead_eval::exposure::{ExposureVerdict, KeepClear, Source, SpotResult};
 
 /// Said on every output. Sources: FCC OET Bulletin 65 (1997) and its supplement B; common practice.
 pub const CAUTIONS: &[&str] = &[
-    "An estimate from the data given, in the main beam; not a measurement and not a legal finding. The current text of the rules decides, and the licensee is responsible.",
+    "An estimate from the data given, in the main beam where no pattern counts; not a measurement and not a legal finding. The current text of the rules decides, and the licensee is responsible.",
     "No one may touch or come near an antenna or an open feeder in transmission: radio-frequency burns occur far below these limits.",
     "Before anyone climbs: switch every transmitter on the mast off and lock it out. Averaging does not license standing in the beam.",
     "Others on the same mast add to the sum: it holds for the stations listed only. Wearers of implants need advice of their own.",

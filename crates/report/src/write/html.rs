@@ -255,7 +255,7 @@ fn run(t: &Text) -> String {
         .collect()
 }
 
-fn escape(text: &str) -> String {
+pub(super) fn escape(text: &str) -> String {
     let mut out = String::with_capacity(text.len());
     for c in printable(text).chars() {
         match c {

@@ -35,6 +35,7 @@ pub(crate) static CABLE: Form = Form {
             &SIZE,
             &CONDUCTOR,
             &SOURCE,
+            &super::recalled::RECALLED_CABLE,
         ],
     ),
     ..Form::EMPTY

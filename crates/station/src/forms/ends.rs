@@ -319,6 +319,7 @@ pub(crate) static ANTENNA: Form = Form {
             &SWR_LINE,
             &HEIGHT_LINE,
             &SIZE_LINE,
+            &super::pattern::PATTERN,
             &ONE_RATING_LINE,
         ],
     ),

@@ -138,6 +138,8 @@ pub(crate) static INSTRUMENT: Form = Form {
             &LINEARITY,
             &REPEATABILITY,
             &DIRECTIVITY,
+            &CERTIFICATE,
+            &super::recalled::RECALLED_INSTRUMENT,
         ],
     ),
     ..Form::EMPTY
@@ -158,6 +160,24 @@ static INSTRUMENT_ACCURACY: Form = Form {
         .says("a share says of what it is", "5 % of reading")]],
     needs: &[need(1, "the accuracy follows")],
     once: true,
+    ..Form::EMPTY
+};
+
+static CERTIFICATE: Form = Form {
+    word: "certificate",
+    noun: "an instrument",
+    doc: "A file with the correction of its readings and U(k) by frequency and level: a table, or a digital calibration certificate (XML).",
+    examples: &["certificate from \"w1-2026.csv\""],
+    slots: &[&[Slot::word(
+        0,
+        "from",
+        &[super::types::Takes::File(
+            super::types::FileKind::Certificate,
+        )],
+    )
+    .first()
+    .says("the file", "from \"w1-2026.csv\"")]],
+    needs: &[need(1, "`from` and the file follow")],
     ..Form::EMPTY
 };
 

@@ -40,6 +40,7 @@ quantities! {
     VELOCITY [Count, Percent] "a velocity factor" "FACTOR" "0.1 to 1, no unit; or %";
     FREQUENCY [Frequency] "a frequency" "FREQUENCY" "MHz, kHz, GHz, Hz; above zero";
     SHARE [Percent] "a share" "SHARE" "%; above 0, at most 100";
+    OFF_SHARE [Percent] "a share with its sign" "SHARE" "%; + for too high, - for too low";
     ACCURACY [Percent, Decibel] "an accuracy" "ACCURACY" "% or dB, a half-width; with `k 2` an expanded uncertainty";
     ACCURACY_DB [Decibel] "an accuracy" "ACCURACY" "dB, a half-width; with `k 2` an expanded uncertainty";
     TEMPERATURE [Temperature] "a temperature" "TEMPERATURE" "°C or °F; an interval counts as uncertainty";

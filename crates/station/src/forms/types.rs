@@ -214,6 +214,8 @@ pub enum FileKind {
     TwoPort,
     /// A table of readings.
     Readings,
+    /// A calibration certificate, as a table or as XML.
+    Certificate,
 }
 
 /// A quantity: in which kinds of value it may be written, and how it is called.

@@ -8,6 +8,7 @@ use super::band::frequency_range;
 use super::cable_loss::{self, relative};
 use super::head::{declared, meant, no_keyword, unknown_statement};
 use super::rating::rating;
+use super::recalled;
 use crate::cx::{Cur, Cx, Val};
 use crate::keywords::Context;
 use crate::model::{AccuracyStep, Basis, Cable, CableLoss, Construction, Meta, Wires};
@@ -51,6 +52,7 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
         voltage: None,
         size: None,
         clad: false,
+        recalled: None,
         built_in: cx.built_in,
         broken: false,
     };
@@ -91,6 +93,7 @@ pub(super) fn cable<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> O
     steps.sort_by(|a: &AccuracyStep, b| a.up_to_hz.total_cmp(&b.up_to_hz));
     c.accuracy = steps.into();
     c.ratings = ratings.into();
+    recalled::apply(&mut c);
     if c.loss.is_none() && cx.diags.len() == had && !stmt.is_broken() {
         let d = Diagnostic::new(
             &codes::MISSING_VALUE,
@@ -127,6 +130,11 @@ fn line<'a>(
             c.broken |= c.impedance.is_none();
         }
         Some("velocity") => velocity(cx, &mut cur, c),
+        Some("recalled") => {
+            c.recalled = recalled::recalled(cx, &mut cur, false);
+            c.broken |= c.recalled.is_none();
+            ends(cx, s, &mut cur, "a recall");
+        }
         Some("loss") => *of_loss = cable_loss::loss(cx, s, c),
         Some("construction") => {
             c.loss_loc = cx.loc(s.head_span());

@@ -643,6 +643,7 @@ pub(super) fn antenna<'a>(
                 a.size = super::exposure::size(cx, &mut cur);
                 rest(cx, s, &mut cur, "a size");
             }
+            Some("pattern") if !load => {}
             Some("rating") => a.rating = rating(cx, s, 1),
             Some(w) => {
                 a.broken_match |= meant(w, &["swr", "return-loss", "impedance", "from"]);
@@ -687,6 +688,7 @@ pub(super) fn antenna<'a>(
     );
     let stated: Vec<Figure> = impedances.iter().map(|z| z.resistance.clone()).collect();
     network::twice(cx, "The impedance", &files, &stated);
+    a.pattern = super::pattern::of_antenna(cx, stmt, &gains);
     a.network = files.into();
     a.gain = gains.into();
     a.swr = swrs.into();

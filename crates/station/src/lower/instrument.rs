@@ -32,6 +32,8 @@ pub(super) fn instrument<'a>(
         resolution_w: None,
         calibrated: None,
         due: None,
+        certificates: Box::default(),
+        recalled: None,
         linearity: None,
         linearity_of_scale: false,
         repeatability: None,
@@ -107,6 +109,24 @@ fn line<'a>(
             }
             None => missing(cx, c, "a date follows", "due 2028-01-10"),
         },
+        Some("certificate") => {
+            if !c.eat(cx, "from") {
+                missing(
+                    cx,
+                    c,
+                    "`from` and the file follow",
+                    "certificate from \"w1-2026.csv\"",
+                );
+            } else if let Some(n) = super::session::file(cx, c, "w1-2026.csv") {
+                let mut all = core::mem::take(&mut ins.certificates).into_vec();
+                all.push(n);
+                ins.certificates = all.into();
+            }
+        }
+        Some("recalled") => {
+            ins.recalled = super::recalled::recalled(cx, c, true);
+            ins.broken |= ins.recalled.is_none();
+        }
         Some("linearity") => return linearity(cx, c, ins),
         Some("repeatability") => return repeatability(cx, c, ins),
         Some("directivity") => {

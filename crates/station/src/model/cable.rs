@@ -115,6 +115,8 @@ pub struct Cable {
     pub size: Option<f64>,
     /// Whether the centre conductor is copper-clad steel.
     pub clad: bool,
+    /// By which share its loss was found to be larger than the sheet says; its figures are.
+    pub recalled: Option<super::Recalled>,
     /// Whether it is part of the built-in library.
     pub built_in: bool,
     /// Whether a figure that enters results is there but could not be read.

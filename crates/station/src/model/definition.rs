@@ -113,6 +113,10 @@ pub struct Instrument {
     pub calibrated: Option<Box<str>>,
     /// Date the next calibration is due, as written.
     pub due: Option<Box<str>>,
+    /// Calibration certificates, each a file: the correction of its readings and how well it is known.
+    pub certificates: Box<[Name]>,
+    /// By how much its readings were found to be off.
+    pub recalled: Option<Recalled>,
     /// What of its error does not cancel between two readings: standard uncertainty, relative.
     pub linearity: Option<f64>,
     /// Whether that is a share of full scale, not of the reading.
@@ -123,6 +127,16 @@ pub struct Instrument {
     pub directivity_db: Option<f64>,
     /// Whether its accuracy, or what says how far it is off, is there but could not be read.
     pub broken: bool,
+}
+
+/// What was found out later about an instrument or the sheet of a cable.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Recalled {
+    /// By which share it is too high (an instrument's readings) or higher than was thought (a cable's
+    /// loss): 0.06 for 6 %.
+    pub share: f64,
+    /// From which day on, as written; from the beginning without.
+    pub since: Option<Box<str>>,
 }
 
 /// A reusable device definition of a library.

@@ -6,7 +6,7 @@ use downlead_station::Env;
 use downlead_station::model::{AtOffset, Station};
 
 use super::gather::Line;
-use super::judge::used_at;
+use super::offset::used_at;
 use super::{DesenseResult, DesenseVerdict, Missing, Source};
 
 /// Points out what each receive channel comes to.
@@ -233,7 +233,7 @@ pub(crate) fn offsets(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) {
                 continue;
             }
             let nearest = apart.iter().min_by(|a, b| {
-                let d = |x: f64| (x / one.offset_hz).ln().abs();
+                let d = |x: f64| libm::log(x / one.offset_hz).abs();
                 d(a.0).total_cmp(&d(b.0))
             });
             let Some((hz, name)) = nearest else { continue };
