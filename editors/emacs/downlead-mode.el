@@ -46,8 +46,8 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 ;; BEGIN generated: lists
 (defconst downlead--definition-keywords
   '(
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link"
-    "rules" "session" "station" "use" "variant")
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence"
+    "link" "rules" "session" "station" "use" "variant")
   "Statement keywords: definition.")
 
 (defconst downlead--part-keywords
@@ -64,63 +64,68 @@ Blue: met or agrees; orange: cannot tell; dark red: not met or differs."
 
 (defconst downlead--property-keywords
   '(
-    "accuracy" "alone" "ask" "authority" "bandwidth" "baseline" "beside" "braid" "bump"
-    "calibrated" "certificate" "class" "condition" "conductor" "construction" "coupled"
-    "coverage" "dated" "delay" "diameter" "directivity" "distance" "drift" "due" "duty"
-    "edition" "efficiency" "equalise" "excess" "fails" "family" "fixed" "foldback" "from"
-    "gain" "generator" "ground" "haat" "height" "high" "holder" "hop" "impedance" "inner"
-    "inner-resistivity" "isolation" "joins" "jurisdiction" "k-factor" "keyed" "kind"
-    "linearity" "loss" "loss-tangent" "low" "mode" "model" "need" "noise" "open" "outer"
-    "outer-resistivity" "passes" "permittivity" "phase" "piece" "place" "port" "position"
-    "power" "profile" "put" "radius" "rating" "ratio" "recalled" "receive" "reflection"
-    "repeatability" "resistivity" "resolution" "resonance" "return-loss" "reversed"
-    "scale" "sensitivity" "service" "short" "site-noise" "size" "source" "spacing" "split"
-    "spot" "strand" "strand-diameter" "swr" "take" "tee" "temperature" "threshold"
-    "through" "transmit" "under" "until" "valid" "velocity" "voltage" "ways" "wires")
+    "accuracy" "alone" "ask" "authority" "bandwidth" "baseline" "beside" "blocking"
+    "braid" "bump" "calibrated" "certificate" "class" "condition" "conductor"
+    "construction" "coupled" "coverage" "dated" "delay" "diameter" "directivity"
+    "distance" "drift" "due" "duty" "edition" "efficiency" "equalise" "excess" "fails"
+    "family" "field" "fixed" "foldback" "from" "gain" "generator" "ground" "haat" "height"
+    "high" "holder" "hop" "impedance" "inner" "inner-resistivity" "isolation" "joins"
+    "jurisdiction" "k-factor" "keyed" "kind" "linearity" "loss" "loss-tangent" "low"
+    "mode" "model" "need" "noise" "open" "outer" "outer-resistivity" "passes"
+    "permittivity" "phase" "piece" "place" "port" "position" "power" "profile" "put"
+    "radius" "rating" "ratio" "recalled" "receive" "reflection" "repeatability"
+    "resistivity" "resolution" "resonance" "return-loss" "reversed" "scale" "sensitivity"
+    "service" "short" "site-noise" "size" "source" "spacing" "split" "spot" "strand"
+    "strand-diameter" "swr" "take" "tee" "temperature" "threshold" "through" "transmit"
+    "under" "until" "valid" "velocity" "voltage" "ways" "wires")
   "Statement keywords: property.")
 
 (defconst downlead--words
   '(
-    "above" "accuracy" "adapter" "added" "after" "against" "agl" "allocated" "alone" "am"
-    "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at" "authority" "averaging"
-    "balun" "band" "bandwidth" "baseline" "below" "beside" "bow" "braid" "branch"
-    "branches" "bullington" "bump" "by" "cable" "calibrated" "carrier" "cascade"
-    "certificate" "chain" "circulator" "city" "clad" "class" "combiner" "condition"
-    "conductor" "confidence" "connector" "construction" "corrected" "coupled" "coupler"
-    "coverage" "cw" "data" "dated" "dc-input" "delay" "device" "diameter" "diplexer"
-    "directivity" "displayed" "distance" "divider" "drift" "due" "duplexer" "duty"
-    "edition" "efficiency" "eirp" "ends" "equalise" "erp" "etrs89" "excess" "expect"
-    "fails" "family" "figure" "filter" "fixed" "fm" "foldback" "for" "forward"
-    "free-space" "frequency" "from" "full" "gain" "generator" "ground" "guess" "haat"
-    "hata-open" "hata-suburban" "hata-urban" "height" "high" "holder" "hop" "if"
-    "impedance" "in" "inner" "inner-resistivity" "input" "instead" "instrument"
-    "isolation" "isolator" "joins" "jumper" "jurisdiction" "k" "k-factor" "keyed" "kind"
-    "let" "licence" "limit" "linearity" "link" "load" "loss" "loss-tangent" "low"
-    "maximum" "mean" "medium" "meter" "mode" "model" "nad27" "nad83" "need" "net" "no"
-    "noise" "nominal" "occupational" "of" "on" "one-edge" "open" "out" "outer"
-    "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity" "phase"
-    "piece" "place" "places" "port" "position" "power" "preamplifier" "profile"
+    "GHz" "Hz" "MHz" "above" "accept" "accuracy" "adapter" "added" "after" "against" "agl"
+    "allocated" "alone" "am" "ambient" "amplifier" "amsl" "antenna" "apart" "ask" "at"
+    "authority" "averaging" "balun" "band" "bandwidth" "baseline" "below" "beside"
+    "beyond" "blank" "blocking" "bow" "braid" "branch" "branches" "bullington" "bump" "by"
+    "cable" "calibrated" "carrier" "cascade" "certificate" "chain" "circulator" "city"
+    "clad" "class" "combiner" "condition" "conductor" "confidence" "connector"
+    "construction" "corrected" "coupled" "coupler" "coverage" "cw" "dB" "dBW" "dBd" "dBi"
+    "dBm" "data" "date" "dated" "datum" "dc-input" "degrees" "delay" "delivered" "desense"
+    "device" "diameter" "diplexer" "directivity" "displayed" "distance" "divider" "dms"
+    "down" "drift" "due" "duplexer" "duty" "edition" "efficiency" "eirp" "ends" "equalise"
+    "erp" "etrs89" "excess" "expect" "fails" "family" "field" "figure" "filter" "fixed"
+    "fm" "foldback" "for" "forward" "free-space" "frequency" "from" "ft" "full" "gain"
+    "generator" "ground" "guess" "haat" "hata-open" "hata-suburban" "hata-urban" "height"
+    "height-amsl" "high" "holder" "hop" "horizontal" "if" "impedance" "in" "inner"
+    "inner-resistivity" "input" "instead" "instrument" "isolation" "isolator" "joins"
+    "jumper" "jurisdiction" "k" "k-factor" "kHz" "kW" "keyed" "kind" "km" "latitude" "let"
+    "licence" "limit" "linearity" "link" "load" "longitude" "loss" "loss-tangent" "low"
+    "m" "mW" "maximum" "mean" "medium" "meter" "mode" "model" "nad27" "nad83" "need" "net"
+    "no" "noise" "nominal" "occupational" "of" "offset" "on" "one-edge" "open" "out"
+    "outer" "outer-resistivity" "output" "over" "pad" "passes" "pep" "per" "permittivity"
+    "phase" "piece" "place" "places" "port" "position" "power" "preamplifier" "profile"
     "protector" "public" "put" "quiet-rural" "quieting" "radius" "rated" "rating" "ratio"
-    "reactance" "read" "reading" "readings" "realized" "recalled" "receive" "receiver"
-    "reference" "reflected" "reflection" "rejects" "repeatability" "residential"
-    "resistivity" "resolution" "resonance" "return-loss" "reversed" "rules" "run" "rural"
-    "scale" "sensitivity" "series" "service" "session" "shared" "sheet" "short" "shunt"
-    "sinad" "since" "site-noise" "size" "snr" "source" "spacing" "split" "spot" "spread"
-    "ssb" "ssb-processed" "station" "strand" "strand-diameter" "switch" "swr" "tail"
-    "take" "tee" "temperature" "then" "threshold" "through" "to" "total" "transceiver"
-    "transmit" "transmitter" "tuner" "two-ray" "typical" "under" "until" "use" "valid"
-    "variant" "velocity" "voltage" "way" "ways" "wet" "wgs84" "wires" "with" "within"
-    "yes")
+    "reactance" "read" "reading" "readings" "realized" "recalled" "receive"
+    "receive-frequency" "receive-loss" "receiver" "reference" "reflected" "reflection"
+    "rejects" "repeatability" "residential" "resistivity" "resolution" "resonance"
+    "return-loss" "reversed" "rules" "run" "rural" "scale" "sensitivity" "series"
+    "service" "session" "shared" "sheet" "short" "shunt" "sinad" "since" "site-noise"
+    "size" "snr" "source" "spacing" "split" "spot" "spread" "ssb" "ssb-processed"
+    "station" "strand" "strand-diameter" "switch" "swr" "tail" "take" "tee" "temperature"
+    "then" "threshold" "through" "title" "to" "total" "transceiver" "transmit"
+    "transmit-frequency" "transmitter" "tuner" "two-ray" "typical" "under" "until" "up"
+    "use" "valid" "variant" "velocity" "vertical" "voltage" "way" "ways" "wet" "wgs84"
+    "wires" "with" "within" "yes")
   "Words with a meaning inside a statement.")
 
 (defconst downlead--units
   '(
     "dB/100 ft/sqrt(MHz)" "dB/100 m/sqrt(MHz)" "dB/100 ft/√MHz" "dB/100 ft/MHz"
     "dB/100 m/√MHz" "dB/100 m/MHz" "wavelengths" "wavelength" "dB/100 ft" "dB/100 m"
-    "mW/cm2" "dB/ft" "dB/km" "ohm-m" "pF/ft" "W/m2" "dB/m" "degC" "degF" "ohms" "pF/m"
-    "A/m" "GHz" "MHz" "V/m" "dBW" "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz" "cm" "dB"
-    "ft" "in" "kV" "kW" "km" "mW" "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C" "°F" "µV"
-    "µW" "µs" "Ωm" "μV" "μW" "μs" "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ" "Ω")
+    "dBc/Hz" "mW/cm2" "dB/ft" "dB/km" "ohm-m" "pF/ft" "W/m2" "dB/m" "degC" "degF" "ohms"
+    "pF/m" "A/m" "GHz" "MHz" "V/m" "dBW" "dBd" "dBi" "dBm" "deg" "kHz" "min" "ohm" "Hz"
+    "cm" "dB" "ft" "in" "kV" "kW" "km" "mW" "mi" "mm" "ms" "ns" "uV" "uW" "us" "yd" "°C"
+    "°F" "µV" "µW" "µs" "Ωm" "μV" "μW" "μs" "Ωm" "%" "A" "V" "W" "h" "m" "s" "°" "Ω" "λ"
+    "Ω")
   "Spellings of units.")
 ;; END generated: lists
 

@@ -122,13 +122,19 @@ pub mod codes {
         PROFILE_NOT_READ Error "profile-not-read" "The profile of a link cannot be read";
         PROFILE_IN_FEET Error "profile-in-feet" "A column of a profile does not say its unit";
         PROFILE_BACKWARDS Error "profile-backwards" "The distance of a profile does not rise";
-        PROFILE_DIFFERS Error "profile-differs" "The profile of a link ends at another height than its station";
+        PROFILE_DIFFERS Error "profile-differs" "The profile of a link does not fit its stations";
         NO_CRITERION Error "no-criterion" "A receiver states no sensitivity for what a link needs";
         NOISE_BEYOND_RANGE Error "noise-beyond-range" "Noise of a place is not given at this frequency";
         MODEL_REFUSED Error "model-refused" "A model of the path does not hold for this link";
         MODELS_APART Warning "models-apart" "Two models of the terrain differ by more than 3 dB";
         LINK_NOT_MET Error "link-not-met" "Too little of a signal arrives";
         FREQUENCY_PLAN Warning "frequency-plan" "A carrier, a harmonic or a product falls into a receive channel of the site";
+        ISOLATION_BEYOND_RANGE Error "isolation-beyond-range" "Two antennas are too near for the rule of their isolation";
+        ISOLATION_CONTRADICTS Warning "isolation-contradicts" "A measured isolation is not what the distance of the antennas gives";
+        OFFSET_DIFFERS Error "offset-differs" "A figure at an offset is one of no transmitter and receiver of the site";
+        DESENSE_NOT_MET Error "desense-not-met" "A receiver is desensitised by transmitters of its site";
+        DESENSE_CANNOT_TELL Warning "desense-cannot-tell" "The uncertainty hides whether a limit of desense is kept";
+        DESENSE_CANNOT_JUDGE Warning "desense-cannot-judge" "A limit of desense needs something that the text does not say";
         UNKNOWN_STATION Error "unknown-station" "A station is named that is not defined";
         PORT_USED_TWICE Error "port-used-twice" "Two parts feed one port";
         SHARED_PORT Error "shared-port" "A transmitter and a receiver share a line with nothing to part them";
@@ -164,6 +170,7 @@ pub mod codes {
         READING_CONTRADICTS Error "reading-contradicts" "A reading differs from the chain by more than the uncertainty";
         READING_EDITED Warning "reading-edited" "A reading was changed after it had been recorded";
         LENGTH_MISTYPED Warning "length-mistyped" "A length looks mistyped beside its earlier state";
+        FIGURE_MISTYPED Warning "figure-mistyped" "A figure looks mistyped beside its earlier state";
         READING_CANNOT_TELL Info "reading-cannot-tell" "The meter could not have shown the difference";
         READING_LOW_ON_SCALE Warning "reading-low-on-scale" "A reading in the lowest quarter of the meter's range";
         READING_IMPOSSIBLE Warning "reading-impossible" "A reading that cannot be";
@@ -200,12 +207,18 @@ pub mod codes {
         RULE_SUPERSEDED Warning "rule-superseded" "A clause has ended before the newest date of the station";
         RULE_DUTY Info "rule-duty" "A threshold is reached, and a duty follows";
         FIXED_MOVED Error "fixed-moved" "Something is not as the licence fixes it";
+        FORM_UNIT Error "form-unit" "A field of a form has a unit or a step that does not fit";
+        FORM_LACKS Warning "form-lacks" "A form wants something that the text does not say";
         // variants
         VARIANT_OF_NOTHING Error "variant-of-nothing" "A variant names a station that is not there";
         VARIANT_TWICE Error "variant-twice" "A variant changes one thing twice";
         VARIANT_NOT_A_FIGURE Error "variant-not-a-figure" "A variant changes something that is no figure of a part";
         VARIANT_CHANGES_NOTHING Warning "variant-changes-nothing" "A variant is the same as its station";
         VARIANT_DROPS_UNCERTAINTY Warning "variant-drops-uncertainty" "A new figure of a variant has no uncertainty and the old one has";
+        // acceptances
+        ACCEPT_REFUSED Error "accept-refused" "An acceptance names something that cannot be accepted";
+        ACCEPT_ENDED Warning "accept-ended" "The last day of an acceptance has passed";
+        ACCEPT_NOT_NEEDED Warning "accept-not-needed" "Nothing needs an acceptance";
         // what a limit rests on
         GUESS_IN_LIMIT Warning "guess-in-limit" "A guessed figure takes part in a limit check";
         DISPLAYED_POWER Warning "displayed-power" "A limit check rests on a radio's own display";

@@ -5,9 +5,11 @@
 
 mod code;
 mod diagnostic;
+mod sha256;
 mod span;
 
 pub use code::{CODES, Code, code_named, codes};
 pub use diagnostic::{Diagnostic, Edit, Fix, Label, Severity};
 pub use line_index::{LineCol, LineIndex, TextSize, WideEncoding};
+pub use sha256::sha256;
 pub use span::{ItemId, Loc, Span};

@@ -149,6 +149,9 @@ pub(crate) struct CheckArgs {
     /// Warnings and `cannot tell` fail too.
     #[arg(long)]
     pub(crate) strict: bool,
+    /// Say whether this paper of `report` was printed from the files as they are now, and end.
+    #[arg(long, value_name = "PAPER", conflicts_with_all = ["fix", "history"])]
+    pub(crate) sheet: Option<PathBuf>,
     /// Also show what is merely worth knowing (always part of the other formats).
     #[arg(long)]
     pub(crate) notes: bool,
@@ -162,6 +165,9 @@ pub(crate) struct CheckArgs {
     /// With --fix: show the changes and make none; exit with 1 if there are any.
     #[arg(long, requires = "fix")]
     pub(crate) dry_run: bool,
+    /// Day as of which an acceptance has ended; without it the newest date in its file.
+    #[arg(long, value_name = "DATE", value_parser = day)]
+    pub(crate) as_of: Option<String>,
     /// How to print the findings.
     #[arg(long, value_enum, default_value_t = CheckFormat::Text)]
     pub(crate) format: CheckFormat,
@@ -170,6 +176,14 @@ pub(crate) struct CheckArgs {
     pub(crate) all: bool,
     #[command(flatten)]
     pub(crate) within: Within,
+}
+
+/// A day as the language writes it.
+fn day(text: &str) -> Result<String, String> {
+    match text.len() == 10 && downlead_eval::dates::days_of(text).is_some() {
+        true => Ok(text.to_owned()),
+        false => Err("a day is written like 2026-07-04".to_owned()),
+    }
 }
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
@@ -199,11 +213,11 @@ pub(crate) struct ReportArgs {
     #[arg(long, value_name = "DIR")]
     pub(crate) plot: Option<PathBuf>,
     /// Print the links between stations: what arrives of what is sent, and whether it suffices.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "site", "exposure"])]
     pub(crate) link: bool,
     /// Print the sites only: receive channels, the carriers, harmonics and products that fall into
     /// them, and what was searched. JSON has them always.
-    #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
+    #[arg(long, conflicts_with_all = ["plot", "table", "verify", "exposure"])]
     pub(crate) site: bool,
     /// Print each result beside that of the derivatives alone and of random draws of all figures
     /// and open phases, and where they differ by more than the last printed digit.
@@ -213,6 +227,8 @@ pub(crate) struct ReportArgs {
     /// the distances to keep.
     #[arg(long, conflicts_with_all = ["plot", "table", "verify"])]
     pub(crate) exposure: bool,
+    #[command(flatten)]
+    pub(crate) papers: crate::report::args::PaperArgs,
     /// Random draws of each chain on each band.
     #[arg(long, requires = "verify", value_name = "N", default_value_t = 1_000_000, value_parser = clap::value_parser!(u32).range(1_000..=100_000_000))]
     pub(crate) draws: u32,
@@ -365,6 +381,9 @@ pub(crate) struct ExplainArgs {
     /// A diagnostic's code, or FILE:LINE (`-:LINE`: of standard input).
     #[arg(value_name = "CODE|FILE:LINE", allow_hyphen_values = true)]
     pub(crate) what: Option<String>,
+    /// Put this variant in the place of its station.
+    #[arg(long, value_name = "NAME", requires = "what")]
+    pub(crate) variant: Option<String>,
     #[command(flatten)]
     pub(crate) within: Within,
 }
@@ -381,8 +400,15 @@ pub(crate) struct FmtArgs {
 
 #[derive(Debug, clap::Args)]
 pub(crate) struct CatalogueArgs {
-    /// Entry to show; without it the entries are listed.
-    pub(crate) name: Option<String>,
+    /// Entry to show; of several cables the losses are compared; without it the entries are listed.
+    #[arg(value_name = "NAME")]
+    pub(crate) names: Vec<String>,
+    /// Compare the cables at this length, such as `40 m`.
+    #[arg(long, value_name = "LENGTH", conflicts_with_all = ["plot", "network"])]
+    pub(crate) length: Option<String>,
+    /// With --length: the power into the cable, such as `50 W`; 100 W without.
+    #[arg(long, value_name = "POWER", requires = "length")]
+    pub(crate) power: Option<String>,
     /// List only this kind.
     #[arg(long, value_enum)]
     pub(crate) kind: Option<Kind>,
@@ -390,13 +416,13 @@ pub(crate) struct CatalogueArgs {
     #[arg(long, num_args = 1.., value_name = "FREQ")]
     pub(crate) at: Vec<String>,
     /// Draw loss against frequency, both scales logarithmic.
-    #[arg(long, requires = "name")]
+    #[arg(long, requires = "names")]
     pub(crate) plot: bool,
     /// Print this length of the cable as a network file (.s2p) instead, such as `25 m`; at the
     /// frequencies of --at, else 201 over its range.
     #[arg(
         long,
-        requires = "name",
+        requires = "names",
         value_name = "LENGTH",
         conflicts_with = "plot"
     )]
@@ -411,6 +437,8 @@ pub(crate) enum Kind {
     Cable,
     Connector,
     Device,
+    /// Sets of rules.
+    Rules,
 }
 
 #[derive(Debug, clap::Args)]

@@ -8,6 +8,7 @@ use downlead_eval::exposure::ExposureVerdict;
 use downlead_eval::licence::RuleVerdict;
 use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::Verdict;
+use downlead_eval::site::desense::DesenseVerdict;
 use downlead_report::shape::bench::VerdictCounts;
 use downlead_report::words::figure::counted;
 use downlead_station::model::Meaning;
@@ -39,10 +40,14 @@ struct Sum {
     spots: [usize; 4],
     /// Hops by what is said of them: met, not met, cannot tell, not judged.
     hops: [usize; 4],
+    /// Receive channels with a limit of desense by what is said of them: met, not met, cannot tell, not judged.
+    desense: [usize; 4],
     readings: VerdictCounts,
     errors: usize,
     warnings: usize,
     notes: usize,
+    /// Findings that the text accepts.
+    accepted: usize,
 }
 
 /// What was compared and found, file by file.
@@ -71,10 +76,14 @@ impl Conclusion {
                 sum.sessions += usize::from(result.session.is_some());
                 if let Some(l) = &result.link {
                     sum.hops(l.hops.iter().map(|h| h.verdict));
+                    sum.hops[3] += l.not_judged.len();
+                }
+                if let Some(s) = &result.site {
+                    sum.desense(s.desense.iter().map(|d| d.verdict));
                 }
                 if let Some(e) = &result.exposure {
                     sum.spots(e.spots.iter().map(|s| s.verdict));
-                    sum.spots[3] += e.without_rules.len();
+                    sum.spots[3] += e.not_judged.len();
                 }
                 for chain in &result.chains {
                     sum.chains += 1;
@@ -88,6 +97,11 @@ impl Conclusion {
                 }
             }
         }
+    }
+
+    /// Adds what was compared in other files.
+    pub(crate) fn append(&mut self, other: Conclusion) {
+        self.files.extend(other.files);
     }
 
     /// Counts the findings.
@@ -107,6 +121,14 @@ impl Conclusion {
                 Severity::Warning => sum.warnings += 1,
                 Severity::Info | Severity::Hint => sum.notes += 1,
             }
+        }
+        for a in &findings.accepted {
+            let file = a.finding.spot.as_ref().map(|s| s.file);
+            let shown = file.map(|f| findings.files[f].shown.clone());
+            self.files
+                .entry(shown.unwrap_or_default())
+                .or_default()
+                .accepted += 1;
         }
     }
 
@@ -196,6 +218,19 @@ impl Sum {
         }
     }
 
+    fn desense(&mut self, verdicts: impl Iterator<Item = DesenseVerdict>) {
+        for v in verdicts {
+            let at = match v {
+                DesenseVerdict::NoLimit => continue,
+                DesenseVerdict::Met | DesenseVerdict::MetAlone => 0,
+                DesenseVerdict::NotMet => 1,
+                DesenseVerdict::CannotTell | DesenseVerdict::AtLimit => 2,
+                DesenseVerdict::CannotJudge => 3,
+            };
+            self.desense[at] += 1;
+        }
+    }
+
     fn spots(&mut self, verdicts: impl Iterator<Item = ExposureVerdict>) {
         for v in verdicts {
             let at = match v {
@@ -231,6 +266,9 @@ impl Sum {
         for (own, more) in self.spots.iter_mut().zip(other.spots) {
             *own += more;
         }
+        for (own, more) in self.desense.iter_mut().zip(other.desense) {
+            *own += more;
+        }
         for (own, more) in self.hops.iter_mut().zip(other.hops) {
             *own += more;
         }
@@ -240,6 +278,7 @@ impl Sum {
         self.errors += other.errors;
         self.warnings += other.warnings;
         self.notes += other.notes;
+        self.accepted += other.accepted;
     }
 
     /// What files are ranked by.
@@ -250,7 +289,8 @@ impl Sum {
             + self.no_rule
             + self.if_allocated
             + self.spots[1..].iter().sum::<usize>()
-            + self.hops[1..].iter().sum::<usize>();
+            + self.hops[1..].iter().sum::<usize>()
+            + self.desense[1..].iter().sum::<usize>();
         (self.errors, self.warnings, open)
     }
 
@@ -282,6 +322,10 @@ impl Sum {
         for (at, words) in kinds.into_iter().filter(|(at, _)| self.hops[*at] > 0) {
             parts.push(format!("{} {words}", counted(self.hops[at], "hop")));
         }
+        for (at, words) in kinds.into_iter().filter(|(at, _)| self.desense[*at] > 0) {
+            let n = counted(self.desense[at], "receiver");
+            parts.push(format!("desense of {n} {words}"));
+        }
         if self.readings.all() > 0 {
             let listed = self.readings.listed();
             // the first number says what is counted
@@ -300,6 +344,9 @@ impl Sum {
             });
         }
         let mut line = format!("{}; {}", parts.join(", "), self.to_mend());
+        if self.accepted > 0 {
+            let _ = write!(line, ", {} accepted", self.accepted);
+        }
         if self.notes > 0 {
             let lead = if notes_shown { "" } else { ": --notes" };
             let _ = write!(line, " ({}{lead})", counted(self.notes, "note"));

@@ -51,11 +51,23 @@ pub(crate) struct Finding {
     pub(crate) changes: Vec<Change>,
 }
 
+/// A finding that the text accepts.
+#[derive(Debug)]
+pub(crate) struct Accepted {
+    pub(crate) finding: Finding,
+    pub(crate) reason: String,
+    pub(crate) until: String,
+    /// Where the acceptance stands.
+    pub(crate) by: Option<Spot>,
+}
+
 /// All findings of a run and the files they are in.
 #[derive(Debug, Default)]
 pub(crate) struct Findings {
     pub(crate) files: Vec<SourceFile>,
     pub(crate) list: Vec<Finding>,
+    /// Those that the text accepts.
+    pub(crate) accepted: Vec<Accepted>,
 }
 
 impl Findings {
@@ -82,10 +94,18 @@ impl Findings {
             lines: Vec::new(),
             files: &self.files,
         };
-        let found = snapshot.diagnostics();
-        self.list.reserve_exact(found.len());
-        for d in found {
+        let found = snapshot.found();
+        self.list.reserve_exact(found.diagnostics.len());
+        for d in found.diagnostics {
             self.list.push(places.resolve(d));
+        }
+        for a in found.accepted {
+            self.accepted.push(Accepted {
+                finding: places.resolve(a.finding),
+                reason: a.reason.into(),
+                until: a.until.into(),
+                by: places.spot(a.by),
+            });
         }
     }
 
@@ -207,6 +227,7 @@ pub(crate) mod tests {
         Findings {
             files: vec![file],
             list,
+            accepted: Vec::new(),
         }
     }
 

@@ -8,7 +8,7 @@ use downlead_base::{Code, Severity};
 use serde::{Serialize, Serializer};
 use serde_json::{Value, json};
 
-use crate::findings::{Change, Finding, Findings, SourceFile, Spot};
+use crate::findings::{Accepted, Change, Finding, Findings, SourceFile, Spot};
 use crate::ui::printable;
 
 /// Name and version of the JSON shape of `check`.
@@ -16,9 +16,9 @@ const SCHEMA: &str = "downlead-check/1";
 
 /// A list that is made one element at a time while it is written: with a hundred thousand
 /// findings the tree of all of them would take gigabytes.
-struct Lazy<'a>(&'a [Finding], &'a dyn Fn(&Finding) -> Value);
+struct Lazy<'a, X>(&'a [X], &'a dyn Fn(&X) -> Value);
 
-impl Serialize for Lazy<'_> {
+impl<X> Serialize for Lazy<'_, X> {
     fn serialize<S: Serializer>(&self, to: S) -> Result<S::Ok, S::Error> {
         to.collect_seq(self.0.iter().map(self.1))
     }
@@ -26,11 +26,13 @@ impl Serialize for Lazy<'_> {
 
 /// The whole of `check --format json`.
 #[derive(Serialize)]
-struct Whole<T> {
+struct Whole<T, A> {
     schema: &'static str,
     errors: usize,
     warnings: usize,
     diagnostics: T,
+    /// Findings that the text accepts, which count nowhere else.
+    accepted: A,
 }
 
 /// Writes all findings with their offered changes. Lines and columns count from 1, columns in
@@ -41,6 +43,7 @@ pub(crate) fn json(findings: &Findings, out: &mut dyn Write) -> io::Result<()> {
         errors: findings.count(Severity::Error),
         warnings: findings.count(Severity::Warning),
         diagnostics: Lazy(&findings.list, &|f| json_one(f, &findings.files)),
+        accepted: Lazy(&findings.accepted, &|a| json_accepted(a, &findings.files)),
     };
     serde_json::to_writer_pretty(&mut *out, &whole)?;
     out.write_all(b"\n")
@@ -74,6 +77,16 @@ fn json_one(f: &Finding, files: &[SourceFile]) -> Value {
         &mut one,
         Some(json!({ "label": f.label, "help": f.help, "related": related, "fixes": fixes })),
     );
+    one
+}
+
+/// A finding that is accepted: the finding itself, with the reason, the last day and the place of
+/// the acceptance.
+fn json_accepted(a: &Accepted, files: &[SourceFile]) -> Value {
+    let mut one = json_one(&a.finding, files);
+    let mut by = json!({ "reason": a.reason, "until": a.until });
+    extend(&mut by, a.by.as_ref().map(|s| place(s, files)));
+    extend(&mut one, Some(json!({ "acceptance": by })));
     one
 }
 
@@ -111,6 +124,28 @@ pub(crate) fn short(findings: &[&Finding], files: &[SourceFile]) -> String {
     out
 }
 
+/// `FILE:LINE:COLUMN accepted until DATE, "reason": CODE: MESSAGE`, one line a finding.
+pub(crate) fn accepted(all: &[Accepted], files: &[SourceFile]) -> String {
+    let mut out = String::new();
+    for a in all {
+        if let Some(spot) = &a.finding.spot {
+            let (line, column) = spot.start;
+            let name = printable(&files[spot.file].shown);
+            let _ = write!(out, "{name}:{line}:{column} ");
+        }
+        let f = &a.finding;
+        let message = f.message.trim_end_matches('.').replace(['\n', '\r'], " ");
+        let (until, reason) = (printable(&a.until), printable(&a.reason));
+        let _ = writeln!(
+            out,
+            "accepted until {until}, \"{reason}\": {}: {}",
+            f.code.id,
+            printable(&message)
+        );
+    }
+    out
+}
+
 #[derive(Serialize)]
 struct Log<T> {
     #[serde(rename = "$schema")]
@@ -132,7 +167,11 @@ struct Run<T> {
 pub(crate) fn sarif(findings: &Findings, out: &mut dyn Write) -> io::Result<()> {
     let mut rules: Vec<&'static Code> = Vec::new();
     let mut index: BTreeMap<&str, usize> = BTreeMap::new();
-    for f in &findings.list {
+    // an accepted finding is a result too, which the text suppresses
+    let mut all: Vec<(&Finding, Option<&Accepted>)> =
+        findings.list.iter().map(|f| (f, None)).collect();
+    all.extend(findings.accepted.iter().map(|a| (&a.finding, Some(a))));
+    for (f, _) in &all {
         index.entry(f.code.id).or_insert_with(|| {
             rules.push(f.code);
             rules.len() - 1
@@ -156,8 +195,14 @@ pub(crate) fn sarif(findings: &Findings, out: &mut dyn Write) -> io::Result<()> 
         tool: json!({ "driver": driver }),
         column_kind: "unicodeCodePoints",
         original_uri_base_ids: json!({ "SRCROOT": root }),
-        results: Lazy(&findings.list, &|f| {
-            sarif_result(f, index[f.code.id], &findings.files)
+        results: Lazy(&all, &|(f, accepted)| {
+            let mut result = sarif_result(f, index[f.code.id], &findings.files);
+            if let Some(a) = accepted {
+                let words = format!("{} (until {})", a.reason, a.until);
+                let one = json!([{ "kind": "inSource", "justification": words }]);
+                extend(&mut result, Some(json!({ "suppressions": one })));
+            }
+            result
         }),
     };
     let log = Log {

@@ -62,6 +62,18 @@ impl DiskLoader {
     }
 }
 
+impl DiskLoader {
+    /// The bytes at a path below the root, as they are.
+    pub(crate) fn bytes(&self, path: &str) -> Result<Vec<u8>, LoadError> {
+        if let Some((name, text)) = &self.over
+            && name == path
+        {
+            return Ok(text.as_bytes().to_vec());
+        }
+        read_regular(&self.locate(path)?)
+    }
+}
+
 impl Loader for DiskLoader {
     fn read(&self, path: &str) -> Result<Arc<str>, LoadError> {
         if let Some((name, text)) = &self.over

@@ -16,6 +16,7 @@ mod parallel;
 mod plot;
 mod report;
 mod stdin;
+mod streamed;
 mod svg;
 mod ui;
 mod write;

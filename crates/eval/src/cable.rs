@@ -67,33 +67,95 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
     if cable.broken {
         return None;
     }
-    let stated_velocity = cable.velocity;
-    let (mut z0, mut z0_assumed) = match cable.impedance {
-        Some(z) => (z.value, false),
-        None => (50.0, true),
-    };
-    let (mut velocity, mut velocity_assumed) = match stated_velocity {
-        Some(v) => (v.value, false),
-        None => (VELOCITY_ASSUMED, true),
-    };
     let factor = conductor_temperature_ratio(cable.reference_c, celsius);
-    let mut outside: f64 = 1.0;
-    let mut two_term = None;
-    // relative uncertainty of the file's loss and the length of its piece
-    let mut u_file = 0.0;
-    // relative ± of a table's points
-    let mut table = Measure::default();
-    let (c, d) = match cable.loss.as_ref()? {
+    let rate = rate(cable, hz, files)?;
+    let mut outside = rate.outside;
+    if let Some((lo, hi)) = cable.valid {
+        outside = outside.max(lo / hz).max(hz / hi);
+    }
+    let (c, d) = rate.parts;
+    if !(c.is_finite() && d.is_finite() && factor.is_finite()) {
+        return None;
+    }
+    let step = cable
+        .accuracy
+        .iter()
+        .find(|a| hz <= a.up_to_hz)
+        .or(cable.accuracy.last());
+    let mut u_relative = step.map_or(0.0, |a| a.u_relative);
+    if outside > 1.0 {
+        u_relative *= 2.0;
+    }
+    let (u_file, table) = (rate.u_file, rate.table);
+    let u_relative = libm::hypot(libm::hypot(u_relative, u_file), table.u);
+    Some(CableAt {
+        z0: rate.z0.0,
+        velocity: rate.velocity.0,
+        u_velocity: cable.velocity.map_or(0.0, |v| v.u),
+        u_z0: cable.impedance.map_or(0.0, |z| z.u),
+        normal: match step {
+            None if table.u > 0.0 => table.normal,
+            None => true,
+            Some(a) => a.normal || u_file > 0.0 || outside > 1.0 || table.u > 0.0,
+        },
+        z0_assumed: rate.z0.1,
+        velocity_assumed: rate.velocity.1,
+        alpha_c: c * factor,
+        alpha_d: d,
+        u_relative,
+        outside,
+        temperature_factor: factor,
+        two_term: rate.two_term,
+    })
+}
+
+/// A cable's loss at its reference temperature and what it is taken from.
+struct CableRate {
+    /// Loss of the conductors and of the dielectric, dB/m.
+    parts: (f64, f64),
+    /// Impedance in ohm, and whether it is assumed.
+    z0: (f64, bool),
+    /// Velocity factor, and whether it is assumed.
+    velocity: (f64, bool),
+    two_term: Option<(f64, f64)>,
+    /// Ratio by which the frequency is outside what is stated; 1 within.
+    outside: f64,
+    /// Relative uncertainty of a file's loss and of the length of its piece.
+    u_file: f64,
+    /// Relative ± of a table's points.
+    table: Measure,
+}
+
+/// The loss at `hz`; None without a usable one.
+fn rate(cable: &Cable, hz: f64, files: &Attachments) -> Option<CableRate> {
+    let mut r = CableRate {
+        parts: (f64::NAN, f64::NAN),
+        z0: cable.impedance.map_or((50.0, true), |z| (z.value, false)),
+        velocity: cable
+            .velocity
+            .map_or((VELOCITY_ASSUMED, true), |v| (v.value, false)),
+        two_term: None,
+        outside: 1.0,
+        u_file: 0.0,
+        table: Measure::default(),
+    };
+    // what the construction gives takes the place of what is not stated
+    let derived = |stated: &mut (f64, bool), value: f64| {
+        if stated.1 {
+            *stated = (value, false);
+        }
+    };
+    r.parts = match cable.loss.as_ref()? {
         CableLoss::TwoTerm { k1, k2 } => {
             let (k1, k2) = (k1.value, k2.value);
-            two_term = Some((k1, k2));
+            r.two_term = Some((k1, k2));
             TwoTerm { k1, k2 }.split(hz)
         }
         CableLoss::Table(points) => {
             let plain: Vec<(f64, f64)> = points.iter().map(|p| (p.0, p.1.value)).collect();
             let t = LossTable::new(&plain).ok()?.at(hz);
-            outside = t.outside;
-            table = of_points(points, hz);
+            r.outside = t.outside;
+            r.table = of_points(points, hz);
             (t.alpha_c_db_per_m, t.alpha_d_db_per_m)
         }
         CableLoss::Construction(k) => {
@@ -109,75 +171,30 @@ pub fn at_in(cable: &Cable, hz: f64, celsius: f64, files: &Attachments) -> Optio
                     * libm::sqrt(k.outer_resistivity.value / k.inner_resistivity.value),
                 resistivity: k.inner_resistivity.value,
             };
-            if z0_assumed {
-                z0 = coax.z0();
-                z0_assumed = false;
-            }
-            if velocity_assumed {
-                velocity = coax.velocity_factor();
-                velocity_assumed = false;
-            }
-            let t = coax.loss(z0);
-            two_term = Some((t.k1, t.k2));
+            derived(&mut r.z0, coax.z0());
+            derived(&mut r.velocity, coax.velocity_factor());
+            let t = coax.loss(r.z0.0);
+            r.two_term = Some((t.k1, t.k2));
             t.split(hz)
         }
         CableLoss::Wires(w) => {
-            if z0_assumed {
-                z0 = open_wire_z0(w.diameter.value, w.spacing.value, w.permittivity.value);
-                z0_assumed = false;
-            }
-            if velocity_assumed {
-                velocity = velocity_factor(w.permittivity.value);
-                velocity_assumed = false;
-            }
-            let k1 = open_wire_k1(z0, w.diameter.value, w.resistivity.value);
-            two_term = Some((k1, 0.0));
+            let z0 = open_wire_z0(w.diameter.value, w.spacing.value, w.permittivity.value);
+            derived(&mut r.z0, z0);
+            derived(&mut r.velocity, velocity_factor(w.permittivity.value));
+            let k1 = open_wire_k1(r.z0.0, w.diameter.value, w.resistivity.value);
+            r.two_term = Some((k1, 0.0));
             TwoTerm { k1, k2: 0.0 }.split(hz)
         }
         CableLoss::Network { file, length } => {
             let (c, d) = rate_of_file(file, length.value, hz, files)?;
-            u_file = libm::hypot(
+            r.u_file = libm::hypot(
                 file.figure.value.u / ((c + d) * length.value),
                 length.u / length.value,
             );
             (c, d)
         }
     };
-    if let Some((lo, hi)) = cable.valid {
-        outside = outside.max(lo / hz).max(hz / hi);
-    }
-    if !(c.is_finite() && d.is_finite() && factor.is_finite()) {
-        return None;
-    }
-    let step = cable
-        .accuracy
-        .iter()
-        .find(|a| hz <= a.up_to_hz)
-        .or(cable.accuracy.last());
-    let mut u_relative = step.map_or(0.0, |a| a.u_relative);
-    if outside > 1.0 {
-        u_relative *= 2.0;
-    }
-    let u_relative = libm::hypot(libm::hypot(u_relative, u_file), table.u);
-    Some(CableAt {
-        z0,
-        velocity,
-        u_velocity: stated_velocity.map_or(0.0, |v| v.u),
-        u_z0: cable.impedance.map_or(0.0, |z| z.u),
-        normal: match step {
-            None if table.u > 0.0 => table.normal,
-            None => true,
-            Some(a) => a.normal || u_file > 0.0 || outside > 1.0 || table.u > 0.0,
-        },
-        z0_assumed,
-        velocity_assumed,
-        alpha_c: c * factor,
-        alpha_d: d,
-        u_relative,
-        outside,
-        temperature_factor: factor,
-        two_term,
-    })
+    Some(r)
 }
 
 /// Relative uncertainty that the points of a table give its loss at a frequency: the larger of the

@@ -9,7 +9,7 @@ use downlead_station::model::{CableLoss, Meaning};
 pub struct Entry {
     /// Name.
     pub name: String,
-    /// `cable`, `connector` or `device`.
+    /// `cable`, `connector`, `device` or `rules`.
     pub kind: &'static str,
     /// Title, or the name.
     pub title: String,
@@ -38,6 +38,7 @@ pub fn entries() -> Vec<Entry> {
             Meaning::Cable(c) => (&c.name, "cable", &c.title, c.meta.source.clone()),
             Meaning::Connector(c) => (&c.name, "connector", &c.title, c.meta.source.clone()),
             Meaning::Device(d) => (&d.name, "device", &d.title, d.meta.source.clone()),
+            Meaning::Rules(r) => (&r.name, "rules", &r.title, r.edition.clone()),
             _ => continue,
         };
         let start = lib.files[*file]
@@ -156,4 +157,52 @@ pub fn cable_points(name: &str, frequencies_hz: &[f64]) -> Option<(CableFacts, V
         })
         .collect();
     Some((facts, points))
+}
+
+/// A length of a cable at a frequency, beside the same length of another.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LengthPoint {
+    /// Matched loss at 20 °C, dB.
+    pub loss_db: f64,
+    /// Its expanded uncertainty (k = 2), dB.
+    pub u_db: f64,
+    /// Loss less that of the other, dB.
+    pub difference_db: f64,
+    /// Expanded uncertainty (k = 2) of that difference, dB: an error that both cables share is one
+    /// cause and cancels as far as it is the same (JCGM 100:2008, 5.2.2).
+    pub u_difference_db: f64,
+    /// Whether the frequency is within the valid range.
+    pub inside: bool,
+}
+
+/// A length (m) of a cable of the library at a frequency (Hz), beside that of another. None if one of
+/// them is not there or has no loss at the frequency.
+#[must_use]
+pub fn length_beside(name: &str, other: &str, length_m: f64, hz: f64) -> Option<LengthPoint> {
+    let lib = library();
+    let (a, b) = (lib.cable(name)?, lib.cable(other)?);
+    let of = |c| {
+        let at = crate::cable::at(c, hz, 20.0)?;
+        let loss = at.loss() * length_m;
+        Some((loss, at.u_relative * loss, at.outside <= 1.000_001))
+    };
+    let (la, ua, inside) = of(a)?;
+    let (lb, ub, _) = of(b)?;
+    let one_cause = match (&a.shared, &b.shared) {
+        _ if std::ptr::eq(a, b) => true,
+        (Some(x), Some(y)) => x.text == y.text,
+        _ => false,
+    };
+    let u = if one_cause {
+        (ua - ub).abs()
+    } else {
+        libm::hypot(ua, ub)
+    };
+    Some(LengthPoint {
+        loss_db: la,
+        u_db: 2.0 * ua,
+        difference_db: la - lb,
+        u_difference_db: 2.0 * u,
+        inside,
+    })
 }

@@ -158,3 +158,141 @@ pub(crate) fn meter(i: &Instrument, assumed: &mut Assumptions) -> Meter {
     }
     m
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use downlead_station::model::Meaning;
+    use downlead_station::{Lets, lower};
+
+    fn instrument(lines: &str) -> Instrument {
+        let indented = lines.replace('\n', "\n    ");
+        let text = format!("instrument W1 {{\n    {indented}\n}}\n");
+        let file = downlead_syntax::File::parse(text);
+        match lower(&file.items()[0].item, &Lets::default(), false).meaning {
+            Meaning::Instrument(i) => *i,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    fn close(a: f64, b: f64) {
+        assert!((a - b).abs() < 1e-6, "{a}, wanted {b}");
+    }
+
+    /// A small relative error in dB: 10/ln 10 of it.
+    const DB: f64 = 4.342_944_819;
+    /// Of a rectangle with half-width 1 (GUM 4.3.7).
+    const RECTANGLE: f64 = 0.577_350_269;
+
+    #[test]
+    fn an_instrument_is_as_good_at_a_reading_as_it_says() {
+        let of_reading = instrument("accuracy 5 % of reading");
+        close(instrument_db(&of_reading, 20.0), 0.05 * RECTANGLE * DB);
+        // of full scale: at a fifth of the scale five times as much
+        let of_scale = instrument("accuracy 5 % of full scale\nscale 100 W");
+        close(instrument_db(&of_scale, 100.0), 0.05 * RECTANGLE * DB);
+        close(instrument_db(&of_scale, 20.0), 0.25 * RECTANGLE * DB);
+        let in_db = instrument("accuracy 0.3 dB k 2");
+        close(instrument_db(&in_db, 20.0), 0.15);
+        // a display in steps of 1 W: half a step of 20 W, and both as the root of squares
+        let steps = instrument("accuracy 0.3 dB k 2\nresolution 1 W");
+        let step = 0.025 * RECTANGLE * DB;
+        close(
+            instrument_db(&steps, 20.0),
+            (0.15_f64.powi(2) + step * step).sqrt(),
+        );
+        close(resolution_db(&steps, 40.0), step / 2.0);
+        close(instrument_db(&instrument("scale 100 W"), 20.0), 0.0);
+    }
+
+    #[test]
+    fn between_two_readings_the_scale_cancels() {
+        // linearity and repeatability of both readings, and the step of the display once
+        let stated = "accuracy 5 % of reading\nlinearity 2 %\nrepeatability 0.5 % k 1";
+        let (linear, repeat): (f64, f64) = (0.02 * RECTANGLE, 0.005);
+        let both = DB * (2.0 * (linear * linear + repeat * repeat)).sqrt();
+        close(between_readings_db(&instrument(stated), 20.0), both);
+        let stepped = instrument(&format!("{stated}\nresolution 0.5 W"));
+        let step = 0.25 / 20.0 * RECTANGLE * DB;
+        close(between_readings_db(&stepped, 20.0), both.hypot(step));
+        // of full scale it grows as the reading gets smaller
+        let scale = instrument(
+            "accuracy 5 % of reading\nscale 100 W\nlinearity 2 % of full scale\nrepeatability 0.5 % k 1",
+        );
+        let linear = 5.0 * 0.02 * RECTANGLE;
+        close(
+            between_readings_db(&scale, 20.0),
+            DB * (2.0 * (linear * linear + repeat * repeat)).sqrt(),
+        );
+    }
+
+    #[test]
+    fn a_meter_has_what_is_stated_and_what_is_common_practice() {
+        let m = meter_of(&instrument("accuracy 5 % of reading"));
+        close(m.u_of_reading, 0.05 * RECTANGLE);
+        close(m.u_linearity, 0.01 * RECTANGLE);
+        close(m.u_repeatability, 0.006);
+        assert!(m.u_full_scale_w == 0.0 && m.u_linearity_w == 0.0 && m.u_resolution_w == 0.0);
+        let m = meter_of(&instrument(
+            "accuracy 0.3 dB k 2\nresolution 1 W\nlinearity 2 %",
+        ));
+        close(m.u_of_reading, 0.15 / DB);
+        close(m.u_resolution_w, 0.5 * RECTANGLE);
+        close(m.u_linearity, 0.02 * RECTANGLE);
+        // a class of full scale: each reading by itself, an offset beside a stated linearity
+        let class = "accuracy 5 % of full scale\nscale 100 W";
+        let m = meter_of(&instrument(class));
+        close(m.u_linearity_w, 5.0 * RECTANGLE);
+        assert!(m.u_full_scale_w == 0.0 && m.u_linearity == 0.0 && m.u_of_reading == 0.0);
+        let m = meter_of(&instrument(&format!(
+            "{class}\nlinearity 1 %\nrepeatability 0.2 % k 1"
+        )));
+        close(m.u_full_scale_w, 5.0 * RECTANGLE);
+        close(m.u_linearity, 0.01 * RECTANGLE);
+        close(m.u_repeatability, 0.002);
+        assert!(m.u_linearity_w == 0.0);
+        // nothing is stated: an exact meter, and listed as that
+        assert_eq!(meter_of(&instrument("scale 100 W")), Meter::PERFECT);
+        let m = unnamed();
+        close(m.u_linearity, 0.01 * RECTANGLE);
+        close(m.u_repeatability, 0.006);
+        assert!(m.u_of_reading == 0.0);
+    }
+
+    #[test]
+    fn what_is_taken_by_common_practice_is_listed() {
+        let noted = |lines: &str| {
+            let mut a = Assumptions { list: Vec::new() };
+            meter(&instrument(lines), &mut a);
+            a.list.into_iter().map(|x| x.0).collect::<Vec<_>>()
+        };
+        let (full, linear, repeat) = (
+            "accuracy 5 % of full scale\nscale 100 W\n",
+            "linearity 1 %\n",
+            "repeatability 0.6 % k 1\n",
+        );
+        assert_eq!(noted("accuracy 5 % of reading"), [Assumed::MeterScatter]);
+        assert_eq!(
+            noted(&format!("accuracy 5 % of reading\n{repeat}")),
+            [Assumed::MeterLinearity]
+        );
+        assert_eq!(
+            noted(&format!("accuracy 5 % of reading\n{linear}")),
+            [Assumed::MeterRepeatability]
+        );
+        assert_eq!(
+            noted(&format!("accuracy 5 % of reading\n{linear}{repeat}")),
+            []
+        );
+        assert_eq!(
+            noted(full),
+            [Assumed::FullScaleLocal, Assumed::MeterRepeatability]
+        );
+        assert_eq!(noted(&format!("{full}{repeat}")), [Assumed::FullScaleLocal]);
+        assert_eq!(
+            noted(&format!("{full}{linear}")),
+            [Assumed::MeterRepeatability]
+        );
+        assert_eq!(noted("scale 100 W"), [Assumed::ReadingExact]);
+    }
+}

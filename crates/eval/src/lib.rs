@@ -16,6 +16,7 @@ mod element;
 mod explain;
 pub mod exposure;
 pub mod facts;
+pub mod form;
 pub mod history;
 pub mod instrument;
 pub mod licence;
@@ -48,5 +49,5 @@ pub use cable::{
 pub use explain::Derivation;
 pub use places::Places;
 pub use snapshot::recall::NoRecall;
-pub use snapshot::{Evaluated, FileEntry, Scope, Snapshot, Tried};
+pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
 pub use stage::Stage;

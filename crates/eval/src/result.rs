@@ -272,6 +272,9 @@ pub struct LogRow {
     pub corrected: f64,
     /// Expected: W or SWR; none where it could not be computed.
     pub expected: Option<f64>,
+    /// Tag of a part before it that was installed after the row was read: the row says how the
+    /// station was, and is not judged.
+    pub older_than: Option<Box<str>>,
     /// Difference, dB (forward power).
     pub difference_db: Option<f64>,
     /// Expanded uncertainty of it, dB.

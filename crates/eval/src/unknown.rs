@@ -91,12 +91,45 @@ pub(crate) fn unknown(kind: NameKind, name: &Name, env: &Env) -> Option<Diagnost
         );
     }
     let d = Diagnostic::new(code, name.loc, format!("{what} `{text}` is not defined.")).at(at);
-    Some(match nearest(text, env.names_of(kind).into_iter()) {
+    let names = env.names_of(kind);
+    let meant = by_designation(kind, text)
+        .filter(|n| names.contains(n))
+        .or_else(|| nearest(text, names.iter().copied()))
+        .or_else(|| only_begun(text, &names));
+    Some(match meant {
         Some(n) => d
             .help(format!("Did you mean `{n}`?"))
             .fix(format!("write `{n}`"), name.loc, n),
         None => help.into_iter().fold(d, |d, h| d.help(h)),
     })
+}
+
+/// The pair that a plug or socket of MIL-STD-348 or its older designation makes.
+fn by_designation(kind: NameKind, text: &str) -> Option<&'static str> {
+    const PAIRS: &[(&[&str], &str)] = &[
+        (
+            &["pl-259", "pl259", "so-239", "so239", "uhf", "uhf-plug"],
+            "uhf-pair",
+        ),
+        (&["n", "type-n", "n-type", "n-plug"], "n-pair"),
+        (&["bnc", "bnc-plug"], "bnc-pair"),
+        (&["tnc", "tnc-plug"], "tnc-pair"),
+    ];
+    let lower = text.to_lowercase();
+    let of = |p: &&(&[&str], &'static str)| p.0.contains(&lower.as_str());
+    (kind == NameKind::Connector)
+        .then(|| PAIRS.iter().find(of).map(|p| p.1))
+        .flatten()
+}
+
+/// The only name that begins so, in at least three letters.
+fn only_begun<'n>(text: &str, names: &[&'n str]) -> Option<&'n str> {
+    let lower = text.to_lowercase();
+    let mut begun = names.iter().filter(|n| n.starts_with(&*lower));
+    match (begun.next(), begun.next()) {
+        (Some(one), None) if lower.chars().count() >= 3 => Some(one),
+        _ => None,
+    }
 }
 
 /// The names of the rules of the library, in order.

@@ -117,11 +117,23 @@ fn pages_have_the_tables_title_and_say_something() {
 }
 
 /// What an example cannot show without something else being said too, and why.
-const ALSO: &[(&str, &str, &str)] = &[(
-    "foldback",
-    "swr-not-added",
-    "an SWR that makes a transmitter reduce its power, with the cost",
-)];
+const ALSO: &[(&str, &str, &str)] = &[
+    (
+        "foldback",
+        "swr-not-added",
+        "an SWR that makes a transmitter reduce its power, with the cost",
+    ),
+    (
+        "accept-refused",
+        "part-unused",
+        "what is not accepted is shown",
+    ),
+    (
+        "accept-ended",
+        "part-unused",
+        "what is no longer accepted is shown",
+    ),
+];
 
 #[test]
 fn every_example_triggers_its_code_and_no_other() {
@@ -425,6 +437,16 @@ const EXPECTED: &[(&str, &str, &str)] = &[
         "site/hill.downlead",
         "frequency-plan",
         "the scenario: the tenant is one split above the transmitter",
+    ),
+    (
+        "site/hill.downlead",
+        "isolation-contradicts",
+        "the scenario: the antennas are not exactly in line",
+    ),
+    (
+        "site/hill.downlead",
+        "desense-not-met",
+        "the scenario: the tenant's noise falls on the repeater's input",
     ),
     (
         "shack/shack.downlead",

@@ -259,3 +259,24 @@ fn what_follows_from_shared_figures_cancels_when_a_part_goes() {
     // the loss of 9.8 m of that class is known to a few percent
     assert!(step.uncertainty_db < 0.05, "{step:?}");
 }
+
+/// Another gain leaves the phases of what the parts reflect as they were: the difference is that of the
+/// gains and nothing else. Of another SWR nothing is known of the phase.
+#[test]
+fn another_gain_leaves_the_reflections_as_they_are() {
+    let chain = |gain: &str, swr: &str| {
+        format!(
+            "chain c on 145 MHz {{\n    transmitter TX1 100 W carrier\n    filter F1 {{ loss 1 dB; swr 1.5 }}\n    pad P1 1 dB\n    antenna A1 {{ gain {gain}; swr {swr} }}\n}}\n"
+        )
+    };
+    let old = chain("5 dBi", "2");
+    let step = between(&old, &chain("6 dBi", "2"))
+        .radiated
+        .expect("it radiates");
+    assert!((step.db - 1.0).abs() < 1e-6, "{step:?}");
+    assert!(step.uncertainty_db < 1e-6, "{step:?}");
+    let step = between(&old, &chain("5 dBi", "2.2"))
+        .radiated
+        .expect("it radiates");
+    assert!(step.uncertainty_db > 0.1, "{step:?}");
+}

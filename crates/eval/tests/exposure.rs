@@ -80,7 +80,7 @@ fn exposure(text: &str) -> Exposure {
         .items()
         .iter()
         .filter_map(|(_, _, r)| r.exposure.as_deref())
-        .find(|e| !e.spots.is_empty() || !e.keep_clear.is_empty() || !e.without_rules.is_empty())
+        .find(|e| !e.spots.is_empty() || !e.keep_clear.is_empty() || !e.not_judged.is_empty())
         .cloned()
         .expect("an exposure")
 }
@@ -685,4 +685,42 @@ fn the_cylinder_stands_only_where_it_is_the_lower() {
     near(far, 0.358, 5e-4);
     near(cylinder.expect("near"), 0.240, 5e-4);
     assert_eq!(at(6.0).1, None);
+}
+
+/// Power into the antenna and EIRP are of one transmitter: they differ by the gain, whatever share of the
+/// stated power its mean is.
+#[test]
+fn the_mean_into_an_antenna_and_its_eirp_differ_by_the_gain() {
+    for transmitter in ["100 W carrier, fm", "100 W pep, ssb", "100 W carrier, am"] {
+        let e = alone(
+            transmitter,
+            "3 dBi, height 20 m agl, size 1 m",
+            "9 m out, 2 m agl",
+        );
+        let s = &e.spots[0].sources[0];
+        near(s.eirp_w / s.mean_w, libm_db(3.0), 1e-9);
+        near(s.gain_dbi, 3.0, 1e-9);
+    }
+    // full carrier with both sidebands at 100 % modulation: half as much again on average
+    let e = alone(
+        "100 W carrier, am",
+        "0 dBi, height 20 m agl, size 1 m",
+        "9 m out, 2 m agl",
+    );
+    near(e.spots[0].sources[0].mean_w, 150.0, 1e-6);
+}
+
+/// The peak of an envelope over its carrier: four times with full carrier and both sidebands at 100 %, once
+/// by frequency modulation.
+#[test]
+fn a_limit_at_each_instant_counts_the_peak_over_the_carrier() {
+    let eirp = |transmitter: &str| {
+        let text = format!(
+            "rules hf {{\n    limit 28 V/m on 10 MHz to 400 MHz, public, \"E\", confidence high\n}}\nstation s {{\n    under hf\n    alone, \"QY4TRA 2026-07-04\"\n    spot garden 20 m from A1, public\n    transmitter T1 {transmitter}\n    antenna A1 0 dBi ± 1 dB, height 8 m agl, size 0.5 m\n    chain c on 28.4 MHz {{\n        T1\n        A1\n    }}\n}}\n"
+        );
+        exposure(&text).spots[0].sources[0].eirp_w
+    };
+    near(eirp("100 W carrier, am"), 400.0, 1e-6);
+    near(eirp("100 W carrier, fm"), 100.0, 1e-6);
+    near(eirp("100 W pep, am"), 100.0, 1e-6);
 }

@@ -258,3 +258,19 @@ fn a_branch_begins_after_its_divider() {
     assert_eq!(logs[0].after.as_deref(), Some("D1"));
     assert_eq!(logs[0].rows.len(), 1);
 }
+
+#[test]
+fn many_bands_without_a_statement_are_counted_in_short() {
+    let table = |n: u32| {
+        let rows = (0..n).map(|k| format!("SP1,,{},2024-07-01,28.6\n", 430 + k));
+        format!(
+            "after,band,frequency_mhz,date,forward_w\nSP1,2m,,2024-07-01,28.6\n{}",
+            rows.collect::<String>()
+        )
+    };
+    let said = |n: u32| of_log(&two_points([LOG, "", ""], "", &table(n)))[0].clone();
+    let four = "is on 430 MHz, 431 MHz, 432 MHz, 433 MHz";
+    assert!(said(4).contains(&format!("{four};")), "{}", said(4));
+    assert!(said(5).contains(&format!("{four} and on;")), "{}", said(5));
+    assert!(said(7).contains(&format!("{four} and on;")), "{}", said(7));
+}

@@ -42,6 +42,10 @@ fn a_chain_that_can_be_computed_by_hand() {
         near(levels(e)[0], 19.0, 0.005, "mean");
         near(e.uncertainty_db, u, 0.01, "U");
     }
+    // by derivatives the interval is two standard deviations either way
+    let [mean, low, high] = levels(&x.derivatives);
+    near(low, mean - u, 0.01, "lower end");
+    near(high, mean + u, 0.01, "upper end");
     // two rectangles make a trapezium, whose share beyond q is (a + b - q)²/(8 a b)
     let [_, low, high] = levels(&x.drawn);
     let q = a + b - (8.0 * a * b * 0.022_750_13).sqrt();

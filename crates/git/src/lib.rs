@@ -8,9 +8,11 @@ mod program;
 mod repository;
 mod revision;
 mod root;
+mod state;
 
 pub use beside::names_beside;
 pub use history::{head, is_shallow, recorded};
 pub use repository::{At, Change, Commit, Repository, Tree};
 pub use revision::Revision;
 pub use root::{MARKER, home, root_of};
+pub use state::{State, state};

@@ -1,18 +1,22 @@
 //! Completion: what may stand at the cursor, also on lines that cannot be read yet.
 
 mod inside;
+mod isolation;
+mod radiated;
 mod variant;
 
 use std::collections::BTreeSet;
 
-use downlead_base::{Severity, Span};
+use downlead_base::{CODES, Severity, Span};
 use downlead_eval::Snapshot;
 use downlead_quantity::{Dim, units_of};
 use downlead_station::forms::signature;
 use downlead_station::keywords::Context;
+use downlead_station::model::acceptable;
 use downlead_station::{Env, is_network, library, lower};
 use downlead_syntax::{Item, SyntaxKind};
 
+use crate::cables;
 use crate::config::Config;
 use crate::names::{Class, NameKind};
 use crate::resolve::{local, pieces_of, ports, seen};
@@ -340,6 +344,10 @@ impl<'a> List<'a> {
             NameKind::Station => "station",
             _ => return,
         };
+        let losses = match kind {
+            NameKind::Cable => self.losses(),
+            _ => Vec::new(),
+        };
         let mut docs: Vec<(u8, Doc)> = seen(self.s, self.doc)
             .into_iter()
             .map(|f| (rank, Doc::File(f)))
@@ -358,7 +366,13 @@ impl<'a> List<'a> {
                     continue;
                 };
                 let title = stmt.atoms().iter().find_map(|a| stmt.string(*a));
+                // what a cable is chosen by: its loss where it is to be used
+                let cable = self.env.and_then(|e| Some((e, e.cable(stmt.text(*a))?)));
+                let loss = cable
+                    .filter(|_| !losses.is_empty())
+                    .and_then(|(e, c)| cables::in_short(c, &losses, &e.attachments));
                 let detail = match (title, kind) {
+                    _ if loss.is_some() => loss,
                     (Some(t), _) => Some(t.to_owned()),
                     (None, NameKind::Band) => Some(
                         stmt.slice(stmt.span())
@@ -369,12 +383,37 @@ impl<'a> List<'a> {
                     ),
                     (None, _) => None,
                 };
-                let source = match doc {
+                let mut source = match doc {
                     Doc::Library(_) => "built-in library".to_owned(),
                     Doc::File(_) => doc_path(self.s, doc),
                 };
+                if let Some(t) = title.filter(|_| kind == NameKind::Cable) {
+                    source = format!("{t}, {source}");
+                }
                 self.add(rank, as_kind, stmt.text(*a), detail).documentation = Some(source);
             }
+        }
+    }
+
+    /// The frequencies at which a cable here is used: those of the chain around the cursor, else all in
+    /// use.
+    fn losses(&self) -> Vec<(String, f64)> {
+        let at = item_at(self.s, self.doc, self.at.replace.start);
+        let of_chain = at.zip(self.env).map(|(p, env)| {
+            let local = self.at.replace.start.saturating_sub(p.start);
+            cables::of_chain(&p.item, local, env)
+        });
+        match of_chain {
+            Some(list) if !list.is_empty() => list,
+            _ => cables::frequencies(self.s, self.doc, self.c),
+        }
+    }
+
+    /// Codes of findings that can be accepted.
+    fn codes(&mut self, rank: u8) {
+        for code in CODES.iter().filter(|c| acceptable(c)) {
+            let title = Some(code.title.to_owned());
+            self.add(rank, CompletionKind::Qualifier, code.id, title);
         }
     }
 
@@ -455,7 +494,7 @@ impl<'a> List<'a> {
         let own = self.s.files()[me].path.clone();
         let mut all: BTreeSet<String> = match self.at.word() {
             _ if before.is_some_and(|t| t.text == "from") => {
-                let table = self.at.word() == "readings";
+                let table = matches!(self.at.word(), "readings" | "profile");
                 let is_table = |p: &str| !is_network(p) && !p.ends_with(".downlead");
                 let mut all = self.measured();
                 all.extend(files());

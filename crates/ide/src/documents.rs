@@ -14,6 +14,7 @@ use downlead_station::model::{Direction, Meaning};
 use crate::config::Config;
 use crate::level_diagram::illustrate;
 use crate::markdown::{Writer, place_link};
+use crate::radiated;
 use crate::view::{Doc, View, doc_text, to32};
 use crate::words::{or_not_known, plus_minus, under_or_over};
 
@@ -88,6 +89,15 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     });
                 }
             }
+            let found = radiated::summary(&view, &low.meaning, result);
+            out.extend(found.map(|(p, title, name)| Lens {
+                span: p.span,
+                title,
+                command: LensCommand::Report {
+                    file,
+                    name: name.to_owned(),
+                },
+            }));
             if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session) {
                 crate::bench::lenses(&view, &places, file, x, r, &mut out);
             }
@@ -237,6 +247,7 @@ fn reported(s: &Snapshot, file: usize, name: Option<&str>, illustrated: bool) ->
     let report = Report {
         schema: SCHEMA,
         stations: build::chain::stations(&places, scope, &wanted),
+        links: radiated::links(&places, scope, name),
         diagnostics: Vec::new(),
     };
     let chains = report
@@ -244,7 +255,7 @@ fn reported(s: &Snapshot, file: usize, name: Option<&str>, illustrated: bool) ->
         .iter()
         .map(|s| s.chains.len())
         .sum::<usize>();
-    let mut doc = match chains {
+    let mut doc = match chains + report.links.len() {
         0 => Document::default(),
         _ => page::chain::page(&report, page::chain::With::default()),
     };

@@ -58,7 +58,10 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
         derive = on_node(s, doc, offset) && bench::in_session(&mut w, s, doc, offset, None);
         span
     } else if let Some((placed, n)) = name_at(s, doc, offset) {
-        derive = matches!(n.kind, NameKind::Tag | NameKind::Port | NameKind::Chain);
+        derive = matches!(
+            n.kind,
+            NameKind::Tag | NameKind::Port | NameKind::Chain | NameKind::Spot
+        ) || matches!(n.kind, NameKind::Station) && on_node(s, doc, offset);
         name(&mut w, s, doc, placed, &n, c);
         if n.kind == NameKind::Tag {
             derive = bench::in_session(&mut w, s, doc, offset, Some(&n.text)) && derive;
@@ -98,6 +101,9 @@ pub fn hover(s: &Snapshot, doc: Doc, offset: u32, c: &Config) -> Option<Hover> {
         if !whole {
             w.text("further steps: downlead explain with this file and line");
         }
+    }
+    for line in crate::site::lines(s, doc, offset) {
+        w.text(&line);
     }
     if w.is_empty() {
         return None;
@@ -271,107 +277,135 @@ fn name<'s>(
         }
         return;
     };
-    let env = env_of(s, doc);
     let about = d.title().map_or_else(
         || n.kind.noun().to_owned(),
         |t| format!("{}, {t}", n.kind.noun()),
     );
+    if !shared(w, (s, doc), n, &about, c) {
+        of_station(w, (s, doc), &d, n, &about);
+    }
+    if !n.def {
+        w.linked("defined in ", &doc_path(s, d.doc), d.focus());
+    }
+}
+
+/// What several stations may name: cables, connectors, instruments, rules, bands and values.
+/// False if it is something else.
+fn shared<'s>(
+    w: &mut Writer<'_, 's>,
+    (s, doc): (&'s Snapshot, Doc),
+    n: &Named,
+    about: &str,
+    c: &Config,
+) -> bool {
+    let env = env_of(s, doc);
+    let library = downlead_station::library;
     match n.kind {
         NameKind::Cable => {
-            w.title(&n.text, &about);
-            if let Some(cable) = env.map_or_else(
-                || downlead_station::library().cable(&n.text),
-                |e| e.cable(&n.text),
-            ) {
+            w.title(&n.text, about);
+            if let Some(cable) = env.map_or_else(|| library().cable(&n.text), |e| e.cable(&n.text))
+            {
                 cable_words(w, s, doc, cable, c);
             }
         }
         NameKind::Connector => {
-            w.title(&n.text, &about);
-            if let Some(x) = env.map_or_else(
-                || downlead_station::library().connector(&n.text),
-                |e| e.connector(&n.text),
-            ) {
+            w.title(&n.text, about);
+            if let Some(x) =
+                env.map_or_else(|| library().connector(&n.text), |e| e.connector(&n.text))
+            {
                 connector_words(w, s, doc, x, c);
             }
         }
         NameKind::Instrument => {
-            w.title(&n.text, &about);
+            w.title(&n.text, about);
             if let Some(i) = env.and_then(|e| e.instrument(&n.text)) {
                 instrument_words(w, i);
             }
         }
         NameKind::Rules => {
-            w.title(&n.text, &about);
-            if let Some(set) = env.map_or_else(
-                || downlead_station::library().rules(&n.text),
-                |e| e.rule_set(&n.text),
-            ) {
+            w.title(&n.text, about);
+            if let Some(set) = env.map_or_else(|| library().rules(&n.text), |e| e.rule_set(&n.text))
+            {
                 crate::rules::hover(w, set);
             }
-        }
-        NameKind::Device => {
-            w.title(&n.text, &about);
-            w.code(&dedented(s, &d));
         }
         NameKind::Band => {
             w.title(&n.text, "band");
             if let Some(b) = env.and_then(|e| e.band(&n.text)) {
-                w.text(&match &b.kind {
-                    BandKind::Single(f) => frequency(*f),
-                    BandKind::Range(lo, hi) => format!(
-                        "{} to {}, computed at both edges and in the middle",
-                        frequency(*lo),
-                        frequency(*hi)
-                    ),
-                    BandKind::Pair { transmit, receive } => {
-                        let f = |x: &Option<f64>| x.map_or_else(|| "none".to_owned(), frequency);
-                        let split = transmit.zip(*receive).map_or_else(String::new, |(t, r)| {
-                            format!(", split {}", frequency((t - r).abs()))
-                        });
-                        format!("transmit {}, receive {}{split}", f(transmit), f(receive))
-                    }
-                });
+                w.text(&band_words(&b.kind));
             }
+        }
+        _ => return false,
+    }
+    true
+}
+
+fn band_words(band: &BandKind) -> String {
+    match band {
+        BandKind::Single(f) => frequency(*f),
+        BandKind::Range(lo, hi) => format!(
+            "{} to {}, computed at both edges and in the middle",
+            frequency(*lo),
+            frequency(*hi)
+        ),
+        BandKind::Pair { transmit, receive } => {
+            let f = |x: &Option<f64>| x.map_or_else(|| "none".to_owned(), frequency);
+            let split = transmit.zip(*receive).map_or_else(String::new, |(t, r)| {
+                format!(", split {}", frequency((t - r).abs()))
+            });
+            format!("transmit {}, receive {}{split}", f(transmit), f(receive))
+        }
+    }
+}
+
+/// What one file or station defines.
+fn of_station<'s>(
+    w: &mut Writer<'_, 's>,
+    (s, doc): (&'s Snapshot, Doc),
+    d: &Def<'s>,
+    n: &Named,
+    about: &str,
+) {
+    match n.kind {
+        NameKind::Device => {
+            w.title(&n.text, about);
+            w.code(&dedented(s, d));
         }
         NameKind::Let => {
             w.title(&n.text, "named value");
             w.code(d.stmt.slice(d.stmt.head_span()));
-            if let Some(v) = env.and_then(|e| e.lets.get(n.text.as_str())) {
+            if let Some(v) = env_of(s, doc).and_then(|e| e.lets.get(n.text.as_str())) {
                 w.text(&format!("{}: {}", v.q.dim.noun(), in_units(v.q)));
             }
         }
         NameKind::Tag => {
             w.title(&n.text, d.stmt.keyword().unwrap_or("part"));
-            w.code(&dedented(s, &d));
-            if let Some(class) = class_of(s, &d) {
+            w.code(&dedented(s, d));
+            if let Some(class) = class_of(s, d) {
                 w.linked("of ", class.text(), class.focus());
             }
-            let list = ports(s, &d);
+            let list = ports(s, d);
             if !list.is_empty() && !n.def {
                 w.text(&format!("ports: {}", list.join(", ")));
             }
         }
         NameKind::Port => {
             w.title(&n.text, "port");
-            w.code(&dedented(s, &d));
+            w.code(&dedented(s, d));
         }
         NameKind::Place => {
             w.title(&n.text, "place");
-            w.code(&dedented(s, &d));
+            w.code(&dedented(s, d));
         }
         NameKind::Session => {
-            w.title(&n.text, &about);
+            w.title(&n.text, about);
             bench::session_words(w, s, doc, n.span.start);
         }
         NameKind::Chain => {
             w.title(&n.text, "chain");
-            chain_words(w, s, doc, &d);
+            chain_words(w, s, doc, d);
         }
-        _ => w.title(&n.text, &about),
-    }
-    if !n.def {
-        w.linked("defined in ", &doc_path(s, d.doc), d.focus());
+        _ => w.title(&n.text, about),
     }
 }
 

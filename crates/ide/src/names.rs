@@ -126,7 +126,11 @@ impl<'k> Walk<'k> {
     fn slot<'a>(&mut self, s: Stmt<'a>, r: &Reader<'a, '_>, slot: &'static Slot, head: &'a Atom) {
         let mut found: Vec<(&'a Atom, Role)> = Vec::new();
         r.roles(slot, head, &mut |a, role| found.push((a, role)));
+        let antennas = matches!(slot.begins, Begins::Bare(Takes::Antennas));
         for (a, role) in found {
+            if antennas && self.ends_of_isolation(s, a, role) {
+                continue;
+            }
             match role {
                 Role::Word => {
                     let doc = said_by(slot, s.text(*a));
@@ -138,6 +142,20 @@ impl<'k> Walk<'k> {
                 Role::Value => self.value(s, a),
             }
         }
+    }
+
+    /// The names about `to` in `A9 of harbour to A1`, which are one value; false of what is none.
+    fn ends_of_isolation<'a>(&mut self, s: Stmt<'a>, a: &Atom, role: Role) -> bool {
+        let Some((from, to)) = s.value(*a).and_then(|v| Some((v.expr(), v.upper()?))) else {
+            return false;
+        };
+        let first = match role {
+            Role::Name(kind) => kind,
+            _ => NameKind::Tag,
+        };
+        self.put(from.span(), Class::Name(first, false));
+        self.put(to.span(), Class::Name(NameKind::Tag, false));
+        true
     }
 
     /// A name, or the two of `n to uhf`.

@@ -125,7 +125,7 @@ fn keyword_for(kind: NameKind) -> &'static str {
 }
 
 /// A top-level definition among the items of a document.
-fn top<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) -> Option<Def<'s>> {
+pub(crate) fn top<'s>(s: &'s Snapshot, doc: Doc, kind: NameKind, name: &str) -> Option<Def<'s>> {
     let word = keyword_for(kind);
     // a licence and rules are one kind of thing
     let begins = |w: Option<&str>| w == Some(word) || kind == NameKind::Rules && w == Some("rules");

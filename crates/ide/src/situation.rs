@@ -209,7 +209,9 @@ impl<'a> Situation<'a> {
             Some(t) if t.kind == SyntaxKind::PlusMinus => {
                 return match stated() {
                     Some(Dim::Power | Dim::Level) => vec![Dim::Percent, Dim::Decibel, Dim::Power],
-                    Some(Dim::GainIsotropic | Dim::GainDipole) => vec![Dim::Decibel],
+                    Some(Dim::GainIsotropic | Dim::GainDipole | Dim::SidebandNoise) => {
+                        vec![Dim::Decibel]
+                    }
                     Some(d) => vec![d, Dim::Percent],
                     None => vec![Dim::Percent],
                 };

@@ -1,5 +1,7 @@
 //! What a comparison came to, whatever was compared, and the colour that stands for it.
 
+use downlead_eval::exposure::ExposureVerdict;
+use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::{Verdict, measure};
 use downlead_report::shape::word::ReadingVerdict;
 
@@ -27,6 +29,30 @@ impl Status {
             Status::Good => [0, 114, 178],
             Status::Unclear => [230, 159, 0],
             Status::Bad => [178, 60, 0],
+        }
+    }
+}
+
+impl Status {
+    /// Of a hop; none where nothing says what is needed.
+    pub(crate) fn of_link(v: LinkVerdict) -> Option<Status> {
+        match v {
+            LinkVerdict::NoNeed => None,
+            LinkVerdict::Met => Some(Status::Good),
+            LinkVerdict::NotMet => Some(Status::Bad),
+            LinkVerdict::CannotJudge | LinkVerdict::CannotTell | LinkVerdict::AtLimit => {
+                Some(Status::Unclear)
+            }
+        }
+    }
+}
+
+impl From<ExposureVerdict> for Status {
+    fn from(v: ExposureVerdict) -> Status {
+        match v {
+            ExposureVerdict::Met => Status::Good,
+            ExposureVerdict::NotMet => Status::Bad,
+            _ => Status::Unclear,
         }
     }
 }

@@ -210,6 +210,8 @@ fn name_kind(k: NameKind) -> TokenKind {
         NameKind::Port => TokenKind::Port,
         NameKind::Place | NameKind::Spot => TokenKind::Place,
         // words of one's own, which nothing defines elsewhere
-        NameKind::Person | NameKind::Class | NameKind::Question => TokenKind::Person,
+        NameKind::Person | NameKind::Class | NameKind::Question | NameKind::Finding => {
+            TokenKind::Person
+        }
     }
 }

@@ -131,4 +131,30 @@ mod tests {
         assert!(exp_negative(0.0) == 1.0);
         assert!(exp_negative(-1e9) < 1e-300);
     }
+
+    #[test]
+    fn the_logarithm_agrees_with_libm() {
+        // both ends of the range, about 1, and all exponents
+        for i in 0..200_000_u32 {
+            let x = libm::exp((f64::from(i) - 100_000.0) * 0.007);
+            let want = libm::log(x);
+            assert!(
+                (ln(x) - want).abs() <= 3e-16 * want.abs() + 2e-19,
+                "ln {x}: {} not {want}",
+                ln(x)
+            );
+            let near = 1.0 + (f64::from(i) - 100_000.0) * 1e-6;
+            assert!((ln(near) - libm::log(near)).abs() <= 2e-16, "ln {near}");
+        }
+        assert!(ln(1.0) == 0.0);
+    }
+
+    #[test]
+    fn far_below_zero_the_exponential_stays_at_its_end() {
+        let end = libm::exp(-700.0);
+        for x in [-700.0, -700.5, -745.0, -1e6] {
+            assert!((exp_negative(x) / end - 1.0).abs() < 1e-15, "exp {x}");
+        }
+        assert!((exp_negative(-699.5) / libm::exp(-699.5) - 1.0).abs() < 1e-15);
+    }
 }

@@ -22,6 +22,7 @@ pub mod net;
 pub mod network;
 pub mod noise;
 pub mod path;
+pub mod pattern;
 pub mod position;
 pub mod power;
 pub mod radiated;

@@ -256,3 +256,13 @@ fn reflection_of_a_line_with_both_its_faces() {
     // so lossy that the far face is not seen
     assert!((reflection_of_line(0.2, 60.0, 1.0, 0.0) - 0.2).abs() < 1e-4);
 }
+
+/// Gain over a half-wave dipole, which is taken as 2.15 dBi (ITU-R BS.561, from memory).
+#[test]
+fn gain_over_a_dipole() {
+    near(radiated::dbi_from_dbd(0.0), 2.15, 1e-12);
+    near(radiated::dbi_from_dbd(6.0), 8.15, 1e-12);
+    near(radiated::dbd_from_dbi(2.15), 0.0, 1e-12);
+    near(radiated::dbd_from_dbi(8.15), 6.0, 1e-12);
+    near(radiated::dbd_from_dbi(-1.0), -3.15, 1e-12);
+}

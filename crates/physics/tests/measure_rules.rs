@@ -68,6 +68,20 @@ fn outside_of_the_baselines_the_nearest_and_said_so() {
 }
 
 #[test]
+fn a_single_baseline_is_as_uncertain_as_it_is_far() {
+    let b = Baselines::new(&[one(0, 100.0, 12.0)], &PLAIN).unwrap();
+    let rules = Rules {
+        unknown_per_minute: 0.003,
+        ..Rules::default()
+    };
+    for (minutes, away) in [(12.0, 0.0), (4.0, 8.0), (22.0, 10.0)] {
+        let at = b.at(minutes, &rules);
+        near(at.u_leftover, 0.003 * away / 3_f64.sqrt(), 1e-12);
+        assert_eq!((at.watts, at.how), (100.0, BaselineUse::Only(0)));
+    }
+}
+
+#[test]
 fn a_single_baseline_corrects_nothing() {
     let b = Baselines::new(&[one(0, 100.0, 0.0)], &PLAIN).unwrap();
     let rules = Rules {

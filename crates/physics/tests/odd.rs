@@ -1,7 +1,7 @@
 //! The reading that does not fit: against a plain search over all explanations, written for this test.
 
 use downlead_physics::line::wavelength;
-use downlead_physics::measure::{Odd, Seen, odd_one_out, phase_slope, without};
+use downlead_physics::measure::{Odd, Seen, Slip, odd_one_out, phase_slope, slip, without};
 
 const DRIFT: f64 = 0.02;
 
@@ -151,4 +151,38 @@ fn two_points_have_no_scatter() {
 fn a_wave_is_shorter_on_a_line() {
     assert!((wavelength(1e6, 1.0) - 299.792_458).abs() < 1e-9);
     assert!((wavelength(145e6, 0.66) - 1.364_573).abs() < 1e-6);
+}
+
+#[test]
+fn a_slip_makes_the_figure_that_fits() {
+    let of = |written: f64, fits: f64, u: f64| slip(written, fits, u);
+    // two digits exchanged, the point lost or moved by one place or two
+    assert_eq!(of(31.8, 38.1, 0.001), Some((Slip::Swapped, 38.1)));
+    assert_eq!(of(217.0, 21.7, 0.001), Some((Slip::Point, 217.0 * 0.1)));
+    assert_eq!(of(2.17, 21.7, 0.001), Some((Slip::Point, 2.17 * 10.0)));
+    assert_eq!(of(2170.0, 21.7, 0.001), Some((Slip::Point, 2170.0 * 0.01)));
+    assert_eq!(of(0.217, 21.7, 0.001), Some((Slip::Point, 0.217 * 100.0)));
+    // within 2 % of what fits, or three standard uncertainties
+    assert_eq!(of(31.8, 38.1 * 1.019, 0.001), Some((Slip::Swapped, 38.1)));
+    assert_eq!(of(31.8, 38.1 * 1.021, 0.001), None);
+    assert_eq!(of(31.8, 38.1 * 1.021, 0.01), Some((Slip::Swapped, 38.1)));
+    assert_eq!(of(31.8, 38.1 / 1.029, 0.01), Some((Slip::Swapped, 38.1)));
+    assert_eq!(of(31.8, 38.1 / 1.032, 0.01), None);
+    // the nearest of several: 12.1 to 12.2 or 1.21 of what was written as 21.1
+    assert_eq!(of(21.1, 12.0, 0.2), Some((Slip::Swapped, 12.1)));
+    assert_eq!(of(21.1, 2.2, 0.5), Some((Slip::Point, 21.1 * 0.1)));
+    // no slip makes it
+    assert_eq!(of(12.0, 13.0, 0.001), None);
+    assert_eq!(of(50.0, 20.0, 0.001), None);
+}
+
+/// A transmitter that is known to be constant cannot have drifted: nothing is left to explain.
+#[test]
+fn a_drift_of_zero_explains_nothing() {
+    for drift in [1e-6, 1e-9, 1e-12] {
+        let e = odd_one_out(&off_by(2, 0.25), drift, 0.01).expect("one is off");
+        assert_eq!(e.candidates[0].0, Odd::Reading(2), "{e:?}");
+        let near = |c: &(Odd, f64)| c.1.is_finite() && c.1 > -1e-6;
+        assert!(e.chi2.is_finite() && e.candidates.iter().all(near), "{e:?}");
+    }
 }

@@ -27,6 +27,8 @@ pub enum Dim {
     GainIsotropic,
     /// Antenna gain over a half-wave dipole (dBd).
     GainDipole,
+    /// Noise beside a carrier, in 1 Hz, over the carrier (dBc/Hz).
+    SidebandNoise,
     /// Loss per length (dB/m).
     LossRate,
     /// Temperature (°C).
@@ -71,6 +73,7 @@ impl Dim {
             Dim::Decibel => "a loss or ratio in dB",
             Dim::GainIsotropic => "an antenna gain over isotropic",
             Dim::GainDipole => "an antenna gain over a dipole",
+            Dim::SidebandNoise => "a noise over the carrier",
             Dim::LossRate => "a loss per length",
             Dim::Temperature => "a temperature",
             Dim::Impedance => "an impedance",
@@ -144,12 +147,14 @@ impl Quantity {
     /// [`ArithError`] when the kinds do not fit.
     #[allow(clippy::should_implement_trait, reason = "returns a Result")]
     pub fn add(self, o: Self) -> Result<Self, ArithError> {
-        use Dim::{Decibel, GainDipole, GainIsotropic, Level};
+        use Dim::{Decibel, GainDipole, GainIsotropic, Level, SidebandNoise};
         let v = self.value + o.value;
         match (self.dim, o.dim) {
-            (Level, Level) => Err(ArithError::AddLevels),
-            (Level | GainIsotropic | GainDipole, Decibel) => Self::finite(v, self.dim),
-            (Decibel, Level | GainIsotropic | GainDipole) => Self::finite(v, o.dim),
+            (Level, Level) | (SidebandNoise, SidebandNoise) => Err(ArithError::AddLevels),
+            (Level | GainIsotropic | GainDipole | SidebandNoise, Decibel) => {
+                Self::finite(v, self.dim)
+            }
+            (Decibel, Level | GainIsotropic | GainDipole | SidebandNoise) => Self::finite(v, o.dim),
             (GainIsotropic | GainDipole, GainIsotropic | GainDipole) => {
                 Err(ArithError::Mismatch(self.dim, o.dim))
             }
@@ -164,15 +169,18 @@ impl Quantity {
     /// [`ArithError`] when the kinds do not fit.
     #[allow(clippy::should_implement_trait, reason = "returns a Result")]
     pub fn sub(self, o: Self) -> Result<Self, ArithError> {
-        use Dim::{Decibel, GainDipole, GainIsotropic, Level};
+        use Dim::{Decibel, GainDipole, GainIsotropic, Level, SidebandNoise};
         let v = self.value - o.value;
         match (self.dim, o.dim) {
-            (Level, Level) | (GainIsotropic, GainIsotropic) | (GainDipole, GainDipole) => {
-                Self::finite(v, Decibel)
-            }
+            (Level, Level)
+            | (GainIsotropic, GainIsotropic)
+            | (GainDipole, GainDipole)
+            | (SidebandNoise, SidebandNoise) => Self::finite(v, Decibel),
             (GainIsotropic, GainDipole) => Self::finite(v - DIPOLE_DBI, Decibel),
             (GainDipole, GainIsotropic) => Self::finite(v + DIPOLE_DBI, Decibel),
-            (Level | GainIsotropic | GainDipole, Decibel) => Self::finite(v, self.dim),
+            (Level | GainIsotropic | GainDipole | SidebandNoise, Decibel) => {
+                Self::finite(v, self.dim)
+            }
             (a, b) if a == b => Self::finite(v, a),
             (a, b) => Err(ArithError::Mismatch(a, b)),
         }
@@ -184,11 +192,14 @@ impl Quantity {
     /// [`ArithError`] when the kinds do not fit.
     #[allow(clippy::should_implement_trait, reason = "returns a Result")]
     pub fn mul(self, o: Self) -> Result<Self, ArithError> {
-        use Dim::{Count, Decibel, Length, Level, LossRate, Percent, Power, Temperature};
+        use Dim::{
+            Count, Decibel, Length, Level, LossRate, Percent, Power, SidebandNoise, Temperature,
+        };
         let v = self.value * o.value;
         match (self.dim, o.dim) {
             (Power, Decibel) | (Decibel, Power) => Err(ArithError::PowerTimesDecibel),
-            (Level | Temperature, Count | Percent) | (Count | Percent, Level | Temperature) => {
+            (Level | SidebandNoise | Temperature, Count | Percent)
+            | (Count | Percent, Level | SidebandNoise | Temperature) => {
                 Err(ArithError::Mismatch(self.dim, o.dim))
             }
             (LossRate, Length) | (Length, LossRate) => Self::finite(v, Decibel),
@@ -206,12 +217,13 @@ impl Quantity {
     #[allow(clippy::should_implement_trait, reason = "returns a Result")]
     pub fn div(self, o: Self) -> Result<Self, ArithError> {
         use Dim::{
-            Count, Decibel, GainDipole, GainIsotropic, Length, Level, LossRate, Power, Temperature,
+            Count, Decibel, GainDipole, GainIsotropic, Length, Level, LossRate, Power,
+            SidebandNoise, Temperature,
         };
         let v = self.value / o.value;
         match (self.dim, o.dim) {
             (Power, Decibel) => Err(ArithError::PowerTimesDecibel),
-            (Level | Temperature | GainIsotropic | GainDipole, _) => {
+            (Level | Temperature | GainIsotropic | GainDipole | SidebandNoise, _) => {
                 Err(ArithError::Mismatch(self.dim, o.dim))
             }
             (Decibel, Length) => Self::finite(v, LossRate),

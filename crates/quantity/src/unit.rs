@@ -87,6 +87,7 @@ units! {
     }
     Level { "dB over a milliwatt": "dBm" => 1.0; "dB over a watt": "dBW" => 1.0, offset 30.0; }
     Decibel { "decibel": "dB" => 1.0; }
+    SidebandNoise { "dB over the carrier in a hertz": "dBc/Hz" => 1.0; }
     GainIsotropic { "dB over isotropic": "dBi" => 1.0; }
     GainDipole { "dB over a half-wave dipole": "dBd" => 1.0; }
     LossRate {

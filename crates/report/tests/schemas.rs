@@ -5,6 +5,7 @@
 
 use std::path::Path;
 
+use downlead_report::shape::paper::{form, materials, site_sheet};
 use downlead_report::shape::{bench, card, chain, diff, fit, variants, verify};
 use downlead_report::write::json::schema;
 
@@ -29,4 +30,7 @@ fn schemas_stay_as_they_are() {
     kept::<verify::Verification>("verify");
     kept::<diff::Diff>("diff");
     kept::<variants::Variants>("compare");
+    kept::<site_sheet::SheetFile>("sheet");
+    kept::<form::FormFile>("form");
+    kept::<materials::MaterialsFile>("materials");
 }

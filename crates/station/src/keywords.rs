@@ -71,13 +71,25 @@ pub fn keywords_in(cx: Context) -> impl Iterator<Item = &'static Keyword> {
 /// it, else one that is nearly spelt so.
 #[must_use]
 pub fn meant_in(cx: Context, typed: &str) -> Option<&'static str> {
-    let words = KEYWORDS.iter().flat_map(move |k| {
+    forms::mean(typed, with_trade_words(cx))
+}
+
+/// The statements of which a word at the beginning of a line there is the beginning.
+#[must_use]
+pub fn begun_in(cx: Context, typed: &str) -> Vec<&'static str> {
+    forms::begun(typed, with_trade_words(cx))
+}
+
+/// The statements there, each with its words of the trade.
+fn with_trade_words(
+    cx: Context,
+) -> impl Iterator<Item = (&'static str, &'static [&'static str])> + Clone {
+    KEYWORDS.iter().flat_map(move |k| {
         let forms = k.contexts.iter().zip(&k.forms);
         forms
             .filter(move |(c, _)| **c == cx)
             .map(|(_, f)| (f.word, f.also))
-    });
-    forms::mean(typed, words)
+    })
 }
 
 /// The table's entry of a word.

@@ -4,6 +4,7 @@
 pub mod attach;
 mod cx;
 pub mod evidence;
+pub mod figures;
 pub mod forms;
 pub mod keywords;
 pub mod lengths;

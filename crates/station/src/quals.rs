@@ -174,6 +174,11 @@ impl Quals {
             Some(v) if !self.warm && v.q.dim == Dim::Temperature => {
                 cold(cx, &v);
             }
+            Some(v) if !self.warm && v.q.dim == Dim::Count => {
+                // of what no temperature changes only a frequency is meant
+                self.at_frequency = cx.frequency(&v, "a frequency");
+                self.broken = true;
+            }
             Some(v) => {
                 self.at_temperature = cx.temperature(&v);
                 self.broken |= self.at_temperature.is_none();

@@ -398,126 +398,155 @@ pub struct Env {
     broken: FxHashMap<Box<str>, ItemId>,
 }
 
+/// Where each name of a kind is defined first.
+#[derive(Default)]
+struct Firsts(FxHashMap<NameKind, FxHashMap<Box<str>, Loc>>);
+
+impl Firsts {
+    /// Notes a definition. False if the name is taken, which is reported.
+    fn see(&mut self, kind: NameKind, name: &Name, out: &mut Vec<Diagnostic>) -> bool {
+        let first = self.0.entry(kind).or_default();
+        if let Some(first) = first.get(&name.text) {
+            out.push(
+                Diagnostic::new(
+                    &codes::DUPLICATE_NAME,
+                    name.loc,
+                    format!("`{}` is the name of two things.", name.text),
+                )
+                .at("again here")
+                .also(*first, "first here")
+                .help("Rename one of them."),
+            );
+            return false;
+        }
+        first.insert(name.text.clone(), name.loc);
+        true
+    }
+}
+
+/// The kind of name that an item defines for all files; named values apart.
+fn defined_kind(item: &Item) -> Option<NameKind> {
+    match keyword_of(item)? {
+        "band" => Some(NameKind::Band),
+        "cable" => Some(NameKind::Cable),
+        "connector" => Some(NameKind::Connector),
+        "device" => Some(NameKind::Device),
+        "instrument" => Some(NameKind::Instrument),
+        "licence" | "rules" => Some(NameKind::Rules),
+        "station" => Some(NameKind::Station),
+        _ => None,
+    }
+}
+
+/// The name of a definition that could be understood.
+fn defined_name(meaning: &Meaning) -> Option<&Name> {
+    match meaning {
+        Meaning::Band(b) => Some(&b.name),
+        Meaning::Cable(c) => Some(&c.name),
+        Meaning::Connector(c) => Some(&c.name),
+        Meaning::Device(c) => Some(&c.name),
+        Meaning::Instrument(c) => Some(&c.name),
+        Meaning::Rules(c) => Some(&c.name),
+        Meaning::Station(s) => Some(&s.name),
+        _ => None,
+    }
+}
+
 impl Env {
     /// Gathers the definitions of some files, in order; problems across items go to `out`.
     pub fn gather(files: &[&File], cache: &mut LowerCache, out: &mut Vec<Diagnostic>) -> Env {
         let mut env = Env::default();
-        let mut first: FxHashMap<NameKind, FxHashMap<Box<str>, Loc>> = FxHashMap::default();
-        let mut seen = |kind: NameKind, name: &Name, out: &mut Vec<Diagnostic>| -> bool {
-            let first = first.entry(kind).or_default();
-            if let Some(first) = first.get(&name.text) {
-                out.push(
-                    Diagnostic::new(
-                        &codes::DUPLICATE_NAME,
-                        name.loc,
-                        format!("`{}` is the name of two things.", name.text),
-                    )
-                    .at("again here")
-                    .also(*first, "first here")
-                    .help("Rename one of them."),
-                );
-                return false;
-            }
-            first.insert(name.text.clone(), name.loc);
-            true
-        };
-        // named values first, in the order of the text: later ones may use earlier ones
-        for file in files {
-            for p in file.items() {
-                if keyword_of(&p.item) == Some("let") {
-                    let (v, diags) = lower_let(&p.item, &env.lets);
-                    out.extend(diags);
-                    if let Some((name, v)) = v
-                        && seen(NameKind::Let, &name, out)
-                    {
-                        env.lets.insert(name.text, v);
-                    }
+        let mut first = Firsts::default();
+        env.gather_lets(files, cache, &mut first, out);
+        for p in files.iter().flat_map(|f| f.items()) {
+            let Some(kind) = defined_kind(&p.item) else {
+                continue;
+            };
+            let low = cache.get(&p.item, &env.lets, env.lets_key);
+            let Some(name) = defined_name(&low.meaning).cloned() else {
+                if let Some(s) = p.item.statement()
+                    && let Some(a) = s.atoms().get(1)
+                {
+                    env.broken.insert(s.text(*a).into(), p.item.id);
                 }
-            }
-        }
-        let prints: LetPrints = env
-            .lets
-            .iter()
-            .map(|(n, v)| (n.clone(), fingerprint(v)))
-            .collect();
-        env.lets_key = prints.iter().fold(0, |k, (n, p)| k ^ hash(&(&**n, *p)));
-        cache.note(env.lets_key, prints);
-        for file in files {
-            for p in file.items() {
-                let kind = match keyword_of(&p.item) {
-                    Some("band") => NameKind::Band,
-                    Some("cable") => NameKind::Cable,
-                    Some("connector") => NameKind::Connector,
-                    Some("device") => NameKind::Device,
-                    Some("instrument") => NameKind::Instrument,
-                    Some("licence" | "rules") => NameKind::Rules,
-                    Some("station") => NameKind::Station,
-                    _ => continue,
-                };
-                let low = cache.get(&p.item, &env.lets, env.lets_key);
-                let name = match &low.meaning {
-                    Meaning::Band(b) => &b.name,
-                    Meaning::Cable(c) => &c.name,
-                    Meaning::Connector(c) => &c.name,
-                    Meaning::Device(c) => &c.name,
-                    Meaning::Instrument(c) => &c.name,
-                    Meaning::Rules(c) => &c.name,
-                    Meaning::Station(s) => &s.name,
-                    _ => {
-                        if let Some(s) = p.item.statement()
-                            && let Some(a) = s.atoms().get(1)
-                        {
-                            env.broken.insert(s.text(*a).into(), p.item.id);
-                        }
-                        continue;
-                    }
-                };
-                // two stations of one name are reported where results are computed
-                let first = match kind {
-                    NameKind::Station => !env.stations.contains_key(&name.text),
-                    _ => seen(kind, name, out),
-                };
-                if !first {
-                    continue;
-                }
-                let text = name.text.clone();
-                let id = p.item.id;
-                *env.names.entry(kind).or_default() ^= hash(&&*text);
-                match kind {
-                    NameKind::Band => drop(env.bands.insert(text, low)),
-                    NameKind::Cable => drop(env.cables.insert(text, (id, low))),
-                    NameKind::Connector => drop(env.connectors.insert(text, (id, low))),
-                    NameKind::Device => {
-                        let used = low.names.iter();
-                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
-                        env.uses.insert(text.clone(), used.collect());
-                        env.devices.insert(text, (id, low));
-                    }
-                    NameKind::Rules => {
-                        let used = low.names.iter();
-                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
-                        env.rule_uses.insert(text.clone(), used.collect());
-                        env.rules.insert(text, (id, low));
-                    }
-                    NameKind::Station => {
-                        let used = low.names.iter();
-                        let used = used.map(|m| (m.kind, p.item.slice(m.loc.span).into()));
-                        env.station_uses.insert(text.clone(), used.collect());
-                        env.bases.insert(text.clone(), Arc::clone(&p.item));
-                        if let Meaning::Station(st) = &low.meaning {
-                            for b in &st.site.beside {
-                                let naming = env.beside.entry(b.station.text.clone());
-                                naming.or_default().push(text.clone());
-                            }
-                        }
-                        env.stations.insert(text, (id, low));
-                    }
-                    _ => drop(env.instruments.insert(text, (id, low))),
-                }
+                continue;
+            };
+            // two stations of one name are reported where results are computed
+            let new = match kind {
+                NameKind::Station => !env.stations.contains_key(&name.text),
+                _ => first.see(kind, &name, out),
+            };
+            if new {
+                *env.names.entry(kind).or_default() ^= hash(&&*name.text);
+                env.define(kind, name.text, &p.item, low);
             }
         }
         env.beside.values_mut().for_each(|names| names.sort());
         env
+    }
+
+    /// Gathers the named values, before everything else, in the order of the text: later ones may
+    /// use earlier ones.
+    fn gather_lets(
+        &mut self,
+        files: &[&File],
+        cache: &mut LowerCache,
+        first: &mut Firsts,
+        out: &mut Vec<Diagnostic>,
+    ) {
+        for p in files.iter().flat_map(|f| f.items()) {
+            if keyword_of(&p.item) == Some("let") {
+                let (v, diags) = lower_let(&p.item, &self.lets);
+                out.extend(diags);
+                if let Some((name, v)) = v
+                    && first.see(NameKind::Let, &name, out)
+                {
+                    self.lets.insert(name.text, v);
+                }
+            }
+        }
+        let prints: LetPrints = self
+            .lets
+            .iter()
+            .map(|(n, v)| (n.clone(), fingerprint(v)))
+            .collect();
+        self.lets_key = prints.iter().fold(0, |k, (n, p)| k ^ hash(&(&**n, *p)));
+        cache.note(self.lets_key, prints);
+    }
+
+    /// Keeps a definition under its name, and the names that it uses itself.
+    fn define(&mut self, kind: NameKind, name: Box<str>, item: &Arc<Item>, low: Arc<Lowered>) {
+        let id = item.id;
+        let uses = || -> Uses {
+            let used = low.names.iter();
+            used.map(|m| (m.kind, item.slice(m.loc.span).into()))
+                .collect()
+        };
+        match kind {
+            NameKind::Band => drop(self.bands.insert(name, low)),
+            NameKind::Cable => drop(self.cables.insert(name, (id, low))),
+            NameKind::Connector => drop(self.connectors.insert(name, (id, low))),
+            NameKind::Device => {
+                self.uses.insert(name.clone(), uses());
+                self.devices.insert(name, (id, low));
+            }
+            NameKind::Rules => {
+                self.rule_uses.insert(name.clone(), uses());
+                self.rules.insert(name, (id, low));
+            }
+            NameKind::Station => {
+                self.station_uses.insert(name.clone(), uses());
+                self.bases.insert(name.clone(), Arc::clone(item));
+                if let Meaning::Station(st) = &low.meaning {
+                    for b in &st.site.beside {
+                        let naming = self.beside.entry(b.station.text.clone());
+                        naming.or_default().push(name.clone());
+                    }
+                }
+                self.stations.insert(name, (id, low));
+            }
+            _ => drop(self.instruments.insert(name, (id, low))),
+        }
     }
 
     /// The item of a station and what that means.

@@ -286,6 +286,7 @@ const WITHOUT_FIGURES: &[&str] = &[
     "variant",
     "put",
     "take",
+    "accept",
 ];
 
 #[test]

@@ -18,7 +18,7 @@ pub use file::{File, Placed};
 pub use format::{format, newline};
 pub use kind::SyntaxKind;
 pub use lex::tokens;
-pub use parse::{date_fault, dates_meant};
+pub use parse::{date_fault, dates_meant, without};
 pub use tree::{
     Atom, AtomKind, BinOp, Block, Expr, ExprKind, Item, Number, Stmt, Stmts, Value, ValueId,
 };

@@ -4,12 +4,20 @@
 #pragma GCC diagnostic ignored "-Wmissing-field-initializers"
 #endif
 
+#ifdef _MSC_VER
+#pragma optimize("", off)
+#elif defined(__clang__)
+#pragma clang optimize off
+#elif defined(__GNUC__)
+#pragma GCC optimize ("O0")
+#endif
+
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 371
+#define SYMBOL_COUNT 395
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 349
+#define TOKEN_COUNT 373
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -35,357 +43,381 @@ enum ts_symbol_identifiers {
   anon_sym_rules = 17,
   anon_sym_link = 18,
   anon_sym_variant = 19,
-  anon_sym_transmit = 20,
-  anon_sym_receive = 21,
-  anon_sym_impedance = 22,
-  anon_sym_velocity = 23,
-  anon_sym_loss = 24,
-  anon_sym_construction = 25,
-  anon_sym_wires = 26,
-  anon_sym_valid = 27,
-  anon_sym_accuracy = 28,
-  anon_sym_rating = 29,
-  anon_sym_voltage = 30,
-  anon_sym_size = 31,
-  anon_sym_conductor = 32,
-  anon_sym_source = 33,
-  anon_sym_recalled = 34,
-  anon_sym_joins = 35,
-  anon_sym_limit = 36,
-  anon_sym_family = 37,
-  anon_sym_bump = 38,
-  anon_sym_return_DASHloss = 39,
-  anon_sym_swr = 40,
-  anon_sym_kind = 41,
-  anon_sym_high = 42,
-  anon_sym_low = 43,
-  anon_sym_port = 44,
-  anon_sym_from = 45,
-  anon_sym_isolation = 46,
-  anon_sym_ratio = 47,
-  anon_sym_split = 48,
-  anon_sym_tee = 49,
-  anon_sym_reversed = 50,
-  anon_sym_passes = 51,
-  anon_sym_gain = 52,
-  anon_sym_noise = 53,
-  anon_sym_excess = 54,
-  anon_sym_ways = 55,
-  anon_sym_coupled = 56,
-  anon_sym_calibrated = 57,
-  anon_sym_scale = 58,
-  anon_sym_resolution = 59,
-  anon_sym_due = 60,
-  anon_sym_linearity = 61,
-  anon_sym_repeatability = 62,
-  anon_sym_directivity = 63,
-  anon_sym_certificate = 64,
-  anon_sym_load = 65,
-  anon_sym_read = 66,
-  anon_sym_temperature = 67,
-  anon_sym_generator = 68,
-  anon_sym_drift = 69,
-  anon_sym_piece = 70,
-  anon_sym_readings = 71,
-  anon_sym_resonance = 72,
-  anon_sym_delay = 73,
-  anon_sym_phase = 74,
-  anon_sym_adapter = 75,
-  anon_sym_position = 76,
-  anon_sym_ground = 77,
-  anon_sym_place = 78,
-  anon_sym_under = 79,
-  anon_sym_beside = 80,
-  anon_sym_spot = 81,
-  anon_sym_alone = 82,
-  anon_sym_transmitter = 83,
-  anon_sym_receiver = 84,
-  anon_sym_transceiver = 85,
-  anon_sym_run = 86,
-  anon_sym_jumper = 87,
-  anon_sym_tail = 88,
-  anon_sym_pad = 89,
-  anon_sym_filter = 90,
-  anon_sym_isolator = 91,
-  anon_sym_circulator = 92,
-  anon_sym_protector = 93,
-  anon_sym_switch = 94,
-  anon_sym_coupler = 95,
-  anon_sym_meter = 96,
-  anon_sym_balun = 97,
-  anon_sym_tuner = 98,
-  anon_sym_duplexer = 99,
-  anon_sym_diplexer = 100,
-  anon_sym_combiner = 101,
-  anon_sym_divider = 102,
-  anon_sym_amplifier = 103,
-  anon_sym_preamplifier = 104,
-  anon_sym_antenna = 105,
-  anon_sym_branches = 106,
-  anon_sym_expect = 107,
-  anon_sym_authority = 108,
-  anon_sym_jurisdiction = 109,
-  anon_sym_service = 110,
-  anon_sym_edition = 111,
-  anon_sym_dated = 112,
-  anon_sym_until = 113,
-  anon_sym_holder = 114,
-  anon_sym_class = 115,
-  anon_sym_ask = 116,
-  anon_sym_threshold = 117,
-  anon_sym_fixed = 118,
-  anon_sym_condition = 119,
-  anon_sym_reflection = 120,
-  anon_sym_hop = 121,
-  anon_sym_profile = 122,
-  anon_sym_distance = 123,
-  anon_sym_k_DASHfactor = 124,
-  anon_sym_site_DASHnoise = 125,
-  anon_sym_need = 126,
-  anon_sym_model = 127,
-  anon_sym_coverage = 128,
-  anon_sym_take = 129,
-  anon_sym_put = 130,
-  anon_sym_branch = 131,
-  anon_sym_inner = 132,
-  anon_sym_outer = 133,
-  anon_sym_permittivity = 134,
-  anon_sym_loss_DASHtangent = 135,
-  anon_sym_strand = 136,
-  anon_sym_strand_DASHdiameter = 137,
-  anon_sym_braid = 138,
-  anon_sym_resistivity = 139,
-  anon_sym_inner_DASHresistivity = 140,
-  anon_sym_outer_DASHresistivity = 141,
-  anon_sym_diameter = 142,
-  anon_sym_spacing = 143,
-  anon_sym_baseline = 144,
-  anon_sym_through = 145,
-  anon_sym_open = 146,
-  anon_sym_short = 147,
-  anon_sym_equalise = 148,
-  anon_sym_power = 149,
-  anon_sym_mode = 150,
-  anon_sym_duty = 151,
-  anon_sym_keyed = 152,
-  anon_sym_foldback = 153,
-  anon_sym_bandwidth = 154,
-  anon_sym_sensitivity = 155,
-  anon_sym_efficiency = 156,
-  anon_sym_height = 157,
-  anon_sym_haat = 158,
-  anon_sym_radius = 159,
-  anon_sym_fails = 160,
-  anon_sym_above = 161,
-  anon_sym_added = 162,
-  anon_sym_after = 163,
-  anon_sym_against = 164,
-  anon_sym_agl = 165,
-  anon_sym_allocated = 166,
-  anon_sym_am = 167,
-  anon_sym_ambient = 168,
-  anon_sym_amsl = 169,
-  anon_sym_apart = 170,
-  anon_sym_at = 171,
-  anon_sym_averaging = 172,
-  anon_sym_below = 173,
-  anon_sym_bow = 174,
-  anon_sym_bullington = 175,
-  anon_sym_by = 176,
-  anon_sym_carrier = 177,
-  anon_sym_cascade = 178,
-  anon_sym_city = 179,
-  anon_sym_clad = 180,
-  anon_sym_confidence = 181,
-  anon_sym_corrected = 182,
-  anon_sym_cw = 183,
-  anon_sym_data = 184,
-  anon_sym_dc_DASHinput = 185,
-  anon_sym_displayed = 186,
-  anon_sym_eirp = 187,
-  anon_sym_ends = 188,
-  anon_sym_erp = 189,
-  anon_sym_etrs89 = 190,
-  anon_sym_figure = 191,
-  anon_sym_fm = 192,
-  anon_sym_for = 193,
-  anon_sym_forward = 194,
-  anon_sym_free_DASHspace = 195,
-  anon_sym_frequency = 196,
-  anon_sym_full = 197,
-  anon_sym_guess = 198,
-  anon_sym_hata_DASHopen = 199,
-  anon_sym_hata_DASHsuburban = 200,
-  anon_sym_hata_DASHurban = 201,
-  anon_sym_if = 202,
-  anon_sym_in = 203,
-  anon_sym_input = 204,
-  anon_sym_instead = 205,
-  anon_sym_k = 206,
-  anon_sym_maximum = 207,
-  anon_sym_mean = 208,
-  anon_sym_medium = 209,
-  anon_sym_nad27 = 210,
-  anon_sym_nad83 = 211,
-  anon_sym_net = 212,
-  anon_sym_no = 213,
-  anon_sym_nominal = 214,
-  anon_sym_occupational = 215,
-  anon_sym_of = 216,
-  anon_sym_on = 217,
-  anon_sym_one_DASHedge = 218,
-  anon_sym_out = 219,
-  anon_sym_output = 220,
-  anon_sym_over = 221,
-  anon_sym_pep = 222,
-  anon_sym_per = 223,
-  anon_sym_places = 224,
-  anon_sym_public = 225,
-  anon_sym_quiet_DASHrural = 226,
-  anon_sym_quieting = 227,
-  anon_sym_rated = 228,
-  anon_sym_reactance = 229,
-  anon_sym_reading = 230,
-  anon_sym_realized = 231,
-  anon_sym_reference = 232,
-  anon_sym_reflected = 233,
-  anon_sym_rejects = 234,
-  anon_sym_residential = 235,
-  anon_sym_rural = 236,
-  anon_sym_series = 237,
-  anon_sym_shared = 238,
-  anon_sym_sheet = 239,
-  anon_sym_shunt = 240,
-  anon_sym_sinad = 241,
-  anon_sym_since = 242,
-  anon_sym_snr = 243,
-  anon_sym_spread = 244,
-  anon_sym_ssb = 245,
-  anon_sym_ssb_DASHprocessed = 246,
-  anon_sym_then = 247,
-  anon_sym_to = 248,
-  anon_sym_total = 249,
-  anon_sym_two_DASHray = 250,
-  anon_sym_typical = 251,
-  anon_sym_way = 252,
-  anon_sym_wet = 253,
-  anon_sym_wgs84 = 254,
-  anon_sym_with = 255,
-  anon_sym_within = 256,
-  anon_sym_yes = 257,
-  anon_sym_COMMA = 258,
-  anon_sym_EQ = 259,
-  anon_sym_u00b1 = 260,
-  anon_sym_PLUS_SLASH_DASH = 261,
-  anon_sym_LPAREN = 262,
-  anon_sym_RPAREN = 263,
-  anon_sym_DASH = 264,
-  anon_sym_u2212 = 265,
-  anon_sym_u2013 = 266,
-  anon_sym_PLUS = 267,
-  anon_sym_STAR = 268,
-  anon_sym_SLASH = 269,
-  anon_sym_CARET = 270,
-  sym__glued = 271,
-  sym_date = 272,
-  sym_dms = 273,
-  sym_number = 274,
-  aux_sym_unit_token1 = 275,
-  aux_sym_unit_token2 = 276,
-  aux_sym_unit_token3 = 277,
-  aux_sym_unit_token4 = 278,
-  aux_sym_unit_token5 = 279,
-  aux_sym_unit_token6 = 280,
-  anon_sym_wavelengths = 281,
-  anon_sym_wavelength = 282,
-  aux_sym_unit_token7 = 283,
-  aux_sym_unit_token8 = 284,
-  aux_sym_unit_token9 = 285,
-  aux_sym_unit_token10 = 286,
-  aux_sym_unit_token11 = 287,
-  anon_sym_ohm_DASHm = 288,
-  aux_sym_unit_token12 = 289,
-  aux_sym_unit_token13 = 290,
-  aux_sym_unit_token14 = 291,
-  anon_sym_degC = 292,
-  anon_sym_degF = 293,
-  anon_sym_ohms = 294,
-  aux_sym_unit_token15 = 295,
-  aux_sym_unit_token16 = 296,
-  anon_sym_GHz = 297,
-  anon_sym_MHz = 298,
-  aux_sym_unit_token17 = 299,
-  anon_sym_dBW = 300,
-  anon_sym_dBd = 301,
-  anon_sym_dBi = 302,
-  anon_sym_dBm = 303,
-  anon_sym_deg = 304,
-  anon_sym_kHz = 305,
-  anon_sym_min = 306,
-  anon_sym_ohm = 307,
-  anon_sym_Hz = 308,
-  anon_sym_cm = 309,
-  anon_sym_dB = 310,
-  anon_sym_ft = 311,
-  anon_sym_kV = 312,
-  anon_sym_kW = 313,
-  anon_sym_km = 314,
-  anon_sym_mW = 315,
-  anon_sym_mi = 316,
-  anon_sym_mm = 317,
-  anon_sym_ms = 318,
-  anon_sym_ns = 319,
-  anon_sym_uV = 320,
-  anon_sym_uW = 321,
-  anon_sym_us = 322,
-  anon_sym_yd = 323,
-  anon_sym_u00b0C = 324,
-  anon_sym_u00b0F = 325,
-  anon_sym_u00b5V = 326,
-  anon_sym_u00b5W = 327,
-  anon_sym_u00b5s = 328,
-  anon_sym_u03a9m = 329,
-  anon_sym_u03bcV = 330,
-  anon_sym_u03bcW = 331,
-  anon_sym_u03bcs = 332,
-  anon_sym_u2126m = 333,
-  anon_sym_PERCENT = 334,
-  anon_sym_A = 335,
-  anon_sym_V = 336,
-  anon_sym_W = 337,
-  anon_sym_h = 338,
-  anon_sym_m = 339,
-  anon_sym_s = 340,
-  anon_sym_u00b0 = 341,
-  anon_sym_u03a9 = 342,
-  anon_sym_u03bb = 343,
-  anon_sym_u2126 = 344,
-  sym_root = 345,
-  sym_digit_name = 346,
-  sym_string = 347,
-  sym_comment = 348,
-  sym_source_file = 349,
-  sym__line = 350,
-  sym__end = 351,
-  sym_statement = 352,
-  sym_block_statement = 353,
-  sym_block = 354,
-  sym__head = 355,
-  sym_keyword = 356,
-  sym_only_word = 357,
-  sym_word = 358,
-  sym__value = 359,
-  sym_range = 360,
-  sym_tolerance = 361,
-  sym_coverage = 362,
-  sym__expression = 363,
-  sym_parenthesized_expression = 364,
-  sym_negation = 365,
-  sym_binary_expression = 366,
-  sym_quantity = 367,
-  sym_unit = 368,
-  aux_sym_source_file_repeat1 = 369,
-  aux_sym__head_repeat1 = 370,
+  anon_sym_accept = 20,
+  anon_sym_transmit = 21,
+  anon_sym_receive = 22,
+  anon_sym_impedance = 23,
+  anon_sym_velocity = 24,
+  anon_sym_loss = 25,
+  anon_sym_construction = 26,
+  anon_sym_wires = 27,
+  anon_sym_valid = 28,
+  anon_sym_accuracy = 29,
+  anon_sym_rating = 30,
+  anon_sym_voltage = 31,
+  anon_sym_size = 32,
+  anon_sym_conductor = 33,
+  anon_sym_source = 34,
+  anon_sym_recalled = 35,
+  anon_sym_joins = 36,
+  anon_sym_limit = 37,
+  anon_sym_family = 38,
+  anon_sym_bump = 39,
+  anon_sym_return_DASHloss = 40,
+  anon_sym_swr = 41,
+  anon_sym_kind = 42,
+  anon_sym_high = 43,
+  anon_sym_low = 44,
+  anon_sym_port = 45,
+  anon_sym_from = 46,
+  anon_sym_isolation = 47,
+  anon_sym_ratio = 48,
+  anon_sym_split = 49,
+  anon_sym_tee = 50,
+  anon_sym_reversed = 51,
+  anon_sym_passes = 52,
+  anon_sym_gain = 53,
+  anon_sym_noise = 54,
+  anon_sym_excess = 55,
+  anon_sym_ways = 56,
+  anon_sym_coupled = 57,
+  anon_sym_calibrated = 58,
+  anon_sym_scale = 59,
+  anon_sym_resolution = 60,
+  anon_sym_due = 61,
+  anon_sym_linearity = 62,
+  anon_sym_repeatability = 63,
+  anon_sym_directivity = 64,
+  anon_sym_certificate = 65,
+  anon_sym_load = 66,
+  anon_sym_read = 67,
+  anon_sym_temperature = 68,
+  anon_sym_generator = 69,
+  anon_sym_drift = 70,
+  anon_sym_piece = 71,
+  anon_sym_readings = 72,
+  anon_sym_resonance = 73,
+  anon_sym_delay = 74,
+  anon_sym_phase = 75,
+  anon_sym_adapter = 76,
+  anon_sym_position = 77,
+  anon_sym_ground = 78,
+  anon_sym_place = 79,
+  anon_sym_under = 80,
+  anon_sym_beside = 81,
+  anon_sym_spot = 82,
+  anon_sym_alone = 83,
+  anon_sym_site_DASHnoise = 84,
+  anon_sym_transmitter = 85,
+  anon_sym_receiver = 86,
+  anon_sym_transceiver = 87,
+  anon_sym_run = 88,
+  anon_sym_jumper = 89,
+  anon_sym_tail = 90,
+  anon_sym_pad = 91,
+  anon_sym_filter = 92,
+  anon_sym_isolator = 93,
+  anon_sym_circulator = 94,
+  anon_sym_protector = 95,
+  anon_sym_switch = 96,
+  anon_sym_coupler = 97,
+  anon_sym_meter = 98,
+  anon_sym_balun = 99,
+  anon_sym_tuner = 100,
+  anon_sym_duplexer = 101,
+  anon_sym_diplexer = 102,
+  anon_sym_combiner = 103,
+  anon_sym_divider = 104,
+  anon_sym_amplifier = 105,
+  anon_sym_preamplifier = 106,
+  anon_sym_antenna = 107,
+  anon_sym_branches = 108,
+  anon_sym_expect = 109,
+  anon_sym_authority = 110,
+  anon_sym_jurisdiction = 111,
+  anon_sym_service = 112,
+  anon_sym_edition = 113,
+  anon_sym_dated = 114,
+  anon_sym_until = 115,
+  anon_sym_holder = 116,
+  anon_sym_class = 117,
+  anon_sym_ask = 118,
+  anon_sym_threshold = 119,
+  anon_sym_fixed = 120,
+  anon_sym_condition = 121,
+  anon_sym_reflection = 122,
+  anon_sym_field = 123,
+  anon_sym_hop = 124,
+  anon_sym_profile = 125,
+  anon_sym_distance = 126,
+  anon_sym_k_DASHfactor = 127,
+  anon_sym_need = 128,
+  anon_sym_model = 129,
+  anon_sym_coverage = 130,
+  anon_sym_take = 131,
+  anon_sym_put = 132,
+  anon_sym_branch = 133,
+  anon_sym_inner = 134,
+  anon_sym_outer = 135,
+  anon_sym_permittivity = 136,
+  anon_sym_loss_DASHtangent = 137,
+  anon_sym_strand = 138,
+  anon_sym_strand_DASHdiameter = 139,
+  anon_sym_braid = 140,
+  anon_sym_resistivity = 141,
+  anon_sym_inner_DASHresistivity = 142,
+  anon_sym_outer_DASHresistivity = 143,
+  anon_sym_diameter = 144,
+  anon_sym_spacing = 145,
+  anon_sym_baseline = 146,
+  anon_sym_through = 147,
+  anon_sym_open = 148,
+  anon_sym_short = 149,
+  anon_sym_equalise = 150,
+  anon_sym_power = 151,
+  anon_sym_mode = 152,
+  anon_sym_duty = 153,
+  anon_sym_keyed = 154,
+  anon_sym_foldback = 155,
+  anon_sym_bandwidth = 156,
+  anon_sym_sensitivity = 157,
+  anon_sym_blocking = 158,
+  anon_sym_efficiency = 159,
+  anon_sym_height = 160,
+  anon_sym_haat = 161,
+  anon_sym_radius = 162,
+  anon_sym_fails = 163,
+  anon_sym_GHz = 164,
+  anon_sym_Hz = 165,
+  anon_sym_MHz = 166,
+  anon_sym_above = 167,
+  anon_sym_added = 168,
+  anon_sym_after = 169,
+  anon_sym_against = 170,
+  anon_sym_agl = 171,
+  anon_sym_allocated = 172,
+  anon_sym_am = 173,
+  anon_sym_ambient = 174,
+  anon_sym_amsl = 175,
+  anon_sym_apart = 176,
+  anon_sym_at = 177,
+  anon_sym_averaging = 178,
+  anon_sym_below = 179,
+  anon_sym_beyond = 180,
+  anon_sym_blank = 181,
+  anon_sym_bow = 182,
+  anon_sym_bullington = 183,
+  anon_sym_by = 184,
+  anon_sym_carrier = 185,
+  anon_sym_cascade = 186,
+  anon_sym_city = 187,
+  anon_sym_clad = 188,
+  anon_sym_confidence = 189,
+  anon_sym_corrected = 190,
+  anon_sym_cw = 191,
+  anon_sym_dB = 192,
+  anon_sym_dBW = 193,
+  anon_sym_dBd = 194,
+  anon_sym_dBi = 195,
+  anon_sym_dBm = 196,
+  anon_sym_data = 197,
+  anon_sym_date = 198,
+  anon_sym_datum = 199,
+  anon_sym_dc_DASHinput = 200,
+  anon_sym_degrees = 201,
+  anon_sym_delivered = 202,
+  anon_sym_desense = 203,
+  anon_sym_displayed = 204,
+  anon_sym_dms = 205,
+  anon_sym_down = 206,
+  anon_sym_eirp = 207,
+  anon_sym_ends = 208,
+  anon_sym_erp = 209,
+  anon_sym_etrs89 = 210,
+  anon_sym_figure = 211,
+  anon_sym_fm = 212,
+  anon_sym_for = 213,
+  anon_sym_forward = 214,
+  anon_sym_free_DASHspace = 215,
+  anon_sym_frequency = 216,
+  anon_sym_ft = 217,
+  anon_sym_full = 218,
+  anon_sym_guess = 219,
+  anon_sym_hata_DASHopen = 220,
+  anon_sym_hata_DASHsuburban = 221,
+  anon_sym_hata_DASHurban = 222,
+  anon_sym_height_DASHamsl = 223,
+  anon_sym_horizontal = 224,
+  anon_sym_if = 225,
+  anon_sym_in = 226,
+  anon_sym_input = 227,
+  anon_sym_instead = 228,
+  anon_sym_k = 229,
+  anon_sym_kHz = 230,
+  anon_sym_kW = 231,
+  anon_sym_km = 232,
+  anon_sym_latitude = 233,
+  anon_sym_longitude = 234,
+  anon_sym_m = 235,
+  anon_sym_mW = 236,
+  anon_sym_maximum = 237,
+  anon_sym_mean = 238,
+  anon_sym_medium = 239,
+  anon_sym_nad27 = 240,
+  anon_sym_nad83 = 241,
+  anon_sym_net = 242,
+  anon_sym_no = 243,
+  anon_sym_nominal = 244,
+  anon_sym_occupational = 245,
+  anon_sym_of = 246,
+  anon_sym_offset = 247,
+  anon_sym_on = 248,
+  anon_sym_one_DASHedge = 249,
+  anon_sym_out = 250,
+  anon_sym_output = 251,
+  anon_sym_over = 252,
+  anon_sym_pep = 253,
+  anon_sym_per = 254,
+  anon_sym_places = 255,
+  anon_sym_public = 256,
+  anon_sym_quiet_DASHrural = 257,
+  anon_sym_quieting = 258,
+  anon_sym_rated = 259,
+  anon_sym_reactance = 260,
+  anon_sym_reading = 261,
+  anon_sym_realized = 262,
+  anon_sym_receive_DASHfrequency = 263,
+  anon_sym_receive_DASHloss = 264,
+  anon_sym_reference = 265,
+  anon_sym_reflected = 266,
+  anon_sym_rejects = 267,
+  anon_sym_residential = 268,
+  anon_sym_rural = 269,
+  anon_sym_series = 270,
+  anon_sym_shared = 271,
+  anon_sym_sheet = 272,
+  anon_sym_shunt = 273,
+  anon_sym_sinad = 274,
+  anon_sym_since = 275,
+  anon_sym_snr = 276,
+  anon_sym_spread = 277,
+  anon_sym_ssb = 278,
+  anon_sym_ssb_DASHprocessed = 279,
+  anon_sym_then = 280,
+  anon_sym_title = 281,
+  anon_sym_to = 282,
+  anon_sym_total = 283,
+  anon_sym_transmit_DASHfrequency = 284,
+  anon_sym_two_DASHray = 285,
+  anon_sym_typical = 286,
+  anon_sym_up = 287,
+  anon_sym_vertical = 288,
+  anon_sym_way = 289,
+  anon_sym_wet = 290,
+  anon_sym_wgs84 = 291,
+  anon_sym_with = 292,
+  anon_sym_within = 293,
+  anon_sym_yes = 294,
+  anon_sym_COMMA = 295,
+  anon_sym_EQ = 296,
+  anon_sym_u00b1 = 297,
+  anon_sym_PLUS_SLASH_DASH = 298,
+  anon_sym_LPAREN = 299,
+  anon_sym_RPAREN = 300,
+  anon_sym_DASH = 301,
+  anon_sym_u2212 = 302,
+  anon_sym_u2013 = 303,
+  anon_sym_PLUS = 304,
+  anon_sym_STAR = 305,
+  anon_sym_SLASH = 306,
+  anon_sym_CARET = 307,
+  sym__glued = 308,
+  sym_date = 309,
+  sym_dms = 310,
+  sym_number = 311,
+  aux_sym_unit_token1 = 312,
+  aux_sym_unit_token2 = 313,
+  aux_sym_unit_token3 = 314,
+  aux_sym_unit_token4 = 315,
+  aux_sym_unit_token5 = 316,
+  aux_sym_unit_token6 = 317,
+  anon_sym_wavelengths = 318,
+  anon_sym_wavelength = 319,
+  aux_sym_unit_token7 = 320,
+  aux_sym_unit_token8 = 321,
+  aux_sym_unit_token9 = 322,
+  aux_sym_unit_token10 = 323,
+  aux_sym_unit_token11 = 324,
+  aux_sym_unit_token12 = 325,
+  anon_sym_ohm_DASHm = 326,
+  aux_sym_unit_token13 = 327,
+  aux_sym_unit_token14 = 328,
+  aux_sym_unit_token15 = 329,
+  anon_sym_degC = 330,
+  anon_sym_degF = 331,
+  anon_sym_ohms = 332,
+  aux_sym_unit_token16 = 333,
+  aux_sym_unit_token17 = 334,
+  aux_sym_unit_token18 = 335,
+  anon_sym_deg = 336,
+  anon_sym_min = 337,
+  anon_sym_ohm = 338,
+  anon_sym_cm = 339,
+  anon_sym_kV = 340,
+  anon_sym_mi = 341,
+  anon_sym_mm = 342,
+  anon_sym_ms = 343,
+  anon_sym_ns = 344,
+  anon_sym_uV = 345,
+  anon_sym_uW = 346,
+  anon_sym_us = 347,
+  anon_sym_yd = 348,
+  anon_sym_u00b0C = 349,
+  anon_sym_u00b0F = 350,
+  anon_sym_u00b5V = 351,
+  anon_sym_u00b5W = 352,
+  anon_sym_u00b5s = 353,
+  anon_sym_u03a9m = 354,
+  anon_sym_u03bcV = 355,
+  anon_sym_u03bcW = 356,
+  anon_sym_u03bcs = 357,
+  anon_sym_u2126m = 358,
+  anon_sym_PERCENT = 359,
+  anon_sym_A = 360,
+  anon_sym_V = 361,
+  anon_sym_W = 362,
+  anon_sym_h = 363,
+  anon_sym_s = 364,
+  anon_sym_u00b0 = 365,
+  anon_sym_u03a9 = 366,
+  anon_sym_u03bb = 367,
+  anon_sym_u2126 = 368,
+  sym_root = 369,
+  sym_digit_name = 370,
+  sym_string = 371,
+  sym_comment = 372,
+  sym_source_file = 373,
+  sym__line = 374,
+  sym__end = 375,
+  sym_statement = 376,
+  sym_block_statement = 377,
+  sym_block = 378,
+  sym__head = 379,
+  sym_keyword = 380,
+  sym_only_word = 381,
+  sym_word = 382,
+  sym__value = 383,
+  sym_range = 384,
+  sym_tolerance = 385,
+  sym_coverage = 386,
+  sym__expression = 387,
+  sym_parenthesized_expression = 388,
+  sym_negation = 389,
+  sym_binary_expression = 390,
+  sym_quantity = 391,
+  sym_unit = 392,
+  aux_sym_source_file_repeat1 = 393,
+  aux_sym__head_repeat1 = 394,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -409,6 +441,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_rules] = "rules",
   [anon_sym_link] = "link",
   [anon_sym_variant] = "variant",
+  [anon_sym_accept] = "accept",
   [anon_sym_transmit] = "transmit",
   [anon_sym_receive] = "receive",
   [anon_sym_impedance] = "impedance",
@@ -472,6 +505,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_beside] = "beside",
   [anon_sym_spot] = "spot",
   [anon_sym_alone] = "alone",
+  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_transmitter] = "transmitter",
   [anon_sym_receiver] = "receiver",
   [anon_sym_transceiver] = "transceiver",
@@ -510,11 +544,11 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_fixed] = "fixed",
   [anon_sym_condition] = "condition",
   [anon_sym_reflection] = "reflection",
+  [anon_sym_field] = "field",
   [anon_sym_hop] = "hop",
   [anon_sym_profile] = "profile",
   [anon_sym_distance] = "distance",
   [anon_sym_k_DASHfactor] = "k-factor",
-  [anon_sym_site_DASHnoise] = "site-noise",
   [anon_sym_need] = "need",
   [anon_sym_model] = "model",
   [anon_sym_coverage] = "coverage",
@@ -545,11 +579,15 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_foldback] = "foldback",
   [anon_sym_bandwidth] = "bandwidth",
   [anon_sym_sensitivity] = "sensitivity",
+  [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
+  [anon_sym_GHz] = "GHz",
+  [anon_sym_Hz] = "Hz",
+  [anon_sym_MHz] = "MHz",
   [anon_sym_above] = "above",
   [anon_sym_added] = "added",
   [anon_sym_after] = "after",
@@ -563,6 +601,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_at] = "at",
   [anon_sym_averaging] = "averaging",
   [anon_sym_below] = "below",
+  [anon_sym_beyond] = "beyond",
+  [anon_sym_blank] = "blank",
   [anon_sym_bow] = "bow",
   [anon_sym_bullington] = "bullington",
   [anon_sym_by] = "by",
@@ -573,9 +613,21 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_confidence] = "confidence",
   [anon_sym_corrected] = "corrected",
   [anon_sym_cw] = "cw",
+  [anon_sym_dB] = "dB",
+  [anon_sym_dBW] = "dBW",
+  [anon_sym_dBd] = "dBd",
+  [anon_sym_dBi] = "dBi",
+  [anon_sym_dBm] = "dBm",
   [anon_sym_data] = "data",
+  [anon_sym_date] = "date",
+  [anon_sym_datum] = "datum",
   [anon_sym_dc_DASHinput] = "dc-input",
+  [anon_sym_degrees] = "degrees",
+  [anon_sym_delivered] = "delivered",
+  [anon_sym_desense] = "desense",
   [anon_sym_displayed] = "displayed",
+  [anon_sym_dms] = "dms",
+  [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
@@ -586,16 +638,26 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_forward] = "forward",
   [anon_sym_free_DASHspace] = "free-space",
   [anon_sym_frequency] = "frequency",
+  [anon_sym_ft] = "ft",
   [anon_sym_full] = "full",
   [anon_sym_guess] = "guess",
   [anon_sym_hata_DASHopen] = "hata-open",
   [anon_sym_hata_DASHsuburban] = "hata-suburban",
   [anon_sym_hata_DASHurban] = "hata-urban",
+  [anon_sym_height_DASHamsl] = "height-amsl",
+  [anon_sym_horizontal] = "horizontal",
   [anon_sym_if] = "if",
   [anon_sym_in] = "in",
   [anon_sym_input] = "input",
   [anon_sym_instead] = "instead",
   [anon_sym_k] = "k",
+  [anon_sym_kHz] = "kHz",
+  [anon_sym_kW] = "kW",
+  [anon_sym_km] = "km",
+  [anon_sym_latitude] = "latitude",
+  [anon_sym_longitude] = "longitude",
+  [anon_sym_m] = "m",
+  [anon_sym_mW] = "mW",
   [anon_sym_maximum] = "maximum",
   [anon_sym_mean] = "mean",
   [anon_sym_medium] = "medium",
@@ -606,6 +668,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_nominal] = "nominal",
   [anon_sym_occupational] = "occupational",
   [anon_sym_of] = "of",
+  [anon_sym_offset] = "offset",
   [anon_sym_on] = "on",
   [anon_sym_one_DASHedge] = "one-edge",
   [anon_sym_out] = "out",
@@ -621,6 +684,8 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_reactance] = "reactance",
   [anon_sym_reading] = "reading",
   [anon_sym_realized] = "realized",
+  [anon_sym_receive_DASHfrequency] = "receive-frequency",
+  [anon_sym_receive_DASHloss] = "receive-loss",
   [anon_sym_reference] = "reference",
   [anon_sym_reflected] = "reflected",
   [anon_sym_rejects] = "rejects",
@@ -637,10 +702,14 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_ssb] = "ssb",
   [anon_sym_ssb_DASHprocessed] = "ssb-processed",
   [anon_sym_then] = "then",
+  [anon_sym_title] = "title",
   [anon_sym_to] = "to",
   [anon_sym_total] = "total",
+  [anon_sym_transmit_DASHfrequency] = "transmit-frequency",
   [anon_sym_two_DASHray] = "two-ray",
   [anon_sym_typical] = "typical",
+  [anon_sym_up] = "up",
+  [anon_sym_vertical] = "vertical",
   [anon_sym_way] = "way",
   [anon_sym_wet] = "wet",
   [anon_sym_wgs84] = "wgs84",
@@ -677,34 +746,22 @@ static const char * const ts_symbol_names[] = {
   [aux_sym_unit_token9] = "unit_token9",
   [aux_sym_unit_token10] = "unit_token10",
   [aux_sym_unit_token11] = "unit_token11",
-  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token12] = "unit_token12",
+  [anon_sym_ohm_DASHm] = "ohm-m",
   [aux_sym_unit_token13] = "unit_token13",
   [aux_sym_unit_token14] = "unit_token14",
+  [aux_sym_unit_token15] = "unit_token15",
   [anon_sym_degC] = "degC",
   [anon_sym_degF] = "degF",
   [anon_sym_ohms] = "ohms",
-  [aux_sym_unit_token15] = "unit_token15",
   [aux_sym_unit_token16] = "unit_token16",
-  [anon_sym_GHz] = "GHz",
-  [anon_sym_MHz] = "MHz",
   [aux_sym_unit_token17] = "unit_token17",
-  [anon_sym_dBW] = "dBW",
-  [anon_sym_dBd] = "dBd",
-  [anon_sym_dBi] = "dBi",
-  [anon_sym_dBm] = "dBm",
+  [aux_sym_unit_token18] = "unit_token18",
   [anon_sym_deg] = "deg",
-  [anon_sym_kHz] = "kHz",
   [anon_sym_min] = "min",
   [anon_sym_ohm] = "ohm",
-  [anon_sym_Hz] = "Hz",
   [anon_sym_cm] = "cm",
-  [anon_sym_dB] = "dB",
-  [anon_sym_ft] = "ft",
   [anon_sym_kV] = "kV",
-  [anon_sym_kW] = "kW",
-  [anon_sym_km] = "km",
-  [anon_sym_mW] = "mW",
   [anon_sym_mi] = "mi",
   [anon_sym_mm] = "mm",
   [anon_sym_ms] = "ms",
@@ -728,7 +785,6 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_V] = "V",
   [anon_sym_W] = "W",
   [anon_sym_h] = "h",
-  [anon_sym_m] = "m",
   [anon_sym_s] = "s",
   [anon_sym_u00b0] = "\u00b0",
   [anon_sym_u03a9] = "\u03a9",
@@ -783,6 +839,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_rules] = anon_sym_rules,
   [anon_sym_link] = anon_sym_link,
   [anon_sym_variant] = anon_sym_variant,
+  [anon_sym_accept] = anon_sym_accept,
   [anon_sym_transmit] = anon_sym_transmit,
   [anon_sym_receive] = anon_sym_receive,
   [anon_sym_impedance] = anon_sym_impedance,
@@ -846,6 +903,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_beside] = anon_sym_beside,
   [anon_sym_spot] = anon_sym_spot,
   [anon_sym_alone] = anon_sym_alone,
+  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_transmitter] = anon_sym_transmitter,
   [anon_sym_receiver] = anon_sym_receiver,
   [anon_sym_transceiver] = anon_sym_transceiver,
@@ -884,11 +942,11 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_fixed] = anon_sym_fixed,
   [anon_sym_condition] = anon_sym_condition,
   [anon_sym_reflection] = anon_sym_reflection,
+  [anon_sym_field] = anon_sym_field,
   [anon_sym_hop] = anon_sym_hop,
   [anon_sym_profile] = anon_sym_profile,
   [anon_sym_distance] = anon_sym_distance,
   [anon_sym_k_DASHfactor] = anon_sym_k_DASHfactor,
-  [anon_sym_site_DASHnoise] = anon_sym_site_DASHnoise,
   [anon_sym_need] = anon_sym_need,
   [anon_sym_model] = anon_sym_model,
   [anon_sym_coverage] = anon_sym_coverage,
@@ -919,11 +977,15 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_foldback] = anon_sym_foldback,
   [anon_sym_bandwidth] = anon_sym_bandwidth,
   [anon_sym_sensitivity] = anon_sym_sensitivity,
+  [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
+  [anon_sym_GHz] = anon_sym_GHz,
+  [anon_sym_Hz] = anon_sym_Hz,
+  [anon_sym_MHz] = anon_sym_MHz,
   [anon_sym_above] = anon_sym_above,
   [anon_sym_added] = anon_sym_added,
   [anon_sym_after] = anon_sym_after,
@@ -937,6 +999,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_at] = anon_sym_at,
   [anon_sym_averaging] = anon_sym_averaging,
   [anon_sym_below] = anon_sym_below,
+  [anon_sym_beyond] = anon_sym_beyond,
+  [anon_sym_blank] = anon_sym_blank,
   [anon_sym_bow] = anon_sym_bow,
   [anon_sym_bullington] = anon_sym_bullington,
   [anon_sym_by] = anon_sym_by,
@@ -947,9 +1011,21 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_confidence] = anon_sym_confidence,
   [anon_sym_corrected] = anon_sym_corrected,
   [anon_sym_cw] = anon_sym_cw,
+  [anon_sym_dB] = anon_sym_dB,
+  [anon_sym_dBW] = anon_sym_dBW,
+  [anon_sym_dBd] = anon_sym_dBd,
+  [anon_sym_dBi] = anon_sym_dBi,
+  [anon_sym_dBm] = anon_sym_dBm,
   [anon_sym_data] = anon_sym_data,
+  [anon_sym_date] = anon_sym_date,
+  [anon_sym_datum] = anon_sym_datum,
   [anon_sym_dc_DASHinput] = anon_sym_dc_DASHinput,
+  [anon_sym_degrees] = anon_sym_degrees,
+  [anon_sym_delivered] = anon_sym_delivered,
+  [anon_sym_desense] = anon_sym_desense,
   [anon_sym_displayed] = anon_sym_displayed,
+  [anon_sym_dms] = anon_sym_dms,
+  [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
@@ -960,16 +1036,26 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_forward] = anon_sym_forward,
   [anon_sym_free_DASHspace] = anon_sym_free_DASHspace,
   [anon_sym_frequency] = anon_sym_frequency,
+  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_full] = anon_sym_full,
   [anon_sym_guess] = anon_sym_guess,
   [anon_sym_hata_DASHopen] = anon_sym_hata_DASHopen,
   [anon_sym_hata_DASHsuburban] = anon_sym_hata_DASHsuburban,
   [anon_sym_hata_DASHurban] = anon_sym_hata_DASHurban,
+  [anon_sym_height_DASHamsl] = anon_sym_height_DASHamsl,
+  [anon_sym_horizontal] = anon_sym_horizontal,
   [anon_sym_if] = anon_sym_if,
   [anon_sym_in] = anon_sym_in,
   [anon_sym_input] = anon_sym_input,
   [anon_sym_instead] = anon_sym_instead,
   [anon_sym_k] = anon_sym_k,
+  [anon_sym_kHz] = anon_sym_kHz,
+  [anon_sym_kW] = anon_sym_kW,
+  [anon_sym_km] = anon_sym_km,
+  [anon_sym_latitude] = anon_sym_latitude,
+  [anon_sym_longitude] = anon_sym_longitude,
+  [anon_sym_m] = anon_sym_m,
+  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_maximum] = anon_sym_maximum,
   [anon_sym_mean] = anon_sym_mean,
   [anon_sym_medium] = anon_sym_medium,
@@ -980,6 +1066,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_nominal] = anon_sym_nominal,
   [anon_sym_occupational] = anon_sym_occupational,
   [anon_sym_of] = anon_sym_of,
+  [anon_sym_offset] = anon_sym_offset,
   [anon_sym_on] = anon_sym_on,
   [anon_sym_one_DASHedge] = anon_sym_one_DASHedge,
   [anon_sym_out] = anon_sym_out,
@@ -995,6 +1082,8 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_reactance] = anon_sym_reactance,
   [anon_sym_reading] = anon_sym_reading,
   [anon_sym_realized] = anon_sym_realized,
+  [anon_sym_receive_DASHfrequency] = anon_sym_receive_DASHfrequency,
+  [anon_sym_receive_DASHloss] = anon_sym_receive_DASHloss,
   [anon_sym_reference] = anon_sym_reference,
   [anon_sym_reflected] = anon_sym_reflected,
   [anon_sym_rejects] = anon_sym_rejects,
@@ -1011,10 +1100,14 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_ssb] = anon_sym_ssb,
   [anon_sym_ssb_DASHprocessed] = anon_sym_ssb_DASHprocessed,
   [anon_sym_then] = anon_sym_then,
+  [anon_sym_title] = anon_sym_title,
   [anon_sym_to] = anon_sym_to,
   [anon_sym_total] = anon_sym_total,
+  [anon_sym_transmit_DASHfrequency] = anon_sym_transmit_DASHfrequency,
   [anon_sym_two_DASHray] = anon_sym_two_DASHray,
   [anon_sym_typical] = anon_sym_typical,
+  [anon_sym_up] = anon_sym_up,
+  [anon_sym_vertical] = anon_sym_vertical,
   [anon_sym_way] = anon_sym_way,
   [anon_sym_wet] = anon_sym_wet,
   [anon_sym_wgs84] = anon_sym_wgs84,
@@ -1051,34 +1144,22 @@ static const TSSymbol ts_symbol_map[] = {
   [aux_sym_unit_token9] = aux_sym_unit_token9,
   [aux_sym_unit_token10] = aux_sym_unit_token10,
   [aux_sym_unit_token11] = aux_sym_unit_token11,
-  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token12] = aux_sym_unit_token12,
+  [anon_sym_ohm_DASHm] = anon_sym_ohm_DASHm,
   [aux_sym_unit_token13] = aux_sym_unit_token13,
   [aux_sym_unit_token14] = aux_sym_unit_token14,
+  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [anon_sym_degC] = anon_sym_degC,
   [anon_sym_degF] = anon_sym_degF,
   [anon_sym_ohms] = anon_sym_ohms,
-  [aux_sym_unit_token15] = aux_sym_unit_token15,
   [aux_sym_unit_token16] = aux_sym_unit_token16,
-  [anon_sym_GHz] = anon_sym_GHz,
-  [anon_sym_MHz] = anon_sym_MHz,
   [aux_sym_unit_token17] = aux_sym_unit_token17,
-  [anon_sym_dBW] = anon_sym_dBW,
-  [anon_sym_dBd] = anon_sym_dBd,
-  [anon_sym_dBi] = anon_sym_dBi,
-  [anon_sym_dBm] = anon_sym_dBm,
+  [aux_sym_unit_token18] = aux_sym_unit_token18,
   [anon_sym_deg] = anon_sym_deg,
-  [anon_sym_kHz] = anon_sym_kHz,
   [anon_sym_min] = anon_sym_min,
   [anon_sym_ohm] = anon_sym_ohm,
-  [anon_sym_Hz] = anon_sym_Hz,
   [anon_sym_cm] = anon_sym_cm,
-  [anon_sym_dB] = anon_sym_dB,
-  [anon_sym_ft] = anon_sym_ft,
   [anon_sym_kV] = anon_sym_kV,
-  [anon_sym_kW] = anon_sym_kW,
-  [anon_sym_km] = anon_sym_km,
-  [anon_sym_mW] = anon_sym_mW,
   [anon_sym_mi] = anon_sym_mi,
   [anon_sym_mm] = anon_sym_mm,
   [anon_sym_ms] = anon_sym_ms,
@@ -1102,7 +1183,6 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_V] = anon_sym_V,
   [anon_sym_W] = anon_sym_W,
   [anon_sym_h] = anon_sym_h,
-  [anon_sym_m] = anon_sym_m,
   [anon_sym_s] = anon_sym_s,
   [anon_sym_u00b0] = anon_sym_u00b0,
   [anon_sym_u03a9] = anon_sym_u03a9,
@@ -1214,6 +1294,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_variant] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_accept] = {
     .visible = true,
     .named = false,
   },
@@ -1469,6 +1553,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_site_DASHnoise] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_transmitter] = {
     .visible = true,
     .named = false,
@@ -1621,6 +1709,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_field] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_hop] = {
     .visible = true,
     .named = false,
@@ -1634,10 +1726,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k_DASHfactor] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_site_DASHnoise] = {
     .visible = true,
     .named = false,
   },
@@ -1761,6 +1849,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_blocking] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_efficiency] = {
     .visible = true,
     .named = false,
@@ -1778,6 +1870,18 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_fails] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_GHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_Hz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_MHz] = {
     .visible = true,
     .named = false,
   },
@@ -1833,6 +1937,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_beyond] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_blank] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_bow] = {
     .visible = true,
     .named = false,
@@ -1873,7 +1985,35 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_dB] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBd] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBi] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dBm] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_data] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_date] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_datum] = {
     .visible = true,
     .named = false,
   },
@@ -1881,7 +2021,27 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_degrees] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_delivered] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_desense] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_displayed] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_dms] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_down] = {
     .visible = true,
     .named = false,
   },
@@ -1925,6 +2085,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_ft] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_full] = {
     .visible = true,
     .named = false,
@@ -1945,6 +2109,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_height_DASHamsl] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_horizontal] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_if] = {
     .visible = true,
     .named = false,
@@ -1962,6 +2134,34 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_k] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kHz] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_kW] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_km] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_latitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_longitude] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_m] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2002,6 +2202,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_of] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_offset] = {
     .visible = true,
     .named = false,
   },
@@ -2062,6 +2266,14 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_realized] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_receive_DASHloss] = {
     .visible = true,
     .named = false,
   },
@@ -2129,6 +2341,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_title] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_to] = {
     .visible = true,
     .named = false,
@@ -2137,11 +2353,23 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_transmit_DASHfrequency] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_two_DASHray] = {
     .visible = true,
     .named = false,
   },
   [anon_sym_typical] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_up] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_vertical] = {
     .visible = true,
     .named = false,
   },
@@ -2289,12 +2517,12 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_ohm_DASHm] = {
-    .visible = true,
-    .named = false,
-  },
   [aux_sym_unit_token12] = {
     .visible = false,
+    .named = false,
+  },
+  [anon_sym_ohm_DASHm] = {
+    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token13] = {
@@ -2302,6 +2530,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [aux_sym_unit_token14] = {
+    .visible = false,
+    .named = false,
+  },
+  [aux_sym_unit_token15] = {
     .visible = false,
     .named = false,
   },
@@ -2317,47 +2549,19 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [aux_sym_unit_token15] = {
-    .visible = false,
-    .named = false,
-  },
   [aux_sym_unit_token16] = {
     .visible = false,
-    .named = false,
-  },
-  [anon_sym_GHz] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_MHz] = {
-    .visible = true,
     .named = false,
   },
   [aux_sym_unit_token17] = {
     .visible = false,
     .named = false,
   },
-  [anon_sym_dBW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBd] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBi] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_dBm] = {
-    .visible = true,
+  [aux_sym_unit_token18] = {
+    .visible = false,
     .named = false,
   },
   [anon_sym_deg] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kHz] = {
     .visible = true,
     .named = false,
   },
@@ -2369,35 +2573,11 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_Hz] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_cm] = {
     .visible = true,
     .named = false,
   },
-  [anon_sym_dB] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_ft] = {
-    .visible = true,
-    .named = false,
-  },
   [anon_sym_kV] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_kW] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_km] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_mW] = {
     .visible = true,
     .named = false,
   },
@@ -2490,10 +2670,6 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_h] = {
-    .visible = true,
-    .named = false,
-  },
-  [anon_sym_m] = {
     .visible = true,
     .named = false,
   },
@@ -2750,2001 +2926,2114 @@ static bool ts_lex(TSLexer *lexer, TSStateId state) {
   eof = lexer->eof(lexer);
   switch (state) {
     case 0:
-      if (eof) ADVANCE(151);
+      if (eof) ADVANCE(157);
       ADVANCE_MAP(
-        '\n', 152,
+        '\n', 158,
         '\r', 1,
         '"', 3,
-        '%', 244,
-        '(', 160,
-        ')', 161,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb1, 158,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
+        '%', 255,
+        '(', 172,
+        ')', 173,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb1, 170,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(0);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 1:
-      if (lookahead == '\n') ADVANCE(152);
+      if (lookahead == '\n') ADVANCE(158);
       END_STATE();
     case 2:
-      if (lookahead == ' ') ADVANCE(130);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == ' ') ADVANCE(136);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 3:
-      if (lookahead == '"') ADVANCE(288);
+      if (lookahead == '"') ADVANCE(301);
       if (lookahead != 0 &&
           lookahead != '\n' &&
           lookahead != '\r') ADVANCE(3);
       END_STATE();
     case 4:
       ADVANCE_MAP(
-        '%', 244,
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 166,
-        0x2126, 252,
-        0x2212, 164,
+        '%', 255,
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 178,
+        0x2126, 262,
+        0x2212, 176,
       );
       if (lookahead == '\t' ||
           lookahead == ' ') SKIP(4);
       if (('B' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 5:
-      if (lookahead == '(') ADVANCE(144);
+      if (lookahead == '(') ADVANCE(172);
+      if (lookahead == '+') ADVANCE(133);
+      if (lookahead == '-') ADVANCE(175);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 0x2013) ADVANCE(179);
+      if (lookahead == 0x2212) ADVANCE(177);
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(5);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 6:
-      if (lookahead == '(') ADVANCE(61);
+      if (lookahead == '(') ADVANCE(150);
       END_STATE();
     case 7:
-      if (lookahead == '(') ADVANCE(62);
+      if (lookahead == '(') ADVANCE(66);
       END_STATE();
     case 8:
-      if (lookahead == '(') ADVANCE(63);
+      if (lookahead == '(') ADVANCE(67);
       END_STATE();
     case 9:
-      ADVANCE_MAP(
-        ')', 161,
-        '*', 171,
-        '+', 168,
-        '-', 162,
-        '/', 172,
-        '^', 173,
-        0x2013, 166,
-        0x2212, 164,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(9);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (lookahead == '(') ADVANCE(68);
       END_STATE();
     case 10:
-      if (lookahead == ')') ADVANCE(174);
-      END_STATE();
-    case 11:
-      if (lookahead == ')') ADVANCE(216);
-      END_STATE();
-    case 12:
-      if (lookahead == ')') ADVANCE(215);
-      END_STATE();
-    case 13:
-      if (lookahead == ')') ADVANCE(253);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
-      END_STATE();
-    case 14:
-      if (lookahead == '-') ADVANCE(159);
-      END_STATE();
-    case 15:
-      if (lookahead == '-') ADVANCE(146);
-      if (lookahead == '.') ADVANCE(134);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      ADVANCE_MAP(
+        ')', 173,
+        '*', 183,
+        '+', 180,
+        '-', 174,
+        '/', 184,
+        '^', 185,
+        0x2013, 178,
+        0x2212, 176,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(10);
       if (('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 11:
+      if (lookahead == ')') ADVANCE(186);
+      END_STATE();
+    case 12:
+      if (lookahead == ')') ADVANCE(228);
+      END_STATE();
+    case 13:
+      if (lookahead == ')') ADVANCE(227);
+      END_STATE();
+    case 14:
+      if (lookahead == ')') ADVANCE(263);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
+      END_STATE();
+    case 15:
+      if (lookahead == '-') ADVANCE(171);
       END_STATE();
     case 16:
-      if (lookahead == '.') ADVANCE(135);
-      if (lookahead == 0x2032) ADVANCE(198);
+      if (lookahead == '-') ADVANCE(152);
+      if (lookahead == '.') ADVANCE(140);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 17:
-      if (lookahead == '.') ADVANCE(137);
-      if (lookahead == 0x2033) ADVANCE(197);
+      if (lookahead == '.') ADVANCE(141);
+      if (lookahead == 0x2032) ADVANCE(210);
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 18:
-      if (lookahead == '/') ADVANCE(289);
+      if (lookahead == '.') ADVANCE(143);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 19:
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+      if (lookahead == '/') ADVANCE(302);
       END_STATE();
     case 20:
-      if (lookahead == '/') ADVANCE(39);
+      if (lookahead == '/') ADVANCE(89);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(20);
       END_STATE();
     case 21:
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '/') ADVANCE(42);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       END_STATE();
     case 22:
-      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '/') ADVANCE(72);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       END_STATE();
     case 23:
-      if (lookahead == '/') ADVANCE(57);
+      if (lookahead == '/') ADVANCE(78);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(23);
       END_STATE();
     case 24:
-      if (lookahead == '/') ADVANCE(18);
-      if (lookahead == 's') ADVANCE(95);
-      if (lookahead == 0x221a) ADVANCE(143);
+      if (lookahead == '/') ADVANCE(52);
       if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(24);
-      if (lookahead == '+' ||
-          lookahead == '-' ||
-          lookahead == 0x2013 ||
-          lookahead == 0x2212) ADVANCE(139);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+          lookahead == ' ') ADVANCE(24);
       END_STATE();
     case 25:
-      if (lookahead == '/') ADVANCE(85);
+      if (lookahead == '/') ADVANCE(62);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(25);
       END_STATE();
     case 26:
-      if (lookahead == '/') ADVANCE(40);
+      if (lookahead == '/') ADVANCE(19);
+      if (lookahead == 's') ADVANCE(100);
+      if (lookahead == 0x221a) ADVANCE(149);
       if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
+          lookahead == ' ') SKIP(26);
+      if (lookahead == '+' ||
+          lookahead == '-' ||
+          lookahead == 0x2013 ||
+          lookahead == 0x2212) ADVANCE(145);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 27:
-      if (lookahead == '/') ADVANCE(72);
+      if (lookahead == '/') ADVANCE(90);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(27);
       END_STATE();
     case 28:
-      if (lookahead == '/') ADVANCE(86);
+      if (lookahead == '/') ADVANCE(43);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(28);
       END_STATE();
     case 29:
-      if (lookahead == '/') ADVANCE(83);
+      if (lookahead == '/') ADVANCE(77);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(29);
       END_STATE();
     case 30:
-      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '/') ADVANCE(50);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(30);
       END_STATE();
     case 31:
-      if (lookahead == '/') ADVANCE(68);
+      if (lookahead == '/') ADVANCE(91);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(31);
       END_STATE();
     case 32:
-      if (lookahead == '/') ADVANCE(56);
+      if (lookahead == '/') ADVANCE(88);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(32);
       END_STATE();
     case 33:
-      if (lookahead == '/') ADVANCE(58);
+      if (lookahead == '/') ADVANCE(95);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(33);
       END_STATE();
     case 34:
-      if (lookahead == '0') ADVANCE(281);
-      if (lookahead == '1') ADVANCE(280);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 35:
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 36:
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 37:
+      if (lookahead == '0') ADVANCE(292);
+      if (lookahead == '1') ADVANCE(291);
       if (('2' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 35:
-      if (lookahead == '0') ADVANCE(36);
-      END_STATE();
-    case 36:
-      if (lookahead == '0') ADVANCE(74);
-      END_STATE();
-    case 37:
-      if (lookahead == '0') ADVANCE(75);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 38:
-      if (lookahead == '0') ADVANCE(37);
+      if (lookahead == '0') ADVANCE(39);
       END_STATE();
     case 39:
-      if (lookahead == '1') ADVANCE(35);
-      if (lookahead == 'f') ADVANCE(104);
-      if (lookahead == 'k') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(228);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(39);
+      if (lookahead == '0') ADVANCE(79);
       END_STATE();
     case 40:
-      if (lookahead == '1') ADVANCE(38);
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'k') ADVANCE(82);
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(40);
+      if (lookahead == '0') ADVANCE(80);
       END_STATE();
     case 41:
-      if (lookahead == '2') ADVANCE(174);
+      if (lookahead == '0') ADVANCE(40);
       END_STATE();
     case 42:
-      if (lookahead == '2') ADVANCE(227);
+      if (lookahead == '1') ADVANCE(38);
+      if (lookahead == 'f') ADVANCE(109);
+      if (lookahead == 'k') ADVANCE(93);
+      if (lookahead == 'm') ADVANCE(241);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(42);
       END_STATE();
     case 43:
-      if (lookahead == '2') ADVANCE(223);
+      if (lookahead == '1') ADVANCE(41);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'k') ADVANCE(87);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(43);
       END_STATE();
     case 44:
-      if (lookahead == 'B') ADVANCE(178);
-      if (lookahead == 'e') ADVANCE(76);
+      if (lookahead == '2') ADVANCE(186);
       END_STATE();
     case 45:
-      if (lookahead == 'F') ADVANCE(27);
+      if (lookahead == '2') ADVANCE(240);
       END_STATE();
     case 46:
-      if (lookahead == 'H') ADVANCE(114);
+      if (lookahead == '2') ADVANCE(236);
       END_STATE();
     case 47:
-      if (lookahead == 'H') ADVANCE(114);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'B') ADVANCE(190);
+      if (lookahead == 'e') ADVANCE(81);
       END_STATE();
     case 48:
-      if (lookahead == 'H') ADVANCE(115);
+      if (lookahead == 'F') ADVANCE(29);
       END_STATE();
     case 49:
-      if (lookahead == 'H') ADVANCE(116);
-      END_STATE();
-    case 50:
-      if (lookahead == 'H') ADVANCE(117);
-      END_STATE();
-    case 51:
-      if (lookahead == 'H') ADVANCE(118);
-      END_STATE();
-    case 52:
       if (lookahead == 'H') ADVANCE(119);
       END_STATE();
-    case 53:
-      if (lookahead == 'H') ADVANCE(120);
+    case 50:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(50);
       END_STATE();
-    case 54:
+    case 51:
+      if (lookahead == 'H') ADVANCE(119);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(186);
+      END_STATE();
+    case 52:
+      if (lookahead == 'H') ADVANCE(120);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(52);
+      END_STATE();
+    case 53:
       if (lookahead == 'H') ADVANCE(121);
       END_STATE();
+    case 54:
+      if (lookahead == 'H') ADVANCE(122);
+      END_STATE();
     case 55:
-      if (lookahead == 'M') ADVANCE(46);
+      if (lookahead == 'H') ADVANCE(123);
       END_STATE();
     case 56:
-      if (lookahead == 'M') ADVANCE(46);
-      if (lookahead == 's') ADVANCE(97);
-      if (lookahead == 0x221a) ADVANCE(55);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(56);
+      if (lookahead == 'H') ADVANCE(124);
       END_STATE();
     case 57:
-      if (lookahead == 'M') ADVANCE(48);
-      if (lookahead == 's') ADVANCE(94);
-      if (lookahead == 0x221a) ADVANCE(59);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(57);
+      if (lookahead == 'H') ADVANCE(125);
       END_STATE();
     case 58:
-      if (lookahead == 'M') ADVANCE(49);
-      if (lookahead == 's') ADVANCE(96);
-      if (lookahead == 0x221a) ADVANCE(60);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(58);
+      if (lookahead == 'H') ADVANCE(126);
       END_STATE();
     case 59:
-      if (lookahead == 'M') ADVANCE(50);
+      if (lookahead == 'H') ADVANCE(127);
       END_STATE();
     case 60:
-      if (lookahead == 'M') ADVANCE(51);
+      if (lookahead == 'M') ADVANCE(49);
       END_STATE();
     case 61:
-      if (lookahead == 'M') ADVANCE(52);
+      if (lookahead == 'M') ADVANCE(49);
+      if (lookahead == 's') ADVANCE(102);
+      if (lookahead == 0x221a) ADVANCE(60);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(61);
       END_STATE();
     case 62:
       if (lookahead == 'M') ADVANCE(53);
+      if (lookahead == 's') ADVANCE(99);
+      if (lookahead == 0x221a) ADVANCE(64);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(62);
       END_STATE();
     case 63:
       if (lookahead == 'M') ADVANCE(54);
+      if (lookahead == 's') ADVANCE(101);
+      if (lookahead == 0x221a) ADVANCE(65);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(63);
       END_STATE();
     case 64:
-      if (lookahead == 'V') ADVANCE(236);
-      if (lookahead == 'W') ADVANCE(237);
-      if (lookahead == 's') ADVANCE(238);
+      if (lookahead == 'M') ADVANCE(55);
       END_STATE();
     case 65:
-      if (lookahead == 'V') ADVANCE(240);
-      if (lookahead == 'W') ADVANCE(241);
-      if (lookahead == 's') ADVANCE(242);
+      if (lookahead == 'M') ADVANCE(56);
       END_STATE();
     case 66:
-      if (lookahead == 'a') ADVANCE(113);
+      if (lookahead == 'M') ADVANCE(57);
       END_STATE();
     case 67:
-      if (lookahead == 'c') ADVANCE(91);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(67);
+      if (lookahead == 'M') ADVANCE(58);
       END_STATE();
     case 68:
-      if (lookahead == 'c') ADVANCE(89);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(68);
+      if (lookahead == 'M') ADVANCE(59);
       END_STATE();
     case 69:
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'V') ADVANCE(247);
+      if (lookahead == 'W') ADVANCE(248);
+      if (lookahead == 's') ADVANCE(249);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(80);
+      if (lookahead == 'V') ADVANCE(251);
+      if (lookahead == 'W') ADVANCE(252);
+      if (lookahead == 's') ADVANCE(253);
       END_STATE();
     case 71:
-      if (lookahead == 'e') ADVANCE(93);
+      if (lookahead == 'a') ADVANCE(118);
       END_STATE();
     case 72:
-      if (lookahead == 'f') ADVANCE(103);
-      if (lookahead == 'm') ADVANCE(174);
+      if (lookahead == 'c') ADVANCE(96);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(72);
       END_STATE();
     case 73:
-      if (lookahead == 'f') ADVANCE(105);
-      if (lookahead == 'm') ADVANCE(229);
+      if (lookahead == 'c') ADVANCE(94);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(73);
       END_STATE();
     case 74:
-      if (lookahead == 'f') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(222);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(74);
+      if (lookahead == 'd') ADVANCE(186);
       END_STATE();
     case 75:
-      if (lookahead == 'f') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(185);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(75);
+      if (lookahead == 'e') ADVANCE(85);
       END_STATE();
     case 76:
-      if (lookahead == 'g') ADVANCE(193);
+      if (lookahead == 'e') ADVANCE(98);
       END_STATE();
     case 77:
-      if (lookahead == 'g') ADVANCE(108);
+      if (lookahead == 'f') ADVANCE(108);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(77);
       END_STATE();
     case 78:
-      if (lookahead == 'h') ADVANCE(191);
+      if (lookahead == 'f') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(242);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(78);
       END_STATE();
     case 79:
-      if (lookahead == 'h') ADVANCE(87);
+      if (lookahead == 'f') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(79);
       END_STATE();
     case 80:
-      if (lookahead == 'l') ADVANCE(71);
+      if (lookahead == 'f') ADVANCE(115);
+      if (lookahead == 'm') ADVANCE(197);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(80);
       END_STATE();
     case 81:
-      if (lookahead == 'm') ADVANCE(194);
+      if (lookahead == 'g') ADVANCE(205);
+      END_STATE();
+    case 82:
+      if (lookahead == 'g') ADVANCE(113);
+      END_STATE();
+    case 83:
+      if (lookahead == 'h') ADVANCE(203);
+      END_STATE();
+    case 84:
+      if (lookahead == 'h') ADVANCE(92);
+      END_STATE();
+    case 85:
+      if (lookahead == 'l') ADVANCE(76);
+      END_STATE();
+    case 86:
+      if (lookahead == 'm') ADVANCE(206);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 82:
-      if (lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 83:
-      if (lookahead == 'm') ADVANCE(174);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(83);
-      END_STATE();
-    case 84:
-      if (lookahead == 'm') ADVANCE(230);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(84);
-      END_STATE();
-    case 85:
-      if (lookahead == 'm') ADVANCE(231);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(85);
-      END_STATE();
-    case 86:
-      if (lookahead == 'm') ADVANCE(42);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(86);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 87:
-      if (lookahead == 'm') ADVANCE(175);
+      if (lookahead == 'm') ADVANCE(186);
       END_STATE();
     case 88:
-      if (lookahead == 'm') ADVANCE(225);
+      if (lookahead == 'm') ADVANCE(186);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(88);
       END_STATE();
     case 89:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(243);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(89);
       END_STATE();
     case 90:
-      if (lookahead == 'm') ADVANCE(41);
+      if (lookahead == 'm') ADVANCE(244);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(90);
       END_STATE();
     case 91:
-      if (lookahead == 'm') ADVANCE(43);
+      if (lookahead == 'm') ADVANCE(45);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(91);
       END_STATE();
     case 92:
-      if (lookahead == 'n') ADVANCE(174);
+      if (lookahead == 'm') ADVANCE(187);
       END_STATE();
     case 93:
-      if (lookahead == 'n') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(238);
       END_STATE();
     case 94:
-      if (lookahead == 'q') ADVANCE(98);
+      if (lookahead == 'm') ADVANCE(44);
       END_STATE();
     case 95:
-      if (lookahead == 'q') ADVANCE(99);
+      if (lookahead == 'm') ADVANCE(44);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(95);
       END_STATE();
     case 96:
-      if (lookahead == 'q') ADVANCE(100);
+      if (lookahead == 'm') ADVANCE(46);
       END_STATE();
     case 97:
-      if (lookahead == 'q') ADVANCE(101);
+      if (lookahead == 'n') ADVANCE(186);
       END_STATE();
     case 98:
-      if (lookahead == 'r') ADVANCE(107);
+      if (lookahead == 'n') ADVANCE(82);
       END_STATE();
     case 99:
-      if (lookahead == 'r') ADVANCE(109);
+      if (lookahead == 'q') ADVANCE(103);
       END_STATE();
     case 100:
-      if (lookahead == 'r') ADVANCE(111);
+      if (lookahead == 'q') ADVANCE(104);
       END_STATE();
     case 101:
-      if (lookahead == 'r') ADVANCE(112);
+      if (lookahead == 'q') ADVANCE(105);
       END_STATE();
     case 102:
-      if (lookahead == 's') ADVANCE(174);
+      if (lookahead == 'q') ADVANCE(106);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(174);
+      if (lookahead == 'r') ADVANCE(112);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(224);
+      if (lookahead == 'r') ADVANCE(114);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(226);
+      if (lookahead == 'r') ADVANCE(116);
       END_STATE();
     case 106:
-      if (lookahead == 't') ADVANCE(221);
+      if (lookahead == 'r') ADVANCE(117);
       END_STATE();
     case 107:
-      if (lookahead == 't') ADVANCE(6);
+      if (lookahead == 's') ADVANCE(186);
       END_STATE();
     case 108:
-      if (lookahead == 't') ADVANCE(78);
+      if (lookahead == 't') ADVANCE(186);
       END_STATE();
     case 109:
-      if (lookahead == 't') ADVANCE(5);
+      if (lookahead == 't') ADVANCE(237);
       END_STATE();
     case 110:
-      if (lookahead == 't') ADVANCE(185);
+      if (lookahead == 't') ADVANCE(239);
       END_STATE();
     case 111:
-      if (lookahead == 't') ADVANCE(7);
+      if (lookahead == 't') ADVANCE(233);
       END_STATE();
     case 112:
-      if (lookahead == 't') ADVANCE(8);
+      if (lookahead == 't') ADVANCE(7);
       END_STATE();
     case 113:
-      if (lookahead == 'v') ADVANCE(70);
+      if (lookahead == 't') ADVANCE(83);
       END_STATE();
     case 114:
-      if (lookahead == 'z') ADVANCE(174);
+      if (lookahead == 't') ADVANCE(6);
       END_STATE();
     case 115:
-      if (lookahead == 'z') ADVANCE(220);
+      if (lookahead == 't') ADVANCE(197);
       END_STATE();
     case 116:
-      if (lookahead == 'z') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(8);
       END_STATE();
     case 117:
-      if (lookahead == 'z') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(9);
       END_STATE();
     case 118:
-      if (lookahead == 'z') ADVANCE(217);
+      if (lookahead == 'v') ADVANCE(75);
       END_STATE();
     case 119:
-      if (lookahead == 'z') ADVANCE(11);
+      if (lookahead == 'z') ADVANCE(186);
       END_STATE();
     case 120:
-      if (lookahead == 'z') ADVANCE(12);
+      if (lookahead == 'z') ADVANCE(235);
       END_STATE();
     case 121:
-      if (lookahead == 'z') ADVANCE(10);
+      if (lookahead == 'z') ADVANCE(232);
       END_STATE();
     case 122:
-      if (lookahead == 0x2032) ADVANCE(198);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (lookahead == 'z') ADVANCE(230);
       END_STATE();
     case 123:
-      if (lookahead == 0x2033) ADVANCE(197);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (lookahead == 'z') ADVANCE(231);
       END_STATE();
     case 124:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(133);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (lookahead == 'z') ADVANCE(229);
       END_STATE();
     case 125:
-      if (lookahead == '+' ||
-          lookahead == '-') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (lookahead == 'z') ADVANCE(12);
       END_STATE();
     case 126:
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(174);
+      if (lookahead == 'z') ADVANCE(13);
       END_STATE();
     case 127:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
+      if (lookahead == 'z') ADVANCE(11);
       END_STATE();
     case 128:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
+      if (lookahead == 0x2032) ADVANCE(210);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 129:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == 0x2033) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 130:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(139);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 131:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (lookahead == '+' ||
+          lookahead == '-') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 132:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(186);
       END_STATE();
     case 133:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
       END_STATE();
     case 134:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
       END_STATE();
     case 135:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(122);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
       END_STATE();
     case 136:
       if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
       END_STATE();
     case 137:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(123);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 138:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(282);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
       END_STATE();
     case 139:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
       END_STATE();
     case 140:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(16);
       END_STATE();
     case 141:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(128);
       END_STATE();
     case 142:
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
       END_STATE();
     case 143:
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(129);
       END_STATE();
     case 144:
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(293);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(13);
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 145:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
       END_STATE();
     case 146:
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
       END_STATE();
     case 147:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '%', 244,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        'A', 245,
-        'V', 246,
-        'W', 247,
-        '^', 173,
-        'd', 285,
-        'm', 248,
-        'p', 286,
-        '{', 154,
-        '}', 155,
-        0xb0, 249,
-        0xb5, 64,
-        0x3a9, 250,
-        0x3bb, 251,
-        0x3bc, 65,
-        0x2013, 167,
-        0x2126, 252,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(147);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
       END_STATE();
     case 148:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 169,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0xb1, 158,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(148);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
       END_STATE();
     case 149:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '"', 3,
-        '(', 160,
-        '*', 171,
-        '+', 170,
-        ',', 156,
-        '-', 163,
-        '/', 172,
-        ';', 153,
-        '=', 157,
-        '^', 173,
-        '{', 154,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(149);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(202);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
       END_STATE();
     case 150:
-      if (eof) ADVANCE(151);
-      ADVANCE_MAP(
-        '\n', 152,
-        '\r', 1,
-        '(', 160,
-        '+', 127,
-        '-', 163,
-        '/', 18,
-        ';', 153,
-        '}', 155,
-        0x2013, 167,
-        0x2212, 165,
-      );
-      if (lookahead == '\t' ||
-          lookahead == ' ') SKIP(150);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
       if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(14);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(ts_builtin_sym_end);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 152:
-      ACCEPT_TOKEN(aux_sym__end_token1);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 153:
-      ACCEPT_TOKEN(anon_sym_SEMI);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '%', 255,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        'A', 256,
+        'V', 257,
+        'W', 258,
+        '^', 185,
+        'd', 297,
+        'm', 164,
+        'p', 299,
+        '{', 160,
+        '}', 161,
+        0xb0, 259,
+        0xb5, 69,
+        0x3a9, 260,
+        0x3bb, 261,
+        0x3bc, 70,
+        0x2013, 179,
+        0x2126, 262,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(153);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 154:
-      ACCEPT_TOKEN(anon_sym_LBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 181,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0xb1, 170,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(154);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_RBRACE);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '"', 3,
+        '(', 172,
+        '*', 183,
+        '+', 182,
+        ',', 168,
+        '-', 175,
+        '/', 184,
+        ';', 159,
+        '=', 169,
+        '^', 185,
+        'd', 298,
+        'm', 165,
+        '{', 160,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(155);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_COMMA);
+      if (eof) ADVANCE(157);
+      ADVANCE_MAP(
+        '\n', 158,
+        '\r', 1,
+        '(', 172,
+        '+', 133,
+        '-', 175,
+        '/', 19,
+        ';', 159,
+        'd', 298,
+        'm', 165,
+        '}', 161,
+        0x2013, 179,
+        0x2212, 177,
+      );
+      if (lookahead == '\t' ||
+          lookahead == ' ') SKIP(156);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_EQ);
+      ACCEPT_TOKEN(ts_builtin_sym_end);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_u00b1);
+      ACCEPT_TOKEN(aux_sym__end_token1);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      ACCEPT_TOKEN(anon_sym_SEMI);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_LPAREN);
+      ACCEPT_TOKEN(anon_sym_LBRACE);
       END_STATE();
     case 161:
-      ACCEPT_TOKEN(anon_sym_RPAREN);
+      ACCEPT_TOKEN(anon_sym_RBRACE);
       END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      END_STATE();
-    case 163:
-      ACCEPT_TOKEN(anon_sym_DASH);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 164:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      END_STATE();
-    case 165:
-      ACCEPT_TOKEN(anon_sym_u2212);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 166:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      END_STATE();
-    case 167:
-      ACCEPT_TOKEN(anon_sym_u2013);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 168:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      END_STATE();
-    case 169:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (lookahead == '/') ADVANCE(14);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 170:
-      ACCEPT_TOKEN(anon_sym_PLUS);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 171:
-      ACCEPT_TOKEN(anon_sym_STAR);
-      END_STATE();
-    case 172:
-      ACCEPT_TOKEN(anon_sym_SLASH);
-      if (lookahead == '/') ADVANCE(289);
-      END_STATE();
-    case 173:
-      ACCEPT_TOKEN(anon_sym_CARET);
-      END_STATE();
-    case 174:
-      ACCEPT_TOKEN(sym__glued);
-      END_STATE();
-    case 175:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(82);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 176:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-') ADVANCE(81);
-      if (lookahead == '.') ADVANCE(146);
-      if (lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 177:
-      ACCEPT_TOKEN(sym__glued);
-      ADVANCE_MAP(
-        '/', 40,
-        '\t', 26,
-        ' ', 26,
-        '-', 146,
-        '.', 146,
-        'W', 194,
-        'd', 194,
-        'i', 194,
-        'm', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 178:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(40);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(26);
-      if (lookahead == 'W' ||
-          lookahead == 'd' ||
-          lookahead == 'i' ||
-          lookahead == 'm') ADVANCE(174);
-      END_STATE();
-    case 179:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(83);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(29);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 181:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      END_STATE();
-    case 182:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(90);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(30);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 183:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      END_STATE();
-    case 184:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(68);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(31);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 185:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '/') ADVANCE(56);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(32);
-      END_STATE();
-    case 186:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(184);
-      if (lookahead == 'i') ADVANCE(188);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 187:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'W') ADVANCE(183);
-      if (lookahead == 'i') ADVANCE(189);
-      if (lookahead == 'm' ||
-          lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 189:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'n') ADVANCE(174);
-      END_STATE();
-    case 190:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 191:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 's') ADVANCE(174);
-      END_STATE();
-    case 192:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 193:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == 'C' ||
-          lookahead == 'F') ADVANCE(174);
-      END_STATE();
-    case 194:
-      ACCEPT_TOKEN(sym__glued);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 195:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-') ADVANCE(138);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 196:
-      ACCEPT_TOKEN(sym_date);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(sym_dms);
-      END_STATE();
-    case 198:
-      ACCEPT_TOKEN(sym_dms);
-      if (lookahead == ' ') ADVANCE(136);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(17);
-      END_STATE();
-    case 199:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 34,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 200:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(199);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 201:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(200);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 202:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(201);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 203:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        0xb0, 2,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(203);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 204:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 128,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(204);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 205:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '-', 146,
-        '.', 134,
-        ':', 129,
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'E', 255,
-        'e', 255,
-        'h', 194,
-        's', 194,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(205);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 132,
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(206);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        '.', 133,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(207);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(140);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == '.') ADVANCE(142);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(209);
-      END_STATE();
-    case 210:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        ':', 129,
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'E', 124,
-        'e', 124,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(210);
-      END_STATE();
-    case 211:
-      ACCEPT_TOKEN(sym_number);
-      if (lookahead == ':') ADVANCE(141);
-      if (lookahead == 'E' ||
-          lookahead == 'e') ADVANCE(125);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 180,
-        'G', 260,
-        'H', 278,
-        'M', 260,
-        'V', 180,
-        'W', 182,
-        'c', 270,
-        'd', 257,
-        'f', 275,
-        'i', 272,
-        'k', 259,
-        'm', 186,
-        'n', 274,
-        'o', 268,
-        'p', 258,
-        'u', 279,
-        'w', 261,
-        'y', 262,
-        'h', 194,
-        's', 194,
-        '-', 146,
-        '.', 146,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('B' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 213:
-      ACCEPT_TOKEN(sym_number);
-      ADVANCE_MAP(
-        'A', 179,
-        'G', 46,
-        'H', 114,
-        'M', 46,
-        'V', 179,
-        'W', 181,
-        'c', 82,
-        'd', 44,
-        'f', 103,
-        'i', 92,
-        'k', 47,
-        'm', 187,
-        'n', 102,
-        'o', 79,
-        'p', 45,
-        'u', 126,
-        'w', 66,
-        'y', 69,
-        'h', 174,
-        's', 174,
-      );
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
-      END_STATE();
-    case 214:
-      ACCEPT_TOKEN(sym_number);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(214);
-      END_STATE();
-    case 215:
-      ACCEPT_TOKEN(aux_sym_unit_token1);
-      END_STATE();
-    case 216:
-      ACCEPT_TOKEN(aux_sym_unit_token2);
-      END_STATE();
-    case 217:
-      ACCEPT_TOKEN(aux_sym_unit_token3);
-      END_STATE();
-    case 218:
-      ACCEPT_TOKEN(aux_sym_unit_token4);
-      END_STATE();
-    case 219:
-      ACCEPT_TOKEN(aux_sym_unit_token5);
-      END_STATE();
-    case 220:
-      ACCEPT_TOKEN(aux_sym_unit_token6);
-      END_STATE();
-    case 221:
-      ACCEPT_TOKEN(aux_sym_unit_token7);
-      if (lookahead == '/') ADVANCE(58);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(33);
-      END_STATE();
-    case 222:
-      ACCEPT_TOKEN(aux_sym_unit_token8);
-      if (lookahead == '/') ADVANCE(57);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(23);
-      END_STATE();
-    case 223:
-      ACCEPT_TOKEN(aux_sym_unit_token9);
-      END_STATE();
-    case 224:
-      ACCEPT_TOKEN(aux_sym_unit_token10);
-      END_STATE();
-    case 225:
-      ACCEPT_TOKEN(aux_sym_unit_token11);
-      END_STATE();
-    case 226:
-      ACCEPT_TOKEN(aux_sym_unit_token12);
-      END_STATE();
-    case 227:
-      ACCEPT_TOKEN(aux_sym_unit_token13);
-      END_STATE();
-    case 228:
-      ACCEPT_TOKEN(aux_sym_unit_token14);
-      END_STATE();
-    case 229:
-      ACCEPT_TOKEN(aux_sym_unit_token15);
-      END_STATE();
-    case 230:
-      ACCEPT_TOKEN(aux_sym_unit_token16);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(aux_sym_unit_token17);
-      END_STATE();
-    case 232:
       ACCEPT_TOKEN(anon_sym_dB);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(39);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(20);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 233:
-      ACCEPT_TOKEN(anon_sym_mW);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(67);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(42);
+      if (lookahead == 'c') ADVANCE(296);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(21);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 234:
-      ACCEPT_TOKEN(anon_sym_u00b0C);
-      END_STATE();
-    case 235:
-      ACCEPT_TOKEN(anon_sym_u00b0F);
-      END_STATE();
-    case 236:
-      ACCEPT_TOKEN(anon_sym_u00b5V);
-      END_STATE();
-    case 237:
-      ACCEPT_TOKEN(anon_sym_u00b5W);
-      END_STATE();
-    case 238:
-      ACCEPT_TOKEN(anon_sym_u00b5s);
-      END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_u03a9m);
-      END_STATE();
-    case 240:
-      ACCEPT_TOKEN(anon_sym_u03bcV);
-      END_STATE();
-    case 241:
-      ACCEPT_TOKEN(anon_sym_u03bcW);
-      END_STATE();
-    case 242:
-      ACCEPT_TOKEN(anon_sym_u03bcs);
-      END_STATE();
-    case 243:
-      ACCEPT_TOKEN(anon_sym_u2126m);
-      END_STATE();
-    case 244:
-      ACCEPT_TOKEN(anon_sym_PERCENT);
-      END_STATE();
-    case 245:
-      ACCEPT_TOKEN(anon_sym_A);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(84);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(19);
+    case 163:
+      ACCEPT_TOKEN(anon_sym_dB);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 246:
-      ACCEPT_TOKEN(anon_sym_V);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(85);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(25);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 247:
-      ACCEPT_TOKEN(anon_sym_W);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(86);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(28);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
-      END_STATE();
-    case 248:
+    case 164:
       ACCEPT_TOKEN(anon_sym_m);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'W') ADVANCE(233);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(166);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 249:
-      ACCEPT_TOKEN(anon_sym_u00b0);
-      if (lookahead == 'C') ADVANCE(234);
-      if (lookahead == 'F') ADVANCE(235);
-      END_STATE();
-    case 250:
-      ACCEPT_TOKEN(anon_sym_u03a9);
-      if (lookahead == 'm') ADVANCE(239);
-      END_STATE();
-    case 251:
-      ACCEPT_TOKEN(anon_sym_u03bb);
-      END_STATE();
-    case 252:
-      ACCEPT_TOKEN(anon_sym_u2126);
-      if (lookahead == 'm') ADVANCE(243);
-      END_STATE();
-    case 253:
-      ACCEPT_TOKEN(sym_root);
-      END_STATE();
-    case 254:
-      ACCEPT_TOKEN(sym_root);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(254);
-      END_STATE();
-    case 255:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '+') ADVANCE(133);
-      if (lookahead == '-') ADVANCE(131);
-      if (lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
+    case 165:
+      ACCEPT_TOKEN(anon_sym_m);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'W') ADVANCE(167);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
       END_STATE();
-    case 256:
-      ACCEPT_TOKEN(sym_digit_name);
+    case 166:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
       if (lookahead == '/') ADVANCE(72);
-      if (lookahead == '\t' ||
-          lookahead == ' ') ADVANCE(27);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 257:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'B') ADVANCE(177);
-      if (lookahead == 'e') ADVANCE(265);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 258:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'F') ADVANCE(256);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 259:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 'm') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 260:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'H') ADVANCE(278);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 261:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'a') ADVANCE(277);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 262:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'd') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 263:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(269);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 264:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'e') ADVANCE(273);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 265:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(192);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 266:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'g') ADVANCE(276);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 267:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(190);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 268:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'h') ADVANCE(271);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 269:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'l') ADVANCE(264);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 270:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'm') ADVANCE(176);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 272:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 273:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 274:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 's') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 275:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 't') ADVANCE(267);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 277:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'v') ADVANCE(263);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 278:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == 'z') ADVANCE(194);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(283);
-      END_STATE();
-    case 279:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (lookahead == 'V' ||
-          lookahead == 'W' ||
-          lookahead == 's') ADVANCE(194);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(195);
-      if (('3' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 281:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(195);
-      if (lookahead == '0' ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 282:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(196);
-      if (('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 283:
-      ACCEPT_TOKEN(sym_digit_name);
-      if (lookahead == '-' ||
-          lookahead == '.') ADVANCE(146);
-      if (('0' <= lookahead && lookahead <= '9') ||
-          ('A' <= lookahead && lookahead <= 'Z') ||
-          lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(283);
-      END_STATE();
-    case 284:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == '/') ADVANCE(73);
       if (lookahead == '\t' ||
           lookahead == ' ') ADVANCE(22);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 167:
+      ACCEPT_TOKEN(anon_sym_mW);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 168:
+      ACCEPT_TOKEN(anon_sym_COMMA);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_EQ);
+      END_STATE();
+    case 170:
+      ACCEPT_TOKEN(anon_sym_u00b1);
+      END_STATE();
+    case 171:
+      ACCEPT_TOKEN(anon_sym_PLUS_SLASH_DASH);
+      END_STATE();
+    case 172:
+      ACCEPT_TOKEN(anon_sym_LPAREN);
+      END_STATE();
+    case 173:
+      ACCEPT_TOKEN(anon_sym_RPAREN);
+      END_STATE();
+    case 174:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      END_STATE();
+    case 175:
+      ACCEPT_TOKEN(anon_sym_DASH);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 176:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      END_STATE();
+    case 177:
+      ACCEPT_TOKEN(anon_sym_u2212);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_u2013);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 180:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      END_STATE();
+    case 181:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (lookahead == '/') ADVANCE(15);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 182:
+      ACCEPT_TOKEN(anon_sym_PLUS);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 183:
+      ACCEPT_TOKEN(anon_sym_STAR);
+      END_STATE();
+    case 184:
+      ACCEPT_TOKEN(anon_sym_SLASH);
+      if (lookahead == '/') ADVANCE(302);
+      END_STATE();
+    case 185:
+      ACCEPT_TOKEN(anon_sym_CARET);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(sym__glued);
+      END_STATE();
+    case 187:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(87);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 188:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-') ADVANCE(86);
+      if (lookahead == '.') ADVANCE(152);
+      if (lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 189:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 267,
+        '\t', 28,
+        ' ', 28,
+        '-', 152,
+        '.', 152,
+        'W', 206,
+        'd', 206,
+        'i', 206,
+        'm', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 190:
+      ACCEPT_TOKEN(sym__glued);
+      ADVANCE_MAP(
+        '/', 43,
+        'c', 30,
+        '\t', 28,
+        ' ', 28,
+        'W', 186,
+        'd', 186,
+        'i', 186,
+        'm', 186,
+      );
+      END_STATE();
+    case 191:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      END_STATE();
+    case 192:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(88);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(32);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 193:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      END_STATE();
+    case 194:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(95);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(33);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 195:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      END_STATE();
+    case 196:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(73);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(34);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 197:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '/') ADVANCE(61);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(35);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(196);
+      if (lookahead == 'i') ADVANCE(200);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 199:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'W') ADVANCE(195);
+      if (lookahead == 'i') ADVANCE(201);
+      if (lookahead == 'm' ||
+          lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 200:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 201:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'n') ADVANCE(186);
+      END_STATE();
+    case 202:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 203:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 's') ADVANCE(186);
+      END_STATE();
+    case 204:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 205:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == 'C' ||
+          lookahead == 'F') ADVANCE(186);
+      END_STATE();
+    case 206:
+      ACCEPT_TOKEN(sym__glued);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 207:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-') ADVANCE(144);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 208:
+      ACCEPT_TOKEN(sym_date);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 209:
+      ACCEPT_TOKEN(sym_dms);
+      END_STATE();
+    case 210:
+      ACCEPT_TOKEN(sym_dms);
+      if (lookahead == ' ') ADVANCE(142);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(18);
+      END_STATE();
+    case 211:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 37,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 212:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(211);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 213:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(212);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 214:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(213);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 215:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        0xb0, 2,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(215);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 216:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 134,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(216);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 217:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '-', 152,
+        '.', 140,
+        ':', 135,
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'E', 265,
+        'e', 265,
+        'h', 206,
+        's', 206,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(217);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 218:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 138,
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(218);
+      END_STATE();
+    case 219:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        '.', 139,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(219);
+      END_STATE();
+    case 220:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(146);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(220);
+      END_STATE();
+    case 221:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == '.') ADVANCE(148);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(221);
+      END_STATE();
+    case 222:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        ':', 135,
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'E', 130,
+        'e', 130,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(222);
+      END_STATE();
+    case 223:
+      ACCEPT_TOKEN(sym_number);
+      if (lookahead == ':') ADVANCE(147);
+      if (lookahead == 'E' ||
+          lookahead == 'e') ADVANCE(131);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(223);
+      END_STATE();
+    case 224:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 192,
+        'G', 271,
+        'H', 289,
+        'M', 271,
+        'V', 192,
+        'W', 194,
+        'c', 281,
+        'd', 268,
+        'f', 286,
+        'i', 283,
+        'k', 270,
+        'm', 198,
+        'n', 285,
+        'o', 279,
+        'p', 269,
+        'u', 290,
+        'w', 272,
+        'y', 273,
+        'h', 206,
+        's', 206,
+        '-', 152,
+        '.', 152,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('B' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 225:
+      ACCEPT_TOKEN(sym_number);
+      ADVANCE_MAP(
+        'A', 191,
+        'G', 49,
+        'H', 119,
+        'M', 49,
+        'V', 191,
+        'W', 193,
+        'c', 87,
+        'd', 47,
+        'f', 108,
+        'i', 97,
+        'k', 51,
+        'm', 199,
+        'n', 107,
+        'o', 84,
+        'p', 48,
+        'u', 132,
+        'w', 71,
+        'y', 74,
+        'h', 186,
+        's', 186,
+      );
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(225);
+      END_STATE();
+    case 226:
+      ACCEPT_TOKEN(sym_number);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(226);
+      END_STATE();
+    case 227:
+      ACCEPT_TOKEN(aux_sym_unit_token1);
+      END_STATE();
+    case 228:
+      ACCEPT_TOKEN(aux_sym_unit_token2);
+      END_STATE();
+    case 229:
+      ACCEPT_TOKEN(aux_sym_unit_token3);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(aux_sym_unit_token4);
+      END_STATE();
+    case 231:
+      ACCEPT_TOKEN(aux_sym_unit_token5);
+      END_STATE();
+    case 232:
+      ACCEPT_TOKEN(aux_sym_unit_token6);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(aux_sym_unit_token7);
+      if (lookahead == '/') ADVANCE(63);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(36);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(aux_sym_unit_token8);
+      if (lookahead == '/') ADVANCE(62);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(25);
+      END_STATE();
+    case 235:
+      ACCEPT_TOKEN(aux_sym_unit_token9);
+      END_STATE();
+    case 236:
+      ACCEPT_TOKEN(aux_sym_unit_token10);
+      END_STATE();
+    case 237:
+      ACCEPT_TOKEN(aux_sym_unit_token11);
+      END_STATE();
+    case 238:
+      ACCEPT_TOKEN(aux_sym_unit_token12);
+      END_STATE();
+    case 239:
+      ACCEPT_TOKEN(aux_sym_unit_token13);
+      END_STATE();
+    case 240:
+      ACCEPT_TOKEN(aux_sym_unit_token14);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(aux_sym_unit_token15);
+      END_STATE();
+    case 242:
+      ACCEPT_TOKEN(aux_sym_unit_token16);
+      END_STATE();
+    case 243:
+      ACCEPT_TOKEN(aux_sym_unit_token17);
+      END_STATE();
+    case 244:
+      ACCEPT_TOKEN(aux_sym_unit_token18);
+      END_STATE();
+    case 245:
+      ACCEPT_TOKEN(anon_sym_u00b0C);
+      END_STATE();
+    case 246:
+      ACCEPT_TOKEN(anon_sym_u00b0F);
+      END_STATE();
+    case 247:
+      ACCEPT_TOKEN(anon_sym_u00b5V);
+      END_STATE();
+    case 248:
+      ACCEPT_TOKEN(anon_sym_u00b5W);
+      END_STATE();
+    case 249:
+      ACCEPT_TOKEN(anon_sym_u00b5s);
+      END_STATE();
+    case 250:
+      ACCEPT_TOKEN(anon_sym_u03a9m);
+      END_STATE();
+    case 251:
+      ACCEPT_TOKEN(anon_sym_u03bcV);
+      END_STATE();
+    case 252:
+      ACCEPT_TOKEN(anon_sym_u03bcW);
+      END_STATE();
+    case 253:
+      ACCEPT_TOKEN(anon_sym_u03bcs);
+      END_STATE();
+    case 254:
+      ACCEPT_TOKEN(anon_sym_u2126m);
+      END_STATE();
+    case 255:
+      ACCEPT_TOKEN(anon_sym_PERCENT);
+      END_STATE();
+    case 256:
+      ACCEPT_TOKEN(anon_sym_A);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(89);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(20);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 257:
+      ACCEPT_TOKEN(anon_sym_V);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(90);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(27);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 258:
+      ACCEPT_TOKEN(anon_sym_W);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(91);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(31);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 259:
+      ACCEPT_TOKEN(anon_sym_u00b0);
+      if (lookahead == 'C') ADVANCE(245);
+      if (lookahead == 'F') ADVANCE(246);
+      END_STATE();
+    case 260:
+      ACCEPT_TOKEN(anon_sym_u03a9);
+      if (lookahead == 'm') ADVANCE(250);
+      END_STATE();
+    case 261:
+      ACCEPT_TOKEN(anon_sym_u03bb);
+      END_STATE();
+    case 262:
+      ACCEPT_TOKEN(anon_sym_u2126);
+      if (lookahead == 'm') ADVANCE(254);
+      END_STATE();
+    case 263:
+      ACCEPT_TOKEN(sym_root);
+      END_STATE();
+    case 264:
+      ACCEPT_TOKEN(sym_root);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(264);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '+') ADVANCE(139);
+      if (lookahead == '-') ADVANCE(137);
+      if (lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(224);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 266:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(77);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(29);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 267:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '/') ADVANCE(50);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(30);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 268:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'B') ADVANCE(189);
+      if (lookahead == 'e') ADVANCE(276);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 269:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'F') ADVANCE(266);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 270:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 'm') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 271:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'H') ADVANCE(289);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 272:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'a') ADVANCE(288);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('b' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 273:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'd') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 274:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(280);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 275:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'e') ADVANCE(284);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(204);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 277:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'g') ADVANCE(287);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(202);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 279:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'h') ADVANCE(282);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 280:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'l') ADVANCE(275);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 281:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 282:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'm') ADVANCE(188);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 283:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 284:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'n') ADVANCE(277);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'B') ADVANCE(232);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 's') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 286:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
-      if (lookahead == 'F') ADVANCE(284);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(sym_name);
-      if (lookahead == '-') ADVANCE(145);
-      if (lookahead == '.') ADVANCE(145);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 't') ADVANCE(278);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
       if (('0' <= lookahead && lookahead <= '9') ||
           ('A' <= lookahead && lookahead <= 'Z') ||
           lookahead == '_' ||
-          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(287);
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 288:
-      ACCEPT_TOKEN(sym_string);
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'v') ADVANCE(274);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
       END_STATE();
     case 289:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == 'z') ADVANCE(206);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'y')) ADVANCE(294);
+      END_STATE();
+    case 290:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (lookahead == 'V' ||
+          lookahead == 'W' ||
+          lookahead == 's') ADVANCE(206);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 291:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '2')) ADVANCE(207);
+      if (('3' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('1' <= lookahead && lookahead <= '9')) ADVANCE(207);
+      if (lookahead == '0' ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 293:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9')) ADVANCE(208);
+      if (('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(sym_digit_name);
+      if (lookahead == '-' ||
+          lookahead == '.') ADVANCE(152);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(294);
+      END_STATE();
+    case 295:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(78);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(23);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 296:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == '/') ADVANCE(52);
+      if (lookahead == '\t' ||
+          lookahead == ' ') ADVANCE(24);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 297:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(162);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 298:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'B') ADVANCE(163);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 299:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (lookahead == 'F') ADVANCE(295);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 300:
+      ACCEPT_TOKEN(sym_name);
+      if (lookahead == '-') ADVANCE(151);
+      if (lookahead == '.') ADVANCE(151);
+      if (('0' <= lookahead && lookahead <= '9') ||
+          ('A' <= lookahead && lookahead <= 'Z') ||
+          lookahead == '_' ||
+          ('a' <= lookahead && lookahead <= 'z')) ADVANCE(300);
+      END_STATE();
+    case 301:
+      ACCEPT_TOKEN(sym_string);
+      END_STATE();
+    case 302:
       ACCEPT_TOKEN(sym_comment);
       if (lookahead != 0 &&
           lookahead != '\n' &&
-          lookahead != '\r') ADVANCE(289);
+          lookahead != '\r') ADVANCE(302);
       END_STATE();
     default:
       return false;
@@ -4817,3790 +5106,4139 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
     case 5:
       if (lookahead == 'a') ADVANCE(44);
       if (lookahead == 'e') ADVANCE(45);
-      if (lookahead == 'o') ADVANCE(46);
-      if (lookahead == 'r') ADVANCE(47);
-      if (lookahead == 'u') ADVANCE(48);
-      if (lookahead == 'y') ADVANCE(49);
+      if (lookahead == 'l') ADVANCE(46);
+      if (lookahead == 'o') ADVANCE(47);
+      if (lookahead == 'r') ADVANCE(48);
+      if (lookahead == 'u') ADVANCE(49);
+      if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
       ADVANCE_MAP(
-        'a', 50,
-        'e', 51,
-        'h', 52,
-        'i', 53,
-        'l', 54,
-        'm', 55,
-        'o', 56,
-        'w', 57,
+        'a', 51,
+        'e', 52,
+        'h', 53,
+        'i', 54,
+        'l', 55,
+        'm', 56,
+        'o', 57,
+        'w', 58,
       );
       END_STATE();
     case 7:
-      if (lookahead == 'B') ADVANCE(58);
-      if (lookahead == 'a') ADVANCE(59);
-      if (lookahead == 'c') ADVANCE(60);
-      if (lookahead == 'e') ADVANCE(61);
-      if (lookahead == 'i') ADVANCE(62);
-      if (lookahead == 'r') ADVANCE(63);
-      if (lookahead == 'u') ADVANCE(64);
+      ADVANCE_MAP(
+        'B', 59,
+        'a', 60,
+        'c', 61,
+        'e', 62,
+        'i', 63,
+        'm', 64,
+        'o', 65,
+        'r', 66,
+        'u', 67,
+      );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 65,
-        'f', 66,
-        'i', 67,
-        'n', 68,
-        'q', 69,
-        'r', 70,
-        't', 71,
-        'x', 72,
+        'd', 68,
+        'f', 69,
+        'i', 70,
+        'n', 71,
+        'q', 72,
+        'r', 73,
+        't', 74,
+        'x', 75,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(73);
-      if (lookahead == 'i') ADVANCE(74);
-      if (lookahead == 'm') ADVANCE(75);
-      if (lookahead == 'o') ADVANCE(76);
-      if (lookahead == 'r') ADVANCE(77);
-      if (lookahead == 't') ADVANCE(78);
-      if (lookahead == 'u') ADVANCE(79);
+      if (lookahead == 'a') ADVANCE(76);
+      if (lookahead == 'i') ADVANCE(77);
+      if (lookahead == 'm') ADVANCE(78);
+      if (lookahead == 'o') ADVANCE(79);
+      if (lookahead == 'r') ADVANCE(80);
+      if (lookahead == 't') ADVANCE(81);
+      if (lookahead == 'u') ADVANCE(82);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(80);
-      if (lookahead == 'e') ADVANCE(81);
-      if (lookahead == 'r') ADVANCE(82);
-      if (lookahead == 'u') ADVANCE(83);
+      if (lookahead == 'a') ADVANCE(83);
+      if (lookahead == 'e') ADVANCE(84);
+      if (lookahead == 'r') ADVANCE(85);
+      if (lookahead == 'u') ADVANCE(86);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(84);
-      if (lookahead == 'e') ADVANCE(85);
-      if (lookahead == 'i') ADVANCE(86);
-      if (lookahead == 'o') ADVANCE(87);
+      if (lookahead == 'a') ADVANCE(87);
+      if (lookahead == 'e') ADVANCE(88);
+      if (lookahead == 'i') ADVANCE(89);
+      if (lookahead == 'o') ADVANCE(90);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(88);
-      if (lookahead == 'm') ADVANCE(89);
-      if (lookahead == 'n') ADVANCE(90);
-      if (lookahead == 's') ADVANCE(91);
+      if (lookahead == 'f') ADVANCE(91);
+      if (lookahead == 'm') ADVANCE(92);
+      if (lookahead == 'n') ADVANCE(93);
+      if (lookahead == 's') ADVANCE(94);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(92);
-      if (lookahead == 'u') ADVANCE(93);
+      if (lookahead == 'o') ADVANCE(95);
+      if (lookahead == 'u') ADVANCE(96);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(94);
-      if (lookahead == 'H') ADVANCE(95);
-      if (lookahead == 'V') ADVANCE(96);
-      if (lookahead == 'W') ADVANCE(97);
-      if (lookahead == 'e') ADVANCE(98);
-      if (lookahead == 'i') ADVANCE(99);
-      if (lookahead == 'm') ADVANCE(100);
-      END_STATE();
-    case 15:
+      if (lookahead == '-') ADVANCE(97);
+      if (lookahead == 'H') ADVANCE(98);
+      if (lookahead == 'V') ADVANCE(99);
+      if (lookahead == 'W') ADVANCE(100);
       if (lookahead == 'e') ADVANCE(101);
       if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'o') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(103);
       END_STATE();
-    case 16:
+    case 15:
       if (lookahead == 'a') ADVANCE(104);
       if (lookahead == 'e') ADVANCE(105);
       if (lookahead == 'i') ADVANCE(106);
-      if (lookahead == 'm') ADVANCE(107);
-      if (lookahead == 'o') ADVANCE(108);
-      if (lookahead == 's') ADVANCE(109);
+      if (lookahead == 'o') ADVANCE(107);
       END_STATE();
-    case 17:
-      if (lookahead == 'a') ADVANCE(110);
-      if (lookahead == 'e') ADVANCE(111);
+    case 16:
+      if (lookahead == 'a') ADVANCE(108);
+      if (lookahead == 'e') ADVANCE(109);
+      if (lookahead == 'i') ADVANCE(110);
+      if (lookahead == 'm') ADVANCE(111);
       if (lookahead == 'o') ADVANCE(112);
       if (lookahead == 's') ADVANCE(113);
       END_STATE();
+    case 17:
+      if (lookahead == 'a') ADVANCE(114);
+      if (lookahead == 'e') ADVANCE(115);
+      if (lookahead == 'o') ADVANCE(116);
+      if (lookahead == 's') ADVANCE(117);
+      END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(114);
-      if (lookahead == 'f') ADVANCE(115);
-      if (lookahead == 'h') ADVANCE(116);
-      if (lookahead == 'n') ADVANCE(117);
-      if (lookahead == 'p') ADVANCE(118);
-      if (lookahead == 'u') ADVANCE(119);
-      if (lookahead == 'v') ADVANCE(120);
+      if (lookahead == 'c') ADVANCE(118);
+      if (lookahead == 'f') ADVANCE(119);
+      if (lookahead == 'h') ADVANCE(120);
+      if (lookahead == 'n') ADVANCE(121);
+      if (lookahead == 'p') ADVANCE(122);
+      if (lookahead == 'u') ADVANCE(123);
+      if (lookahead == 'v') ADVANCE(124);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 121,
-        'e', 122,
-        'h', 123,
-        'i', 124,
-        'l', 125,
-        'o', 126,
-        'r', 127,
-        'u', 128,
+        'a', 125,
+        'e', 126,
+        'h', 127,
+        'i', 128,
+        'l', 129,
+        'o', 130,
+        'r', 131,
+        'u', 132,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(129);
+      if (lookahead == 'u') ADVANCE(133);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(130);
-      if (lookahead == 'e') ADVANCE(131);
-      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'a') ADVANCE(134);
+      if (lookahead == 'e') ADVANCE(135);
+      if (lookahead == 'u') ADVANCE(136);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 133,
-        'e', 134,
-        'h', 135,
-        'i', 136,
-        'n', 137,
-        'o', 138,
-        'p', 139,
-        's', 140,
-        't', 141,
-        'w', 142,
+        'c', 137,
+        'e', 138,
+        'h', 139,
+        'i', 140,
+        'n', 141,
+        'o', 142,
+        'p', 143,
+        's', 144,
+        't', 145,
+        'w', 146,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 143,
-        'e', 144,
-        'h', 145,
-        'o', 146,
-        'r', 147,
-        'u', 148,
-        'w', 149,
-        'y', 150,
+        'a', 147,
+        'e', 148,
+        'h', 149,
+        'i', 150,
+        'o', 151,
+        'r', 152,
+        'u', 153,
+        'w', 154,
+        'y', 155,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(151);
-      if (lookahead == 'W') ADVANCE(152);
-      if (lookahead == 'n') ADVANCE(153);
-      if (lookahead == 's') ADVANCE(154);
+      if (lookahead == 'V') ADVANCE(156);
+      if (lookahead == 'W') ADVANCE(157);
+      if (lookahead == 'n') ADVANCE(158);
+      if (lookahead == 'p') ADVANCE(159);
+      if (lookahead == 's') ADVANCE(160);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(155);
-      if (lookahead == 'e') ADVANCE(156);
-      if (lookahead == 'o') ADVANCE(157);
+      if (lookahead == 'a') ADVANCE(161);
+      if (lookahead == 'e') ADVANCE(162);
+      if (lookahead == 'o') ADVANCE(163);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(158);
-      if (lookahead == 'e') ADVANCE(159);
-      if (lookahead == 'g') ADVANCE(160);
-      if (lookahead == 'i') ADVANCE(161);
+      if (lookahead == 'a') ADVANCE(164);
+      if (lookahead == 'e') ADVANCE(165);
+      if (lookahead == 'g') ADVANCE(166);
+      if (lookahead == 'i') ADVANCE(167);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(162);
-      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'd') ADVANCE(168);
+      if (lookahead == 'e') ADVANCE(169);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(164);
+      if (lookahead == 'z') ADVANCE(170);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(165);
+      if (lookahead == 'z') ADVANCE(171);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(166);
+      if (lookahead == 'o') ADVANCE(172);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(167);
+      if (lookahead == 'c') ADVANCE(173);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(168);
-      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'a') ADVANCE(174);
+      if (lookahead == 'd') ADVANCE(175);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(170);
+      if (lookahead == 't') ADVANCE(176);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(171);
-      if (lookahead == 'l') ADVANCE(172);
+      if (lookahead == 'a') ADVANCE(177);
+      if (lookahead == 'l') ADVANCE(178);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(173);
-      if (lookahead == 'o') ADVANCE(174);
+      if (lookahead == 'l') ADVANCE(179);
+      if (lookahead == 'o') ADVANCE(180);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(175);
-      if (lookahead == 'p') ADVANCE(176);
-      if (lookahead == 's') ADVANCE(177);
+      if (lookahead == 'b') ADVANCE(181);
+      if (lookahead == 'p') ADVANCE(182);
+      if (lookahead == 's') ADVANCE(183);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(178);
+      if (lookahead == 't') ADVANCE(184);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(179);
+      if (lookahead == 'a') ADVANCE(185);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(180);
+      if (lookahead == 'k') ADVANCE(186);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(181);
+      if (lookahead == 't') ADVANCE(187);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(182);
+      if (lookahead == 'e') ADVANCE(188);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(183);
-      if (lookahead == 'n') ADVANCE(184);
-      if (lookahead == 's') ADVANCE(185);
+      if (lookahead == 'l') ADVANCE(189);
+      if (lookahead == 'n') ADVANCE(190);
+      if (lookahead == 's') ADVANCE(191);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(186);
-      if (lookahead == 's') ADVANCE(187);
+      if (lookahead == 'l') ADVANCE(192);
+      if (lookahead == 's') ADVANCE(193);
+      if (lookahead == 'y') ADVANCE(194);
       END_STATE();
     case 46:
-      if (lookahead == 'w') ADVANCE(188);
+      if (lookahead == 'a') ADVANCE(195);
+      if (lookahead == 'o') ADVANCE(196);
       END_STATE();
     case 47:
-      if (lookahead == 'a') ADVANCE(189);
+      if (lookahead == 'w') ADVANCE(197);
       END_STATE();
     case 48:
-      if (lookahead == 'l') ADVANCE(190);
-      if (lookahead == 'm') ADVANCE(191);
+      if (lookahead == 'a') ADVANCE(198);
       END_STATE();
     case 49:
-      ACCEPT_TOKEN(anon_sym_by);
+      if (lookahead == 'l') ADVANCE(199);
+      if (lookahead == 'm') ADVANCE(200);
       END_STATE();
     case 50:
-      if (lookahead == 'b') ADVANCE(192);
-      if (lookahead == 'l') ADVANCE(193);
-      if (lookahead == 'r') ADVANCE(194);
-      if (lookahead == 's') ADVANCE(195);
+      ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'r') ADVANCE(196);
+      if (lookahead == 'b') ADVANCE(201);
+      if (lookahead == 'l') ADVANCE(202);
+      if (lookahead == 'r') ADVANCE(203);
+      if (lookahead == 's') ADVANCE(204);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(197);
+      if (lookahead == 'r') ADVANCE(205);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(198);
-      if (lookahead == 't') ADVANCE(199);
+      if (lookahead == 'a') ADVANCE(206);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(200);
+      if (lookahead == 'r') ADVANCE(207);
+      if (lookahead == 't') ADVANCE(208);
       END_STATE();
     case 55:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(209);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(201);
-      if (lookahead == 'n') ADVANCE(202);
-      if (lookahead == 'r') ADVANCE(203);
-      if (lookahead == 'u') ADVANCE(204);
-      if (lookahead == 'v') ADVANCE(205);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 57:
-      ACCEPT_TOKEN(anon_sym_cw);
-      END_STATE();
-    case 58:
-      if (lookahead == 'W') ADVANCE(206);
-      if (lookahead == 'd') ADVANCE(207);
-      if (lookahead == 'i') ADVANCE(208);
-      if (lookahead == 'm') ADVANCE(209);
-      END_STATE();
-    case 59:
-      if (lookahead == 't') ADVANCE(210);
-      END_STATE();
-    case 60:
-      if (lookahead == '-') ADVANCE(211);
-      END_STATE();
-    case 61:
-      if (lookahead == 'g') ADVANCE(212);
-      if (lookahead == 'l') ADVANCE(213);
+      if (lookahead == 'm') ADVANCE(210);
+      if (lookahead == 'n') ADVANCE(211);
+      if (lookahead == 'r') ADVANCE(212);
+      if (lookahead == 'u') ADVANCE(213);
       if (lookahead == 'v') ADVANCE(214);
       END_STATE();
+    case 58:
+      ACCEPT_TOKEN(anon_sym_cw);
+      END_STATE();
+    case 59:
+      if (lookahead == 'W') ADVANCE(215);
+      if (lookahead == 'd') ADVANCE(216);
+      if (lookahead == 'i') ADVANCE(217);
+      if (lookahead == 'm') ADVANCE(218);
+      END_STATE();
+    case 60:
+      if (lookahead == 't') ADVANCE(219);
+      END_STATE();
+    case 61:
+      if (lookahead == '-') ADVANCE(220);
+      END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(215);
-      if (lookahead == 'p') ADVANCE(216);
-      if (lookahead == 'r') ADVANCE(217);
-      if (lookahead == 's') ADVANCE(218);
-      if (lookahead == 'v') ADVANCE(219);
+      if (lookahead == 'g') ADVANCE(221);
+      if (lookahead == 'l') ADVANCE(222);
+      if (lookahead == 's') ADVANCE(223);
+      if (lookahead == 'v') ADVANCE(224);
       END_STATE();
     case 63:
-      if (lookahead == 'i') ADVANCE(220);
+      if (lookahead == 'a') ADVANCE(225);
+      if (lookahead == 'p') ADVANCE(226);
+      if (lookahead == 'r') ADVANCE(227);
+      if (lookahead == 's') ADVANCE(228);
+      if (lookahead == 'v') ADVANCE(229);
       END_STATE();
     case 64:
-      if (lookahead == 'e') ADVANCE(221);
-      if (lookahead == 'p') ADVANCE(222);
-      if (lookahead == 't') ADVANCE(223);
+      if (lookahead == 's') ADVANCE(230);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(224);
+      if (lookahead == 'w') ADVANCE(231);
       END_STATE();
     case 66:
-      if (lookahead == 'f') ADVANCE(225);
+      if (lookahead == 'i') ADVANCE(232);
       END_STATE();
     case 67:
-      if (lookahead == 'r') ADVANCE(226);
+      if (lookahead == 'e') ADVANCE(233);
+      if (lookahead == 'p') ADVANCE(234);
+      if (lookahead == 't') ADVANCE(235);
       END_STATE();
     case 68:
-      if (lookahead == 'd') ADVANCE(227);
+      if (lookahead == 'i') ADVANCE(236);
       END_STATE();
     case 69:
-      if (lookahead == 'u') ADVANCE(228);
+      if (lookahead == 'f') ADVANCE(237);
       END_STATE();
     case 70:
-      if (lookahead == 'p') ADVANCE(229);
+      if (lookahead == 'r') ADVANCE(238);
       END_STATE();
     case 71:
-      if (lookahead == 'r') ADVANCE(230);
+      if (lookahead == 'd') ADVANCE(239);
       END_STATE();
     case 72:
-      if (lookahead == 'c') ADVANCE(231);
-      if (lookahead == 'p') ADVANCE(232);
+      if (lookahead == 'u') ADVANCE(240);
       END_STATE();
     case 73:
-      if (lookahead == 'i') ADVANCE(233);
-      if (lookahead == 'm') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(241);
       END_STATE();
     case 74:
-      if (lookahead == 'g') ADVANCE(235);
-      if (lookahead == 'l') ADVANCE(236);
-      if (lookahead == 'x') ADVANCE(237);
+      if (lookahead == 'r') ADVANCE(242);
       END_STATE();
     case 75:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'c') ADVANCE(243);
+      if (lookahead == 'p') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'l') ADVANCE(238);
-      if (lookahead == 'r') ADVANCE(239);
+      if (lookahead == 'i') ADVANCE(245);
+      if (lookahead == 'm') ADVANCE(246);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(240);
-      if (lookahead == 'o') ADVANCE(241);
+      if (lookahead == 'e') ADVANCE(247);
+      if (lookahead == 'g') ADVANCE(248);
+      if (lookahead == 'l') ADVANCE(249);
+      if (lookahead == 'x') ADVANCE(250);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_ft);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(242);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'r') ADVANCE(252);
       END_STATE();
     case 80:
-      if (lookahead == 'i') ADVANCE(243);
+      if (lookahead == 'e') ADVANCE(253);
+      if (lookahead == 'o') ADVANCE(254);
       END_STATE();
     case 81:
-      if (lookahead == 'n') ADVANCE(244);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 82:
-      if (lookahead == 'o') ADVANCE(245);
+      if (lookahead == 'l') ADVANCE(255);
       END_STATE();
     case 83:
-      if (lookahead == 'e') ADVANCE(246);
+      if (lookahead == 'i') ADVANCE(256);
       END_STATE();
     case 84:
-      if (lookahead == 'a') ADVANCE(247);
-      if (lookahead == 't') ADVANCE(248);
+      if (lookahead == 'n') ADVANCE(257);
       END_STATE();
     case 85:
-      if (lookahead == 'i') ADVANCE(249);
+      if (lookahead == 'o') ADVANCE(258);
       END_STATE();
     case 86:
-      if (lookahead == 'g') ADVANCE(250);
+      if (lookahead == 'e') ADVANCE(259);
       END_STATE();
     case 87:
-      if (lookahead == 'l') ADVANCE(251);
-      if (lookahead == 'p') ADVANCE(252);
+      if (lookahead == 'a') ADVANCE(260);
+      if (lookahead == 't') ADVANCE(261);
       END_STATE();
     case 88:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'i') ADVANCE(262);
       END_STATE();
     case 89:
-      if (lookahead == 'p') ADVANCE(253);
+      if (lookahead == 'g') ADVANCE(263);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(254);
-      if (lookahead == 'p') ADVANCE(255);
-      if (lookahead == 's') ADVANCE(256);
+      if (lookahead == 'l') ADVANCE(264);
+      if (lookahead == 'p') ADVANCE(265);
+      if (lookahead == 'r') ADVANCE(266);
       END_STATE();
     case 91:
-      if (lookahead == 'o') ADVANCE(257);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 92:
-      if (lookahead == 'i') ADVANCE(258);
+      if (lookahead == 'p') ADVANCE(267);
       END_STATE();
     case 93:
-      if (lookahead == 'm') ADVANCE(259);
-      if (lookahead == 'r') ADVANCE(260);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(268);
+      if (lookahead == 'p') ADVANCE(269);
+      if (lookahead == 's') ADVANCE(270);
       END_STATE();
     case 94:
-      if (lookahead == 'f') ADVANCE(261);
+      if (lookahead == 'o') ADVANCE(271);
       END_STATE();
     case 95:
-      if (lookahead == 'z') ADVANCE(262);
+      if (lookahead == 'i') ADVANCE(272);
       END_STATE();
     case 96:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'm') ADVANCE(273);
+      if (lookahead == 'r') ADVANCE(274);
       END_STATE();
     case 97:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'f') ADVANCE(275);
       END_STATE();
     case 98:
-      if (lookahead == 'y') ADVANCE(263);
+      if (lookahead == 'z') ADVANCE(276);
       END_STATE();
     case 99:
-      if (lookahead == 'n') ADVANCE(264);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_km);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 101:
-      if (lookahead == 't') ADVANCE(265);
+      if (lookahead == 'y') ADVANCE(277);
       END_STATE();
     case 102:
-      if (lookahead == 'c') ADVANCE(266);
-      if (lookahead == 'm') ADVANCE(267);
-      if (lookahead == 'n') ADVANCE(268);
+      if (lookahead == 'n') ADVANCE(278);
       END_STATE();
     case 103:
-      if (lookahead == 'a') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
-      if (lookahead == 'w') ADVANCE(271);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 104:
-      if (lookahead == 'x') ADVANCE(272);
+      if (lookahead == 't') ADVANCE(279);
       END_STATE();
     case 105:
-      if (lookahead == 'a') ADVANCE(273);
-      if (lookahead == 'd') ADVANCE(274);
-      if (lookahead == 't') ADVANCE(275);
-      END_STATE();
-    case 106:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(276);
-      END_STATE();
-    case 107:
-      ACCEPT_TOKEN(anon_sym_mm);
-      END_STATE();
-    case 108:
-      if (lookahead == 'd') ADVANCE(277);
-      END_STATE();
-    case 109:
-      ACCEPT_TOKEN(anon_sym_ms);
-      END_STATE();
-    case 110:
-      if (lookahead == 'd') ADVANCE(278);
-      END_STATE();
-    case 111:
-      if (lookahead == 'e') ADVANCE(279);
       if (lookahead == 't') ADVANCE(280);
       END_STATE();
-    case 112:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(281);
+    case 106:
+      if (lookahead == 'c') ADVANCE(281);
       if (lookahead == 'm') ADVANCE(282);
+      if (lookahead == 'n') ADVANCE(283);
+      END_STATE();
+    case 107:
+      if (lookahead == 'a') ADVANCE(284);
+      if (lookahead == 'n') ADVANCE(285);
+      if (lookahead == 's') ADVANCE(286);
+      if (lookahead == 'w') ADVANCE(287);
+      END_STATE();
+    case 108:
+      if (lookahead == 'x') ADVANCE(288);
+      END_STATE();
+    case 109:
+      if (lookahead == 'a') ADVANCE(289);
+      if (lookahead == 'd') ADVANCE(290);
+      if (lookahead == 't') ADVANCE(291);
+      END_STATE();
+    case 110:
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(292);
+      END_STATE();
+    case 111:
+      ACCEPT_TOKEN(anon_sym_mm);
+      END_STATE();
+    case 112:
+      if (lookahead == 'd') ADVANCE(293);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 114:
-      if (lookahead == 'c') ADVANCE(283);
+      if (lookahead == 'd') ADVANCE(294);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'e') ADVANCE(295);
+      if (lookahead == 't') ADVANCE(296);
       END_STATE();
     case 116:
-      if (lookahead == 'm') ADVANCE(284);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(297);
+      if (lookahead == 'm') ADVANCE(298);
       END_STATE();
     case 117:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(285);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 118:
-      if (lookahead == 'e') ADVANCE(286);
+      if (lookahead == 'c') ADVANCE(299);
       END_STATE();
     case 119:
-      if (lookahead == 't') ADVANCE(287);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(300);
       END_STATE();
     case 120:
-      if (lookahead == 'e') ADVANCE(288);
+      if (lookahead == 'm') ADVANCE(301);
       END_STATE();
     case 121:
-      if (lookahead == 'd') ADVANCE(289);
-      if (lookahead == 's') ADVANCE(290);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(302);
       END_STATE();
     case 122:
-      if (lookahead == 'p') ADVANCE(291);
-      if (lookahead == 'r') ADVANCE(292);
+      if (lookahead == 'e') ADVANCE(303);
       END_STATE();
     case 123:
-      if (lookahead == 'a') ADVANCE(293);
+      if (lookahead == 't') ADVANCE(304);
       END_STATE();
     case 124:
-      if (lookahead == 'e') ADVANCE(294);
+      if (lookahead == 'e') ADVANCE(305);
       END_STATE();
     case 125:
-      if (lookahead == 'a') ADVANCE(295);
+      if (lookahead == 'd') ADVANCE(306);
+      if (lookahead == 's') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'r') ADVANCE(296);
-      if (lookahead == 's') ADVANCE(297);
-      if (lookahead == 'w') ADVANCE(298);
+      if (lookahead == 'p') ADVANCE(308);
+      if (lookahead == 'r') ADVANCE(309);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(299);
-      if (lookahead == 'o') ADVANCE(300);
+      if (lookahead == 'a') ADVANCE(310);
       END_STATE();
     case 128:
-      if (lookahead == 'b') ADVANCE(301);
-      if (lookahead == 't') ADVANCE(302);
+      if (lookahead == 'e') ADVANCE(311);
       END_STATE();
     case 129:
-      if (lookahead == 'i') ADVANCE(303);
+      if (lookahead == 'a') ADVANCE(312);
       END_STATE();
     case 130:
-      if (lookahead == 'd') ADVANCE(304);
-      if (lookahead == 't') ADVANCE(305);
+      if (lookahead == 'r') ADVANCE(313);
+      if (lookahead == 's') ADVANCE(314);
+      if (lookahead == 'w') ADVANCE(315);
       END_STATE();
     case 131:
-      ADVANCE_MAP(
-        'a', 306,
-        'c', 307,
-        'f', 308,
-        'j', 309,
-        'p', 310,
-        's', 311,
-        't', 312,
-        'v', 313,
-      );
+      if (lookahead == 'e') ADVANCE(316);
+      if (lookahead == 'o') ADVANCE(317);
       END_STATE();
     case 132:
-      if (lookahead == 'l') ADVANCE(314);
-      if (lookahead == 'n') ADVANCE(315);
-      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 'b') ADVANCE(318);
+      if (lookahead == 't') ADVANCE(319);
       END_STATE();
     case 133:
-      if (lookahead == 'a') ADVANCE(317);
+      if (lookahead == 'i') ADVANCE(320);
       END_STATE();
     case 134:
-      if (lookahead == 'n') ADVANCE(318);
-      if (lookahead == 'r') ADVANCE(319);
-      if (lookahead == 's') ADVANCE(320);
+      if (lookahead == 'd') ADVANCE(321);
+      if (lookahead == 't') ADVANCE(322);
       END_STATE();
     case 135:
-      if (lookahead == 'a') ADVANCE(321);
-      if (lookahead == 'e') ADVANCE(322);
-      if (lookahead == 'o') ADVANCE(323);
-      if (lookahead == 'u') ADVANCE(324);
+      ADVANCE_MAP(
+        'a', 323,
+        'c', 324,
+        'f', 325,
+        'j', 326,
+        'p', 327,
+        's', 328,
+        't', 329,
+        'v', 330,
+      );
       END_STATE();
     case 136:
-      if (lookahead == 'n') ADVANCE(325);
-      if (lookahead == 't') ADVANCE(326);
-      if (lookahead == 'z') ADVANCE(327);
-      END_STATE();
-    case 137:
-      if (lookahead == 'r') ADVANCE(328);
-      END_STATE();
-    case 138:
-      if (lookahead == 'u') ADVANCE(329);
-      END_STATE();
-    case 139:
-      if (lookahead == 'a') ADVANCE(330);
       if (lookahead == 'l') ADVANCE(331);
-      if (lookahead == 'o') ADVANCE(332);
+      if (lookahead == 'n') ADVANCE(332);
       if (lookahead == 'r') ADVANCE(333);
       END_STATE();
+    case 137:
+      if (lookahead == 'a') ADVANCE(334);
+      END_STATE();
+    case 138:
+      if (lookahead == 'n') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(336);
+      if (lookahead == 's') ADVANCE(337);
+      END_STATE();
+    case 139:
+      if (lookahead == 'a') ADVANCE(338);
+      if (lookahead == 'e') ADVANCE(339);
+      if (lookahead == 'o') ADVANCE(340);
+      if (lookahead == 'u') ADVANCE(341);
+      END_STATE();
     case 140:
-      if (lookahead == 'b') ADVANCE(334);
+      if (lookahead == 'n') ADVANCE(342);
+      if (lookahead == 't') ADVANCE(343);
+      if (lookahead == 'z') ADVANCE(344);
       END_STATE();
     case 141:
-      if (lookahead == 'a') ADVANCE(335);
-      if (lookahead == 'r') ADVANCE(336);
+      if (lookahead == 'r') ADVANCE(345);
       END_STATE();
     case 142:
-      if (lookahead == 'i') ADVANCE(337);
-      if (lookahead == 'r') ADVANCE(338);
+      if (lookahead == 'u') ADVANCE(346);
       END_STATE();
     case 143:
-      if (lookahead == 'i') ADVANCE(339);
-      if (lookahead == 'k') ADVANCE(340);
+      if (lookahead == 'a') ADVANCE(347);
+      if (lookahead == 'l') ADVANCE(348);
+      if (lookahead == 'o') ADVANCE(349);
+      if (lookahead == 'r') ADVANCE(350);
       END_STATE();
     case 144:
-      if (lookahead == 'e') ADVANCE(341);
-      if (lookahead == 'm') ADVANCE(342);
+      if (lookahead == 'b') ADVANCE(351);
       END_STATE();
     case 145:
-      if (lookahead == 'e') ADVANCE(343);
-      if (lookahead == 'r') ADVANCE(344);
+      if (lookahead == 'a') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 146:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(345);
+      if (lookahead == 'i') ADVANCE(354);
+      if (lookahead == 'r') ADVANCE(355);
       END_STATE();
     case 147:
-      if (lookahead == 'a') ADVANCE(346);
+      if (lookahead == 'i') ADVANCE(356);
+      if (lookahead == 'k') ADVANCE(357);
       END_STATE();
     case 148:
-      if (lookahead == 'n') ADVANCE(347);
+      if (lookahead == 'e') ADVANCE(358);
+      if (lookahead == 'm') ADVANCE(359);
       END_STATE();
     case 149:
-      if (lookahead == 'o') ADVANCE(348);
+      if (lookahead == 'e') ADVANCE(360);
+      if (lookahead == 'r') ADVANCE(361);
       END_STATE();
     case 150:
-      if (lookahead == 'p') ADVANCE(349);
-      END_STATE();
-    case 151:
-      ACCEPT_TOKEN(anon_sym_uV);
-      END_STATE();
-    case 152:
-      ACCEPT_TOKEN(anon_sym_uW);
-      END_STATE();
-    case 153:
-      if (lookahead == 'd') ADVANCE(350);
-      if (lookahead == 't') ADVANCE(351);
-      END_STATE();
-    case 154:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(352);
-      END_STATE();
-    case 155:
-      if (lookahead == 'l') ADVANCE(353);
-      if (lookahead == 'r') ADVANCE(354);
-      END_STATE();
-    case 156:
-      if (lookahead == 'l') ADVANCE(355);
-      END_STATE();
-    case 157:
-      if (lookahead == 'l') ADVANCE(356);
-      END_STATE();
-    case 158:
-      if (lookahead == 'v') ADVANCE(357);
-      if (lookahead == 'y') ADVANCE(358);
-      END_STATE();
-    case 159:
-      if (lookahead == 't') ADVANCE(359);
-      END_STATE();
-    case 160:
-      if (lookahead == 's') ADVANCE(360);
-      END_STATE();
-    case 161:
-      if (lookahead == 'r') ADVANCE(361);
       if (lookahead == 't') ADVANCE(362);
       END_STATE();
+    case 151:
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(363);
+      END_STATE();
+    case 152:
+      if (lookahead == 'a') ADVANCE(364);
+      END_STATE();
+    case 153:
+      if (lookahead == 'n') ADVANCE(365);
+      END_STATE();
+    case 154:
+      if (lookahead == 'o') ADVANCE(366);
+      END_STATE();
+    case 155:
+      if (lookahead == 'p') ADVANCE(367);
+      END_STATE();
+    case 156:
+      ACCEPT_TOKEN(anon_sym_uV);
+      END_STATE();
+    case 157:
+      ACCEPT_TOKEN(anon_sym_uW);
+      END_STATE();
+    case 158:
+      if (lookahead == 'd') ADVANCE(368);
+      if (lookahead == 't') ADVANCE(369);
+      END_STATE();
+    case 159:
+      ACCEPT_TOKEN(anon_sym_up);
+      END_STATE();
+    case 160:
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(370);
+      END_STATE();
+    case 161:
+      if (lookahead == 'l') ADVANCE(371);
+      if (lookahead == 'r') ADVANCE(372);
+      END_STATE();
     case 162:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'r') ADVANCE(374);
       END_STATE();
     case 163:
-      if (lookahead == 's') ADVANCE(363);
+      if (lookahead == 'l') ADVANCE(375);
       END_STATE();
     case 164:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 'v') ADVANCE(376);
+      if (lookahead == 'y') ADVANCE(377);
       END_STATE();
     case 165:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 't') ADVANCE(378);
       END_STATE();
     case 166:
-      if (lookahead == 'v') ADVANCE(364);
+      if (lookahead == 's') ADVANCE(379);
       END_STATE();
     case 167:
-      if (lookahead == 'u') ADVANCE(365);
+      if (lookahead == 'r') ADVANCE(380);
+      if (lookahead == 't') ADVANCE(381);
       END_STATE();
     case 168:
-      if (lookahead == 'p') ADVANCE(366);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 169:
-      if (lookahead == 'e') ADVANCE(367);
+      if (lookahead == 's') ADVANCE(382);
       END_STATE();
     case 170:
-      if (lookahead == 'e') ADVANCE(368);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 171:
-      if (lookahead == 'i') ADVANCE(369);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 172:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'v') ADVANCE(383);
       END_STATE();
     case 173:
-      if (lookahead == 'o') ADVANCE(370);
+      if (lookahead == 'e') ADVANCE(384);
+      if (lookahead == 'u') ADVANCE(385);
       END_STATE();
     case 174:
-      if (lookahead == 'n') ADVANCE(371);
+      if (lookahead == 'p') ADVANCE(386);
       END_STATE();
     case 175:
-      if (lookahead == 'i') ADVANCE(372);
+      if (lookahead == 'e') ADVANCE(387);
       END_STATE();
     case 176:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'e') ADVANCE(388);
       END_STATE();
     case 177:
-      if (lookahead == 'l') ADVANCE(374);
-      END_STATE();
-    case 178:
-      if (lookahead == 'e') ADVANCE(375);
-      END_STATE();
-    case 179:
-      if (lookahead == 'r') ADVANCE(376);
-      END_STATE();
-    case 180:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 181:
-      if (lookahead == 'h') ADVANCE(377);
-      END_STATE();
-    case 182:
-      if (lookahead == 'r') ADVANCE(378);
-      END_STATE();
-    case 183:
-      if (lookahead == 'u') ADVANCE(379);
-      END_STATE();
-    case 184:
-      if (lookahead == 'd') ADVANCE(380);
-      END_STATE();
-    case 185:
-      if (lookahead == 'e') ADVANCE(381);
-      END_STATE();
-    case 186:
-      if (lookahead == 'o') ADVANCE(382);
-      END_STATE();
-    case 187:
-      if (lookahead == 'i') ADVANCE(383);
-      END_STATE();
-    case 188:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 189:
-      if (lookahead == 'i') ADVANCE(384);
-      if (lookahead == 'n') ADVANCE(385);
-      END_STATE();
-    case 190:
-      if (lookahead == 'l') ADVANCE(386);
-      END_STATE();
-    case 191:
-      if (lookahead == 'p') ADVANCE(387);
-      END_STATE();
-    case 192:
-      if (lookahead == 'l') ADVANCE(388);
-      END_STATE();
-    case 193:
       if (lookahead == 'i') ADVANCE(389);
       END_STATE();
+    case 178:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 179:
+      if (lookahead == 'o') ADVANCE(390);
+      END_STATE();
+    case 180:
+      if (lookahead == 'n') ADVANCE(391);
+      END_STATE();
+    case 181:
+      if (lookahead == 'i') ADVANCE(392);
+      END_STATE();
+    case 182:
+      if (lookahead == 'l') ADVANCE(393);
+      END_STATE();
+    case 183:
+      if (lookahead == 'l') ADVANCE(394);
+      END_STATE();
+    case 184:
+      if (lookahead == 'e') ADVANCE(395);
+      END_STATE();
+    case 185:
+      if (lookahead == 'r') ADVANCE(396);
+      END_STATE();
+    case 186:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 187:
+      if (lookahead == 'h') ADVANCE(397);
+      END_STATE();
+    case 188:
+      if (lookahead == 'r') ADVANCE(398);
+      END_STATE();
+    case 189:
+      if (lookahead == 'u') ADVANCE(399);
+      END_STATE();
+    case 190:
+      if (lookahead == 'd') ADVANCE(400);
+      END_STATE();
+    case 191:
+      if (lookahead == 'e') ADVANCE(401);
+      END_STATE();
+    case 192:
+      if (lookahead == 'o') ADVANCE(402);
+      END_STATE();
+    case 193:
+      if (lookahead == 'i') ADVANCE(403);
+      END_STATE();
     case 194:
-      if (lookahead == 'r') ADVANCE(390);
+      if (lookahead == 'o') ADVANCE(404);
       END_STATE();
     case 195:
-      if (lookahead == 'c') ADVANCE(391);
+      if (lookahead == 'n') ADVANCE(405);
       END_STATE();
     case 196:
-      if (lookahead == 't') ADVANCE(392);
+      if (lookahead == 'c') ADVANCE(406);
       END_STATE();
     case 197:
-      if (lookahead == 'i') ADVANCE(393);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 198:
-      if (lookahead == 'c') ADVANCE(394);
+      if (lookahead == 'i') ADVANCE(407);
+      if (lookahead == 'n') ADVANCE(408);
       END_STATE();
     case 199:
-      if (lookahead == 'y') ADVANCE(395);
+      if (lookahead == 'l') ADVANCE(409);
       END_STATE();
     case 200:
-      if (lookahead == 'd') ADVANCE(396);
-      if (lookahead == 's') ADVANCE(397);
+      if (lookahead == 'p') ADVANCE(410);
       END_STATE();
     case 201:
-      if (lookahead == 'b') ADVANCE(398);
+      if (lookahead == 'l') ADVANCE(411);
       END_STATE();
     case 202:
-      if (lookahead == 'd') ADVANCE(399);
-      if (lookahead == 'f') ADVANCE(400);
-      if (lookahead == 'n') ADVANCE(401);
-      if (lookahead == 's') ADVANCE(402);
-      END_STATE();
-    case 203:
-      if (lookahead == 'r') ADVANCE(403);
-      END_STATE();
-    case 204:
-      if (lookahead == 'p') ADVANCE(404);
-      END_STATE();
-    case 205:
-      if (lookahead == 'e') ADVANCE(405);
-      END_STATE();
-    case 206:
-      ACCEPT_TOKEN(anon_sym_dBW);
-      END_STATE();
-    case 207:
-      ACCEPT_TOKEN(anon_sym_dBd);
-      END_STATE();
-    case 208:
-      ACCEPT_TOKEN(anon_sym_dBi);
-      END_STATE();
-    case 209:
-      ACCEPT_TOKEN(anon_sym_dBm);
-      END_STATE();
-    case 210:
-      if (lookahead == 'a') ADVANCE(406);
-      if (lookahead == 'e') ADVANCE(407);
-      END_STATE();
-    case 211:
-      if (lookahead == 'i') ADVANCE(408);
-      END_STATE();
-    case 212:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(409);
-      if (lookahead == 'F') ADVANCE(410);
-      END_STATE();
-    case 213:
-      if (lookahead == 'a') ADVANCE(411);
-      END_STATE();
-    case 214:
       if (lookahead == 'i') ADVANCE(412);
       END_STATE();
-    case 215:
-      if (lookahead == 'm') ADVANCE(413);
+    case 203:
+      if (lookahead == 'r') ADVANCE(413);
       END_STATE();
-    case 216:
-      if (lookahead == 'l') ADVANCE(414);
+    case 204:
+      if (lookahead == 'c') ADVANCE(414);
       END_STATE();
-    case 217:
-      if (lookahead == 'e') ADVANCE(415);
+    case 205:
+      if (lookahead == 't') ADVANCE(415);
       END_STATE();
-    case 218:
-      if (lookahead == 'p') ADVANCE(416);
-      if (lookahead == 't') ADVANCE(417);
+    case 206:
+      if (lookahead == 'i') ADVANCE(416);
       END_STATE();
-    case 219:
-      if (lookahead == 'i') ADVANCE(418);
+    case 207:
+      if (lookahead == 'c') ADVANCE(417);
       END_STATE();
-    case 220:
-      if (lookahead == 'f') ADVANCE(419);
+    case 208:
+      if (lookahead == 'y') ADVANCE(418);
       END_STATE();
-    case 221:
-      ACCEPT_TOKEN(anon_sym_due);
+    case 209:
+      if (lookahead == 'd') ADVANCE(419);
+      if (lookahead == 's') ADVANCE(420);
       END_STATE();
-    case 222:
-      if (lookahead == 'l') ADVANCE(420);
+    case 210:
+      if (lookahead == 'b') ADVANCE(421);
       END_STATE();
-    case 223:
-      if (lookahead == 'y') ADVANCE(421);
-      END_STATE();
-    case 224:
-      if (lookahead == 't') ADVANCE(422);
-      END_STATE();
-    case 225:
-      if (lookahead == 'i') ADVANCE(423);
-      END_STATE();
-    case 226:
-      if (lookahead == 'p') ADVANCE(424);
-      END_STATE();
-    case 227:
+    case 211:
+      if (lookahead == 'd') ADVANCE(422);
+      if (lookahead == 'f') ADVANCE(423);
+      if (lookahead == 'n') ADVANCE(424);
       if (lookahead == 's') ADVANCE(425);
       END_STATE();
-    case 228:
-      if (lookahead == 'a') ADVANCE(426);
+    case 212:
+      if (lookahead == 'r') ADVANCE(426);
       END_STATE();
-    case 229:
-      ACCEPT_TOKEN(anon_sym_erp);
+    case 213:
+      if (lookahead == 'p') ADVANCE(427);
       END_STATE();
-    case 230:
-      if (lookahead == 's') ADVANCE(427);
-      END_STATE();
-    case 231:
+    case 214:
       if (lookahead == 'e') ADVANCE(428);
       END_STATE();
-    case 232:
-      if (lookahead == 'e') ADVANCE(429);
+    case 215:
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
-    case 233:
-      if (lookahead == 'l') ADVANCE(430);
+    case 216:
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
-    case 234:
-      if (lookahead == 'i') ADVANCE(431);
+    case 217:
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
-    case 235:
-      if (lookahead == 'u') ADVANCE(432);
+    case 218:
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
-    case 236:
-      if (lookahead == 't') ADVANCE(433);
+    case 219:
+      if (lookahead == 'a') ADVANCE(429);
+      if (lookahead == 'e') ADVANCE(430);
+      if (lookahead == 'u') ADVANCE(431);
       END_STATE();
-    case 237:
-      if (lookahead == 'e') ADVANCE(434);
+    case 220:
+      if (lookahead == 'i') ADVANCE(432);
       END_STATE();
-    case 238:
-      if (lookahead == 'd') ADVANCE(435);
+    case 221:
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(433);
+      if (lookahead == 'F') ADVANCE(434);
+      if (lookahead == 'r') ADVANCE(435);
       END_STATE();
-    case 239:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(436);
+    case 222:
+      if (lookahead == 'a') ADVANCE(436);
+      if (lookahead == 'i') ADVANCE(437);
       END_STATE();
-    case 240:
-      if (lookahead == 'e') ADVANCE(437);
-      if (lookahead == 'q') ADVANCE(438);
+    case 223:
+      if (lookahead == 'e') ADVANCE(438);
       END_STATE();
-    case 241:
-      if (lookahead == 'm') ADVANCE(439);
+    case 224:
+      if (lookahead == 'i') ADVANCE(439);
       END_STATE();
-    case 242:
-      if (lookahead == 'l') ADVANCE(440);
+    case 225:
+      if (lookahead == 'm') ADVANCE(440);
       END_STATE();
-    case 243:
-      if (lookahead == 'n') ADVANCE(441);
+    case 226:
+      if (lookahead == 'l') ADVANCE(441);
       END_STATE();
-    case 244:
+    case 227:
       if (lookahead == 'e') ADVANCE(442);
       END_STATE();
+    case 228:
+      if (lookahead == 'p') ADVANCE(443);
+      if (lookahead == 't') ADVANCE(444);
+      END_STATE();
+    case 229:
+      if (lookahead == 'i') ADVANCE(445);
+      END_STATE();
+    case 230:
+      ACCEPT_TOKEN(anon_sym_dms);
+      END_STATE();
+    case 231:
+      if (lookahead == 'n') ADVANCE(446);
+      END_STATE();
+    case 232:
+      if (lookahead == 'f') ADVANCE(447);
+      END_STATE();
+    case 233:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 234:
+      if (lookahead == 'l') ADVANCE(448);
+      END_STATE();
+    case 235:
+      if (lookahead == 'y') ADVANCE(449);
+      END_STATE();
+    case 236:
+      if (lookahead == 't') ADVANCE(450);
+      END_STATE();
+    case 237:
+      if (lookahead == 'i') ADVANCE(451);
+      END_STATE();
+    case 238:
+      if (lookahead == 'p') ADVANCE(452);
+      END_STATE();
+    case 239:
+      if (lookahead == 's') ADVANCE(453);
+      END_STATE();
+    case 240:
+      if (lookahead == 'a') ADVANCE(454);
+      END_STATE();
+    case 241:
+      ACCEPT_TOKEN(anon_sym_erp);
+      END_STATE();
+    case 242:
+      if (lookahead == 's') ADVANCE(455);
+      END_STATE();
+    case 243:
+      if (lookahead == 'e') ADVANCE(456);
+      END_STATE();
+    case 244:
+      if (lookahead == 'e') ADVANCE(457);
+      END_STATE();
     case 245:
-      if (lookahead == 'u') ADVANCE(443);
+      if (lookahead == 'l') ADVANCE(458);
       END_STATE();
     case 246:
-      if (lookahead == 's') ADVANCE(444);
+      if (lookahead == 'i') ADVANCE(459);
       END_STATE();
     case 247:
-      if (lookahead == 't') ADVANCE(445);
+      if (lookahead == 'l') ADVANCE(460);
       END_STATE();
     case 248:
-      if (lookahead == 'a') ADVANCE(446);
+      if (lookahead == 'u') ADVANCE(461);
       END_STATE();
     case 249:
-      if (lookahead == 'g') ADVANCE(447);
+      if (lookahead == 't') ADVANCE(462);
       END_STATE();
     case 250:
-      if (lookahead == 'h') ADVANCE(448);
+      if (lookahead == 'e') ADVANCE(463);
       END_STATE();
     case 251:
-      if (lookahead == 'd') ADVANCE(449);
+      if (lookahead == 'd') ADVANCE(464);
       END_STATE();
     case 252:
-      ACCEPT_TOKEN(anon_sym_hop);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(465);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(450);
+      if (lookahead == 'e') ADVANCE(466);
+      if (lookahead == 'q') ADVANCE(467);
       END_STATE();
     case 254:
-      if (lookahead == 'e') ADVANCE(451);
+      if (lookahead == 'm') ADVANCE(468);
       END_STATE();
     case 255:
-      if (lookahead == 'u') ADVANCE(452);
+      if (lookahead == 'l') ADVANCE(469);
       END_STATE();
     case 256:
-      if (lookahead == 't') ADVANCE(453);
+      if (lookahead == 'n') ADVANCE(470);
       END_STATE();
     case 257:
-      if (lookahead == 'l') ADVANCE(454);
-      END_STATE();
-    case 258:
-      if (lookahead == 'n') ADVANCE(455);
-      END_STATE();
-    case 259:
-      if (lookahead == 'p') ADVANCE(456);
-      END_STATE();
-    case 260:
-      if (lookahead == 'i') ADVANCE(457);
-      END_STATE();
-    case 261:
-      if (lookahead == 'a') ADVANCE(458);
-      END_STATE();
-    case 262:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 263:
-      if (lookahead == 'e') ADVANCE(459);
-      END_STATE();
-    case 264:
-      if (lookahead == 'd') ADVANCE(460);
-      END_STATE();
-    case 265:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 266:
-      if (lookahead == 'e') ADVANCE(461);
-      END_STATE();
-    case 267:
-      if (lookahead == 'i') ADVANCE(462);
-      END_STATE();
-    case 268:
-      if (lookahead == 'e') ADVANCE(463);
-      if (lookahead == 'k') ADVANCE(464);
-      END_STATE();
-    case 269:
-      if (lookahead == 'd') ADVANCE(465);
-      END_STATE();
-    case 270:
-      if (lookahead == 's') ADVANCE(466);
-      END_STATE();
-    case 271:
-      ACCEPT_TOKEN(anon_sym_low);
-      END_STATE();
-    case 272:
-      if (lookahead == 'i') ADVANCE(467);
-      END_STATE();
-    case 273:
-      if (lookahead == 'n') ADVANCE(468);
-      END_STATE();
-    case 274:
-      if (lookahead == 'i') ADVANCE(469);
-      END_STATE();
-    case 275:
-      if (lookahead == 'e') ADVANCE(470);
-      END_STATE();
-    case 276:
-      ACCEPT_TOKEN(anon_sym_min);
-      END_STATE();
-    case 277:
       if (lookahead == 'e') ADVANCE(471);
       END_STATE();
+    case 258:
+      if (lookahead == 'u') ADVANCE(472);
+      END_STATE();
+    case 259:
+      if (lookahead == 's') ADVANCE(473);
+      END_STATE();
+    case 260:
+      if (lookahead == 't') ADVANCE(474);
+      END_STATE();
+    case 261:
+      if (lookahead == 'a') ADVANCE(475);
+      END_STATE();
+    case 262:
+      if (lookahead == 'g') ADVANCE(476);
+      END_STATE();
+    case 263:
+      if (lookahead == 'h') ADVANCE(477);
+      END_STATE();
+    case 264:
+      if (lookahead == 'd') ADVANCE(478);
+      END_STATE();
+    case 265:
+      ACCEPT_TOKEN(anon_sym_hop);
+      END_STATE();
+    case 266:
+      if (lookahead == 'i') ADVANCE(479);
+      END_STATE();
+    case 267:
+      if (lookahead == 'e') ADVANCE(480);
+      END_STATE();
+    case 268:
+      if (lookahead == 'e') ADVANCE(481);
+      END_STATE();
+    case 269:
+      if (lookahead == 'u') ADVANCE(482);
+      END_STATE();
+    case 270:
+      if (lookahead == 't') ADVANCE(483);
+      END_STATE();
+    case 271:
+      if (lookahead == 'l') ADVANCE(484);
+      END_STATE();
+    case 272:
+      if (lookahead == 'n') ADVANCE(485);
+      END_STATE();
+    case 273:
+      if (lookahead == 'p') ADVANCE(486);
+      END_STATE();
+    case 274:
+      if (lookahead == 'i') ADVANCE(487);
+      END_STATE();
+    case 275:
+      if (lookahead == 'a') ADVANCE(488);
+      END_STATE();
+    case 276:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 277:
+      if (lookahead == 'e') ADVANCE(489);
+      END_STATE();
     case 278:
-      if (lookahead == '2') ADVANCE(472);
-      if (lookahead == '8') ADVANCE(473);
+      if (lookahead == 'd') ADVANCE(490);
       END_STATE();
     case 279:
-      if (lookahead == 'd') ADVANCE(474);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 281:
-      if (lookahead == 's') ADVANCE(475);
-      END_STATE();
-    case 282:
-      if (lookahead == 'i') ADVANCE(476);
-      END_STATE();
-    case 283:
-      if (lookahead == 'u') ADVANCE(477);
-      END_STATE();
-    case 284:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(478);
-      if (lookahead == 's') ADVANCE(479);
-      END_STATE();
-    case 285:
-      if (lookahead == '-') ADVANCE(480);
-      END_STATE();
-    case 286:
-      if (lookahead == 'n') ADVANCE(481);
-      END_STATE();
-    case 287:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(482);
-      if (lookahead == 'p') ADVANCE(483);
-      END_STATE();
-    case 288:
-      if (lookahead == 'r') ADVANCE(484);
-      END_STATE();
-    case 289:
-      ACCEPT_TOKEN(anon_sym_pad);
-      END_STATE();
-    case 290:
-      if (lookahead == 's') ADVANCE(485);
-      END_STATE();
-    case 291:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 292:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(486);
-      END_STATE();
-    case 293:
-      if (lookahead == 's') ADVANCE(487);
-      END_STATE();
-    case 294:
-      if (lookahead == 'c') ADVANCE(488);
-      END_STATE();
-    case 295:
-      if (lookahead == 'c') ADVANCE(489);
-      END_STATE();
-    case 296:
-      if (lookahead == 't') ADVANCE(490);
-      END_STATE();
-    case 297:
       if (lookahead == 'i') ADVANCE(491);
       END_STATE();
-    case 298:
+    case 280:
+      ACCEPT_TOKEN(anon_sym_let);
+      END_STATE();
+    case 281:
       if (lookahead == 'e') ADVANCE(492);
       END_STATE();
+    case 282:
+      if (lookahead == 'i') ADVANCE(493);
+      END_STATE();
+    case 283:
+      if (lookahead == 'e') ADVANCE(494);
+      if (lookahead == 'k') ADVANCE(495);
+      END_STATE();
+    case 284:
+      if (lookahead == 'd') ADVANCE(496);
+      END_STATE();
+    case 285:
+      if (lookahead == 'g') ADVANCE(497);
+      END_STATE();
+    case 286:
+      if (lookahead == 's') ADVANCE(498);
+      END_STATE();
+    case 287:
+      ACCEPT_TOKEN(anon_sym_low);
+      END_STATE();
+    case 288:
+      if (lookahead == 'i') ADVANCE(499);
+      END_STATE();
+    case 289:
+      if (lookahead == 'n') ADVANCE(500);
+      END_STATE();
+    case 290:
+      if (lookahead == 'i') ADVANCE(501);
+      END_STATE();
+    case 291:
+      if (lookahead == 'e') ADVANCE(502);
+      END_STATE();
+    case 292:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 293:
+      if (lookahead == 'e') ADVANCE(503);
+      END_STATE();
+    case 294:
+      if (lookahead == '2') ADVANCE(504);
+      if (lookahead == '8') ADVANCE(505);
+      END_STATE();
+    case 295:
+      if (lookahead == 'd') ADVANCE(506);
+      END_STATE();
+    case 296:
+      ACCEPT_TOKEN(anon_sym_net);
+      END_STATE();
+    case 297:
+      if (lookahead == 's') ADVANCE(507);
+      END_STATE();
+    case 298:
+      if (lookahead == 'i') ADVANCE(508);
+      END_STATE();
     case 299:
-      if (lookahead == 'a') ADVANCE(493);
+      if (lookahead == 'u') ADVANCE(509);
       END_STATE();
     case 300:
-      if (lookahead == 'f') ADVANCE(494);
-      if (lookahead == 't') ADVANCE(495);
+      if (lookahead == 's') ADVANCE(510);
       END_STATE();
     case 301:
-      if (lookahead == 'l') ADVANCE(496);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(511);
+      if (lookahead == 's') ADVANCE(512);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == '-') ADVANCE(513);
       END_STATE();
     case 303:
-      if (lookahead == 'e') ADVANCE(497);
+      if (lookahead == 'n') ADVANCE(514);
       END_STATE();
     case 304:
-      if (lookahead == 'i') ADVANCE(498);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(515);
+      if (lookahead == 'p') ADVANCE(516);
       END_STATE();
     case 305:
-      if (lookahead == 'e') ADVANCE(499);
-      if (lookahead == 'i') ADVANCE(500);
+      if (lookahead == 'r') ADVANCE(517);
       END_STATE();
     case 306:
-      if (lookahead == 'c') ADVANCE(501);
-      if (lookahead == 'd') ADVANCE(502);
-      if (lookahead == 'l') ADVANCE(503);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 307:
-      if (lookahead == 'a') ADVANCE(504);
-      if (lookahead == 'e') ADVANCE(505);
+      if (lookahead == 's') ADVANCE(518);
       END_STATE();
     case 308:
-      if (lookahead == 'e') ADVANCE(506);
-      if (lookahead == 'l') ADVANCE(507);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 309:
-      if (lookahead == 'e') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(519);
       END_STATE();
     case 310:
-      if (lookahead == 'e') ADVANCE(509);
-      END_STATE();
-    case 311:
-      if (lookahead == 'i') ADVANCE(510);
-      if (lookahead == 'o') ADVANCE(511);
-      END_STATE();
-    case 312:
-      if (lookahead == 'u') ADVANCE(512);
-      END_STATE();
-    case 313:
-      if (lookahead == 'e') ADVANCE(513);
-      END_STATE();
-    case 314:
-      if (lookahead == 'e') ADVANCE(514);
-      END_STATE();
-    case 315:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 316:
-      if (lookahead == 'a') ADVANCE(515);
-      END_STATE();
-    case 317:
-      if (lookahead == 'l') ADVANCE(516);
-      END_STATE();
-    case 318:
-      if (lookahead == 's') ADVANCE(517);
-      END_STATE();
-    case 319:
-      if (lookahead == 'i') ADVANCE(518);
-      if (lookahead == 'v') ADVANCE(519);
-      END_STATE();
-    case 320:
       if (lookahead == 's') ADVANCE(520);
       END_STATE();
+    case 311:
+      if (lookahead == 'c') ADVANCE(521);
+      END_STATE();
+    case 312:
+      if (lookahead == 'c') ADVANCE(522);
+      END_STATE();
+    case 313:
+      if (lookahead == 't') ADVANCE(523);
+      END_STATE();
+    case 314:
+      if (lookahead == 'i') ADVANCE(524);
+      END_STATE();
+    case 315:
+      if (lookahead == 'e') ADVANCE(525);
+      END_STATE();
+    case 316:
+      if (lookahead == 'a') ADVANCE(526);
+      END_STATE();
+    case 317:
+      if (lookahead == 'f') ADVANCE(527);
+      if (lookahead == 't') ADVANCE(528);
+      END_STATE();
+    case 318:
+      if (lookahead == 'l') ADVANCE(529);
+      END_STATE();
+    case 319:
+      ACCEPT_TOKEN(anon_sym_put);
+      END_STATE();
+    case 320:
+      if (lookahead == 'e') ADVANCE(530);
+      END_STATE();
     case 321:
-      if (lookahead == 'r') ADVANCE(521);
-      END_STATE();
-    case 322:
-      if (lookahead == 'e') ADVANCE(522);
-      END_STATE();
-    case 323:
-      if (lookahead == 'r') ADVANCE(523);
-      END_STATE();
-    case 324:
-      if (lookahead == 'n') ADVANCE(524);
-      END_STATE();
-    case 325:
-      if (lookahead == 'a') ADVANCE(525);
-      if (lookahead == 'c') ADVANCE(526);
-      END_STATE();
-    case 326:
-      if (lookahead == 'e') ADVANCE(527);
-      END_STATE();
-    case 327:
-      if (lookahead == 'e') ADVANCE(528);
-      END_STATE();
-    case 328:
-      ACCEPT_TOKEN(anon_sym_snr);
-      END_STATE();
-    case 329:
-      if (lookahead == 'r') ADVANCE(529);
-      END_STATE();
-    case 330:
-      if (lookahead == 'c') ADVANCE(530);
-      END_STATE();
-    case 331:
       if (lookahead == 'i') ADVANCE(531);
       END_STATE();
-    case 332:
-      if (lookahead == 't') ADVANCE(532);
+    case 322:
+      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 'i') ADVANCE(533);
       END_STATE();
-    case 333:
-      if (lookahead == 'e') ADVANCE(533);
+    case 323:
+      if (lookahead == 'c') ADVANCE(534);
+      if (lookahead == 'd') ADVANCE(535);
+      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
-    case 334:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(534);
+    case 324:
+      if (lookahead == 'a') ADVANCE(537);
+      if (lookahead == 'e') ADVANCE(538);
       END_STATE();
-    case 335:
-      if (lookahead == 't') ADVANCE(535);
-      END_STATE();
-    case 336:
-      if (lookahead == 'a') ADVANCE(536);
-      END_STATE();
-    case 337:
-      if (lookahead == 't') ADVANCE(537);
-      END_STATE();
-    case 338:
-      ACCEPT_TOKEN(anon_sym_swr);
-      END_STATE();
-    case 339:
-      if (lookahead == 'l') ADVANCE(538);
-      END_STATE();
-    case 340:
+    case 325:
       if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'l') ADVANCE(540);
       END_STATE();
-    case 341:
-      ACCEPT_TOKEN(anon_sym_tee);
+    case 326:
+      if (lookahead == 'e') ADVANCE(541);
       END_STATE();
-    case 342:
-      if (lookahead == 'p') ADVANCE(540);
-      END_STATE();
-    case 343:
-      if (lookahead == 'n') ADVANCE(541);
-      END_STATE();
-    case 344:
+    case 327:
       if (lookahead == 'e') ADVANCE(542);
-      if (lookahead == 'o') ADVANCE(543);
       END_STATE();
-    case 345:
-      if (lookahead == 'a') ADVANCE(544);
+    case 328:
+      if (lookahead == 'i') ADVANCE(543);
+      if (lookahead == 'o') ADVANCE(544);
       END_STATE();
-    case 346:
-      if (lookahead == 'n') ADVANCE(545);
+    case 329:
+      if (lookahead == 'u') ADVANCE(545);
       END_STATE();
-    case 347:
+    case 330:
       if (lookahead == 'e') ADVANCE(546);
       END_STATE();
-    case 348:
-      if (lookahead == '-') ADVANCE(547);
+    case 331:
+      if (lookahead == 'e') ADVANCE(547);
       END_STATE();
-    case 349:
-      if (lookahead == 'i') ADVANCE(548);
+    case 332:
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
-    case 350:
-      if (lookahead == 'e') ADVANCE(549);
+    case 333:
+      if (lookahead == 'a') ADVANCE(548);
       END_STATE();
-    case 351:
-      if (lookahead == 'i') ADVANCE(550);
+    case 334:
+      if (lookahead == 'l') ADVANCE(549);
       END_STATE();
-    case 352:
-      ACCEPT_TOKEN(anon_sym_use);
+    case 335:
+      if (lookahead == 's') ADVANCE(550);
       END_STATE();
-    case 353:
+    case 336:
       if (lookahead == 'i') ADVANCE(551);
+      if (lookahead == 'v') ADVANCE(552);
       END_STATE();
-    case 354:
-      if (lookahead == 'i') ADVANCE(552);
+    case 337:
+      if (lookahead == 's') ADVANCE(553);
       END_STATE();
-    case 355:
-      if (lookahead == 'o') ADVANCE(553);
+    case 338:
+      if (lookahead == 'r') ADVANCE(554);
       END_STATE();
-    case 356:
-      if (lookahead == 't') ADVANCE(554);
-      END_STATE();
-    case 357:
+    case 339:
       if (lookahead == 'e') ADVANCE(555);
       END_STATE();
-    case 358:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(556);
+    case 340:
+      if (lookahead == 'r') ADVANCE(556);
       END_STATE();
-    case 359:
-      ACCEPT_TOKEN(anon_sym_wet);
+    case 341:
+      if (lookahead == 'n') ADVANCE(557);
       END_STATE();
-    case 360:
-      if (lookahead == '8') ADVANCE(557);
+    case 342:
+      if (lookahead == 'a') ADVANCE(558);
+      if (lookahead == 'c') ADVANCE(559);
       END_STATE();
-    case 361:
-      if (lookahead == 'e') ADVANCE(558);
-      END_STATE();
-    case 362:
-      if (lookahead == 'h') ADVANCE(559);
-      END_STATE();
-    case 363:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 364:
+    case 343:
       if (lookahead == 'e') ADVANCE(560);
       END_STATE();
-    case 365:
-      if (lookahead == 'r') ADVANCE(561);
+    case 344:
+      if (lookahead == 'e') ADVANCE(561);
       END_STATE();
-    case 366:
-      if (lookahead == 't') ADVANCE(562);
+    case 345:
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
-    case 367:
-      if (lookahead == 'd') ADVANCE(563);
+    case 346:
+      if (lookahead == 'r') ADVANCE(562);
       END_STATE();
-    case 368:
-      if (lookahead == 'r') ADVANCE(564);
+    case 347:
+      if (lookahead == 'c') ADVANCE(563);
       END_STATE();
-    case 369:
-      if (lookahead == 'n') ADVANCE(565);
+    case 348:
+      if (lookahead == 'i') ADVANCE(564);
       END_STATE();
-    case 370:
-      if (lookahead == 'c') ADVANCE(566);
+    case 349:
+      if (lookahead == 't') ADVANCE(565);
       END_STATE();
-    case 371:
-      if (lookahead == 'e') ADVANCE(567);
+    case 350:
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
-    case 372:
-      if (lookahead == 'e') ADVANCE(568);
+    case 351:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(567);
       END_STATE();
-    case 373:
-      if (lookahead == 'i') ADVANCE(569);
+    case 352:
+      if (lookahead == 't') ADVANCE(568);
       END_STATE();
-    case 374:
-      ACCEPT_TOKEN(anon_sym_amsl);
+    case 353:
+      if (lookahead == 'a') ADVANCE(569);
       END_STATE();
-    case 375:
-      if (lookahead == 'n') ADVANCE(570);
+    case 354:
+      if (lookahead == 't') ADVANCE(570);
       END_STATE();
-    case 376:
-      if (lookahead == 't') ADVANCE(571);
+    case 355:
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
-    case 377:
-      if (lookahead == 'o') ADVANCE(572);
+    case 356:
+      if (lookahead == 'l') ADVANCE(571);
       END_STATE();
-    case 378:
-      if (lookahead == 'a') ADVANCE(573);
+    case 357:
+      if (lookahead == 'e') ADVANCE(572);
       END_STATE();
-    case 379:
+    case 358:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
+    case 359:
+      if (lookahead == 'p') ADVANCE(573);
+      END_STATE();
+    case 360:
       if (lookahead == 'n') ADVANCE(574);
       END_STATE();
-    case 380:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(575);
+    case 361:
+      if (lookahead == 'e') ADVANCE(575);
+      if (lookahead == 'o') ADVANCE(576);
       END_STATE();
-    case 381:
-      if (lookahead == 'l') ADVANCE(576);
+    case 362:
+      if (lookahead == 'l') ADVANCE(577);
       END_STATE();
-    case 382:
-      if (lookahead == 'w') ADVANCE(577);
+    case 363:
+      if (lookahead == 'a') ADVANCE(578);
       END_STATE();
-    case 383:
-      if (lookahead == 'd') ADVANCE(578);
+    case 364:
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
-    case 384:
-      if (lookahead == 'd') ADVANCE(579);
+    case 365:
+      if (lookahead == 'e') ADVANCE(580);
       END_STATE();
-    case 385:
-      if (lookahead == 'c') ADVANCE(580);
+    case 366:
+      if (lookahead == '-') ADVANCE(581);
       END_STATE();
-    case 386:
-      if (lookahead == 'i') ADVANCE(581);
+    case 367:
+      if (lookahead == 'i') ADVANCE(582);
       END_STATE();
-    case 387:
-      ACCEPT_TOKEN(anon_sym_bump);
+    case 368:
+      if (lookahead == 'e') ADVANCE(583);
       END_STATE();
-    case 388:
-      if (lookahead == 'e') ADVANCE(582);
-      END_STATE();
-    case 389:
-      if (lookahead == 'b') ADVANCE(583);
-      END_STATE();
-    case 390:
+    case 369:
       if (lookahead == 'i') ADVANCE(584);
       END_STATE();
-    case 391:
-      if (lookahead == 'a') ADVANCE(585);
+    case 370:
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
-    case 392:
+    case 371:
+      if (lookahead == 'i') ADVANCE(585);
+      END_STATE();
+    case 372:
       if (lookahead == 'i') ADVANCE(586);
       END_STATE();
-    case 393:
-      if (lookahead == 'n') ADVANCE(587);
+    case 373:
+      if (lookahead == 'o') ADVANCE(587);
       END_STATE();
-    case 394:
-      if (lookahead == 'u') ADVANCE(588);
+    case 374:
+      if (lookahead == 't') ADVANCE(588);
       END_STATE();
-    case 395:
-      ACCEPT_TOKEN(anon_sym_city);
+    case 375:
+      if (lookahead == 't') ADVANCE(589);
       END_STATE();
-    case 396:
-      ACCEPT_TOKEN(anon_sym_clad);
+    case 376:
+      if (lookahead == 'e') ADVANCE(590);
       END_STATE();
-    case 397:
-      if (lookahead == 's') ADVANCE(589);
+    case 377:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(591);
       END_STATE();
-    case 398:
-      if (lookahead == 'i') ADVANCE(590);
+    case 378:
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
-    case 399:
-      if (lookahead == 'i') ADVANCE(591);
-      if (lookahead == 'u') ADVANCE(592);
+    case 379:
+      if (lookahead == '8') ADVANCE(592);
       END_STATE();
-    case 400:
-      if (lookahead == 'i') ADVANCE(593);
+    case 380:
+      if (lookahead == 'e') ADVANCE(593);
       END_STATE();
-    case 401:
-      if (lookahead == 'e') ADVANCE(594);
+    case 381:
+      if (lookahead == 'h') ADVANCE(594);
       END_STATE();
-    case 402:
-      if (lookahead == 't') ADVANCE(595);
+    case 382:
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
-    case 403:
-      if (lookahead == 'e') ADVANCE(596);
+    case 383:
+      if (lookahead == 'e') ADVANCE(595);
       END_STATE();
-    case 404:
-      if (lookahead == 'l') ADVANCE(597);
+    case 384:
+      if (lookahead == 'p') ADVANCE(596);
       END_STATE();
-    case 405:
-      if (lookahead == 'r') ADVANCE(598);
+    case 385:
+      if (lookahead == 'r') ADVANCE(597);
       END_STATE();
-    case 406:
-      ACCEPT_TOKEN(anon_sym_data);
+    case 386:
+      if (lookahead == 't') ADVANCE(598);
       END_STATE();
-    case 407:
+    case 387:
       if (lookahead == 'd') ADVANCE(599);
       END_STATE();
-    case 408:
-      if (lookahead == 'n') ADVANCE(600);
+    case 388:
+      if (lookahead == 'r') ADVANCE(600);
       END_STATE();
-    case 409:
-      ACCEPT_TOKEN(anon_sym_degC);
+    case 389:
+      if (lookahead == 'n') ADVANCE(601);
       END_STATE();
-    case 410:
-      ACCEPT_TOKEN(anon_sym_degF);
-      END_STATE();
-    case 411:
-      if (lookahead == 'y') ADVANCE(601);
-      END_STATE();
-    case 412:
+    case 390:
       if (lookahead == 'c') ADVANCE(602);
       END_STATE();
-    case 413:
+    case 391:
       if (lookahead == 'e') ADVANCE(603);
       END_STATE();
-    case 414:
+    case 392:
       if (lookahead == 'e') ADVANCE(604);
       END_STATE();
-    case 415:
-      if (lookahead == 'c') ADVANCE(605);
+    case 393:
+      if (lookahead == 'i') ADVANCE(605);
       END_STATE();
-    case 416:
-      if (lookahead == 'l') ADVANCE(606);
+    case 394:
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
-    case 417:
-      if (lookahead == 'a') ADVANCE(607);
+    case 395:
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
-    case 418:
-      if (lookahead == 'd') ADVANCE(608);
+    case 396:
+      if (lookahead == 't') ADVANCE(607);
       END_STATE();
-    case 419:
-      if (lookahead == 't') ADVANCE(609);
+    case 397:
+      if (lookahead == 'o') ADVANCE(608);
       END_STATE();
-    case 420:
-      if (lookahead == 'e') ADVANCE(610);
+    case 398:
+      if (lookahead == 'a') ADVANCE(609);
       END_STATE();
-    case 421:
-      ACCEPT_TOKEN(anon_sym_duty);
+    case 399:
+      if (lookahead == 'n') ADVANCE(610);
       END_STATE();
-    case 422:
-      if (lookahead == 'i') ADVANCE(611);
+    case 400:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(611);
       END_STATE();
-    case 423:
-      if (lookahead == 'c') ADVANCE(612);
+    case 401:
+      if (lookahead == 'l') ADVANCE(612);
       END_STATE();
-    case 424:
-      ACCEPT_TOKEN(anon_sym_eirp);
+    case 402:
+      if (lookahead == 'w') ADVANCE(613);
       END_STATE();
-    case 425:
-      ACCEPT_TOKEN(anon_sym_ends);
+    case 403:
+      if (lookahead == 'd') ADVANCE(614);
       END_STATE();
-    case 426:
-      if (lookahead == 'l') ADVANCE(613);
+    case 404:
+      if (lookahead == 'n') ADVANCE(615);
       END_STATE();
-    case 427:
-      if (lookahead == '8') ADVANCE(614);
+    case 405:
+      if (lookahead == 'k') ADVANCE(616);
       END_STATE();
-    case 428:
-      if (lookahead == 's') ADVANCE(615);
+    case 406:
+      if (lookahead == 'k') ADVANCE(617);
       END_STATE();
-    case 429:
-      if (lookahead == 'c') ADVANCE(616);
+    case 407:
+      if (lookahead == 'd') ADVANCE(618);
       END_STATE();
-    case 430:
-      if (lookahead == 's') ADVANCE(617);
+    case 408:
+      if (lookahead == 'c') ADVANCE(619);
       END_STATE();
-    case 431:
-      if (lookahead == 'l') ADVANCE(618);
+    case 409:
+      if (lookahead == 'i') ADVANCE(620);
       END_STATE();
-    case 432:
-      if (lookahead == 'r') ADVANCE(619);
+    case 410:
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
-    case 433:
-      if (lookahead == 'e') ADVANCE(620);
+    case 411:
+      if (lookahead == 'e') ADVANCE(621);
       END_STATE();
-    case 434:
-      if (lookahead == 'd') ADVANCE(621);
-      END_STATE();
-    case 435:
+    case 412:
       if (lookahead == 'b') ADVANCE(622);
       END_STATE();
-    case 436:
-      if (lookahead == 'a') ADVANCE(623);
+    case 413:
+      if (lookahead == 'i') ADVANCE(623);
       END_STATE();
-    case 437:
-      if (lookahead == '-') ADVANCE(624);
+    case 414:
+      if (lookahead == 'a') ADVANCE(624);
       END_STATE();
-    case 438:
-      if (lookahead == 'u') ADVANCE(625);
+    case 415:
+      if (lookahead == 'i') ADVANCE(625);
       END_STATE();
-    case 439:
-      ACCEPT_TOKEN(anon_sym_from);
+    case 416:
+      if (lookahead == 'n') ADVANCE(626);
       END_STATE();
-    case 440:
-      ACCEPT_TOKEN(anon_sym_full);
+    case 417:
+      if (lookahead == 'u') ADVANCE(627);
       END_STATE();
-    case 441:
-      ACCEPT_TOKEN(anon_sym_gain);
+    case 418:
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
-    case 442:
-      if (lookahead == 'r') ADVANCE(626);
+    case 419:
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
-    case 443:
-      if (lookahead == 'n') ADVANCE(627);
-      END_STATE();
-    case 444:
+    case 420:
       if (lookahead == 's') ADVANCE(628);
       END_STATE();
-    case 445:
-      ACCEPT_TOKEN(anon_sym_haat);
+    case 421:
+      if (lookahead == 'i') ADVANCE(629);
       END_STATE();
-    case 446:
-      if (lookahead == '-') ADVANCE(629);
+    case 422:
+      if (lookahead == 'i') ADVANCE(630);
+      if (lookahead == 'u') ADVANCE(631);
       END_STATE();
-    case 447:
-      if (lookahead == 'h') ADVANCE(630);
+    case 423:
+      if (lookahead == 'i') ADVANCE(632);
       END_STATE();
-    case 448:
-      ACCEPT_TOKEN(anon_sym_high);
+    case 424:
+      if (lookahead == 'e') ADVANCE(633);
       END_STATE();
-    case 449:
-      if (lookahead == 'e') ADVANCE(631);
-      END_STATE();
-    case 450:
-      if (lookahead == 'd') ADVANCE(632);
-      END_STATE();
-    case 451:
-      if (lookahead == 'r') ADVANCE(633);
-      END_STATE();
-    case 452:
+    case 425:
       if (lookahead == 't') ADVANCE(634);
       END_STATE();
-    case 453:
+    case 426:
       if (lookahead == 'e') ADVANCE(635);
-      if (lookahead == 'r') ADVANCE(636);
       END_STATE();
-    case 454:
-      if (lookahead == 'a') ADVANCE(637);
+    case 427:
+      if (lookahead == 'l') ADVANCE(636);
       END_STATE();
-    case 455:
-      if (lookahead == 's') ADVANCE(638);
+    case 428:
+      if (lookahead == 'r') ADVANCE(637);
       END_STATE();
-    case 456:
-      if (lookahead == 'e') ADVANCE(639);
+    case 429:
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
-    case 457:
-      if (lookahead == 's') ADVANCE(640);
+    case 430:
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(638);
       END_STATE();
-    case 458:
-      if (lookahead == 'c') ADVANCE(641);
+    case 431:
+      if (lookahead == 'm') ADVANCE(639);
       END_STATE();
-    case 459:
-      if (lookahead == 'd') ADVANCE(642);
+    case 432:
+      if (lookahead == 'n') ADVANCE(640);
       END_STATE();
-    case 460:
-      ACCEPT_TOKEN(anon_sym_kind);
+    case 433:
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
-    case 461:
-      if (lookahead == 'n') ADVANCE(643);
+    case 434:
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
-    case 462:
-      if (lookahead == 't') ADVANCE(644);
+    case 435:
+      if (lookahead == 'e') ADVANCE(641);
       END_STATE();
-    case 463:
-      if (lookahead == 'a') ADVANCE(645);
+    case 436:
+      if (lookahead == 'y') ADVANCE(642);
       END_STATE();
-    case 464:
-      ACCEPT_TOKEN(anon_sym_link);
+    case 437:
+      if (lookahead == 'v') ADVANCE(643);
       END_STATE();
-    case 465:
-      ACCEPT_TOKEN(anon_sym_load);
+    case 438:
+      if (lookahead == 'n') ADVANCE(644);
       END_STATE();
-    case 466:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(646);
+    case 439:
+      if (lookahead == 'c') ADVANCE(645);
       END_STATE();
-    case 467:
-      if (lookahead == 'm') ADVANCE(647);
+    case 440:
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
-    case 468:
-      ACCEPT_TOKEN(anon_sym_mean);
+    case 441:
+      if (lookahead == 'e') ADVANCE(647);
       END_STATE();
-    case 469:
-      if (lookahead == 'u') ADVANCE(648);
+    case 442:
+      if (lookahead == 'c') ADVANCE(648);
       END_STATE();
-    case 470:
-      if (lookahead == 'r') ADVANCE(649);
+    case 443:
+      if (lookahead == 'l') ADVANCE(649);
       END_STATE();
-    case 471:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(650);
+    case 444:
+      if (lookahead == 'a') ADVANCE(650);
       END_STATE();
-    case 472:
-      if (lookahead == '7') ADVANCE(651);
+    case 445:
+      if (lookahead == 'd') ADVANCE(651);
       END_STATE();
-    case 473:
-      if (lookahead == '3') ADVANCE(652);
+    case 446:
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
-    case 474:
-      ACCEPT_TOKEN(anon_sym_need);
+    case 447:
+      if (lookahead == 't') ADVANCE(652);
       END_STATE();
-    case 475:
+    case 448:
       if (lookahead == 'e') ADVANCE(653);
       END_STATE();
-    case 476:
-      if (lookahead == 'n') ADVANCE(654);
+    case 449:
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
-    case 477:
-      if (lookahead == 'p') ADVANCE(655);
+    case 450:
+      if (lookahead == 'i') ADVANCE(654);
       END_STATE();
-    case 478:
-      if (lookahead == 'm') ADVANCE(656);
+    case 451:
+      if (lookahead == 'c') ADVANCE(655);
       END_STATE();
-    case 479:
-      ACCEPT_TOKEN(anon_sym_ohms);
+    case 452:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 480:
-      if (lookahead == 'e') ADVANCE(657);
+    case 453:
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
-    case 481:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 454:
+      if (lookahead == 'l') ADVANCE(656);
       END_STATE();
-    case 482:
-      if (lookahead == 'r') ADVANCE(658);
+    case 455:
+      if (lookahead == '8') ADVANCE(657);
       END_STATE();
-    case 483:
-      if (lookahead == 'u') ADVANCE(659);
+    case 456:
+      if (lookahead == 's') ADVANCE(658);
       END_STATE();
-    case 484:
-      ACCEPT_TOKEN(anon_sym_over);
+    case 457:
+      if (lookahead == 'c') ADVANCE(659);
       END_STATE();
-    case 485:
-      if (lookahead == 'e') ADVANCE(660);
+    case 458:
+      if (lookahead == 's') ADVANCE(660);
       END_STATE();
-    case 486:
-      if (lookahead == 'i') ADVANCE(661);
+    case 459:
+      if (lookahead == 'l') ADVANCE(661);
       END_STATE();
-    case 487:
-      if (lookahead == 'e') ADVANCE(662);
+    case 460:
+      if (lookahead == 'd') ADVANCE(662);
       END_STATE();
-    case 488:
-      if (lookahead == 'e') ADVANCE(663);
+    case 461:
+      if (lookahead == 'r') ADVANCE(663);
       END_STATE();
-    case 489:
+    case 462:
       if (lookahead == 'e') ADVANCE(664);
       END_STATE();
-    case 490:
-      ACCEPT_TOKEN(anon_sym_port);
+    case 463:
+      if (lookahead == 'd') ADVANCE(665);
       END_STATE();
-    case 491:
-      if (lookahead == 't') ADVANCE(665);
+    case 464:
+      if (lookahead == 'b') ADVANCE(666);
       END_STATE();
-    case 492:
-      if (lookahead == 'r') ADVANCE(666);
+    case 465:
+      if (lookahead == 'a') ADVANCE(667);
       END_STATE();
-    case 493:
-      if (lookahead == 'm') ADVANCE(667);
+    case 466:
+      if (lookahead == '-') ADVANCE(668);
       END_STATE();
-    case 494:
-      if (lookahead == 'i') ADVANCE(668);
+    case 467:
+      if (lookahead == 'u') ADVANCE(669);
       END_STATE();
-    case 495:
-      if (lookahead == 'e') ADVANCE(669);
+    case 468:
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
-    case 496:
-      if (lookahead == 'i') ADVANCE(670);
+    case 469:
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
-    case 497:
-      if (lookahead == 't') ADVANCE(671);
+    case 470:
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
-    case 498:
-      if (lookahead == 'u') ADVANCE(672);
+    case 471:
+      if (lookahead == 'r') ADVANCE(670);
       END_STATE();
-    case 499:
-      if (lookahead == 'd') ADVANCE(673);
+    case 472:
+      if (lookahead == 'n') ADVANCE(671);
       END_STATE();
-    case 500:
-      if (lookahead == 'n') ADVANCE(674);
-      if (lookahead == 'o') ADVANCE(675);
+    case 473:
+      if (lookahead == 's') ADVANCE(672);
       END_STATE();
-    case 501:
-      if (lookahead == 't') ADVANCE(676);
+    case 474:
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
-    case 502:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(677);
+    case 475:
+      if (lookahead == '-') ADVANCE(673);
       END_STATE();
-    case 503:
-      if (lookahead == 'i') ADVANCE(678);
+    case 476:
+      if (lookahead == 'h') ADVANCE(674);
       END_STATE();
-    case 504:
-      if (lookahead == 'l') ADVANCE(679);
+    case 477:
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
-    case 505:
-      if (lookahead == 'i') ADVANCE(680);
+    case 478:
+      if (lookahead == 'e') ADVANCE(675);
       END_STATE();
-    case 506:
+    case 479:
+      if (lookahead == 'z') ADVANCE(676);
+      END_STATE();
+    case 480:
+      if (lookahead == 'd') ADVANCE(677);
+      END_STATE();
+    case 481:
+      if (lookahead == 'r') ADVANCE(678);
+      END_STATE();
+    case 482:
+      if (lookahead == 't') ADVANCE(679);
+      END_STATE();
+    case 483:
+      if (lookahead == 'e') ADVANCE(680);
       if (lookahead == 'r') ADVANCE(681);
       END_STATE();
+    case 484:
+      if (lookahead == 'a') ADVANCE(682);
+      END_STATE();
+    case 485:
+      if (lookahead == 's') ADVANCE(683);
+      END_STATE();
+    case 486:
+      if (lookahead == 'e') ADVANCE(684);
+      END_STATE();
+    case 487:
+      if (lookahead == 's') ADVANCE(685);
+      END_STATE();
+    case 488:
+      if (lookahead == 'c') ADVANCE(686);
+      END_STATE();
+    case 489:
+      if (lookahead == 'd') ADVANCE(687);
+      END_STATE();
+    case 490:
+      ACCEPT_TOKEN(anon_sym_kind);
+      END_STATE();
+    case 491:
+      if (lookahead == 't') ADVANCE(688);
+      END_STATE();
+    case 492:
+      if (lookahead == 'n') ADVANCE(689);
+      END_STATE();
+    case 493:
+      if (lookahead == 't') ADVANCE(690);
+      END_STATE();
+    case 494:
+      if (lookahead == 'a') ADVANCE(691);
+      END_STATE();
+    case 495:
+      ACCEPT_TOKEN(anon_sym_link);
+      END_STATE();
+    case 496:
+      ACCEPT_TOKEN(anon_sym_load);
+      END_STATE();
+    case 497:
+      if (lookahead == 'i') ADVANCE(692);
+      END_STATE();
+    case 498:
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(693);
+      END_STATE();
+    case 499:
+      if (lookahead == 'm') ADVANCE(694);
+      END_STATE();
+    case 500:
+      ACCEPT_TOKEN(anon_sym_mean);
+      END_STATE();
+    case 501:
+      if (lookahead == 'u') ADVANCE(695);
+      END_STATE();
+    case 502:
+      if (lookahead == 'r') ADVANCE(696);
+      END_STATE();
+    case 503:
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(697);
+      END_STATE();
+    case 504:
+      if (lookahead == '7') ADVANCE(698);
+      END_STATE();
+    case 505:
+      if (lookahead == '3') ADVANCE(699);
+      END_STATE();
+    case 506:
+      ACCEPT_TOKEN(anon_sym_need);
+      END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(682);
+      if (lookahead == 'e') ADVANCE(700);
       END_STATE();
     case 508:
-      if (lookahead == 'c') ADVANCE(683);
+      if (lookahead == 'n') ADVANCE(701);
       END_STATE();
     case 509:
-      if (lookahead == 'a') ADVANCE(684);
+      if (lookahead == 'p') ADVANCE(702);
       END_STATE();
     case 510:
-      if (lookahead == 'd') ADVANCE(685);
-      if (lookahead == 's') ADVANCE(686);
-      END_STATE();
-    case 511:
-      if (lookahead == 'l') ADVANCE(687);
-      if (lookahead == 'n') ADVANCE(688);
-      END_STATE();
-    case 512:
-      if (lookahead == 'r') ADVANCE(689);
-      END_STATE();
-    case 513:
-      if (lookahead == 'r') ADVANCE(690);
-      END_STATE();
-    case 514:
-      if (lookahead == 's') ADVANCE(691);
-      END_STATE();
-    case 515:
-      if (lookahead == 'l') ADVANCE(692);
-      END_STATE();
-    case 516:
-      if (lookahead == 'e') ADVANCE(693);
-      END_STATE();
-    case 517:
-      if (lookahead == 'i') ADVANCE(694);
-      END_STATE();
-    case 518:
-      if (lookahead == 'e') ADVANCE(695);
-      END_STATE();
-    case 519:
-      if (lookahead == 'i') ADVANCE(696);
-      END_STATE();
-    case 520:
-      if (lookahead == 'i') ADVANCE(697);
-      END_STATE();
-    case 521:
-      if (lookahead == 'e') ADVANCE(698);
-      END_STATE();
-    case 522:
-      if (lookahead == 't') ADVANCE(699);
-      END_STATE();
-    case 523:
-      if (lookahead == 't') ADVANCE(700);
-      END_STATE();
-    case 524:
-      if (lookahead == 't') ADVANCE(701);
-      END_STATE();
-    case 525:
-      if (lookahead == 'd') ADVANCE(702);
-      END_STATE();
-    case 526:
       if (lookahead == 'e') ADVANCE(703);
       END_STATE();
+    case 511:
+      if (lookahead == 'm') ADVANCE(704);
+      END_STATE();
+    case 512:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 513:
+      if (lookahead == 'e') ADVANCE(705);
+      END_STATE();
+    case 514:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 515:
+      if (lookahead == 'r') ADVANCE(706);
+      END_STATE();
+    case 516:
+      if (lookahead == 'u') ADVANCE(707);
+      END_STATE();
+    case 517:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 518:
+      if (lookahead == 'e') ADVANCE(708);
+      END_STATE();
+    case 519:
+      if (lookahead == 'i') ADVANCE(709);
+      END_STATE();
+    case 520:
+      if (lookahead == 'e') ADVANCE(710);
+      END_STATE();
+    case 521:
+      if (lookahead == 'e') ADVANCE(711);
+      END_STATE();
+    case 522:
+      if (lookahead == 'e') ADVANCE(712);
+      END_STATE();
+    case 523:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 524:
+      if (lookahead == 't') ADVANCE(713);
+      END_STATE();
+    case 525:
+      if (lookahead == 'r') ADVANCE(714);
+      END_STATE();
+    case 526:
+      if (lookahead == 'm') ADVANCE(715);
+      END_STATE();
     case 527:
-      if (lookahead == '-') ADVANCE(704);
+      if (lookahead == 'i') ADVANCE(716);
       END_STATE();
     case 528:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'e') ADVANCE(717);
       END_STATE();
     case 529:
-      if (lookahead == 'c') ADVANCE(705);
+      if (lookahead == 'i') ADVANCE(718);
       END_STATE();
     case 530:
-      if (lookahead == 'i') ADVANCE(706);
+      if (lookahead == 't') ADVANCE(719);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(707);
+      if (lookahead == 'u') ADVANCE(720);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == 'd') ADVANCE(721);
       END_STATE();
     case 533:
-      if (lookahead == 'a') ADVANCE(708);
+      if (lookahead == 'n') ADVANCE(722);
+      if (lookahead == 'o') ADVANCE(723);
       END_STATE();
     case 534:
-      if (lookahead == 'p') ADVANCE(709);
+      if (lookahead == 't') ADVANCE(724);
       END_STATE();
     case 535:
-      if (lookahead == 'i') ADVANCE(710);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(725);
       END_STATE();
     case 536:
-      if (lookahead == 'n') ADVANCE(711);
+      if (lookahead == 'i') ADVANCE(726);
       END_STATE();
     case 537:
-      if (lookahead == 'c') ADVANCE(712);
-      END_STATE();
-    case 538:
-      ACCEPT_TOKEN(anon_sym_tail);
-      END_STATE();
-    case 539:
-      ACCEPT_TOKEN(anon_sym_take);
-      END_STATE();
-    case 540:
-      if (lookahead == 'e') ADVANCE(713);
-      END_STATE();
-    case 541:
-      ACCEPT_TOKEN(anon_sym_then);
-      END_STATE();
-    case 542:
-      if (lookahead == 's') ADVANCE(714);
-      END_STATE();
-    case 543:
-      if (lookahead == 'u') ADVANCE(715);
-      END_STATE();
-    case 544:
-      if (lookahead == 'l') ADVANCE(716);
-      END_STATE();
-    case 545:
-      if (lookahead == 's') ADVANCE(717);
-      END_STATE();
-    case 546:
-      if (lookahead == 'r') ADVANCE(718);
-      END_STATE();
-    case 547:
-      if (lookahead == 'r') ADVANCE(719);
-      END_STATE();
-    case 548:
-      if (lookahead == 'c') ADVANCE(720);
-      END_STATE();
-    case 549:
-      if (lookahead == 'r') ADVANCE(721);
-      END_STATE();
-    case 550:
-      if (lookahead == 'l') ADVANCE(722);
-      END_STATE();
-    case 551:
-      if (lookahead == 'd') ADVANCE(723);
-      END_STATE();
-    case 552:
-      if (lookahead == 'a') ADVANCE(724);
-      END_STATE();
-    case 553:
-      if (lookahead == 'c') ADVANCE(725);
-      END_STATE();
-    case 554:
-      if (lookahead == 'a') ADVANCE(726);
-      END_STATE();
-    case 555:
       if (lookahead == 'l') ADVANCE(727);
       END_STATE();
-    case 556:
-      ACCEPT_TOKEN(anon_sym_ways);
+    case 538:
+      if (lookahead == 'i') ADVANCE(728);
       END_STATE();
-    case 557:
-      if (lookahead == '4') ADVANCE(728);
+    case 539:
+      if (lookahead == 'r') ADVANCE(729);
       END_STATE();
-    case 558:
-      if (lookahead == 's') ADVANCE(729);
+    case 540:
+      if (lookahead == 'e') ADVANCE(730);
       END_STATE();
-    case 559:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(730);
+    case 541:
+      if (lookahead == 'c') ADVANCE(731);
       END_STATE();
-    case 560:
-      ACCEPT_TOKEN(anon_sym_above);
+    case 542:
+      if (lookahead == 'a') ADVANCE(732);
       END_STATE();
-    case 561:
-      if (lookahead == 'a') ADVANCE(731);
+    case 543:
+      if (lookahead == 'd') ADVANCE(733);
+      if (lookahead == 's') ADVANCE(734);
       END_STATE();
-    case 562:
-      if (lookahead == 'e') ADVANCE(732);
+    case 544:
+      if (lookahead == 'l') ADVANCE(735);
+      if (lookahead == 'n') ADVANCE(736);
       END_STATE();
-    case 563:
-      ACCEPT_TOKEN(anon_sym_added);
+    case 545:
+      if (lookahead == 'r') ADVANCE(737);
       END_STATE();
-    case 564:
-      ACCEPT_TOKEN(anon_sym_after);
-      END_STATE();
-    case 565:
-      if (lookahead == 's') ADVANCE(733);
-      END_STATE();
-    case 566:
-      if (lookahead == 'a') ADVANCE(734);
-      END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_alone);
-      END_STATE();
-    case 568:
-      if (lookahead == 'n') ADVANCE(735);
-      END_STATE();
-    case 569:
-      if (lookahead == 'f') ADVANCE(736);
-      END_STATE();
-    case 570:
-      if (lookahead == 'n') ADVANCE(737);
-      END_STATE();
-    case 571:
-      ACCEPT_TOKEN(anon_sym_apart);
-      END_STATE();
-    case 572:
+    case 546:
       if (lookahead == 'r') ADVANCE(738);
       END_STATE();
-    case 573:
-      if (lookahead == 'g') ADVANCE(739);
+    case 547:
+      if (lookahead == 's') ADVANCE(739);
       END_STATE();
-    case 574:
-      ACCEPT_TOKEN(anon_sym_balun);
+    case 548:
+      if (lookahead == 'l') ADVANCE(740);
       END_STATE();
-    case 575:
-      if (lookahead == 'i') ADVANCE(740);
+    case 549:
+      if (lookahead == 'e') ADVANCE(741);
       END_STATE();
-    case 576:
-      if (lookahead == 'i') ADVANCE(741);
+    case 550:
+      if (lookahead == 'i') ADVANCE(742);
       END_STATE();
-    case 577:
-      ACCEPT_TOKEN(anon_sym_below);
+    case 551:
+      if (lookahead == 'e') ADVANCE(743);
       END_STATE();
-    case 578:
-      if (lookahead == 'e') ADVANCE(742);
+    case 552:
+      if (lookahead == 'i') ADVANCE(744);
       END_STATE();
-    case 579:
-      ACCEPT_TOKEN(anon_sym_braid);
+    case 553:
+      if (lookahead == 'i') ADVANCE(745);
       END_STATE();
-    case 580:
-      if (lookahead == 'h') ADVANCE(743);
-      END_STATE();
-    case 581:
-      if (lookahead == 'n') ADVANCE(744);
-      END_STATE();
-    case 582:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 583:
-      if (lookahead == 'r') ADVANCE(745);
-      END_STATE();
-    case 584:
+    case 554:
       if (lookahead == 'e') ADVANCE(746);
       END_STATE();
+    case 555:
+      if (lookahead == 't') ADVANCE(747);
+      END_STATE();
+    case 556:
+      if (lookahead == 't') ADVANCE(748);
+      END_STATE();
+    case 557:
+      if (lookahead == 't') ADVANCE(749);
+      END_STATE();
+    case 558:
+      if (lookahead == 'd') ADVANCE(750);
+      END_STATE();
+    case 559:
+      if (lookahead == 'e') ADVANCE(751);
+      END_STATE();
+    case 560:
+      if (lookahead == '-') ADVANCE(752);
+      END_STATE();
+    case 561:
+      ACCEPT_TOKEN(anon_sym_size);
+      END_STATE();
+    case 562:
+      if (lookahead == 'c') ADVANCE(753);
+      END_STATE();
+    case 563:
+      if (lookahead == 'i') ADVANCE(754);
+      END_STATE();
+    case 564:
+      if (lookahead == 't') ADVANCE(755);
+      END_STATE();
+    case 565:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
+    case 566:
+      if (lookahead == 'a') ADVANCE(756);
+      END_STATE();
+    case 567:
+      if (lookahead == 'p') ADVANCE(757);
+      END_STATE();
+    case 568:
+      if (lookahead == 'i') ADVANCE(758);
+      END_STATE();
+    case 569:
+      if (lookahead == 'n') ADVANCE(759);
+      END_STATE();
+    case 570:
+      if (lookahead == 'c') ADVANCE(760);
+      END_STATE();
+    case 571:
+      ACCEPT_TOKEN(anon_sym_tail);
+      END_STATE();
+    case 572:
+      ACCEPT_TOKEN(anon_sym_take);
+      END_STATE();
+    case 573:
+      if (lookahead == 'e') ADVANCE(761);
+      END_STATE();
+    case 574:
+      ACCEPT_TOKEN(anon_sym_then);
+      END_STATE();
+    case 575:
+      if (lookahead == 's') ADVANCE(762);
+      END_STATE();
+    case 576:
+      if (lookahead == 'u') ADVANCE(763);
+      END_STATE();
+    case 577:
+      if (lookahead == 'e') ADVANCE(764);
+      END_STATE();
+    case 578:
+      if (lookahead == 'l') ADVANCE(765);
+      END_STATE();
+    case 579:
+      if (lookahead == 's') ADVANCE(766);
+      END_STATE();
+    case 580:
+      if (lookahead == 'r') ADVANCE(767);
+      END_STATE();
+    case 581:
+      if (lookahead == 'r') ADVANCE(768);
+      END_STATE();
+    case 582:
+      if (lookahead == 'c') ADVANCE(769);
+      END_STATE();
+    case 583:
+      if (lookahead == 'r') ADVANCE(770);
+      END_STATE();
+    case 584:
+      if (lookahead == 'l') ADVANCE(771);
+      END_STATE();
     case 585:
-      if (lookahead == 'd') ADVANCE(747);
+      if (lookahead == 'd') ADVANCE(772);
       END_STATE();
     case 586:
-      if (lookahead == 'f') ADVANCE(748);
+      if (lookahead == 'a') ADVANCE(773);
       END_STATE();
     case 587:
-      ACCEPT_TOKEN(anon_sym_chain);
+      if (lookahead == 'c') ADVANCE(774);
       END_STATE();
     case 588:
-      if (lookahead == 'l') ADVANCE(749);
+      if (lookahead == 'i') ADVANCE(775);
       END_STATE();
     case 589:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'a') ADVANCE(776);
       END_STATE();
     case 590:
-      if (lookahead == 'n') ADVANCE(750);
+      if (lookahead == 'l') ADVANCE(777);
       END_STATE();
     case 591:
-      if (lookahead == 't') ADVANCE(751);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 592:
-      if (lookahead == 'c') ADVANCE(752);
+      if (lookahead == '4') ADVANCE(778);
       END_STATE();
     case 593:
-      if (lookahead == 'd') ADVANCE(753);
-      END_STATE();
-    case 594:
-      if (lookahead == 'c') ADVANCE(754);
-      END_STATE();
-    case 595:
-      if (lookahead == 'r') ADVANCE(755);
-      END_STATE();
-    case 596:
-      if (lookahead == 'c') ADVANCE(756);
-      END_STATE();
-    case 597:
-      if (lookahead == 'e') ADVANCE(757);
-      END_STATE();
-    case 598:
-      if (lookahead == 'a') ADVANCE(758);
-      END_STATE();
-    case 599:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 600:
-      if (lookahead == 'p') ADVANCE(759);
-      END_STATE();
-    case 601:
-      ACCEPT_TOKEN(anon_sym_delay);
-      END_STATE();
-    case 602:
-      if (lookahead == 'e') ADVANCE(760);
-      END_STATE();
-    case 603:
-      if (lookahead == 't') ADVANCE(761);
-      END_STATE();
-    case 604:
-      if (lookahead == 'x') ADVANCE(762);
-      END_STATE();
-    case 605:
-      if (lookahead == 't') ADVANCE(763);
-      END_STATE();
-    case 606:
-      if (lookahead == 'a') ADVANCE(764);
-      END_STATE();
-    case 607:
-      if (lookahead == 'n') ADVANCE(765);
-      END_STATE();
-    case 608:
-      if (lookahead == 'e') ADVANCE(766);
-      END_STATE();
-    case 609:
-      ACCEPT_TOKEN(anon_sym_drift);
-      END_STATE();
-    case 610:
-      if (lookahead == 'x') ADVANCE(767);
-      END_STATE();
-    case 611:
-      if (lookahead == 'o') ADVANCE(768);
-      END_STATE();
-    case 612:
-      if (lookahead == 'i') ADVANCE(769);
-      END_STATE();
-    case 613:
-      if (lookahead == 'i') ADVANCE(770);
-      END_STATE();
-    case 614:
-      if (lookahead == '9') ADVANCE(771);
-      END_STATE();
-    case 615:
-      if (lookahead == 's') ADVANCE(772);
-      END_STATE();
-    case 616:
-      if (lookahead == 't') ADVANCE(773);
-      END_STATE();
-    case 617:
-      ACCEPT_TOKEN(anon_sym_fails);
-      END_STATE();
-    case 618:
-      if (lookahead == 'y') ADVANCE(774);
-      END_STATE();
-    case 619:
-      if (lookahead == 'e') ADVANCE(775);
-      END_STATE();
-    case 620:
-      if (lookahead == 'r') ADVANCE(776);
-      END_STATE();
-    case 621:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 622:
-      if (lookahead == 'a') ADVANCE(777);
-      END_STATE();
-    case 623:
-      if (lookahead == 'r') ADVANCE(778);
-      END_STATE();
-    case 624:
       if (lookahead == 's') ADVANCE(779);
       END_STATE();
-    case 625:
-      if (lookahead == 'e') ADVANCE(780);
+    case 594:
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(780);
       END_STATE();
-    case 626:
-      if (lookahead == 'a') ADVANCE(781);
+    case 595:
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
-    case 627:
-      if (lookahead == 'd') ADVANCE(782);
+    case 596:
+      if (lookahead == 't') ADVANCE(781);
       END_STATE();
-    case 628:
-      ACCEPT_TOKEN(anon_sym_guess);
+    case 597:
+      if (lookahead == 'a') ADVANCE(782);
       END_STATE();
-    case 629:
-      if (lookahead == 'o') ADVANCE(783);
+    case 598:
+      if (lookahead == 'e') ADVANCE(783);
+      END_STATE();
+    case 599:
+      ACCEPT_TOKEN(anon_sym_added);
+      END_STATE();
+    case 600:
+      ACCEPT_TOKEN(anon_sym_after);
+      END_STATE();
+    case 601:
       if (lookahead == 's') ADVANCE(784);
-      if (lookahead == 'u') ADVANCE(785);
       END_STATE();
-    case 630:
-      if (lookahead == 't') ADVANCE(786);
+    case 602:
+      if (lookahead == 'a') ADVANCE(785);
       END_STATE();
-    case 631:
-      if (lookahead == 'r') ADVANCE(787);
+    case 603:
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
-    case 632:
-      if (lookahead == 'a') ADVANCE(788);
+    case 604:
+      if (lookahead == 'n') ADVANCE(786);
       END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(789);
+    case 605:
+      if (lookahead == 'f') ADVANCE(787);
       END_STATE();
-    case 634:
-      ACCEPT_TOKEN(anon_sym_input);
+    case 606:
+      if (lookahead == 'n') ADVANCE(788);
       END_STATE();
-    case 635:
-      if (lookahead == 'a') ADVANCE(790);
+    case 607:
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
-    case 636:
-      if (lookahead == 'u') ADVANCE(791);
+    case 608:
+      if (lookahead == 'r') ADVANCE(789);
       END_STATE();
-    case 637:
-      if (lookahead == 't') ADVANCE(792);
+    case 609:
+      if (lookahead == 'g') ADVANCE(790);
       END_STATE();
-    case 638:
-      ACCEPT_TOKEN(anon_sym_joins);
+    case 610:
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
-    case 639:
-      if (lookahead == 'r') ADVANCE(793);
+    case 611:
+      if (lookahead == 'i') ADVANCE(791);
       END_STATE();
-    case 640:
+    case 612:
+      if (lookahead == 'i') ADVANCE(792);
+      END_STATE();
+    case 613:
+      ACCEPT_TOKEN(anon_sym_below);
+      END_STATE();
+    case 614:
+      if (lookahead == 'e') ADVANCE(793);
+      END_STATE();
+    case 615:
       if (lookahead == 'd') ADVANCE(794);
       END_STATE();
+    case 616:
+      ACCEPT_TOKEN(anon_sym_blank);
+      END_STATE();
+    case 617:
+      if (lookahead == 'i') ADVANCE(795);
+      END_STATE();
+    case 618:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 619:
+      if (lookahead == 'h') ADVANCE(796);
+      END_STATE();
+    case 620:
+      if (lookahead == 'n') ADVANCE(797);
+      END_STATE();
+    case 621:
+      ACCEPT_TOKEN(anon_sym_cable);
+      END_STATE();
+    case 622:
+      if (lookahead == 'r') ADVANCE(798);
+      END_STATE();
+    case 623:
+      if (lookahead == 'e') ADVANCE(799);
+      END_STATE();
+    case 624:
+      if (lookahead == 'd') ADVANCE(800);
+      END_STATE();
+    case 625:
+      if (lookahead == 'f') ADVANCE(801);
+      END_STATE();
+    case 626:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
+    case 627:
+      if (lookahead == 'l') ADVANCE(802);
+      END_STATE();
+    case 628:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 629:
+      if (lookahead == 'n') ADVANCE(803);
+      END_STATE();
+    case 630:
+      if (lookahead == 't') ADVANCE(804);
+      END_STATE();
+    case 631:
+      if (lookahead == 'c') ADVANCE(805);
+      END_STATE();
+    case 632:
+      if (lookahead == 'd') ADVANCE(806);
+      END_STATE();
+    case 633:
+      if (lookahead == 'c') ADVANCE(807);
+      END_STATE();
+    case 634:
+      if (lookahead == 'r') ADVANCE(808);
+      END_STATE();
+    case 635:
+      if (lookahead == 'c') ADVANCE(809);
+      END_STATE();
+    case 636:
+      if (lookahead == 'e') ADVANCE(810);
+      END_STATE();
+    case 637:
+      if (lookahead == 'a') ADVANCE(811);
+      END_STATE();
+    case 638:
+      ACCEPT_TOKEN(anon_sym_dated);
+      END_STATE();
+    case 639:
+      ACCEPT_TOKEN(anon_sym_datum);
+      END_STATE();
+    case 640:
+      if (lookahead == 'p') ADVANCE(812);
+      END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(795);
+      if (lookahead == 'e') ADVANCE(813);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 643:
-      if (lookahead == 'c') ADVANCE(796);
+      if (lookahead == 'e') ADVANCE(814);
       END_STATE();
     case 644:
-      ACCEPT_TOKEN(anon_sym_limit);
+      if (lookahead == 's') ADVANCE(815);
       END_STATE();
     case 645:
-      if (lookahead == 'r') ADVANCE(797);
+      if (lookahead == 'e') ADVANCE(816);
       END_STATE();
     case 646:
-      if (lookahead == 't') ADVANCE(798);
+      if (lookahead == 't') ADVANCE(817);
       END_STATE();
     case 647:
-      if (lookahead == 'u') ADVANCE(799);
+      if (lookahead == 'x') ADVANCE(818);
       END_STATE();
     case 648:
-      if (lookahead == 'm') ADVANCE(800);
+      if (lookahead == 't') ADVANCE(819);
       END_STATE();
     case 649:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'a') ADVANCE(820);
       END_STATE();
     case 650:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'n') ADVANCE(821);
       END_STATE();
     case 651:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 'e') ADVANCE(822);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 653:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'x') ADVANCE(823);
       END_STATE();
     case 654:
-      if (lookahead == 'a') ADVANCE(801);
+      if (lookahead == 'o') ADVANCE(824);
       END_STATE();
     case 655:
-      if (lookahead == 'a') ADVANCE(802);
+      if (lookahead == 'i') ADVANCE(825);
       END_STATE();
     case 656:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      if (lookahead == 'i') ADVANCE(826);
       END_STATE();
     case 657:
-      if (lookahead == 'd') ADVANCE(803);
+      if (lookahead == '9') ADVANCE(827);
       END_STATE();
     case 658:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(804);
+      if (lookahead == 's') ADVANCE(828);
       END_STATE();
     case 659:
-      if (lookahead == 't') ADVANCE(805);
+      if (lookahead == 't') ADVANCE(829);
       END_STATE();
     case 660:
-      if (lookahead == 's') ADVANCE(806);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 661:
-      if (lookahead == 't') ADVANCE(807);
+      if (lookahead == 'y') ADVANCE(830);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'e') ADVANCE(831);
       END_STATE();
     case 664:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(808);
+      if (lookahead == 'r') ADVANCE(832);
       END_STATE();
     case 665:
-      if (lookahead == 'i') ADVANCE(809);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 666:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 'a') ADVANCE(833);
       END_STATE();
     case 667:
-      if (lookahead == 'p') ADVANCE(810);
+      if (lookahead == 'r') ADVANCE(834);
       END_STATE();
     case 668:
-      if (lookahead == 'l') ADVANCE(811);
+      if (lookahead == 's') ADVANCE(835);
       END_STATE();
     case 669:
-      if (lookahead == 'c') ADVANCE(812);
+      if (lookahead == 'e') ADVANCE(836);
       END_STATE();
     case 670:
-      if (lookahead == 'c') ADVANCE(813);
+      if (lookahead == 'a') ADVANCE(837);
       END_STATE();
     case 671:
-      if (lookahead == '-') ADVANCE(814);
-      if (lookahead == 'i') ADVANCE(815);
+      if (lookahead == 'd') ADVANCE(838);
       END_STATE();
     case 672:
-      if (lookahead == 's') ADVANCE(816);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'o') ADVANCE(839);
+      if (lookahead == 's') ADVANCE(840);
+      if (lookahead == 'u') ADVANCE(841);
       END_STATE();
     case 674:
-      if (lookahead == 'g') ADVANCE(817);
+      if (lookahead == 't') ADVANCE(842);
       END_STATE();
     case 675:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'r') ADVANCE(843);
       END_STATE();
     case 676:
-      if (lookahead == 'a') ADVANCE(818);
+      if (lookahead == 'o') ADVANCE(844);
       END_STATE();
     case 677:
-      if (lookahead == 'n') ADVANCE(819);
+      if (lookahead == 'a') ADVANCE(845);
       END_STATE();
     case 678:
-      if (lookahead == 'z') ADVANCE(820);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(846);
       END_STATE();
     case 679:
-      if (lookahead == 'l') ADVANCE(821);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 680:
-      if (lookahead == 'v') ADVANCE(822);
+      if (lookahead == 'a') ADVANCE(847);
       END_STATE();
     case 681:
-      if (lookahead == 'e') ADVANCE(823);
+      if (lookahead == 'u') ADVANCE(848);
       END_STATE();
     case 682:
-      if (lookahead == 'c') ADVANCE(824);
+      if (lookahead == 't') ADVANCE(849);
       END_STATE();
     case 683:
-      if (lookahead == 't') ADVANCE(825);
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
     case 684:
-      if (lookahead == 't') ADVANCE(826);
+      if (lookahead == 'r') ADVANCE(850);
       END_STATE();
     case 685:
-      if (lookahead == 'e') ADVANCE(827);
+      if (lookahead == 'd') ADVANCE(851);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(828);
+      if (lookahead == 't') ADVANCE(852);
       END_STATE();
     case 687:
-      if (lookahead == 'u') ADVANCE(829);
+      ACCEPT_TOKEN(anon_sym_keyed);
       END_STATE();
     case 688:
-      if (lookahead == 'a') ADVANCE(830);
+      if (lookahead == 'u') ADVANCE(853);
       END_STATE();
     case 689:
-      if (lookahead == 'n') ADVANCE(831);
+      if (lookahead == 'c') ADVANCE(854);
       END_STATE();
     case 690:
-      if (lookahead == 's') ADVANCE(832);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 691:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'r') ADVANCE(855);
       END_STATE();
     case 692:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 't') ADVANCE(856);
       END_STATE();
     case 693:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 't') ADVANCE(857);
       END_STATE();
     case 694:
-      if (lookahead == 't') ADVANCE(833);
+      if (lookahead == 'u') ADVANCE(858);
       END_STATE();
     case 695:
-      if (lookahead == 's') ADVANCE(834);
+      if (lookahead == 'm') ADVANCE(859);
       END_STATE();
     case 696:
-      if (lookahead == 'c') ADVANCE(835);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 697:
-      if (lookahead == 'o') ADVANCE(836);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 698:
-      if (lookahead == 'd') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_short);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'a') ADVANCE(860);
       END_STATE();
     case 702:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'a') ADVANCE(861);
       END_STATE();
     case 703:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 704:
-      if (lookahead == 'n') ADVANCE(838);
-      END_STATE();
-    case 705:
-      if (lookahead == 'e') ADVANCE(839);
-      END_STATE();
-    case 706:
-      if (lookahead == 'n') ADVANCE(840);
-      END_STATE();
-    case 707:
-      ACCEPT_TOKEN(anon_sym_split);
-      END_STATE();
-    case 708:
-      if (lookahead == 'd') ADVANCE(841);
-      END_STATE();
-    case 709:
-      if (lookahead == 'r') ADVANCE(842);
-      END_STATE();
-    case 710:
-      if (lookahead == 'o') ADVANCE(843);
-      END_STATE();
-    case 711:
-      if (lookahead == 'd') ADVANCE(844);
-      END_STATE();
-    case 712:
-      if (lookahead == 'h') ADVANCE(845);
-      END_STATE();
-    case 713:
-      if (lookahead == 'r') ADVANCE(846);
-      END_STATE();
-    case 714:
-      if (lookahead == 'h') ADVANCE(847);
-      END_STATE();
-    case 715:
-      if (lookahead == 'g') ADVANCE(848);
-      END_STATE();
-    case 716:
-      ACCEPT_TOKEN(anon_sym_total);
-      END_STATE();
-    case 717:
-      if (lookahead == 'c') ADVANCE(849);
-      if (lookahead == 'm') ADVANCE(850);
-      END_STATE();
-    case 718:
-      ACCEPT_TOKEN(anon_sym_tuner);
-      END_STATE();
-    case 719:
-      if (lookahead == 'a') ADVANCE(851);
-      END_STATE();
-    case 720:
-      if (lookahead == 'a') ADVANCE(852);
-      END_STATE();
-    case 721:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 722:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 723:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 724:
-      if (lookahead == 'n') ADVANCE(853);
-      END_STATE();
-    case 725:
-      if (lookahead == 'i') ADVANCE(854);
-      END_STATE();
-    case 726:
-      if (lookahead == 'g') ADVANCE(855);
-      END_STATE();
-    case 727:
-      if (lookahead == 'e') ADVANCE(856);
-      END_STATE();
-    case 728:
-      ACCEPT_TOKEN(anon_sym_wgs84);
-      END_STATE();
-    case 729:
-      ACCEPT_TOKEN(anon_sym_wires);
-      END_STATE();
-    case 730:
-      if (lookahead == 'n') ADVANCE(857);
-      END_STATE();
-    case 731:
-      if (lookahead == 'c') ADVANCE(858);
-      END_STATE();
-    case 732:
-      if (lookahead == 'r') ADVANCE(859);
-      END_STATE();
-    case 733:
-      if (lookahead == 't') ADVANCE(860);
-      END_STATE();
-    case 734:
-      if (lookahead == 't') ADVANCE(861);
-      END_STATE();
-    case 735:
       if (lookahead == 't') ADVANCE(862);
       END_STATE();
-    case 736:
-      if (lookahead == 'i') ADVANCE(863);
+    case 704:
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
-    case 737:
-      if (lookahead == 'a') ADVANCE(864);
+    case 705:
+      if (lookahead == 'd') ADVANCE(863);
       END_STATE();
-    case 738:
-      if (lookahead == 'i') ADVANCE(865);
+    case 706:
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(864);
       END_STATE();
-    case 739:
-      if (lookahead == 'i') ADVANCE(866);
+    case 707:
+      if (lookahead == 't') ADVANCE(865);
       END_STATE();
-    case 740:
-      if (lookahead == 'd') ADVANCE(867);
+    case 708:
+      if (lookahead == 's') ADVANCE(866);
       END_STATE();
-    case 741:
-      if (lookahead == 'n') ADVANCE(868);
+    case 709:
+      if (lookahead == 't') ADVANCE(867);
       END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_beside);
+    case 710:
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
-    case 743:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(869);
+    case 711:
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
-    case 744:
-      if (lookahead == 'g') ADVANCE(870);
+    case 712:
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(868);
       END_STATE();
-    case 745:
-      if (lookahead == 'a') ADVANCE(871);
+    case 713:
+      if (lookahead == 'i') ADVANCE(869);
       END_STATE();
-    case 746:
-      if (lookahead == 'r') ADVANCE(872);
+    case 714:
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
-    case 747:
-      if (lookahead == 'e') ADVANCE(873);
+    case 715:
+      if (lookahead == 'p') ADVANCE(870);
       END_STATE();
-    case 748:
-      if (lookahead == 'i') ADVANCE(874);
+    case 716:
+      if (lookahead == 'l') ADVANCE(871);
       END_STATE();
-    case 749:
-      if (lookahead == 'a') ADVANCE(875);
+    case 717:
+      if (lookahead == 'c') ADVANCE(872);
       END_STATE();
-    case 750:
-      if (lookahead == 'e') ADVANCE(876);
+    case 718:
+      if (lookahead == 'c') ADVANCE(873);
       END_STATE();
-    case 751:
-      if (lookahead == 'i') ADVANCE(877);
+    case 719:
+      if (lookahead == '-') ADVANCE(874);
+      if (lookahead == 'i') ADVANCE(875);
       END_STATE();
-    case 752:
-      if (lookahead == 't') ADVANCE(878);
+    case 720:
+      if (lookahead == 's') ADVANCE(876);
       END_STATE();
-    case 753:
-      if (lookahead == 'e') ADVANCE(879);
+    case 721:
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
-    case 754:
-      if (lookahead == 't') ADVANCE(880);
+    case 722:
+      if (lookahead == 'g') ADVANCE(877);
       END_STATE();
-    case 755:
-      if (lookahead == 'u') ADVANCE(881);
+    case 723:
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
-    case 756:
-      if (lookahead == 't') ADVANCE(882);
+    case 724:
+      if (lookahead == 'a') ADVANCE(878);
       END_STATE();
-    case 757:
-      if (lookahead == 'd') ADVANCE(883);
-      if (lookahead == 'r') ADVANCE(884);
+    case 725:
+      if (lookahead == 'n') ADVANCE(879);
       END_STATE();
-    case 758:
-      if (lookahead == 'g') ADVANCE(885);
+    case 726:
+      if (lookahead == 'z') ADVANCE(880);
       END_STATE();
-    case 759:
-      if (lookahead == 'u') ADVANCE(886);
+    case 727:
+      if (lookahead == 'l') ADVANCE(881);
       END_STATE();
-    case 760:
-      ACCEPT_TOKEN(anon_sym_device);
+    case 728:
+      if (lookahead == 'v') ADVANCE(882);
       END_STATE();
-    case 761:
+    case 729:
+      if (lookahead == 'e') ADVANCE(883);
+      END_STATE();
+    case 730:
+      if (lookahead == 'c') ADVANCE(884);
+      END_STATE();
+    case 731:
+      if (lookahead == 't') ADVANCE(885);
+      END_STATE();
+    case 732:
+      if (lookahead == 't') ADVANCE(886);
+      END_STATE();
+    case 733:
       if (lookahead == 'e') ADVANCE(887);
       END_STATE();
-    case 762:
-      if (lookahead == 'e') ADVANCE(888);
+    case 734:
+      if (lookahead == 't') ADVANCE(888);
       END_STATE();
-    case 763:
-      if (lookahead == 'i') ADVANCE(889);
+    case 735:
+      if (lookahead == 'u') ADVANCE(889);
       END_STATE();
-    case 764:
-      if (lookahead == 'y') ADVANCE(890);
+    case 736:
+      if (lookahead == 'a') ADVANCE(890);
       END_STATE();
-    case 765:
-      if (lookahead == 'c') ADVANCE(891);
+    case 737:
+      if (lookahead == 'n') ADVANCE(891);
       END_STATE();
-    case 766:
-      if (lookahead == 'r') ADVANCE(892);
+    case 738:
+      if (lookahead == 's') ADVANCE(892);
       END_STATE();
-    case 767:
-      if (lookahead == 'e') ADVANCE(893);
+    case 739:
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
-    case 768:
-      if (lookahead == 'n') ADVANCE(894);
+    case 740:
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
-    case 769:
-      if (lookahead == 'e') ADVANCE(895);
+    case 741:
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
-    case 770:
-      if (lookahead == 's') ADVANCE(896);
+    case 742:
+      if (lookahead == 't') ADVANCE(893);
       END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+    case 743:
+      if (lookahead == 's') ADVANCE(894);
       END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_excess);
+    case 744:
+      if (lookahead == 'c') ADVANCE(895);
       END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_expect);
+    case 745:
+      if (lookahead == 'o') ADVANCE(896);
       END_STATE();
-    case 774:
-      ACCEPT_TOKEN(anon_sym_family);
+    case 746:
+      if (lookahead == 'd') ADVANCE(897);
       END_STATE();
-    case 775:
-      ACCEPT_TOKEN(anon_sym_figure);
+    case 747:
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
-    case 776:
-      ACCEPT_TOKEN(anon_sym_filter);
+    case 748:
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
-    case 777:
-      if (lookahead == 'c') ADVANCE(897);
+    case 749:
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
-    case 778:
-      if (lookahead == 'd') ADVANCE(898);
+    case 750:
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
-    case 779:
-      if (lookahead == 'p') ADVANCE(899);
+    case 751:
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
-    case 780:
+    case 752:
+      if (lookahead == 'n') ADVANCE(898);
+      END_STATE();
+    case 753:
+      if (lookahead == 'e') ADVANCE(899);
+      END_STATE();
+    case 754:
       if (lookahead == 'n') ADVANCE(900);
       END_STATE();
-    case 781:
-      if (lookahead == 't') ADVANCE(901);
+    case 755:
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
-    case 782:
-      ACCEPT_TOKEN(anon_sym_ground);
+    case 756:
+      if (lookahead == 'd') ADVANCE(901);
       END_STATE();
-    case 783:
-      if (lookahead == 'p') ADVANCE(902);
+    case 757:
+      if (lookahead == 'r') ADVANCE(902);
       END_STATE();
-    case 784:
-      if (lookahead == 'u') ADVANCE(903);
+    case 758:
+      if (lookahead == 'o') ADVANCE(903);
       END_STATE();
-    case 785:
-      if (lookahead == 'r') ADVANCE(904);
+    case 759:
+      if (lookahead == 'd') ADVANCE(904);
       END_STATE();
-    case 786:
-      ACCEPT_TOKEN(anon_sym_height);
+    case 760:
+      if (lookahead == 'h') ADVANCE(905);
       END_STATE();
-    case 787:
-      ACCEPT_TOKEN(anon_sym_holder);
-      END_STATE();
-    case 788:
-      if (lookahead == 'n') ADVANCE(905);
-      END_STATE();
-    case 789:
+    case 761:
       if (lookahead == 'r') ADVANCE(906);
       END_STATE();
-    case 790:
-      if (lookahead == 'd') ADVANCE(907);
+    case 762:
+      if (lookahead == 'h') ADVANCE(907);
       END_STATE();
-    case 791:
-      if (lookahead == 'm') ADVANCE(908);
+    case 763:
+      if (lookahead == 'g') ADVANCE(908);
       END_STATE();
-    case 792:
-      if (lookahead == 'i') ADVANCE(909);
-      if (lookahead == 'o') ADVANCE(910);
+    case 764:
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
-    case 793:
-      ACCEPT_TOKEN(anon_sym_jumper);
+    case 765:
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
-    case 794:
-      if (lookahead == 'i') ADVANCE(911);
+    case 766:
+      if (lookahead == 'c') ADVANCE(909);
+      if (lookahead == 'm') ADVANCE(910);
       END_STATE();
-    case 795:
-      if (lookahead == 'o') ADVANCE(912);
+    case 767:
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
-    case 796:
-      if (lookahead == 'e') ADVANCE(913);
+    case 768:
+      if (lookahead == 'a') ADVANCE(911);
       END_STATE();
-    case 797:
+    case 769:
+      if (lookahead == 'a') ADVANCE(912);
+      END_STATE();
+    case 770:
+      ACCEPT_TOKEN(anon_sym_under);
+      END_STATE();
+    case 771:
+      ACCEPT_TOKEN(anon_sym_until);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_valid);
+      END_STATE();
+    case 773:
+      if (lookahead == 'n') ADVANCE(913);
+      END_STATE();
+    case 774:
       if (lookahead == 'i') ADVANCE(914);
       END_STATE();
-    case 798:
-      if (lookahead == 'a') ADVANCE(915);
+    case 775:
+      if (lookahead == 'c') ADVANCE(915);
       END_STATE();
-    case 799:
-      if (lookahead == 'm') ADVANCE(916);
+    case 776:
+      if (lookahead == 'g') ADVANCE(916);
       END_STATE();
-    case 800:
-      ACCEPT_TOKEN(anon_sym_medium);
+    case 777:
+      if (lookahead == 'e') ADVANCE(917);
       END_STATE();
-    case 801:
-      if (lookahead == 'l') ADVANCE(917);
+    case 778:
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
-    case 802:
-      if (lookahead == 't') ADVANCE(918);
+    case 779:
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
-    case 803:
-      if (lookahead == 'g') ADVANCE(919);
+    case 780:
+      if (lookahead == 'n') ADVANCE(918);
       END_STATE();
-    case 804:
+    case 781:
+      ACCEPT_TOKEN(anon_sym_accept);
+      END_STATE();
+    case 782:
+      if (lookahead == 'c') ADVANCE(919);
+      END_STATE();
+    case 783:
       if (lookahead == 'r') ADVANCE(920);
       END_STATE();
-    case 805:
-      ACCEPT_TOKEN(anon_sym_output);
-      END_STATE();
-    case 806:
-      ACCEPT_TOKEN(anon_sym_passes);
-      END_STATE();
-    case 807:
+    case 784:
       if (lookahead == 't') ADVANCE(921);
       END_STATE();
-    case 808:
-      ACCEPT_TOKEN(anon_sym_places);
+    case 785:
+      if (lookahead == 't') ADVANCE(922);
       END_STATE();
-    case 809:
-      if (lookahead == 'o') ADVANCE(922);
+    case 786:
+      if (lookahead == 't') ADVANCE(923);
       END_STATE();
-    case 810:
-      if (lookahead == 'l') ADVANCE(923);
+    case 787:
+      if (lookahead == 'i') ADVANCE(924);
       END_STATE();
-    case 811:
-      if (lookahead == 'e') ADVANCE(924);
+    case 788:
+      if (lookahead == 'a') ADVANCE(925);
       END_STATE();
-    case 812:
-      if (lookahead == 't') ADVANCE(925);
+    case 789:
+      if (lookahead == 'i') ADVANCE(926);
       END_STATE();
-    case 813:
-      ACCEPT_TOKEN(anon_sym_public);
+    case 790:
+      if (lookahead == 'i') ADVANCE(927);
       END_STATE();
-    case 814:
-      if (lookahead == 'r') ADVANCE(926);
+    case 791:
+      if (lookahead == 'd') ADVANCE(928);
       END_STATE();
-    case 815:
-      if (lookahead == 'n') ADVANCE(927);
+    case 792:
+      if (lookahead == 'n') ADVANCE(929);
       END_STATE();
-    case 816:
-      ACCEPT_TOKEN(anon_sym_radius);
+    case 793:
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
-    case 817:
-      ACCEPT_TOKEN(anon_sym_rating);
+    case 794:
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
-    case 818:
-      if (lookahead == 'n') ADVANCE(928);
+    case 795:
+      if (lookahead == 'n') ADVANCE(930);
       END_STATE();
-    case 819:
-      if (lookahead == 'g') ADVANCE(929);
-      END_STATE();
-    case 820:
-      if (lookahead == 'e') ADVANCE(930);
-      END_STATE();
-    case 821:
+    case 796:
+      ACCEPT_TOKEN(anon_sym_branch);
       if (lookahead == 'e') ADVANCE(931);
       END_STATE();
-    case 822:
-      if (lookahead == 'e') ADVANCE(932);
+    case 797:
+      if (lookahead == 'g') ADVANCE(932);
       END_STATE();
-    case 823:
-      if (lookahead == 'n') ADVANCE(933);
+    case 798:
+      if (lookahead == 'a') ADVANCE(933);
       END_STATE();
-    case 824:
-      if (lookahead == 't') ADVANCE(934);
+    case 799:
+      if (lookahead == 'r') ADVANCE(934);
       END_STATE();
-    case 825:
-      if (lookahead == 's') ADVANCE(935);
+    case 800:
+      if (lookahead == 'e') ADVANCE(935);
       END_STATE();
-    case 826:
-      if (lookahead == 'a') ADVANCE(936);
+    case 801:
+      if (lookahead == 'i') ADVANCE(936);
       END_STATE();
-    case 827:
-      if (lookahead == 'n') ADVANCE(937);
+    case 802:
+      if (lookahead == 'a') ADVANCE(937);
       END_STATE();
-    case 828:
-      if (lookahead == 'i') ADVANCE(938);
+    case 803:
+      if (lookahead == 'e') ADVANCE(938);
       END_STATE();
-    case 829:
-      if (lookahead == 't') ADVANCE(939);
+    case 804:
+      if (lookahead == 'i') ADVANCE(939);
       END_STATE();
-    case 830:
-      if (lookahead == 'n') ADVANCE(940);
+    case 805:
+      if (lookahead == 't') ADVANCE(940);
       END_STATE();
-    case 831:
-      if (lookahead == '-') ADVANCE(941);
+    case 806:
+      if (lookahead == 'e') ADVANCE(941);
       END_STATE();
-    case 832:
-      if (lookahead == 'e') ADVANCE(942);
+    case 807:
+      if (lookahead == 't') ADVANCE(942);
       END_STATE();
-    case 833:
-      if (lookahead == 'i') ADVANCE(943);
+    case 808:
+      if (lookahead == 'u') ADVANCE(943);
       END_STATE();
-    case 834:
-      ACCEPT_TOKEN(anon_sym_series);
+    case 809:
+      if (lookahead == 't') ADVANCE(944);
       END_STATE();
-    case 835:
-      if (lookahead == 'e') ADVANCE(944);
+    case 810:
+      if (lookahead == 'd') ADVANCE(945);
+      if (lookahead == 'r') ADVANCE(946);
       END_STATE();
-    case 836:
-      if (lookahead == 'n') ADVANCE(945);
-      END_STATE();
-    case 837:
-      ACCEPT_TOKEN(anon_sym_shared);
-      END_STATE();
-    case 838:
-      if (lookahead == 'o') ADVANCE(946);
-      END_STATE();
-    case 839:
-      ACCEPT_TOKEN(anon_sym_source);
-      END_STATE();
-    case 840:
+    case 811:
       if (lookahead == 'g') ADVANCE(947);
       END_STATE();
-    case 841:
-      ACCEPT_TOKEN(anon_sym_spread);
+    case 812:
+      if (lookahead == 'u') ADVANCE(948);
       END_STATE();
-    case 842:
-      if (lookahead == 'o') ADVANCE(948);
+    case 813:
+      if (lookahead == 's') ADVANCE(949);
       END_STATE();
-    case 843:
-      if (lookahead == 'n') ADVANCE(949);
+    case 814:
+      if (lookahead == 'r') ADVANCE(950);
       END_STATE();
-    case 844:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(950);
+    case 815:
+      if (lookahead == 'e') ADVANCE(951);
       END_STATE();
-    case 845:
-      ACCEPT_TOKEN(anon_sym_switch);
+    case 816:
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
-    case 846:
-      if (lookahead == 'a') ADVANCE(951);
+    case 817:
+      if (lookahead == 'e') ADVANCE(952);
       END_STATE();
-    case 847:
-      if (lookahead == 'o') ADVANCE(952);
+    case 818:
+      if (lookahead == 'e') ADVANCE(953);
       END_STATE();
-    case 848:
-      if (lookahead == 'h') ADVANCE(953);
+    case 819:
+      if (lookahead == 'i') ADVANCE(954);
       END_STATE();
-    case 849:
-      if (lookahead == 'e') ADVANCE(954);
+    case 820:
+      if (lookahead == 'y') ADVANCE(955);
       END_STATE();
-    case 850:
-      if (lookahead == 'i') ADVANCE(955);
+    case 821:
+      if (lookahead == 'c') ADVANCE(956);
       END_STATE();
-    case 851:
-      if (lookahead == 'y') ADVANCE(956);
+    case 822:
+      if (lookahead == 'r') ADVANCE(957);
       END_STATE();
-    case 852:
-      if (lookahead == 'l') ADVANCE(957);
+    case 823:
+      if (lookahead == 'e') ADVANCE(958);
       END_STATE();
-    case 853:
-      if (lookahead == 't') ADVANCE(958);
+    case 824:
+      if (lookahead == 'n') ADVANCE(959);
       END_STATE();
-    case 854:
-      if (lookahead == 't') ADVANCE(959);
-      END_STATE();
-    case 855:
+    case 825:
       if (lookahead == 'e') ADVANCE(960);
       END_STATE();
-    case 856:
-      if (lookahead == 'n') ADVANCE(961);
+    case 826:
+      if (lookahead == 's') ADVANCE(961);
       END_STATE();
-    case 857:
-      ACCEPT_TOKEN(anon_sym_within);
+    case 827:
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
-    case 858:
-      if (lookahead == 'y') ADVANCE(962);
+    case 828:
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
-    case 859:
-      ACCEPT_TOKEN(anon_sym_adapter);
+    case 829:
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
-    case 860:
-      ACCEPT_TOKEN(anon_sym_against);
+    case 830:
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
-    case 861:
-      if (lookahead == 'e') ADVANCE(963);
+    case 831:
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
-    case 862:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 832:
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
-    case 863:
-      if (lookahead == 'e') ADVANCE(964);
+    case 833:
+      if (lookahead == 'c') ADVANCE(962);
       END_STATE();
-    case 864:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 834:
+      if (lookahead == 'd') ADVANCE(963);
       END_STATE();
-    case 865:
-      if (lookahead == 't') ADVANCE(965);
+    case 835:
+      if (lookahead == 'p') ADVANCE(964);
       END_STATE();
-    case 866:
-      if (lookahead == 'n') ADVANCE(966);
+    case 836:
+      if (lookahead == 'n') ADVANCE(965);
       END_STATE();
-    case 867:
-      if (lookahead == 't') ADVANCE(967);
+    case 837:
+      if (lookahead == 't') ADVANCE(966);
       END_STATE();
-    case 868:
-      if (lookahead == 'e') ADVANCE(968);
+    case 838:
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
-    case 869:
-      if (lookahead == 's') ADVANCE(969);
+    case 839:
+      if (lookahead == 'p') ADVANCE(967);
       END_STATE();
-    case 870:
-      if (lookahead == 't') ADVANCE(970);
+    case 840:
+      if (lookahead == 'u') ADVANCE(968);
       END_STATE();
-    case 871:
-      if (lookahead == 't') ADVANCE(971);
+    case 841:
+      if (lookahead == 'r') ADVANCE(969);
       END_STATE();
-    case 872:
-      ACCEPT_TOKEN(anon_sym_carrier);
+    case 842:
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(970);
       END_STATE();
-    case 873:
-      ACCEPT_TOKEN(anon_sym_cascade);
+    case 843:
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
-    case 874:
-      if (lookahead == 'c') ADVANCE(972);
+    case 844:
+      if (lookahead == 'n') ADVANCE(971);
       END_STATE();
-    case 875:
-      if (lookahead == 't') ADVANCE(973);
+    case 845:
+      if (lookahead == 'n') ADVANCE(972);
       END_STATE();
-    case 876:
-      if (lookahead == 'r') ADVANCE(974);
+    case 846:
+      if (lookahead == 'r') ADVANCE(973);
       END_STATE();
-    case 877:
-      if (lookahead == 'o') ADVANCE(975);
+    case 847:
+      if (lookahead == 'd') ADVANCE(974);
       END_STATE();
-    case 878:
-      if (lookahead == 'o') ADVANCE(976);
+    case 848:
+      if (lookahead == 'm') ADVANCE(975);
       END_STATE();
-    case 879:
-      if (lookahead == 'n') ADVANCE(977);
+    case 849:
+      if (lookahead == 'i') ADVANCE(976);
+      if (lookahead == 'o') ADVANCE(977);
       END_STATE();
-    case 880:
-      if (lookahead == 'o') ADVANCE(978);
+    case 850:
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
-    case 881:
-      if (lookahead == 'c') ADVANCE(979);
+    case 851:
+      if (lookahead == 'i') ADVANCE(978);
       END_STATE();
-    case 882:
-      if (lookahead == 'e') ADVANCE(980);
+    case 852:
+      if (lookahead == 'o') ADVANCE(979);
       END_STATE();
-    case 883:
-      ACCEPT_TOKEN(anon_sym_coupled);
+    case 853:
+      if (lookahead == 'd') ADVANCE(980);
       END_STATE();
-    case 884:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 885:
+    case 854:
       if (lookahead == 'e') ADVANCE(981);
       END_STATE();
-    case 886:
-      if (lookahead == 't') ADVANCE(982);
+    case 855:
+      if (lookahead == 'i') ADVANCE(982);
       END_STATE();
-    case 887:
-      if (lookahead == 'r') ADVANCE(983);
+    case 856:
+      if (lookahead == 'u') ADVANCE(983);
       END_STATE();
-    case 888:
-      if (lookahead == 'r') ADVANCE(984);
+    case 857:
+      if (lookahead == 'a') ADVANCE(984);
       END_STATE();
-    case 889:
-      if (lookahead == 'v') ADVANCE(985);
+    case 858:
+      if (lookahead == 'm') ADVANCE(985);
       END_STATE();
-    case 890:
-      if (lookahead == 'e') ADVANCE(986);
+    case 859:
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
-    case 891:
-      if (lookahead == 'e') ADVANCE(987);
+    case 860:
+      if (lookahead == 'l') ADVANCE(986);
       END_STATE();
-    case 892:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 861:
+      if (lookahead == 't') ADVANCE(987);
       END_STATE();
-    case 893:
-      if (lookahead == 'r') ADVANCE(988);
+    case 862:
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
-    case 894:
-      ACCEPT_TOKEN(anon_sym_edition);
+    case 863:
+      if (lookahead == 'g') ADVANCE(988);
       END_STATE();
-    case 895:
-      if (lookahead == 'n') ADVANCE(989);
+    case 864:
+      if (lookahead == 'r') ADVANCE(989);
       END_STATE();
-    case 896:
-      if (lookahead == 'e') ADVANCE(990);
+    case 865:
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
-    case 897:
-      if (lookahead == 'k') ADVANCE(991);
+    case 866:
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
-    case 898:
-      ACCEPT_TOKEN(anon_sym_forward);
+    case 867:
+      if (lookahead == 't') ADVANCE(990);
       END_STATE();
-    case 899:
-      if (lookahead == 'a') ADVANCE(992);
+    case 868:
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
-    case 900:
-      if (lookahead == 'c') ADVANCE(993);
+    case 869:
+      if (lookahead == 'o') ADVANCE(991);
       END_STATE();
-    case 901:
-      if (lookahead == 'o') ADVANCE(994);
+    case 870:
+      if (lookahead == 'l') ADVANCE(992);
       END_STATE();
-    case 902:
-      if (lookahead == 'e') ADVANCE(995);
+    case 871:
+      if (lookahead == 'e') ADVANCE(993);
       END_STATE();
-    case 903:
-      if (lookahead == 'b') ADVANCE(996);
+    case 872:
+      if (lookahead == 't') ADVANCE(994);
       END_STATE();
-    case 904:
-      if (lookahead == 'b') ADVANCE(997);
+    case 873:
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
-    case 905:
-      if (lookahead == 'c') ADVANCE(998);
+    case 874:
+      if (lookahead == 'r') ADVANCE(995);
       END_STATE();
-    case 906:
+    case 875:
+      if (lookahead == 'n') ADVANCE(996);
+      END_STATE();
+    case 876:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 877:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 878:
+      if (lookahead == 'n') ADVANCE(997);
+      END_STATE();
+    case 879:
+      if (lookahead == 'g') ADVANCE(998);
+      END_STATE();
+    case 880:
       if (lookahead == 'e') ADVANCE(999);
       END_STATE();
-    case 907:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 908:
+    case 881:
       if (lookahead == 'e') ADVANCE(1000);
       END_STATE();
-    case 909:
-      if (lookahead == 'o') ADVANCE(1001);
+    case 882:
+      if (lookahead == 'e') ADVANCE(1001);
       END_STATE();
-    case 910:
-      if (lookahead == 'r') ADVANCE(1002);
+    case 883:
+      if (lookahead == 'n') ADVANCE(1002);
       END_STATE();
-    case 911:
-      if (lookahead == 'c') ADVANCE(1003);
+    case 884:
+      if (lookahead == 't') ADVANCE(1003);
       END_STATE();
-    case 912:
-      if (lookahead == 'r') ADVANCE(1004);
+    case 885:
+      if (lookahead == 's') ADVANCE(1004);
       END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_licence);
+    case 886:
+      if (lookahead == 'a') ADVANCE(1005);
       END_STATE();
-    case 914:
-      if (lookahead == 't') ADVANCE(1005);
-      END_STATE();
-    case 915:
+    case 887:
       if (lookahead == 'n') ADVANCE(1006);
       END_STATE();
-    case 916:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 917:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 918:
+    case 888:
       if (lookahead == 'i') ADVANCE(1007);
       END_STATE();
-    case 919:
-      if (lookahead == 'e') ADVANCE(1008);
+    case 889:
+      if (lookahead == 't') ADVANCE(1008);
       END_STATE();
-    case 920:
-      if (lookahead == 'e') ADVANCE(1009);
+    case 890:
+      if (lookahead == 'n') ADVANCE(1009);
       END_STATE();
-    case 921:
-      if (lookahead == 'i') ADVANCE(1010);
+    case 891:
+      if (lookahead == '-') ADVANCE(1010);
       END_STATE();
-    case 922:
-      if (lookahead == 'n') ADVANCE(1011);
+    case 892:
+      if (lookahead == 'e') ADVANCE(1011);
       END_STATE();
-    case 923:
+    case 893:
       if (lookahead == 'i') ADVANCE(1012);
       END_STATE();
+    case 894:
+      ACCEPT_TOKEN(anon_sym_series);
+      END_STATE();
+    case 895:
+      if (lookahead == 'e') ADVANCE(1013);
+      END_STATE();
+    case 896:
+      if (lookahead == 'n') ADVANCE(1014);
+      END_STATE();
+    case 897:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 898:
+      if (lookahead == 'o') ADVANCE(1015);
+      END_STATE();
+    case 899:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 900:
+      if (lookahead == 'g') ADVANCE(1016);
+      END_STATE();
+    case 901:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
+    case 902:
+      if (lookahead == 'o') ADVANCE(1017);
+      END_STATE();
+    case 903:
+      if (lookahead == 'n') ADVANCE(1018);
+      END_STATE();
+    case 904:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1019);
+      END_STATE();
+    case 905:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
+    case 906:
+      if (lookahead == 'a') ADVANCE(1020);
+      END_STATE();
+    case 907:
+      if (lookahead == 'o') ADVANCE(1021);
+      END_STATE();
+    case 908:
+      if (lookahead == 'h') ADVANCE(1022);
+      END_STATE();
+    case 909:
+      if (lookahead == 'e') ADVANCE(1023);
+      END_STATE();
+    case 910:
+      if (lookahead == 'i') ADVANCE(1024);
+      END_STATE();
+    case 911:
+      if (lookahead == 'y') ADVANCE(1025);
+      END_STATE();
+    case 912:
+      if (lookahead == 'l') ADVANCE(1026);
+      END_STATE();
+    case 913:
+      if (lookahead == 't') ADVANCE(1027);
+      END_STATE();
+    case 914:
+      if (lookahead == 't') ADVANCE(1028);
+      END_STATE();
+    case 915:
+      if (lookahead == 'a') ADVANCE(1029);
+      END_STATE();
+    case 916:
+      if (lookahead == 'e') ADVANCE(1030);
+      END_STATE();
+    case 917:
+      if (lookahead == 'n') ADVANCE(1031);
+      END_STATE();
+    case 918:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 919:
+      if (lookahead == 'y') ADVANCE(1032);
+      END_STATE();
+    case 920:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 921:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 922:
+      if (lookahead == 'e') ADVANCE(1033);
+      END_STATE();
+    case 923:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
     case 924:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
     case 925:
-      if (lookahead == 'o') ADVANCE(1013);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 926:
-      if (lookahead == 'u') ADVANCE(1014);
-      END_STATE();
-    case 927:
-      if (lookahead == 'g') ADVANCE(1015);
-      END_STATE();
-    case 928:
-      if (lookahead == 'c') ADVANCE(1016);
-      END_STATE();
-    case 929:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1017);
-      END_STATE();
-    case 930:
-      if (lookahead == 'd') ADVANCE(1018);
-      END_STATE();
-    case 931:
-      if (lookahead == 'd') ADVANCE(1019);
-      END_STATE();
-    case 932:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == 'r') ADVANCE(1020);
-      END_STATE();
-    case 933:
-      if (lookahead == 'c') ADVANCE(1021);
-      END_STATE();
-    case 934:
-      if (lookahead == 'e') ADVANCE(1022);
-      if (lookahead == 'i') ADVANCE(1023);
-      END_STATE();
-    case 935:
-      ACCEPT_TOKEN(anon_sym_rejects);
-      END_STATE();
-    case 936:
-      if (lookahead == 'b') ADVANCE(1024);
-      END_STATE();
-    case 937:
-      if (lookahead == 't') ADVANCE(1025);
-      END_STATE();
-    case 938:
-      if (lookahead == 'v') ADVANCE(1026);
-      END_STATE();
-    case 939:
-      if (lookahead == 'i') ADVANCE(1027);
-      END_STATE();
-    case 940:
-      if (lookahead == 'c') ADVANCE(1028);
-      END_STATE();
-    case 941:
-      if (lookahead == 'l') ADVANCE(1029);
-      END_STATE();
-    case 942:
-      if (lookahead == 'd') ADVANCE(1030);
-      END_STATE();
-    case 943:
-      if (lookahead == 'v') ADVANCE(1031);
-      END_STATE();
-    case 944:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 945:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 946:
-      if (lookahead == 'i') ADVANCE(1032);
-      END_STATE();
-    case 947:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 948:
-      if (lookahead == 'c') ADVANCE(1033);
-      END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_station);
-      END_STATE();
-    case 950:
-      if (lookahead == 'd') ADVANCE(1034);
-      END_STATE();
-    case 951:
       if (lookahead == 't') ADVANCE(1035);
       END_STATE();
-    case 952:
-      if (lookahead == 'l') ADVANCE(1036);
+    case 927:
+      if (lookahead == 'n') ADVANCE(1036);
       END_STATE();
-    case 953:
-      ACCEPT_TOKEN(anon_sym_through);
+    case 928:
+      if (lookahead == 't') ADVANCE(1037);
       END_STATE();
-    case 954:
-      if (lookahead == 'i') ADVANCE(1037);
+    case 929:
+      if (lookahead == 'e') ADVANCE(1038);
       END_STATE();
-    case 955:
-      if (lookahead == 't') ADVANCE(1038);
+    case 930:
+      if (lookahead == 'g') ADVANCE(1039);
       END_STATE();
-    case 956:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
+    case 931:
+      if (lookahead == 's') ADVANCE(1040);
       END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_typical);
+    case 932:
+      if (lookahead == 't') ADVANCE(1041);
       END_STATE();
-    case 958:
-      ACCEPT_TOKEN(anon_sym_variant);
+    case 933:
+      if (lookahead == 't') ADVANCE(1042);
       END_STATE();
-    case 959:
-      if (lookahead == 'y') ADVANCE(1039);
+    case 934:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 960:
-      ACCEPT_TOKEN(anon_sym_voltage);
+    case 935:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 961:
-      if (lookahead == 'g') ADVANCE(1040);
+    case 936:
+      if (lookahead == 'c') ADVANCE(1043);
       END_STATE();
-    case 962:
-      ACCEPT_TOKEN(anon_sym_accuracy);
+    case 937:
+      if (lookahead == 't') ADVANCE(1044);
       END_STATE();
-    case 963:
-      if (lookahead == 'd') ADVANCE(1041);
+    case 938:
+      if (lookahead == 'r') ADVANCE(1045);
       END_STATE();
-    case 964:
-      if (lookahead == 'r') ADVANCE(1042);
-      END_STATE();
-    case 965:
-      if (lookahead == 'y') ADVANCE(1043);
-      END_STATE();
-    case 966:
-      if (lookahead == 'g') ADVANCE(1044);
-      END_STATE();
-    case 967:
-      if (lookahead == 'h') ADVANCE(1045);
-      END_STATE();
-    case 968:
-      ACCEPT_TOKEN(anon_sym_baseline);
-      END_STATE();
-    case 969:
-      ACCEPT_TOKEN(anon_sym_branches);
-      END_STATE();
-    case 970:
+    case 939:
       if (lookahead == 'o') ADVANCE(1046);
       END_STATE();
-    case 971:
-      if (lookahead == 'e') ADVANCE(1047);
+    case 940:
+      if (lookahead == 'o') ADVANCE(1047);
       END_STATE();
-    case 972:
-      if (lookahead == 'a') ADVANCE(1048);
+    case 941:
+      if (lookahead == 'n') ADVANCE(1048);
       END_STATE();
-    case 973:
+    case 942:
       if (lookahead == 'o') ADVANCE(1049);
       END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_combiner);
+    case 943:
+      if (lookahead == 'c') ADVANCE(1050);
       END_STATE();
-    case 975:
-      if (lookahead == 'n') ADVANCE(1050);
+    case 944:
+      if (lookahead == 'e') ADVANCE(1051);
       END_STATE();
-    case 976:
-      if (lookahead == 'r') ADVANCE(1051);
+    case 945:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 977:
-      if (lookahead == 'c') ADVANCE(1052);
+    case 946:
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
-    case 978:
-      if (lookahead == 'r') ADVANCE(1053);
+    case 947:
+      if (lookahead == 'e') ADVANCE(1052);
       END_STATE();
-    case 979:
-      if (lookahead == 't') ADVANCE(1054);
+    case 948:
+      if (lookahead == 't') ADVANCE(1053);
       END_STATE();
-    case 980:
-      if (lookahead == 'd') ADVANCE(1055);
+    case 949:
+      ACCEPT_TOKEN(anon_sym_degrees);
       END_STATE();
-    case 981:
-      ACCEPT_TOKEN(anon_sym_coverage);
+    case 950:
+      if (lookahead == 'e') ADVANCE(1054);
       END_STATE();
-    case 982:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 951:
+      ACCEPT_TOKEN(anon_sym_desense);
       END_STATE();
-    case 983:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 952:
+      if (lookahead == 'r') ADVANCE(1055);
       END_STATE();
-    case 984:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 953:
+      if (lookahead == 'r') ADVANCE(1056);
       END_STATE();
-    case 985:
-      if (lookahead == 'i') ADVANCE(1056);
+    case 954:
+      if (lookahead == 'v') ADVANCE(1057);
       END_STATE();
-    case 986:
-      if (lookahead == 'd') ADVANCE(1057);
+    case 955:
+      if (lookahead == 'e') ADVANCE(1058);
       END_STATE();
-    case 987:
-      ACCEPT_TOKEN(anon_sym_distance);
+    case 956:
+      if (lookahead == 'e') ADVANCE(1059);
       END_STATE();
-    case 988:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+    case 957:
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
-    case 989:
-      if (lookahead == 'c') ADVANCE(1058);
+    case 958:
+      if (lookahead == 'r') ADVANCE(1060);
       END_STATE();
-    case 990:
-      ACCEPT_TOKEN(anon_sym_equalise);
+    case 959:
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
-    case 991:
-      ACCEPT_TOKEN(anon_sym_foldback);
+    case 960:
+      if (lookahead == 'n') ADVANCE(1061);
       END_STATE();
-    case 992:
-      if (lookahead == 'c') ADVANCE(1059);
+    case 961:
+      if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
-    case 993:
-      if (lookahead == 'y') ADVANCE(1060);
+    case 962:
+      if (lookahead == 'k') ADVANCE(1063);
       END_STATE();
-    case 994:
-      if (lookahead == 'r') ADVANCE(1061);
+    case 963:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 995:
-      if (lookahead == 'n') ADVANCE(1062);
-      END_STATE();
-    case 996:
-      if (lookahead == 'u') ADVANCE(1063);
-      END_STATE();
-    case 997:
+    case 964:
       if (lookahead == 'a') ADVANCE(1064);
       END_STATE();
-    case 998:
-      if (lookahead == 'e') ADVANCE(1065);
+    case 965:
+      if (lookahead == 'c') ADVANCE(1065);
       END_STATE();
-    case 999:
-      if (lookahead == 's') ADVANCE(1066);
+    case 966:
+      if (lookahead == 'o') ADVANCE(1066);
       END_STATE();
-    case 1000:
-      if (lookahead == 'n') ADVANCE(1067);
+    case 967:
+      if (lookahead == 'e') ADVANCE(1067);
       END_STATE();
-    case 1001:
-      if (lookahead == 'n') ADVANCE(1068);
+    case 968:
+      if (lookahead == 'b') ADVANCE(1068);
       END_STATE();
-    case 1002:
-      ACCEPT_TOKEN(anon_sym_isolator);
+    case 969:
+      if (lookahead == 'b') ADVANCE(1069);
       END_STATE();
-    case 1003:
-      if (lookahead == 't') ADVANCE(1069);
+    case 970:
+      if (lookahead == 'a') ADVANCE(1070);
       END_STATE();
-    case 1004:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+    case 971:
+      if (lookahead == 't') ADVANCE(1071);
       END_STATE();
-    case 1005:
-      if (lookahead == 'y') ADVANCE(1070);
+    case 972:
+      if (lookahead == 'c') ADVANCE(1072);
       END_STATE();
-    case 1006:
-      if (lookahead == 'g') ADVANCE(1071);
+    case 973:
+      if (lookahead == 'e') ADVANCE(1073);
       END_STATE();
-    case 1007:
-      if (lookahead == 'o') ADVANCE(1072);
+    case 974:
+      ACCEPT_TOKEN(anon_sym_instead);
       END_STATE();
-    case 1008:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+    case 975:
+      if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
-    case 1009:
-      if (lookahead == 's') ADVANCE(1073);
+    case 976:
+      if (lookahead == 'o') ADVANCE(1075);
       END_STATE();
-    case 1010:
-      if (lookahead == 'v') ADVANCE(1074);
-      END_STATE();
-    case 1011:
-      ACCEPT_TOKEN(anon_sym_position);
-      END_STATE();
-    case 1012:
-      if (lookahead == 'f') ADVANCE(1075);
-      END_STATE();
-    case 1013:
+    case 977:
       if (lookahead == 'r') ADVANCE(1076);
       END_STATE();
-    case 1014:
-      if (lookahead == 'r') ADVANCE(1077);
+    case 978:
+      if (lookahead == 'c') ADVANCE(1077);
       END_STATE();
-    case 1015:
-      ACCEPT_TOKEN(anon_sym_quieting);
+    case 979:
+      if (lookahead == 'r') ADVANCE(1078);
       END_STATE();
-    case 1016:
-      if (lookahead == 'e') ADVANCE(1078);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_readings);
-      END_STATE();
-    case 1018:
-      ACCEPT_TOKEN(anon_sym_realized);
-      END_STATE();
-    case 1019:
-      ACCEPT_TOKEN(anon_sym_recalled);
-      END_STATE();
-    case 1020:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1021:
+    case 980:
       if (lookahead == 'e') ADVANCE(1079);
       END_STATE();
-    case 1022:
-      if (lookahead == 'd') ADVANCE(1080);
+    case 981:
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
-    case 1023:
-      if (lookahead == 'o') ADVANCE(1081);
+    case 982:
+      if (lookahead == 't') ADVANCE(1080);
       END_STATE();
-    case 1024:
-      if (lookahead == 'i') ADVANCE(1082);
+    case 983:
+      if (lookahead == 'd') ADVANCE(1081);
       END_STATE();
-    case 1025:
+    case 984:
+      if (lookahead == 'n') ADVANCE(1082);
+      END_STATE();
+    case 985:
+      ACCEPT_TOKEN(anon_sym_maximum);
+      END_STATE();
+    case 986:
+      ACCEPT_TOKEN(anon_sym_nominal);
+      END_STATE();
+    case 987:
       if (lookahead == 'i') ADVANCE(1083);
       END_STATE();
-    case 1026:
-      if (lookahead == 'i') ADVANCE(1084);
+    case 988:
+      if (lookahead == 'e') ADVANCE(1084);
       END_STATE();
-    case 1027:
-      if (lookahead == 'o') ADVANCE(1085);
+    case 989:
+      if (lookahead == 'e') ADVANCE(1085);
       END_STATE();
-    case 1028:
-      if (lookahead == 'e') ADVANCE(1086);
+    case 990:
+      if (lookahead == 'i') ADVANCE(1086);
       END_STATE();
-    case 1029:
-      if (lookahead == 'o') ADVANCE(1087);
+    case 991:
+      if (lookahead == 'n') ADVANCE(1087);
       END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 1031:
+    case 992:
       if (lookahead == 'i') ADVANCE(1088);
       END_STATE();
-    case 1032:
-      if (lookahead == 's') ADVANCE(1089);
+    case 993:
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
-    case 1033:
-      if (lookahead == 'e') ADVANCE(1090);
+    case 994:
+      if (lookahead == 'o') ADVANCE(1089);
       END_STATE();
-    case 1034:
-      if (lookahead == 'i') ADVANCE(1091);
+    case 995:
+      if (lookahead == 'u') ADVANCE(1090);
       END_STATE();
-    case 1035:
-      if (lookahead == 'u') ADVANCE(1092);
+    case 996:
+      if (lookahead == 'g') ADVANCE(1091);
       END_STATE();
-    case 1036:
-      if (lookahead == 'd') ADVANCE(1093);
+    case 997:
+      if (lookahead == 'c') ADVANCE(1092);
       END_STATE();
-    case 1037:
-      if (lookahead == 'v') ADVANCE(1094);
+    case 998:
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1093);
       END_STATE();
-    case 1038:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == 't') ADVANCE(1095);
+    case 999:
+      if (lookahead == 'd') ADVANCE(1094);
       END_STATE();
-    case 1039:
-      ACCEPT_TOKEN(anon_sym_velocity);
+    case 1000:
+      if (lookahead == 'd') ADVANCE(1095);
       END_STATE();
-    case 1040:
-      if (lookahead == 't') ADVANCE(1096);
+    case 1001:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1096);
+      if (lookahead == 'r') ADVANCE(1097);
       END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_allocated);
+    case 1002:
+      if (lookahead == 'c') ADVANCE(1098);
       END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+    case 1003:
+      if (lookahead == 'e') ADVANCE(1099);
+      if (lookahead == 'i') ADVANCE(1100);
       END_STATE();
-    case 1043:
-      ACCEPT_TOKEN(anon_sym_authority);
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 1044:
-      ACCEPT_TOKEN(anon_sym_averaging);
+    case 1005:
+      if (lookahead == 'b') ADVANCE(1101);
       END_STATE();
-    case 1045:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+    case 1006:
+      if (lookahead == 't') ADVANCE(1102);
       END_STATE();
-    case 1046:
-      if (lookahead == 'n') ADVANCE(1097);
+    case 1007:
+      if (lookahead == 'v') ADVANCE(1103);
       END_STATE();
-    case 1047:
-      if (lookahead == 'd') ADVANCE(1098);
+    case 1008:
+      if (lookahead == 'i') ADVANCE(1104);
       END_STATE();
-    case 1048:
-      if (lookahead == 't') ADVANCE(1099);
+    case 1009:
+      if (lookahead == 'c') ADVANCE(1105);
       END_STATE();
-    case 1049:
-      if (lookahead == 'r') ADVANCE(1100);
+    case 1010:
+      if (lookahead == 'l') ADVANCE(1106);
       END_STATE();
-    case 1050:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1011:
+      if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
-    case 1051:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1012:
+      if (lookahead == 'v') ADVANCE(1108);
       END_STATE();
-    case 1052:
-      if (lookahead == 'e') ADVANCE(1101);
+    case 1013:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 1053:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 1014:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 1054:
-      if (lookahead == 'i') ADVANCE(1102);
+    case 1015:
+      if (lookahead == 'i') ADVANCE(1109);
       END_STATE();
-    case 1055:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1016:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 1056:
-      if (lookahead == 't') ADVANCE(1103);
+    case 1017:
+      if (lookahead == 'c') ADVANCE(1110);
       END_STATE();
-    case 1057:
-      ACCEPT_TOKEN(anon_sym_displayed);
+    case 1018:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 1058:
-      if (lookahead == 'y') ADVANCE(1104);
+    case 1019:
+      if (lookahead == 'd') ADVANCE(1111);
       END_STATE();
-    case 1059:
-      if (lookahead == 'e') ADVANCE(1105);
+    case 1020:
+      if (lookahead == 't') ADVANCE(1112);
       END_STATE();
-    case 1060:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 1021:
+      if (lookahead == 'l') ADVANCE(1113);
       END_STATE();
-    case 1061:
-      ACCEPT_TOKEN(anon_sym_generator);
+    case 1022:
+      ACCEPT_TOKEN(anon_sym_through);
       END_STATE();
-    case 1062:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
-      END_STATE();
-    case 1063:
-      if (lookahead == 'r') ADVANCE(1106);
-      END_STATE();
-    case 1064:
-      if (lookahead == 'n') ADVANCE(1107);
-      END_STATE();
-    case 1065:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1066:
-      if (lookahead == 'i') ADVANCE(1108);
-      END_STATE();
-    case 1067:
-      if (lookahead == 't') ADVANCE(1109);
-      END_STATE();
-    case 1068:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1069:
-      if (lookahead == 'i') ADVANCE(1110);
-      END_STATE();
-    case 1070:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 1071:
-      if (lookahead == 'e') ADVANCE(1111);
-      END_STATE();
-    case 1072:
-      if (lookahead == 'n') ADVANCE(1112);
-      END_STATE();
-    case 1073:
-      if (lookahead == 'i') ADVANCE(1113);
-      END_STATE();
-    case 1074:
+    case 1023:
       if (lookahead == 'i') ADVANCE(1114);
       END_STATE();
-    case 1075:
-      if (lookahead == 'i') ADVANCE(1115);
+    case 1024:
+      if (lookahead == 't') ADVANCE(1115);
       END_STATE();
-    case 1076:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1025:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
-    case 1077:
-      if (lookahead == 'a') ADVANCE(1116);
+    case 1026:
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
-    case 1078:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
-    case 1079:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1028:
+      if (lookahead == 'y') ADVANCE(1116);
       END_STATE();
-    case 1080:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 1029:
+      if (lookahead == 'l') ADVANCE(1117);
       END_STATE();
-    case 1081:
-      if (lookahead == 'n') ADVANCE(1117);
+    case 1030:
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
-    case 1082:
-      if (lookahead == 'l') ADVANCE(1118);
+    case 1031:
+      if (lookahead == 'g') ADVANCE(1118);
       END_STATE();
-    case 1083:
-      if (lookahead == 'a') ADVANCE(1119);
+    case 1032:
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
-    case 1084:
-      if (lookahead == 't') ADVANCE(1120);
+    case 1033:
+      if (lookahead == 'd') ADVANCE(1119);
       END_STATE();
-    case 1085:
-      if (lookahead == 'n') ADVANCE(1121);
+    case 1034:
+      if (lookahead == 'r') ADVANCE(1120);
       END_STATE();
-    case 1086:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 1035:
+      if (lookahead == 'y') ADVANCE(1121);
       END_STATE();
-    case 1087:
-      if (lookahead == 's') ADVANCE(1122);
+    case 1036:
+      if (lookahead == 'g') ADVANCE(1122);
       END_STATE();
-    case 1088:
-      if (lookahead == 't') ADVANCE(1123);
+    case 1037:
+      if (lookahead == 'h') ADVANCE(1123);
       END_STATE();
-    case 1089:
-      if (lookahead == 'e') ADVANCE(1124);
+    case 1038:
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
-    case 1090:
-      if (lookahead == 's') ADVANCE(1125);
+    case 1039:
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
-    case 1091:
+    case 1040:
+      ACCEPT_TOKEN(anon_sym_branches);
+      END_STATE();
+    case 1041:
+      if (lookahead == 'o') ADVANCE(1124);
+      END_STATE();
+    case 1042:
+      if (lookahead == 'e') ADVANCE(1125);
+      END_STATE();
+    case 1043:
       if (lookahead == 'a') ADVANCE(1126);
       END_STATE();
+    case 1044:
+      if (lookahead == 'o') ADVANCE(1127);
+      END_STATE();
+    case 1045:
+      ACCEPT_TOKEN(anon_sym_combiner);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'n') ADVANCE(1128);
+      END_STATE();
+    case 1047:
+      if (lookahead == 'r') ADVANCE(1129);
+      END_STATE();
+    case 1048:
+      if (lookahead == 'c') ADVANCE(1130);
+      END_STATE();
+    case 1049:
+      if (lookahead == 'r') ADVANCE(1131);
+      END_STATE();
+    case 1050:
+      if (lookahead == 't') ADVANCE(1132);
+      END_STATE();
+    case 1051:
+      if (lookahead == 'd') ADVANCE(1133);
+      END_STATE();
+    case 1052:
+      ACCEPT_TOKEN(anon_sym_coverage);
+      END_STATE();
+    case 1053:
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      END_STATE();
+    case 1054:
+      if (lookahead == 'd') ADVANCE(1134);
+      END_STATE();
+    case 1055:
+      ACCEPT_TOKEN(anon_sym_diameter);
+      END_STATE();
+    case 1056:
+      ACCEPT_TOKEN(anon_sym_diplexer);
+      END_STATE();
+    case 1057:
+      if (lookahead == 'i') ADVANCE(1135);
+      END_STATE();
+    case 1058:
+      if (lookahead == 'd') ADVANCE(1136);
+      END_STATE();
+    case 1059:
+      ACCEPT_TOKEN(anon_sym_distance);
+      END_STATE();
+    case 1060:
+      ACCEPT_TOKEN(anon_sym_duplexer);
+      END_STATE();
+    case 1061:
+      if (lookahead == 'c') ADVANCE(1137);
+      END_STATE();
+    case 1062:
+      ACCEPT_TOKEN(anon_sym_equalise);
+      END_STATE();
+    case 1063:
+      ACCEPT_TOKEN(anon_sym_foldback);
+      END_STATE();
+    case 1064:
+      if (lookahead == 'c') ADVANCE(1138);
+      END_STATE();
+    case 1065:
+      if (lookahead == 'y') ADVANCE(1139);
+      END_STATE();
+    case 1066:
+      if (lookahead == 'r') ADVANCE(1140);
+      END_STATE();
+    case 1067:
+      if (lookahead == 'n') ADVANCE(1141);
+      END_STATE();
+    case 1068:
+      if (lookahead == 'u') ADVANCE(1142);
+      END_STATE();
+    case 1069:
+      if (lookahead == 'a') ADVANCE(1143);
+      END_STATE();
+    case 1070:
+      if (lookahead == 'm') ADVANCE(1144);
+      END_STATE();
+    case 1071:
+      if (lookahead == 'a') ADVANCE(1145);
+      END_STATE();
+    case 1072:
+      if (lookahead == 'e') ADVANCE(1146);
+      END_STATE();
+    case 1073:
+      if (lookahead == 's') ADVANCE(1147);
+      END_STATE();
+    case 1074:
+      if (lookahead == 'n') ADVANCE(1148);
+      END_STATE();
+    case 1075:
+      if (lookahead == 'n') ADVANCE(1149);
+      END_STATE();
+    case 1076:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1077:
+      if (lookahead == 't') ADVANCE(1150);
+      END_STATE();
+    case 1078:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 1079:
+      ACCEPT_TOKEN(anon_sym_latitude);
+      END_STATE();
+    case 1080:
+      if (lookahead == 'y') ADVANCE(1151);
+      END_STATE();
+    case 1081:
+      if (lookahead == 'e') ADVANCE(1152);
+      END_STATE();
+    case 1082:
+      if (lookahead == 'g') ADVANCE(1153);
+      END_STATE();
+    case 1083:
+      if (lookahead == 'o') ADVANCE(1154);
+      END_STATE();
+    case 1084:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 1085:
+      if (lookahead == 's') ADVANCE(1155);
+      END_STATE();
+    case 1086:
+      if (lookahead == 'v') ADVANCE(1156);
+      END_STATE();
+    case 1087:
+      ACCEPT_TOKEN(anon_sym_position);
+      END_STATE();
+    case 1088:
+      if (lookahead == 'f') ADVANCE(1157);
+      END_STATE();
+    case 1089:
+      if (lookahead == 'r') ADVANCE(1158);
+      END_STATE();
+    case 1090:
+      if (lookahead == 'r') ADVANCE(1159);
+      END_STATE();
+    case 1091:
+      ACCEPT_TOKEN(anon_sym_quieting);
+      END_STATE();
     case 1092:
-      if (lookahead == 'r') ADVANCE(1127);
+      if (lookahead == 'e') ADVANCE(1160);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1094:
-      if (lookahead == 'e') ADVANCE(1128);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1095:
-      if (lookahead == 'e') ADVANCE(1129);
+      ACCEPT_TOKEN(anon_sym_recalled);
       END_STATE();
     case 1096:
-      if (lookahead == 'h') ADVANCE(1130);
+      if (lookahead == 'f') ADVANCE(1161);
+      if (lookahead == 'l') ADVANCE(1162);
       END_STATE();
     case 1097:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1098:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'e') ADVANCE(1163);
       END_STATE();
     case 1099:
-      if (lookahead == 'e') ADVANCE(1131);
+      if (lookahead == 'd') ADVANCE(1164);
       END_STATE();
     case 1100:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 'o') ADVANCE(1165);
       END_STATE();
     case 1101:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'i') ADVANCE(1166);
       END_STATE();
     case 1102:
-      if (lookahead == 'o') ADVANCE(1132);
-      END_STATE();
-    case 1103:
-      if (lookahead == 'y') ADVANCE(1133);
-      END_STATE();
-    case 1104:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1105:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1106:
-      if (lookahead == 'b') ADVANCE(1134);
-      END_STATE();
-    case 1107:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1108:
-      if (lookahead == 's') ADVANCE(1135);
-      END_STATE();
-    case 1109:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1110:
-      if (lookahead == 'o') ADVANCE(1136);
-      END_STATE();
-    case 1111:
-      if (lookahead == 'n') ADVANCE(1137);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'a') ADVANCE(1138);
-      END_STATE();
-    case 1113:
-      if (lookahead == 's') ADVANCE(1139);
-      END_STATE();
-    case 1114:
-      if (lookahead == 't') ADVANCE(1140);
-      END_STATE();
-    case 1115:
-      if (lookahead == 'e') ADVANCE(1141);
-      END_STATE();
-    case 1116:
-      if (lookahead == 'l') ADVANCE(1142);
-      END_STATE();
-    case 1117:
-      ACCEPT_TOKEN(anon_sym_reflection);
-      END_STATE();
-    case 1118:
-      if (lookahead == 'i') ADVANCE(1143);
-      END_STATE();
-    case 1119:
-      if (lookahead == 'l') ADVANCE(1144);
-      END_STATE();
-    case 1120:
-      if (lookahead == 'y') ADVANCE(1145);
-      END_STATE();
-    case 1121:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1122:
-      if (lookahead == 's') ADVANCE(1146);
-      END_STATE();
-    case 1123:
-      if (lookahead == 'y') ADVANCE(1147);
-      END_STATE();
-    case 1124:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
-      END_STATE();
-    case 1125:
-      if (lookahead == 's') ADVANCE(1148);
-      END_STATE();
-    case 1126:
-      if (lookahead == 'm') ADVANCE(1149);
-      END_STATE();
-    case 1127:
-      if (lookahead == 'e') ADVANCE(1150);
-      END_STATE();
-    case 1128:
-      if (lookahead == 'r') ADVANCE(1151);
-      END_STATE();
-    case 1129:
-      if (lookahead == 'r') ADVANCE(1152);
-      END_STATE();
-    case 1130:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1153);
-      END_STATE();
-    case 1131:
-      ACCEPT_TOKEN(anon_sym_certificate);
-      END_STATE();
-    case 1132:
-      if (lookahead == 'n') ADVANCE(1154);
-      END_STATE();
-    case 1133:
-      ACCEPT_TOKEN(anon_sym_directivity);
-      END_STATE();
-    case 1134:
-      if (lookahead == 'a') ADVANCE(1155);
-      END_STATE();
-    case 1135:
-      if (lookahead == 't') ADVANCE(1156);
-      END_STATE();
-    case 1136:
-      if (lookahead == 'n') ADVANCE(1157);
-      END_STATE();
-    case 1137:
-      if (lookahead == 't') ADVANCE(1158);
-      END_STATE();
-    case 1138:
-      if (lookahead == 'l') ADVANCE(1159);
-      END_STATE();
-    case 1139:
-      if (lookahead == 't') ADVANCE(1160);
-      END_STATE();
-    case 1140:
-      if (lookahead == 'y') ADVANCE(1161);
-      END_STATE();
-    case 1141:
-      if (lookahead == 'r') ADVANCE(1162);
-      END_STATE();
-    case 1142:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
-      END_STATE();
-    case 1143:
-      if (lookahead == 't') ADVANCE(1163);
-      END_STATE();
-    case 1144:
-      ACCEPT_TOKEN(anon_sym_residential);
-      END_STATE();
-    case 1145:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 1148:
-      if (lookahead == 'e') ADVANCE(1164);
-      END_STATE();
-    case 1149:
-      if (lookahead == 'e') ADVANCE(1165);
-      END_STATE();
-    case 1150:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1152:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1153:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1154:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1155:
-      if (lookahead == 'n') ADVANCE(1166);
-      END_STATE();
-    case 1156:
       if (lookahead == 'i') ADVANCE(1167);
       END_STATE();
-    case 1157:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1158:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1159:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1160:
+    case 1103:
       if (lookahead == 'i') ADVANCE(1168);
       END_STATE();
-    case 1161:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 1104:
+      if (lookahead == 'o') ADVANCE(1169);
       END_STATE();
-    case 1162:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+    case 1105:
+      if (lookahead == 'e') ADVANCE(1170);
       END_STATE();
-    case 1163:
-      if (lookahead == 'y') ADVANCE(1169);
+    case 1106:
+      if (lookahead == 'o') ADVANCE(1171);
       END_STATE();
-    case 1164:
-      if (lookahead == 'd') ADVANCE(1170);
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 1165:
-      if (lookahead == 't') ADVANCE(1171);
+    case 1108:
+      if (lookahead == 'i') ADVANCE(1172);
       END_STATE();
-    case 1166:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1109:
+      if (lookahead == 's') ADVANCE(1173);
       END_STATE();
-    case 1167:
-      if (lookahead == 'v') ADVANCE(1172);
-      END_STATE();
-    case 1168:
-      if (lookahead == 'v') ADVANCE(1173);
-      END_STATE();
-    case 1169:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1170:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1171:
+    case 1110:
       if (lookahead == 'e') ADVANCE(1174);
       END_STATE();
-    case 1172:
+    case 1111:
       if (lookahead == 'i') ADVANCE(1175);
       END_STATE();
+    case 1112:
+      if (lookahead == 'u') ADVANCE(1176);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'd') ADVANCE(1177);
+      END_STATE();
+    case 1114:
+      if (lookahead == 'v') ADVANCE(1178);
+      END_STATE();
+    case 1115:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1179);
+      if (lookahead == 't') ADVANCE(1180);
+      END_STATE();
+    case 1116:
+      ACCEPT_TOKEN(anon_sym_velocity);
+      END_STATE();
+    case 1117:
+      ACCEPT_TOKEN(anon_sym_vertical);
+      END_STATE();
+    case 1118:
+      if (lookahead == 't') ADVANCE(1181);
+      END_STATE();
+    case 1119:
+      ACCEPT_TOKEN(anon_sym_allocated);
+      END_STATE();
+    case 1120:
+      ACCEPT_TOKEN(anon_sym_amplifier);
+      END_STATE();
+    case 1121:
+      ACCEPT_TOKEN(anon_sym_authority);
+      END_STATE();
+    case 1122:
+      ACCEPT_TOKEN(anon_sym_averaging);
+      END_STATE();
+    case 1123:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
+      END_STATE();
+    case 1124:
+      if (lookahead == 'n') ADVANCE(1182);
+      END_STATE();
+    case 1125:
+      if (lookahead == 'd') ADVANCE(1183);
+      END_STATE();
+    case 1126:
+      if (lookahead == 't') ADVANCE(1184);
+      END_STATE();
+    case 1127:
+      if (lookahead == 'r') ADVANCE(1185);
+      END_STATE();
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1129:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 1130:
+      if (lookahead == 'e') ADVANCE(1186);
+      END_STATE();
+    case 1131:
+      ACCEPT_TOKEN(anon_sym_connector);
+      END_STATE();
+    case 1132:
+      if (lookahead == 'i') ADVANCE(1187);
+      END_STATE();
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_corrected);
+      END_STATE();
+    case 1134:
+      ACCEPT_TOKEN(anon_sym_delivered);
+      END_STATE();
+    case 1135:
+      if (lookahead == 't') ADVANCE(1188);
+      END_STATE();
+    case 1136:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 1137:
+      if (lookahead == 'y') ADVANCE(1189);
+      END_STATE();
+    case 1138:
+      if (lookahead == 'e') ADVANCE(1190);
+      END_STATE();
+    case 1139:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1140:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1141:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1142:
+      if (lookahead == 'r') ADVANCE(1191);
+      END_STATE();
+    case 1143:
+      if (lookahead == 'n') ADVANCE(1192);
+      END_STATE();
+    case 1144:
+      if (lookahead == 's') ADVANCE(1193);
+      END_STATE();
+    case 1145:
+      if (lookahead == 'l') ADVANCE(1194);
+      END_STATE();
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1147:
+      if (lookahead == 'i') ADVANCE(1195);
+      END_STATE();
+    case 1148:
+      if (lookahead == 't') ADVANCE(1196);
+      END_STATE();
+    case 1149:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1150:
+      if (lookahead == 'i') ADVANCE(1197);
+      END_STATE();
+    case 1151:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
+    case 1153:
+      if (lookahead == 'e') ADVANCE(1198);
+      END_STATE();
+    case 1154:
+      if (lookahead == 'n') ADVANCE(1199);
+      END_STATE();
+    case 1155:
+      if (lookahead == 'i') ADVANCE(1200);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'i') ADVANCE(1201);
+      END_STATE();
+    case 1157:
+      if (lookahead == 'i') ADVANCE(1202);
+      END_STATE();
+    case 1158:
+      ACCEPT_TOKEN(anon_sym_protector);
+      END_STATE();
+    case 1159:
+      if (lookahead == 'a') ADVANCE(1203);
+      END_STATE();
+    case 1160:
+      ACCEPT_TOKEN(anon_sym_reactance);
+      END_STATE();
+    case 1161:
+      if (lookahead == 'r') ADVANCE(1204);
+      END_STATE();
+    case 1162:
+      if (lookahead == 'o') ADVANCE(1205);
+      END_STATE();
+    case 1163:
+      ACCEPT_TOKEN(anon_sym_reference);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_reflected);
+      END_STATE();
+    case 1165:
+      if (lookahead == 'n') ADVANCE(1206);
+      END_STATE();
+    case 1166:
+      if (lookahead == 'l') ADVANCE(1207);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'a') ADVANCE(1208);
+      END_STATE();
+    case 1168:
+      if (lookahead == 't') ADVANCE(1209);
+      END_STATE();
+    case 1169:
+      if (lookahead == 'n') ADVANCE(1210);
+      END_STATE();
+    case 1170:
+      ACCEPT_TOKEN(anon_sym_resonance);
+      END_STATE();
+    case 1171:
+      if (lookahead == 's') ADVANCE(1211);
+      END_STATE();
+    case 1172:
+      if (lookahead == 't') ADVANCE(1212);
+      END_STATE();
     case 1173:
-      if (lookahead == 'i') ADVANCE(1176);
+      if (lookahead == 'e') ADVANCE(1213);
       END_STATE();
     case 1174:
-      if (lookahead == 'r') ADVANCE(1177);
+      if (lookahead == 's') ADVANCE(1214);
       END_STATE();
     case 1175:
-      if (lookahead == 't') ADVANCE(1178);
+      if (lookahead == 'a') ADVANCE(1215);
       END_STATE();
     case 1176:
-      if (lookahead == 't') ADVANCE(1179);
+      if (lookahead == 'r') ADVANCE(1216);
       END_STATE();
     case 1177:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1178:
-      if (lookahead == 'y') ADVANCE(1180);
+      if (lookahead == 'e') ADVANCE(1217);
       END_STATE();
     case 1179:
-      if (lookahead == 'y') ADVANCE(1181);
+      if (lookahead == 'f') ADVANCE(1218);
       END_STATE();
     case 1180:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'e') ADVANCE(1219);
       END_STATE();
     case 1181:
+      if (lookahead == 'h') ADVANCE(1220);
+      END_STATE();
+    case 1182:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1183:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1184:
+      if (lookahead == 'e') ADVANCE(1221);
+      END_STATE();
+    case 1185:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1186:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1187:
+      if (lookahead == 'o') ADVANCE(1222);
+      END_STATE();
+    case 1188:
+      if (lookahead == 'y') ADVANCE(1223);
+      END_STATE();
+    case 1189:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1190:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1191:
+      if (lookahead == 'b') ADVANCE(1224);
+      END_STATE();
+    case 1192:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      END_STATE();
+    case 1193:
+      if (lookahead == 'l') ADVANCE(1225);
+      END_STATE();
+    case 1194:
+      ACCEPT_TOKEN(anon_sym_horizontal);
+      END_STATE();
+    case 1195:
+      if (lookahead == 's') ADVANCE(1226);
+      END_STATE();
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1197:
+      if (lookahead == 'o') ADVANCE(1227);
+      END_STATE();
+    case 1198:
+      if (lookahead == 'n') ADVANCE(1228);
+      END_STATE();
+    case 1199:
+      if (lookahead == 'a') ADVANCE(1229);
+      END_STATE();
+    case 1200:
+      if (lookahead == 's') ADVANCE(1230);
+      END_STATE();
+    case 1201:
+      if (lookahead == 't') ADVANCE(1231);
+      END_STATE();
+    case 1202:
+      if (lookahead == 'e') ADVANCE(1232);
+      END_STATE();
+    case 1203:
+      if (lookahead == 'l') ADVANCE(1233);
+      END_STATE();
+    case 1204:
+      if (lookahead == 'e') ADVANCE(1234);
+      END_STATE();
+    case 1205:
+      if (lookahead == 's') ADVANCE(1235);
+      END_STATE();
+    case 1206:
+      ACCEPT_TOKEN(anon_sym_reflection);
+      END_STATE();
+    case 1207:
+      if (lookahead == 'i') ADVANCE(1236);
+      END_STATE();
+    case 1208:
+      if (lookahead == 'l') ADVANCE(1237);
+      END_STATE();
+    case 1209:
+      if (lookahead == 'y') ADVANCE(1238);
+      END_STATE();
+    case 1210:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1211:
+      if (lookahead == 's') ADVANCE(1239);
+      END_STATE();
+    case 1212:
+      if (lookahead == 'y') ADVANCE(1240);
+      END_STATE();
+    case 1213:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1214:
+      if (lookahead == 's') ADVANCE(1241);
+      END_STATE();
+    case 1215:
+      if (lookahead == 'm') ADVANCE(1242);
+      END_STATE();
+    case 1216:
+      if (lookahead == 'e') ADVANCE(1243);
+      END_STATE();
+    case 1217:
+      if (lookahead == 'r') ADVANCE(1244);
+      END_STATE();
+    case 1218:
+      if (lookahead == 'r') ADVANCE(1245);
+      END_STATE();
+    case 1219:
+      if (lookahead == 'r') ADVANCE(1246);
+      END_STATE();
+    case 1220:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1247);
+      END_STATE();
+    case 1221:
+      ACCEPT_TOKEN(anon_sym_certificate);
+      END_STATE();
+    case 1222:
+      if (lookahead == 'n') ADVANCE(1248);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_directivity);
+      END_STATE();
+    case 1224:
+      if (lookahead == 'a') ADVANCE(1249);
+      END_STATE();
+    case 1225:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      END_STATE();
+    case 1226:
+      if (lookahead == 't') ADVANCE(1250);
+      END_STATE();
+    case 1227:
+      if (lookahead == 'n') ADVANCE(1251);
+      END_STATE();
+    case 1228:
+      if (lookahead == 't') ADVANCE(1252);
+      END_STATE();
+    case 1229:
+      if (lookahead == 'l') ADVANCE(1253);
+      END_STATE();
+    case 1230:
+      if (lookahead == 't') ADVANCE(1254);
+      END_STATE();
+    case 1231:
+      if (lookahead == 'y') ADVANCE(1255);
+      END_STATE();
+    case 1232:
+      if (lookahead == 'r') ADVANCE(1256);
+      END_STATE();
+    case 1233:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1234:
+      if (lookahead == 'q') ADVANCE(1257);
+      END_STATE();
+    case 1235:
+      if (lookahead == 's') ADVANCE(1258);
+      END_STATE();
+    case 1236:
+      if (lookahead == 't') ADVANCE(1259);
+      END_STATE();
+    case 1237:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1239:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1240:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1241:
+      if (lookahead == 'e') ADVANCE(1260);
+      END_STATE();
+    case 1242:
+      if (lookahead == 'e') ADVANCE(1261);
+      END_STATE();
+    case 1243:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1244:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'e') ADVANCE(1262);
+      END_STATE();
+    case 1246:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1247:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1248:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1249:
+      if (lookahead == 'n') ADVANCE(1263);
+      END_STATE();
+    case 1250:
+      if (lookahead == 'i') ADVANCE(1264);
+      END_STATE();
+    case 1251:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'i') ADVANCE(1265);
+      END_STATE();
+    case 1255:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1256:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1257:
+      if (lookahead == 'u') ADVANCE(1266);
+      END_STATE();
+    case 1258:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1259:
+      if (lookahead == 'y') ADVANCE(1267);
+      END_STATE();
+    case 1260:
+      if (lookahead == 'd') ADVANCE(1268);
+      END_STATE();
+    case 1261:
+      if (lookahead == 't') ADVANCE(1269);
+      END_STATE();
+    case 1262:
+      if (lookahead == 'q') ADVANCE(1270);
+      END_STATE();
+    case 1263:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1264:
+      if (lookahead == 'v') ADVANCE(1271);
+      END_STATE();
+    case 1265:
+      if (lookahead == 'v') ADVANCE(1272);
+      END_STATE();
+    case 1266:
+      if (lookahead == 'e') ADVANCE(1273);
+      END_STATE();
+    case 1267:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1268:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1269:
+      if (lookahead == 'e') ADVANCE(1274);
+      END_STATE();
+    case 1270:
+      if (lookahead == 'u') ADVANCE(1275);
+      END_STATE();
+    case 1271:
+      if (lookahead == 'i') ADVANCE(1276);
+      END_STATE();
+    case 1272:
+      if (lookahead == 'i') ADVANCE(1277);
+      END_STATE();
+    case 1273:
+      if (lookahead == 'n') ADVANCE(1278);
+      END_STATE();
+    case 1274:
+      if (lookahead == 'r') ADVANCE(1279);
+      END_STATE();
+    case 1275:
+      if (lookahead == 'e') ADVANCE(1280);
+      END_STATE();
+    case 1276:
+      if (lookahead == 't') ADVANCE(1281);
+      END_STATE();
+    case 1277:
+      if (lookahead == 't') ADVANCE(1282);
+      END_STATE();
+    case 1278:
+      if (lookahead == 'c') ADVANCE(1283);
+      END_STATE();
+    case 1279:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1280:
+      if (lookahead == 'n') ADVANCE(1284);
+      END_STATE();
+    case 1281:
+      if (lookahead == 'y') ADVANCE(1285);
+      END_STATE();
+    case 1282:
+      if (lookahead == 'y') ADVANCE(1286);
+      END_STATE();
+    case 1283:
+      if (lookahead == 'y') ADVANCE(1287);
+      END_STATE();
+    case 1284:
+      if (lookahead == 'c') ADVANCE(1288);
+      END_STATE();
+    case 1285:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1286:
       ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1287:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1288:
+      if (lookahead == 'y') ADVANCE(1289);
+      END_STATE();
+    case 1289:
+      ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
       return false;
@@ -8609,59 +9247,59 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
 
 static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [0] = {.lex_state = 0},
-  [1] = {.lex_state = 150},
+  [1] = {.lex_state = 156},
   [2] = {.lex_state = 0},
-  [3] = {.lex_state = 147},
-  [4] = {.lex_state = 148},
-  [5] = {.lex_state = 148},
-  [6] = {.lex_state = 148},
-  [7] = {.lex_state = 150},
-  [8] = {.lex_state = 150},
-  [9] = {.lex_state = 150},
-  [10] = {.lex_state = 150},
-  [11] = {.lex_state = 148},
-  [12] = {.lex_state = 148},
-  [13] = {.lex_state = 148},
-  [14] = {.lex_state = 148},
-  [15] = {.lex_state = 148},
-  [16] = {.lex_state = 148},
-  [17] = {.lex_state = 148},
-  [18] = {.lex_state = 148},
-  [19] = {.lex_state = 148},
-  [20] = {.lex_state = 148},
-  [21] = {.lex_state = 149},
-  [22] = {.lex_state = 149},
-  [23] = {.lex_state = 149},
-  [24] = {.lex_state = 149},
-  [25] = {.lex_state = 149},
-  [26] = {.lex_state = 149},
-  [27] = {.lex_state = 149},
-  [28] = {.lex_state = 149},
-  [29] = {.lex_state = 149},
-  [30] = {.lex_state = 149},
-  [31] = {.lex_state = 149},
-  [32] = {.lex_state = 148},
-  [33] = {.lex_state = 148},
-  [34] = {.lex_state = 148},
-  [35] = {.lex_state = 148},
-  [36] = {.lex_state = 148},
-  [37] = {.lex_state = 148},
-  [38] = {.lex_state = 150},
-  [39] = {.lex_state = 150},
-  [40] = {.lex_state = 150},
-  [41] = {.lex_state = 150},
-  [42] = {.lex_state = 150},
+  [3] = {.lex_state = 153},
+  [4] = {.lex_state = 154},
+  [5] = {.lex_state = 154},
+  [6] = {.lex_state = 154},
+  [7] = {.lex_state = 156},
+  [8] = {.lex_state = 156},
+  [9] = {.lex_state = 156},
+  [10] = {.lex_state = 156},
+  [11] = {.lex_state = 154},
+  [12] = {.lex_state = 154},
+  [13] = {.lex_state = 154},
+  [14] = {.lex_state = 154},
+  [15] = {.lex_state = 154},
+  [16] = {.lex_state = 154},
+  [17] = {.lex_state = 154},
+  [18] = {.lex_state = 154},
+  [19] = {.lex_state = 154},
+  [20] = {.lex_state = 154},
+  [21] = {.lex_state = 155},
+  [22] = {.lex_state = 155},
+  [23] = {.lex_state = 155},
+  [24] = {.lex_state = 155},
+  [25] = {.lex_state = 155},
+  [26] = {.lex_state = 155},
+  [27] = {.lex_state = 155},
+  [28] = {.lex_state = 155},
+  [29] = {.lex_state = 155},
+  [30] = {.lex_state = 155},
+  [31] = {.lex_state = 155},
+  [32] = {.lex_state = 154},
+  [33] = {.lex_state = 154},
+  [34] = {.lex_state = 154},
+  [35] = {.lex_state = 154},
+  [36] = {.lex_state = 154},
+  [37] = {.lex_state = 154},
+  [38] = {.lex_state = 156},
+  [39] = {.lex_state = 156},
+  [40] = {.lex_state = 156},
+  [41] = {.lex_state = 156},
+  [42] = {.lex_state = 156},
   [43] = {.lex_state = 4},
-  [44] = {.lex_state = 150},
-  [45] = {.lex_state = 150},
-  [46] = {.lex_state = 150},
-  [47] = {.lex_state = 150},
-  [48] = {.lex_state = 150},
-  [49] = {.lex_state = 150},
-  [50] = {.lex_state = 150},
-  [51] = {.lex_state = 150},
-  [52] = {.lex_state = 9},
-  [53] = {.lex_state = 9},
+  [44] = {.lex_state = 5},
+  [45] = {.lex_state = 5},
+  [46] = {.lex_state = 5},
+  [47] = {.lex_state = 5},
+  [48] = {.lex_state = 5},
+  [49] = {.lex_state = 5},
+  [50] = {.lex_state = 5},
+  [51] = {.lex_state = 5},
+  [52] = {.lex_state = 10},
+  [53] = {.lex_state = 10},
   [54] = {.lex_state = 4},
   [55] = {.lex_state = 4},
   [56] = {.lex_state = 4},
@@ -8678,16 +9316,16 @@ static const TSLexMode ts_lex_modes[STATE_COUNT] = {
   [67] = {.lex_state = 0},
   [68] = {.lex_state = 0},
   [69] = {.lex_state = 0},
-  [70] = {.lex_state = 150},
-  [71] = {.lex_state = 150},
-  [72] = {.lex_state = 150},
-  [73] = {.lex_state = 24},
-  [74] = {.lex_state = 24},
-  [75] = {.lex_state = 24},
-  [76] = {.lex_state = 24},
-  [77] = {.lex_state = 24},
-  [78] = {.lex_state = 24},
-  [79] = {.lex_state = 24},
+  [70] = {.lex_state = 5},
+  [71] = {.lex_state = 5},
+  [72] = {.lex_state = 5},
+  [73] = {.lex_state = 26},
+  [74] = {.lex_state = 26},
+  [75] = {.lex_state = 26},
+  [76] = {.lex_state = 26},
+  [77] = {.lex_state = 26},
+  [78] = {.lex_state = 26},
+  [79] = {.lex_state = 26},
   [80] = {.lex_state = 0},
 };
 
@@ -8713,6 +9351,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(1),
     [anon_sym_link] = ACTIONS(1),
     [anon_sym_variant] = ACTIONS(1),
+    [anon_sym_accept] = ACTIONS(1),
     [anon_sym_transmit] = ACTIONS(1),
     [anon_sym_receive] = ACTIONS(1),
     [anon_sym_impedance] = ACTIONS(1),
@@ -8776,6 +9415,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(1),
     [anon_sym_spot] = ACTIONS(1),
     [anon_sym_alone] = ACTIONS(1),
+    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_transmitter] = ACTIONS(1),
     [anon_sym_receiver] = ACTIONS(1),
     [anon_sym_transceiver] = ACTIONS(1),
@@ -8814,11 +9454,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(1),
     [anon_sym_condition] = ACTIONS(1),
     [anon_sym_reflection] = ACTIONS(1),
+    [anon_sym_field] = ACTIONS(1),
     [anon_sym_hop] = ACTIONS(1),
     [anon_sym_profile] = ACTIONS(1),
     [anon_sym_distance] = ACTIONS(1),
     [anon_sym_k_DASHfactor] = ACTIONS(1),
-    [anon_sym_site_DASHnoise] = ACTIONS(1),
     [anon_sym_need] = ACTIONS(1),
     [anon_sym_model] = ACTIONS(1),
     [anon_sym_coverage] = ACTIONS(1),
@@ -8849,11 +9489,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(1),
     [anon_sym_bandwidth] = ACTIONS(1),
     [anon_sym_sensitivity] = ACTIONS(1),
+    [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
+    [anon_sym_GHz] = ACTIONS(1),
+    [anon_sym_Hz] = ACTIONS(1),
+    [anon_sym_MHz] = ACTIONS(1),
     [anon_sym_above] = ACTIONS(1),
     [anon_sym_added] = ACTIONS(1),
     [anon_sym_after] = ACTIONS(1),
@@ -8867,6 +9511,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(1),
     [anon_sym_averaging] = ACTIONS(1),
     [anon_sym_below] = ACTIONS(1),
+    [anon_sym_beyond] = ACTIONS(1),
+    [anon_sym_blank] = ACTIONS(1),
     [anon_sym_bow] = ACTIONS(1),
     [anon_sym_bullington] = ACTIONS(1),
     [anon_sym_by] = ACTIONS(1),
@@ -8877,9 +9523,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(1),
     [anon_sym_corrected] = ACTIONS(1),
     [anon_sym_cw] = ACTIONS(1),
+    [anon_sym_dB] = ACTIONS(1),
+    [anon_sym_dBW] = ACTIONS(1),
+    [anon_sym_dBd] = ACTIONS(1),
+    [anon_sym_dBi] = ACTIONS(1),
+    [anon_sym_dBm] = ACTIONS(1),
     [anon_sym_data] = ACTIONS(1),
+    [anon_sym_date] = ACTIONS(1),
+    [anon_sym_datum] = ACTIONS(1),
     [anon_sym_dc_DASHinput] = ACTIONS(1),
+    [anon_sym_degrees] = ACTIONS(1),
+    [anon_sym_delivered] = ACTIONS(1),
+    [anon_sym_desense] = ACTIONS(1),
     [anon_sym_displayed] = ACTIONS(1),
+    [anon_sym_dms] = ACTIONS(1),
+    [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
@@ -8890,16 +9548,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(1),
     [anon_sym_free_DASHspace] = ACTIONS(1),
     [anon_sym_frequency] = ACTIONS(1),
+    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_full] = ACTIONS(1),
     [anon_sym_guess] = ACTIONS(1),
     [anon_sym_hata_DASHopen] = ACTIONS(1),
     [anon_sym_hata_DASHsuburban] = ACTIONS(1),
     [anon_sym_hata_DASHurban] = ACTIONS(1),
+    [anon_sym_height_DASHamsl] = ACTIONS(1),
+    [anon_sym_horizontal] = ACTIONS(1),
     [anon_sym_if] = ACTIONS(1),
     [anon_sym_in] = ACTIONS(1),
     [anon_sym_input] = ACTIONS(1),
     [anon_sym_instead] = ACTIONS(1),
     [anon_sym_k] = ACTIONS(1),
+    [anon_sym_kHz] = ACTIONS(1),
+    [anon_sym_kW] = ACTIONS(1),
+    [anon_sym_km] = ACTIONS(1),
+    [anon_sym_latitude] = ACTIONS(1),
+    [anon_sym_longitude] = ACTIONS(1),
+    [anon_sym_m] = ACTIONS(1),
+    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_maximum] = ACTIONS(1),
     [anon_sym_mean] = ACTIONS(1),
     [anon_sym_medium] = ACTIONS(1),
@@ -8910,6 +9578,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(1),
     [anon_sym_occupational] = ACTIONS(1),
     [anon_sym_of] = ACTIONS(1),
+    [anon_sym_offset] = ACTIONS(1),
     [anon_sym_on] = ACTIONS(1),
     [anon_sym_one_DASHedge] = ACTIONS(1),
     [anon_sym_out] = ACTIONS(1),
@@ -8925,6 +9594,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(1),
     [anon_sym_reading] = ACTIONS(1),
     [anon_sym_realized] = ACTIONS(1),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(1),
+    [anon_sym_receive_DASHloss] = ACTIONS(1),
     [anon_sym_reference] = ACTIONS(1),
     [anon_sym_reflected] = ACTIONS(1),
     [anon_sym_rejects] = ACTIONS(1),
@@ -8941,10 +9612,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(1),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(1),
     [anon_sym_then] = ACTIONS(1),
+    [anon_sym_title] = ACTIONS(1),
     [anon_sym_to] = ACTIONS(1),
     [anon_sym_total] = ACTIONS(1),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(1),
     [anon_sym_two_DASHray] = ACTIONS(1),
     [anon_sym_typical] = ACTIONS(1),
+    [anon_sym_up] = ACTIONS(1),
+    [anon_sym_vertical] = ACTIONS(1),
     [anon_sym_way] = ACTIONS(1),
     [anon_sym_wet] = ACTIONS(1),
     [anon_sym_wgs84] = ACTIONS(1),
@@ -8981,34 +9656,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(1),
     [aux_sym_unit_token10] = ACTIONS(1),
     [aux_sym_unit_token11] = ACTIONS(1),
-    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token12] = ACTIONS(1),
+    [anon_sym_ohm_DASHm] = ACTIONS(1),
     [aux_sym_unit_token13] = ACTIONS(1),
     [aux_sym_unit_token14] = ACTIONS(1),
+    [aux_sym_unit_token15] = ACTIONS(1),
     [anon_sym_degC] = ACTIONS(1),
     [anon_sym_degF] = ACTIONS(1),
     [anon_sym_ohms] = ACTIONS(1),
-    [aux_sym_unit_token15] = ACTIONS(1),
     [aux_sym_unit_token16] = ACTIONS(1),
-    [anon_sym_GHz] = ACTIONS(1),
-    [anon_sym_MHz] = ACTIONS(1),
     [aux_sym_unit_token17] = ACTIONS(1),
-    [anon_sym_dBW] = ACTIONS(1),
-    [anon_sym_dBd] = ACTIONS(1),
-    [anon_sym_dBi] = ACTIONS(1),
-    [anon_sym_dBm] = ACTIONS(1),
+    [aux_sym_unit_token18] = ACTIONS(1),
     [anon_sym_deg] = ACTIONS(1),
-    [anon_sym_kHz] = ACTIONS(1),
     [anon_sym_min] = ACTIONS(1),
     [anon_sym_ohm] = ACTIONS(1),
-    [anon_sym_Hz] = ACTIONS(1),
     [anon_sym_cm] = ACTIONS(1),
-    [anon_sym_dB] = ACTIONS(1),
-    [anon_sym_ft] = ACTIONS(1),
     [anon_sym_kV] = ACTIONS(1),
-    [anon_sym_kW] = ACTIONS(1),
-    [anon_sym_km] = ACTIONS(1),
-    [anon_sym_mW] = ACTIONS(1),
     [anon_sym_mi] = ACTIONS(1),
     [anon_sym_mm] = ACTIONS(1),
     [anon_sym_ms] = ACTIONS(1),
@@ -9032,7 +9695,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(1),
     [anon_sym_W] = ACTIONS(1),
     [anon_sym_h] = ACTIONS(1),
-    [anon_sym_m] = ACTIONS(1),
     [anon_sym_s] = ACTIONS(1),
     [anon_sym_u00b0] = ACTIONS(1),
     [anon_sym_u03a9] = ACTIONS(1),
@@ -9078,6 +9740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -9141,6 +9804,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -9179,11 +9843,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -9214,11 +9878,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -9232,6 +9900,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -9242,9 +9912,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -9255,16 +9937,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -9275,6 +9967,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -9290,6 +9983,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -9306,10 +10001,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -9347,6 +10046,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9410,6 +10110,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9448,11 +10149,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9483,11 +10184,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(27),
+    [anon_sym_Hz] = ACTIONS(27),
+    [anon_sym_MHz] = ACTIONS(27),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9501,6 +10206,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9511,9 +10218,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(27),
+    [anon_sym_dBW] = ACTIONS(27),
+    [anon_sym_dBd] = ACTIONS(27),
+    [anon_sym_dBi] = ACTIONS(27),
+    [anon_sym_dBm] = ACTIONS(27),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -9524,16 +10243,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(27),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(27),
+    [anon_sym_kW] = ACTIONS(27),
+    [anon_sym_km] = ACTIONS(27),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(27),
+    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9544,6 +10273,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9559,6 +10289,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9575,10 +10307,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9614,34 +10350,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(31),
     [aux_sym_unit_token10] = ACTIONS(31),
     [aux_sym_unit_token11] = ACTIONS(31),
-    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token12] = ACTIONS(31),
+    [anon_sym_ohm_DASHm] = ACTIONS(27),
     [aux_sym_unit_token13] = ACTIONS(31),
     [aux_sym_unit_token14] = ACTIONS(31),
+    [aux_sym_unit_token15] = ACTIONS(31),
     [anon_sym_degC] = ACTIONS(27),
     [anon_sym_degF] = ACTIONS(27),
     [anon_sym_ohms] = ACTIONS(27),
-    [aux_sym_unit_token15] = ACTIONS(31),
     [aux_sym_unit_token16] = ACTIONS(31),
-    [anon_sym_GHz] = ACTIONS(27),
-    [anon_sym_MHz] = ACTIONS(27),
     [aux_sym_unit_token17] = ACTIONS(31),
-    [anon_sym_dBW] = ACTIONS(27),
-    [anon_sym_dBd] = ACTIONS(27),
-    [anon_sym_dBi] = ACTIONS(27),
-    [anon_sym_dBm] = ACTIONS(27),
+    [aux_sym_unit_token18] = ACTIONS(31),
     [anon_sym_deg] = ACTIONS(27),
-    [anon_sym_kHz] = ACTIONS(27),
     [anon_sym_min] = ACTIONS(27),
     [anon_sym_ohm] = ACTIONS(27),
-    [anon_sym_Hz] = ACTIONS(27),
     [anon_sym_cm] = ACTIONS(27),
-    [anon_sym_dB] = ACTIONS(27),
-    [anon_sym_ft] = ACTIONS(27),
     [anon_sym_kV] = ACTIONS(27),
-    [anon_sym_kW] = ACTIONS(27),
-    [anon_sym_km] = ACTIONS(27),
-    [anon_sym_mW] = ACTIONS(27),
     [anon_sym_mi] = ACTIONS(27),
     [anon_sym_mm] = ACTIONS(27),
     [anon_sym_ms] = ACTIONS(27),
@@ -9665,7 +10389,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(27),
     [anon_sym_W] = ACTIONS(27),
     [anon_sym_h] = ACTIONS(27),
-    [anon_sym_m] = ACTIONS(27),
     [anon_sym_s] = ACTIONS(27),
     [anon_sym_u00b0] = ACTIONS(27),
     [anon_sym_u03a9] = ACTIONS(27),
@@ -9697,6 +10420,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -9760,6 +10484,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -9798,11 +10523,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -9833,11 +10558,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(33),
+    [anon_sym_Hz] = ACTIONS(33),
+    [anon_sym_MHz] = ACTIONS(33),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -9851,6 +10580,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -9861,9 +10592,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(33),
+    [anon_sym_dBW] = ACTIONS(33),
+    [anon_sym_dBd] = ACTIONS(33),
+    [anon_sym_dBi] = ACTIONS(33),
+    [anon_sym_dBm] = ACTIONS(33),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -9874,16 +10617,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(33),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(33),
+    [anon_sym_kW] = ACTIONS(33),
+    [anon_sym_km] = ACTIONS(33),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(33),
+    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -9894,6 +10647,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -9909,6 +10663,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -9925,10 +10681,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -9962,34 +10722,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token9] = ACTIONS(37),
     [aux_sym_unit_token10] = ACTIONS(37),
     [aux_sym_unit_token11] = ACTIONS(37),
-    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token12] = ACTIONS(37),
+    [anon_sym_ohm_DASHm] = ACTIONS(33),
     [aux_sym_unit_token13] = ACTIONS(37),
     [aux_sym_unit_token14] = ACTIONS(37),
+    [aux_sym_unit_token15] = ACTIONS(37),
     [anon_sym_degC] = ACTIONS(33),
     [anon_sym_degF] = ACTIONS(33),
     [anon_sym_ohms] = ACTIONS(33),
-    [aux_sym_unit_token15] = ACTIONS(37),
     [aux_sym_unit_token16] = ACTIONS(37),
-    [anon_sym_GHz] = ACTIONS(33),
-    [anon_sym_MHz] = ACTIONS(33),
     [aux_sym_unit_token17] = ACTIONS(37),
-    [anon_sym_dBW] = ACTIONS(33),
-    [anon_sym_dBd] = ACTIONS(33),
-    [anon_sym_dBi] = ACTIONS(33),
-    [anon_sym_dBm] = ACTIONS(33),
+    [aux_sym_unit_token18] = ACTIONS(37),
     [anon_sym_deg] = ACTIONS(33),
-    [anon_sym_kHz] = ACTIONS(33),
     [anon_sym_min] = ACTIONS(33),
     [anon_sym_ohm] = ACTIONS(33),
-    [anon_sym_Hz] = ACTIONS(33),
     [anon_sym_cm] = ACTIONS(33),
-    [anon_sym_dB] = ACTIONS(33),
-    [anon_sym_ft] = ACTIONS(33),
     [anon_sym_kV] = ACTIONS(33),
-    [anon_sym_kW] = ACTIONS(33),
-    [anon_sym_km] = ACTIONS(33),
-    [anon_sym_mW] = ACTIONS(33),
     [anon_sym_mi] = ACTIONS(33),
     [anon_sym_mm] = ACTIONS(33),
     [anon_sym_ms] = ACTIONS(33),
@@ -10013,7 +10761,6 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_V] = ACTIONS(33),
     [anon_sym_W] = ACTIONS(33),
     [anon_sym_h] = ACTIONS(33),
-    [anon_sym_m] = ACTIONS(33),
     [anon_sym_s] = ACTIONS(33),
     [anon_sym_u00b0] = ACTIONS(33),
     [anon_sym_u03a9] = ACTIONS(33),
@@ -10054,6 +10801,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10117,6 +10865,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10155,11 +10904,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10190,11 +10939,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10208,6 +10961,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10218,9 +10973,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10231,16 +10998,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10251,6 +11028,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10266,6 +11044,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10282,10 +11062,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10337,6 +11121,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(41),
     [anon_sym_link] = ACTIONS(41),
     [anon_sym_variant] = ACTIONS(41),
+    [anon_sym_accept] = ACTIONS(41),
     [anon_sym_transmit] = ACTIONS(41),
     [anon_sym_receive] = ACTIONS(41),
     [anon_sym_impedance] = ACTIONS(41),
@@ -10400,6 +11185,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(41),
     [anon_sym_spot] = ACTIONS(41),
     [anon_sym_alone] = ACTIONS(41),
+    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_transmitter] = ACTIONS(41),
     [anon_sym_receiver] = ACTIONS(41),
     [anon_sym_transceiver] = ACTIONS(41),
@@ -10438,11 +11224,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(41),
     [anon_sym_condition] = ACTIONS(41),
     [anon_sym_reflection] = ACTIONS(41),
+    [anon_sym_field] = ACTIONS(41),
     [anon_sym_hop] = ACTIONS(41),
     [anon_sym_profile] = ACTIONS(41),
     [anon_sym_distance] = ACTIONS(41),
     [anon_sym_k_DASHfactor] = ACTIONS(41),
-    [anon_sym_site_DASHnoise] = ACTIONS(41),
     [anon_sym_need] = ACTIONS(41),
     [anon_sym_model] = ACTIONS(41),
     [anon_sym_coverage] = ACTIONS(41),
@@ -10473,11 +11259,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(41),
     [anon_sym_bandwidth] = ACTIONS(41),
     [anon_sym_sensitivity] = ACTIONS(41),
+    [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
+    [anon_sym_GHz] = ACTIONS(41),
+    [anon_sym_Hz] = ACTIONS(41),
+    [anon_sym_MHz] = ACTIONS(41),
     [anon_sym_above] = ACTIONS(41),
     [anon_sym_added] = ACTIONS(41),
     [anon_sym_after] = ACTIONS(41),
@@ -10491,6 +11281,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(41),
     [anon_sym_averaging] = ACTIONS(41),
     [anon_sym_below] = ACTIONS(41),
+    [anon_sym_beyond] = ACTIONS(41),
+    [anon_sym_blank] = ACTIONS(41),
     [anon_sym_bow] = ACTIONS(41),
     [anon_sym_bullington] = ACTIONS(41),
     [anon_sym_by] = ACTIONS(41),
@@ -10501,9 +11293,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(41),
     [anon_sym_corrected] = ACTIONS(41),
     [anon_sym_cw] = ACTIONS(41),
+    [anon_sym_dB] = ACTIONS(41),
+    [anon_sym_dBW] = ACTIONS(41),
+    [anon_sym_dBd] = ACTIONS(41),
+    [anon_sym_dBi] = ACTIONS(41),
+    [anon_sym_dBm] = ACTIONS(41),
     [anon_sym_data] = ACTIONS(41),
+    [anon_sym_date] = ACTIONS(41),
+    [anon_sym_datum] = ACTIONS(41),
     [anon_sym_dc_DASHinput] = ACTIONS(41),
+    [anon_sym_degrees] = ACTIONS(41),
+    [anon_sym_delivered] = ACTIONS(41),
+    [anon_sym_desense] = ACTIONS(41),
     [anon_sym_displayed] = ACTIONS(41),
+    [anon_sym_dms] = ACTIONS(41),
+    [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
@@ -10514,16 +11318,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(41),
     [anon_sym_free_DASHspace] = ACTIONS(41),
     [anon_sym_frequency] = ACTIONS(41),
+    [anon_sym_ft] = ACTIONS(41),
     [anon_sym_full] = ACTIONS(41),
     [anon_sym_guess] = ACTIONS(41),
     [anon_sym_hata_DASHopen] = ACTIONS(41),
     [anon_sym_hata_DASHsuburban] = ACTIONS(41),
     [anon_sym_hata_DASHurban] = ACTIONS(41),
+    [anon_sym_height_DASHamsl] = ACTIONS(41),
+    [anon_sym_horizontal] = ACTIONS(41),
     [anon_sym_if] = ACTIONS(41),
     [anon_sym_in] = ACTIONS(41),
     [anon_sym_input] = ACTIONS(41),
     [anon_sym_instead] = ACTIONS(41),
     [anon_sym_k] = ACTIONS(41),
+    [anon_sym_kHz] = ACTIONS(41),
+    [anon_sym_kW] = ACTIONS(41),
+    [anon_sym_km] = ACTIONS(41),
+    [anon_sym_latitude] = ACTIONS(41),
+    [anon_sym_longitude] = ACTIONS(41),
+    [anon_sym_m] = ACTIONS(41),
+    [anon_sym_mW] = ACTIONS(41),
     [anon_sym_maximum] = ACTIONS(41),
     [anon_sym_mean] = ACTIONS(41),
     [anon_sym_medium] = ACTIONS(41),
@@ -10534,6 +11348,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(41),
     [anon_sym_occupational] = ACTIONS(41),
     [anon_sym_of] = ACTIONS(41),
+    [anon_sym_offset] = ACTIONS(41),
     [anon_sym_on] = ACTIONS(41),
     [anon_sym_one_DASHedge] = ACTIONS(41),
     [anon_sym_out] = ACTIONS(41),
@@ -10549,6 +11364,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(41),
     [anon_sym_reading] = ACTIONS(41),
     [anon_sym_realized] = ACTIONS(41),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(41),
+    [anon_sym_receive_DASHloss] = ACTIONS(41),
     [anon_sym_reference] = ACTIONS(41),
     [anon_sym_reflected] = ACTIONS(41),
     [anon_sym_rejects] = ACTIONS(41),
@@ -10565,10 +11382,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(41),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(41),
     [anon_sym_then] = ACTIONS(41),
+    [anon_sym_title] = ACTIONS(41),
     [anon_sym_to] = ACTIONS(41),
     [anon_sym_total] = ACTIONS(41),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(41),
     [anon_sym_two_DASHray] = ACTIONS(41),
     [anon_sym_typical] = ACTIONS(41),
+    [anon_sym_up] = ACTIONS(41),
+    [anon_sym_vertical] = ACTIONS(41),
     [anon_sym_way] = ACTIONS(41),
     [anon_sym_wet] = ACTIONS(41),
     [anon_sym_wgs84] = ACTIONS(41),
@@ -10620,6 +11441,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(58),
     [anon_sym_link] = ACTIONS(58),
     [anon_sym_variant] = ACTIONS(58),
+    [anon_sym_accept] = ACTIONS(58),
     [anon_sym_transmit] = ACTIONS(58),
     [anon_sym_receive] = ACTIONS(58),
     [anon_sym_impedance] = ACTIONS(58),
@@ -10683,6 +11505,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(58),
     [anon_sym_spot] = ACTIONS(58),
     [anon_sym_alone] = ACTIONS(58),
+    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_transmitter] = ACTIONS(58),
     [anon_sym_receiver] = ACTIONS(58),
     [anon_sym_transceiver] = ACTIONS(58),
@@ -10721,11 +11544,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(58),
     [anon_sym_condition] = ACTIONS(58),
     [anon_sym_reflection] = ACTIONS(58),
+    [anon_sym_field] = ACTIONS(58),
     [anon_sym_hop] = ACTIONS(58),
     [anon_sym_profile] = ACTIONS(58),
     [anon_sym_distance] = ACTIONS(58),
     [anon_sym_k_DASHfactor] = ACTIONS(58),
-    [anon_sym_site_DASHnoise] = ACTIONS(58),
     [anon_sym_need] = ACTIONS(58),
     [anon_sym_model] = ACTIONS(58),
     [anon_sym_coverage] = ACTIONS(58),
@@ -10756,11 +11579,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(58),
     [anon_sym_bandwidth] = ACTIONS(58),
     [anon_sym_sensitivity] = ACTIONS(58),
+    [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
+    [anon_sym_GHz] = ACTIONS(58),
+    [anon_sym_Hz] = ACTIONS(58),
+    [anon_sym_MHz] = ACTIONS(58),
     [anon_sym_above] = ACTIONS(58),
     [anon_sym_added] = ACTIONS(58),
     [anon_sym_after] = ACTIONS(58),
@@ -10774,6 +11601,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(58),
     [anon_sym_averaging] = ACTIONS(58),
     [anon_sym_below] = ACTIONS(58),
+    [anon_sym_beyond] = ACTIONS(58),
+    [anon_sym_blank] = ACTIONS(58),
     [anon_sym_bow] = ACTIONS(58),
     [anon_sym_bullington] = ACTIONS(58),
     [anon_sym_by] = ACTIONS(58),
@@ -10784,9 +11613,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(58),
     [anon_sym_corrected] = ACTIONS(58),
     [anon_sym_cw] = ACTIONS(58),
+    [anon_sym_dB] = ACTIONS(58),
+    [anon_sym_dBW] = ACTIONS(58),
+    [anon_sym_dBd] = ACTIONS(58),
+    [anon_sym_dBi] = ACTIONS(58),
+    [anon_sym_dBm] = ACTIONS(58),
     [anon_sym_data] = ACTIONS(58),
+    [anon_sym_date] = ACTIONS(58),
+    [anon_sym_datum] = ACTIONS(58),
     [anon_sym_dc_DASHinput] = ACTIONS(58),
+    [anon_sym_degrees] = ACTIONS(58),
+    [anon_sym_delivered] = ACTIONS(58),
+    [anon_sym_desense] = ACTIONS(58),
     [anon_sym_displayed] = ACTIONS(58),
+    [anon_sym_dms] = ACTIONS(58),
+    [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
@@ -10797,16 +11638,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(58),
     [anon_sym_free_DASHspace] = ACTIONS(58),
     [anon_sym_frequency] = ACTIONS(58),
+    [anon_sym_ft] = ACTIONS(58),
     [anon_sym_full] = ACTIONS(58),
     [anon_sym_guess] = ACTIONS(58),
     [anon_sym_hata_DASHopen] = ACTIONS(58),
     [anon_sym_hata_DASHsuburban] = ACTIONS(58),
     [anon_sym_hata_DASHurban] = ACTIONS(58),
+    [anon_sym_height_DASHamsl] = ACTIONS(58),
+    [anon_sym_horizontal] = ACTIONS(58),
     [anon_sym_if] = ACTIONS(58),
     [anon_sym_in] = ACTIONS(58),
     [anon_sym_input] = ACTIONS(58),
     [anon_sym_instead] = ACTIONS(58),
     [anon_sym_k] = ACTIONS(58),
+    [anon_sym_kHz] = ACTIONS(58),
+    [anon_sym_kW] = ACTIONS(58),
+    [anon_sym_km] = ACTIONS(58),
+    [anon_sym_latitude] = ACTIONS(58),
+    [anon_sym_longitude] = ACTIONS(58),
+    [anon_sym_m] = ACTIONS(58),
+    [anon_sym_mW] = ACTIONS(58),
     [anon_sym_maximum] = ACTIONS(58),
     [anon_sym_mean] = ACTIONS(58),
     [anon_sym_medium] = ACTIONS(58),
@@ -10817,6 +11668,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(58),
     [anon_sym_occupational] = ACTIONS(58),
     [anon_sym_of] = ACTIONS(58),
+    [anon_sym_offset] = ACTIONS(58),
     [anon_sym_on] = ACTIONS(58),
     [anon_sym_one_DASHedge] = ACTIONS(58),
     [anon_sym_out] = ACTIONS(58),
@@ -10832,6 +11684,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(58),
     [anon_sym_reading] = ACTIONS(58),
     [anon_sym_realized] = ACTIONS(58),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(58),
+    [anon_sym_receive_DASHloss] = ACTIONS(58),
     [anon_sym_reference] = ACTIONS(58),
     [anon_sym_reflected] = ACTIONS(58),
     [anon_sym_rejects] = ACTIONS(58),
@@ -10848,10 +11702,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(58),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(58),
     [anon_sym_then] = ACTIONS(58),
+    [anon_sym_title] = ACTIONS(58),
     [anon_sym_to] = ACTIONS(58),
     [anon_sym_total] = ACTIONS(58),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(58),
     [anon_sym_two_DASHray] = ACTIONS(58),
     [anon_sym_typical] = ACTIONS(58),
+    [anon_sym_up] = ACTIONS(58),
+    [anon_sym_vertical] = ACTIONS(58),
     [anon_sym_way] = ACTIONS(58),
     [anon_sym_wet] = ACTIONS(58),
     [anon_sym_wgs84] = ACTIONS(58),
@@ -10908,6 +11766,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(87),
     [anon_sym_link] = ACTIONS(87),
     [anon_sym_variant] = ACTIONS(87),
+    [anon_sym_accept] = ACTIONS(87),
     [anon_sym_transmit] = ACTIONS(87),
     [anon_sym_receive] = ACTIONS(87),
     [anon_sym_impedance] = ACTIONS(87),
@@ -10971,6 +11830,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(87),
     [anon_sym_spot] = ACTIONS(87),
     [anon_sym_alone] = ACTIONS(87),
+    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_transmitter] = ACTIONS(87),
     [anon_sym_receiver] = ACTIONS(87),
     [anon_sym_transceiver] = ACTIONS(87),
@@ -11009,11 +11869,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(87),
     [anon_sym_condition] = ACTIONS(87),
     [anon_sym_reflection] = ACTIONS(87),
+    [anon_sym_field] = ACTIONS(87),
     [anon_sym_hop] = ACTIONS(87),
     [anon_sym_profile] = ACTIONS(87),
     [anon_sym_distance] = ACTIONS(87),
     [anon_sym_k_DASHfactor] = ACTIONS(87),
-    [anon_sym_site_DASHnoise] = ACTIONS(87),
     [anon_sym_need] = ACTIONS(87),
     [anon_sym_model] = ACTIONS(87),
     [anon_sym_coverage] = ACTIONS(87),
@@ -11044,11 +11904,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(87),
     [anon_sym_bandwidth] = ACTIONS(87),
     [anon_sym_sensitivity] = ACTIONS(87),
+    [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
+    [anon_sym_GHz] = ACTIONS(90),
+    [anon_sym_Hz] = ACTIONS(90),
+    [anon_sym_MHz] = ACTIONS(90),
     [anon_sym_above] = ACTIONS(90),
     [anon_sym_added] = ACTIONS(90),
     [anon_sym_after] = ACTIONS(90),
@@ -11062,6 +11926,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(90),
     [anon_sym_averaging] = ACTIONS(90),
     [anon_sym_below] = ACTIONS(90),
+    [anon_sym_beyond] = ACTIONS(90),
+    [anon_sym_blank] = ACTIONS(90),
     [anon_sym_bow] = ACTIONS(90),
     [anon_sym_bullington] = ACTIONS(90),
     [anon_sym_by] = ACTIONS(90),
@@ -11072,9 +11938,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(90),
     [anon_sym_corrected] = ACTIONS(90),
     [anon_sym_cw] = ACTIONS(90),
+    [anon_sym_dB] = ACTIONS(90),
+    [anon_sym_dBW] = ACTIONS(90),
+    [anon_sym_dBd] = ACTIONS(90),
+    [anon_sym_dBi] = ACTIONS(90),
+    [anon_sym_dBm] = ACTIONS(90),
     [anon_sym_data] = ACTIONS(90),
+    [anon_sym_date] = ACTIONS(90),
+    [anon_sym_datum] = ACTIONS(90),
     [anon_sym_dc_DASHinput] = ACTIONS(90),
+    [anon_sym_degrees] = ACTIONS(90),
+    [anon_sym_delivered] = ACTIONS(90),
+    [anon_sym_desense] = ACTIONS(90),
     [anon_sym_displayed] = ACTIONS(90),
+    [anon_sym_dms] = ACTIONS(90),
+    [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
@@ -11085,16 +11963,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(90),
     [anon_sym_free_DASHspace] = ACTIONS(90),
     [anon_sym_frequency] = ACTIONS(90),
+    [anon_sym_ft] = ACTIONS(90),
     [anon_sym_full] = ACTIONS(90),
     [anon_sym_guess] = ACTIONS(90),
     [anon_sym_hata_DASHopen] = ACTIONS(90),
     [anon_sym_hata_DASHsuburban] = ACTIONS(90),
     [anon_sym_hata_DASHurban] = ACTIONS(90),
+    [anon_sym_height_DASHamsl] = ACTIONS(90),
+    [anon_sym_horizontal] = ACTIONS(90),
     [anon_sym_if] = ACTIONS(90),
     [anon_sym_in] = ACTIONS(90),
     [anon_sym_input] = ACTIONS(90),
     [anon_sym_instead] = ACTIONS(90),
     [anon_sym_k] = ACTIONS(90),
+    [anon_sym_kHz] = ACTIONS(90),
+    [anon_sym_kW] = ACTIONS(90),
+    [anon_sym_km] = ACTIONS(90),
+    [anon_sym_latitude] = ACTIONS(90),
+    [anon_sym_longitude] = ACTIONS(90),
+    [anon_sym_m] = ACTIONS(90),
+    [anon_sym_mW] = ACTIONS(90),
     [anon_sym_maximum] = ACTIONS(90),
     [anon_sym_mean] = ACTIONS(90),
     [anon_sym_medium] = ACTIONS(90),
@@ -11105,6 +11993,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(90),
     [anon_sym_occupational] = ACTIONS(90),
     [anon_sym_of] = ACTIONS(90),
+    [anon_sym_offset] = ACTIONS(90),
     [anon_sym_on] = ACTIONS(90),
     [anon_sym_one_DASHedge] = ACTIONS(90),
     [anon_sym_out] = ACTIONS(90),
@@ -11120,6 +12009,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(90),
     [anon_sym_reading] = ACTIONS(90),
     [anon_sym_realized] = ACTIONS(90),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(90),
+    [anon_sym_receive_DASHloss] = ACTIONS(90),
     [anon_sym_reference] = ACTIONS(90),
     [anon_sym_reflected] = ACTIONS(90),
     [anon_sym_rejects] = ACTIONS(90),
@@ -11136,10 +12027,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(90),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(90),
     [anon_sym_then] = ACTIONS(90),
+    [anon_sym_title] = ACTIONS(90),
     [anon_sym_to] = ACTIONS(90),
     [anon_sym_total] = ACTIONS(90),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(90),
     [anon_sym_two_DASHray] = ACTIONS(90),
     [anon_sym_typical] = ACTIONS(90),
+    [anon_sym_up] = ACTIONS(90),
+    [anon_sym_vertical] = ACTIONS(90),
     [anon_sym_way] = ACTIONS(90),
     [anon_sym_wet] = ACTIONS(90),
     [anon_sym_wgs84] = ACTIONS(90),
@@ -11190,6 +12085,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11253,6 +12149,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11291,11 +12188,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11326,11 +12223,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11344,6 +12245,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11354,9 +12257,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11367,16 +12282,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11387,6 +12312,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11402,6 +12328,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11418,10 +12346,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11472,6 +12404,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11535,6 +12468,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11573,11 +12507,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11608,11 +12542,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11626,6 +12564,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11636,9 +12576,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11649,16 +12601,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11669,6 +12631,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11684,6 +12647,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11700,10 +12665,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -11754,6 +12723,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(11),
     [anon_sym_link] = ACTIONS(11),
     [anon_sym_variant] = ACTIONS(11),
+    [anon_sym_accept] = ACTIONS(11),
     [anon_sym_transmit] = ACTIONS(11),
     [anon_sym_receive] = ACTIONS(11),
     [anon_sym_impedance] = ACTIONS(11),
@@ -11817,6 +12787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(11),
     [anon_sym_spot] = ACTIONS(11),
     [anon_sym_alone] = ACTIONS(11),
+    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_transmitter] = ACTIONS(11),
     [anon_sym_receiver] = ACTIONS(11),
     [anon_sym_transceiver] = ACTIONS(11),
@@ -11855,11 +12826,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(11),
     [anon_sym_condition] = ACTIONS(11),
     [anon_sym_reflection] = ACTIONS(11),
+    [anon_sym_field] = ACTIONS(11),
     [anon_sym_hop] = ACTIONS(11),
     [anon_sym_profile] = ACTIONS(11),
     [anon_sym_distance] = ACTIONS(11),
     [anon_sym_k_DASHfactor] = ACTIONS(11),
-    [anon_sym_site_DASHnoise] = ACTIONS(11),
     [anon_sym_need] = ACTIONS(11),
     [anon_sym_model] = ACTIONS(11),
     [anon_sym_coverage] = ACTIONS(11),
@@ -11890,11 +12861,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(11),
     [anon_sym_bandwidth] = ACTIONS(11),
     [anon_sym_sensitivity] = ACTIONS(11),
+    [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
+    [anon_sym_GHz] = ACTIONS(13),
+    [anon_sym_Hz] = ACTIONS(13),
+    [anon_sym_MHz] = ACTIONS(13),
     [anon_sym_above] = ACTIONS(13),
     [anon_sym_added] = ACTIONS(13),
     [anon_sym_after] = ACTIONS(13),
@@ -11908,6 +12883,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(13),
     [anon_sym_averaging] = ACTIONS(13),
     [anon_sym_below] = ACTIONS(13),
+    [anon_sym_beyond] = ACTIONS(13),
+    [anon_sym_blank] = ACTIONS(13),
     [anon_sym_bow] = ACTIONS(13),
     [anon_sym_bullington] = ACTIONS(13),
     [anon_sym_by] = ACTIONS(13),
@@ -11918,9 +12895,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(13),
     [anon_sym_corrected] = ACTIONS(13),
     [anon_sym_cw] = ACTIONS(13),
+    [anon_sym_dB] = ACTIONS(13),
+    [anon_sym_dBW] = ACTIONS(13),
+    [anon_sym_dBd] = ACTIONS(13),
+    [anon_sym_dBi] = ACTIONS(13),
+    [anon_sym_dBm] = ACTIONS(13),
     [anon_sym_data] = ACTIONS(13),
+    [anon_sym_date] = ACTIONS(13),
+    [anon_sym_datum] = ACTIONS(13),
     [anon_sym_dc_DASHinput] = ACTIONS(13),
+    [anon_sym_degrees] = ACTIONS(13),
+    [anon_sym_delivered] = ACTIONS(13),
+    [anon_sym_desense] = ACTIONS(13),
     [anon_sym_displayed] = ACTIONS(13),
+    [anon_sym_dms] = ACTIONS(13),
+    [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
@@ -11931,16 +12920,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(13),
     [anon_sym_free_DASHspace] = ACTIONS(13),
     [anon_sym_frequency] = ACTIONS(13),
+    [anon_sym_ft] = ACTIONS(13),
     [anon_sym_full] = ACTIONS(13),
     [anon_sym_guess] = ACTIONS(13),
     [anon_sym_hata_DASHopen] = ACTIONS(13),
     [anon_sym_hata_DASHsuburban] = ACTIONS(13),
     [anon_sym_hata_DASHurban] = ACTIONS(13),
+    [anon_sym_height_DASHamsl] = ACTIONS(13),
+    [anon_sym_horizontal] = ACTIONS(13),
     [anon_sym_if] = ACTIONS(13),
     [anon_sym_in] = ACTIONS(13),
     [anon_sym_input] = ACTIONS(13),
     [anon_sym_instead] = ACTIONS(13),
     [anon_sym_k] = ACTIONS(13),
+    [anon_sym_kHz] = ACTIONS(13),
+    [anon_sym_kW] = ACTIONS(13),
+    [anon_sym_km] = ACTIONS(13),
+    [anon_sym_latitude] = ACTIONS(13),
+    [anon_sym_longitude] = ACTIONS(13),
+    [anon_sym_m] = ACTIONS(13),
+    [anon_sym_mW] = ACTIONS(13),
     [anon_sym_maximum] = ACTIONS(13),
     [anon_sym_mean] = ACTIONS(13),
     [anon_sym_medium] = ACTIONS(13),
@@ -11951,6 +12950,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(13),
     [anon_sym_occupational] = ACTIONS(13),
     [anon_sym_of] = ACTIONS(13),
+    [anon_sym_offset] = ACTIONS(13),
     [anon_sym_on] = ACTIONS(13),
     [anon_sym_one_DASHedge] = ACTIONS(13),
     [anon_sym_out] = ACTIONS(13),
@@ -11966,6 +12966,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(13),
     [anon_sym_reading] = ACTIONS(13),
     [anon_sym_realized] = ACTIONS(13),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(13),
+    [anon_sym_receive_DASHloss] = ACTIONS(13),
     [anon_sym_reference] = ACTIONS(13),
     [anon_sym_reflected] = ACTIONS(13),
     [anon_sym_rejects] = ACTIONS(13),
@@ -11982,10 +12984,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(13),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(13),
     [anon_sym_then] = ACTIONS(13),
+    [anon_sym_title] = ACTIONS(13),
     [anon_sym_to] = ACTIONS(13),
     [anon_sym_total] = ACTIONS(13),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(13),
     [anon_sym_two_DASHray] = ACTIONS(13),
     [anon_sym_typical] = ACTIONS(13),
+    [anon_sym_up] = ACTIONS(13),
+    [anon_sym_vertical] = ACTIONS(13),
     [anon_sym_way] = ACTIONS(13),
     [anon_sym_wet] = ACTIONS(13),
     [anon_sym_wgs84] = ACTIONS(13),
@@ -12023,6 +13029,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(117),
     [anon_sym_link] = ACTIONS(117),
     [anon_sym_variant] = ACTIONS(117),
+    [anon_sym_accept] = ACTIONS(117),
     [anon_sym_transmit] = ACTIONS(117),
     [anon_sym_receive] = ACTIONS(117),
     [anon_sym_impedance] = ACTIONS(117),
@@ -12086,6 +13093,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(117),
     [anon_sym_spot] = ACTIONS(117),
     [anon_sym_alone] = ACTIONS(117),
+    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_transmitter] = ACTIONS(117),
     [anon_sym_receiver] = ACTIONS(117),
     [anon_sym_transceiver] = ACTIONS(117),
@@ -12124,11 +13132,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(117),
     [anon_sym_condition] = ACTIONS(117),
     [anon_sym_reflection] = ACTIONS(117),
+    [anon_sym_field] = ACTIONS(117),
     [anon_sym_hop] = ACTIONS(117),
     [anon_sym_profile] = ACTIONS(117),
     [anon_sym_distance] = ACTIONS(117),
     [anon_sym_k_DASHfactor] = ACTIONS(117),
-    [anon_sym_site_DASHnoise] = ACTIONS(117),
     [anon_sym_need] = ACTIONS(117),
     [anon_sym_model] = ACTIONS(117),
     [anon_sym_coverage] = ACTIONS(117),
@@ -12159,11 +13167,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(117),
     [anon_sym_bandwidth] = ACTIONS(117),
     [anon_sym_sensitivity] = ACTIONS(117),
+    [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
+    [anon_sym_GHz] = ACTIONS(117),
+    [anon_sym_Hz] = ACTIONS(117),
+    [anon_sym_MHz] = ACTIONS(117),
     [anon_sym_above] = ACTIONS(117),
     [anon_sym_added] = ACTIONS(117),
     [anon_sym_after] = ACTIONS(117),
@@ -12177,6 +13189,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(117),
     [anon_sym_averaging] = ACTIONS(117),
     [anon_sym_below] = ACTIONS(117),
+    [anon_sym_beyond] = ACTIONS(117),
+    [anon_sym_blank] = ACTIONS(117),
     [anon_sym_bow] = ACTIONS(117),
     [anon_sym_bullington] = ACTIONS(117),
     [anon_sym_by] = ACTIONS(117),
@@ -12187,9 +13201,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(117),
     [anon_sym_corrected] = ACTIONS(117),
     [anon_sym_cw] = ACTIONS(117),
+    [anon_sym_dB] = ACTIONS(117),
+    [anon_sym_dBW] = ACTIONS(117),
+    [anon_sym_dBd] = ACTIONS(117),
+    [anon_sym_dBi] = ACTIONS(117),
+    [anon_sym_dBm] = ACTIONS(117),
     [anon_sym_data] = ACTIONS(117),
+    [anon_sym_date] = ACTIONS(117),
+    [anon_sym_datum] = ACTIONS(117),
     [anon_sym_dc_DASHinput] = ACTIONS(117),
+    [anon_sym_degrees] = ACTIONS(117),
+    [anon_sym_delivered] = ACTIONS(117),
+    [anon_sym_desense] = ACTIONS(117),
     [anon_sym_displayed] = ACTIONS(117),
+    [anon_sym_dms] = ACTIONS(117),
+    [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
@@ -12200,16 +13226,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(117),
     [anon_sym_free_DASHspace] = ACTIONS(117),
     [anon_sym_frequency] = ACTIONS(117),
+    [anon_sym_ft] = ACTIONS(117),
     [anon_sym_full] = ACTIONS(117),
     [anon_sym_guess] = ACTIONS(117),
     [anon_sym_hata_DASHopen] = ACTIONS(117),
     [anon_sym_hata_DASHsuburban] = ACTIONS(117),
     [anon_sym_hata_DASHurban] = ACTIONS(117),
+    [anon_sym_height_DASHamsl] = ACTIONS(117),
+    [anon_sym_horizontal] = ACTIONS(117),
     [anon_sym_if] = ACTIONS(117),
     [anon_sym_in] = ACTIONS(117),
     [anon_sym_input] = ACTIONS(117),
     [anon_sym_instead] = ACTIONS(117),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(117),
+    [anon_sym_kW] = ACTIONS(117),
+    [anon_sym_km] = ACTIONS(117),
+    [anon_sym_latitude] = ACTIONS(117),
+    [anon_sym_longitude] = ACTIONS(117),
+    [anon_sym_m] = ACTIONS(117),
+    [anon_sym_mW] = ACTIONS(117),
     [anon_sym_maximum] = ACTIONS(117),
     [anon_sym_mean] = ACTIONS(117),
     [anon_sym_medium] = ACTIONS(117),
@@ -12220,6 +13256,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(117),
     [anon_sym_occupational] = ACTIONS(117),
     [anon_sym_of] = ACTIONS(117),
+    [anon_sym_offset] = ACTIONS(117),
     [anon_sym_on] = ACTIONS(117),
     [anon_sym_one_DASHedge] = ACTIONS(117),
     [anon_sym_out] = ACTIONS(117),
@@ -12235,6 +13272,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(117),
     [anon_sym_reading] = ACTIONS(117),
     [anon_sym_realized] = ACTIONS(117),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(117),
+    [anon_sym_receive_DASHloss] = ACTIONS(117),
     [anon_sym_reference] = ACTIONS(117),
     [anon_sym_reflected] = ACTIONS(117),
     [anon_sym_rejects] = ACTIONS(117),
@@ -12251,10 +13290,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(117),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(117),
     [anon_sym_then] = ACTIONS(117),
+    [anon_sym_title] = ACTIONS(117),
     [anon_sym_to] = ACTIONS(121),
     [anon_sym_total] = ACTIONS(117),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(117),
     [anon_sym_two_DASHray] = ACTIONS(117),
     [anon_sym_typical] = ACTIONS(117),
+    [anon_sym_up] = ACTIONS(117),
+    [anon_sym_vertical] = ACTIONS(117),
     [anon_sym_way] = ACTIONS(117),
     [anon_sym_wet] = ACTIONS(117),
     [anon_sym_wgs84] = ACTIONS(117),
@@ -12302,6 +13345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -12365,6 +13409,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -12403,11 +13448,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -12438,11 +13483,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -12456,6 +13505,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -12466,9 +13517,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -12479,16 +13542,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -12499,6 +13572,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -12514,6 +13588,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -12530,10 +13606,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -12581,6 +13661,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -12644,6 +13725,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -12682,11 +13764,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -12717,11 +13799,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -12735,6 +13821,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -12745,9 +13833,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -12758,16 +13858,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -12778,6 +13888,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -12793,6 +13904,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -12809,10 +13922,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -12860,6 +13977,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -12923,6 +14041,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -12961,11 +14080,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -12996,11 +14115,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -13014,6 +14137,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -13024,9 +14149,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -13037,16 +14174,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -13057,6 +14204,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -13072,6 +14220,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -13088,10 +14238,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -13139,6 +14293,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -13202,6 +14357,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -13240,11 +14396,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -13275,11 +14431,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -13293,6 +14453,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -13303,9 +14465,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -13316,16 +14490,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -13336,6 +14520,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -13351,6 +14536,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -13367,10 +14554,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -13418,6 +14609,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -13481,6 +14673,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -13519,11 +14712,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -13554,11 +14747,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -13572,6 +14769,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -13582,9 +14781,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -13595,16 +14806,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -13615,6 +14836,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -13630,6 +14852,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -13646,10 +14870,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -13697,6 +14925,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -13760,6 +14989,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -13798,11 +15028,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -13833,11 +15063,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -13851,6 +15085,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -13861,9 +15097,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -13874,16 +15122,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -13894,6 +15152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -13909,6 +15168,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -13925,10 +15186,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -13976,6 +15241,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -14039,6 +15305,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -14077,11 +15344,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -14112,11 +15379,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -14130,6 +15401,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -14140,9 +15413,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -14153,16 +15438,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -14173,6 +15468,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -14188,6 +15484,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -14204,10 +15502,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -14255,6 +15557,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -14318,6 +15621,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -14356,11 +15660,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -14391,11 +15695,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -14409,6 +15717,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -14419,9 +15729,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -14432,16 +15754,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -14452,6 +15784,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -14467,6 +15800,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -14483,10 +15818,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -14534,6 +15873,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -14597,6 +15937,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -14635,11 +15976,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -14670,11 +16011,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -14688,6 +16033,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -14698,9 +16045,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -14711,16 +16070,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -14731,6 +16100,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -14746,6 +16116,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -14762,10 +16134,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -14814,6 +16190,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(165),
     [anon_sym_link] = ACTIONS(165),
     [anon_sym_variant] = ACTIONS(165),
+    [anon_sym_accept] = ACTIONS(165),
     [anon_sym_transmit] = ACTIONS(165),
     [anon_sym_receive] = ACTIONS(165),
     [anon_sym_impedance] = ACTIONS(165),
@@ -14877,6 +16254,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(165),
     [anon_sym_spot] = ACTIONS(165),
     [anon_sym_alone] = ACTIONS(165),
+    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_transmitter] = ACTIONS(165),
     [anon_sym_receiver] = ACTIONS(165),
     [anon_sym_transceiver] = ACTIONS(165),
@@ -14915,11 +16293,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(165),
     [anon_sym_condition] = ACTIONS(165),
     [anon_sym_reflection] = ACTIONS(165),
+    [anon_sym_field] = ACTIONS(165),
     [anon_sym_hop] = ACTIONS(165),
     [anon_sym_profile] = ACTIONS(165),
     [anon_sym_distance] = ACTIONS(165),
     [anon_sym_k_DASHfactor] = ACTIONS(165),
-    [anon_sym_site_DASHnoise] = ACTIONS(165),
     [anon_sym_need] = ACTIONS(165),
     [anon_sym_model] = ACTIONS(165),
     [anon_sym_coverage] = ACTIONS(165),
@@ -14950,11 +16328,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(165),
     [anon_sym_bandwidth] = ACTIONS(165),
     [anon_sym_sensitivity] = ACTIONS(165),
+    [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
+    [anon_sym_GHz] = ACTIONS(165),
+    [anon_sym_Hz] = ACTIONS(165),
+    [anon_sym_MHz] = ACTIONS(165),
     [anon_sym_above] = ACTIONS(165),
     [anon_sym_added] = ACTIONS(165),
     [anon_sym_after] = ACTIONS(165),
@@ -14968,6 +16350,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(165),
     [anon_sym_averaging] = ACTIONS(165),
     [anon_sym_below] = ACTIONS(165),
+    [anon_sym_beyond] = ACTIONS(165),
+    [anon_sym_blank] = ACTIONS(165),
     [anon_sym_bow] = ACTIONS(165),
     [anon_sym_bullington] = ACTIONS(165),
     [anon_sym_by] = ACTIONS(165),
@@ -14978,9 +16362,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(165),
     [anon_sym_corrected] = ACTIONS(165),
     [anon_sym_cw] = ACTIONS(165),
+    [anon_sym_dB] = ACTIONS(165),
+    [anon_sym_dBW] = ACTIONS(165),
+    [anon_sym_dBd] = ACTIONS(165),
+    [anon_sym_dBi] = ACTIONS(165),
+    [anon_sym_dBm] = ACTIONS(165),
     [anon_sym_data] = ACTIONS(165),
+    [anon_sym_date] = ACTIONS(165),
+    [anon_sym_datum] = ACTIONS(165),
     [anon_sym_dc_DASHinput] = ACTIONS(165),
+    [anon_sym_degrees] = ACTIONS(165),
+    [anon_sym_delivered] = ACTIONS(165),
+    [anon_sym_desense] = ACTIONS(165),
     [anon_sym_displayed] = ACTIONS(165),
+    [anon_sym_dms] = ACTIONS(165),
+    [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
@@ -14991,16 +16387,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(165),
     [anon_sym_free_DASHspace] = ACTIONS(165),
     [anon_sym_frequency] = ACTIONS(165),
+    [anon_sym_ft] = ACTIONS(165),
     [anon_sym_full] = ACTIONS(165),
     [anon_sym_guess] = ACTIONS(165),
     [anon_sym_hata_DASHopen] = ACTIONS(165),
     [anon_sym_hata_DASHsuburban] = ACTIONS(165),
     [anon_sym_hata_DASHurban] = ACTIONS(165),
+    [anon_sym_height_DASHamsl] = ACTIONS(165),
+    [anon_sym_horizontal] = ACTIONS(165),
     [anon_sym_if] = ACTIONS(165),
     [anon_sym_in] = ACTIONS(165),
     [anon_sym_input] = ACTIONS(165),
     [anon_sym_instead] = ACTIONS(165),
     [anon_sym_k] = ACTIONS(119),
+    [anon_sym_kHz] = ACTIONS(165),
+    [anon_sym_kW] = ACTIONS(165),
+    [anon_sym_km] = ACTIONS(165),
+    [anon_sym_latitude] = ACTIONS(165),
+    [anon_sym_longitude] = ACTIONS(165),
+    [anon_sym_m] = ACTIONS(165),
+    [anon_sym_mW] = ACTIONS(165),
     [anon_sym_maximum] = ACTIONS(165),
     [anon_sym_mean] = ACTIONS(165),
     [anon_sym_medium] = ACTIONS(165),
@@ -15011,6 +16417,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(165),
     [anon_sym_occupational] = ACTIONS(165),
     [anon_sym_of] = ACTIONS(165),
+    [anon_sym_offset] = ACTIONS(165),
     [anon_sym_on] = ACTIONS(165),
     [anon_sym_one_DASHedge] = ACTIONS(165),
     [anon_sym_out] = ACTIONS(165),
@@ -15026,6 +16433,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(165),
     [anon_sym_reading] = ACTIONS(165),
     [anon_sym_realized] = ACTIONS(165),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(165),
+    [anon_sym_receive_DASHloss] = ACTIONS(165),
     [anon_sym_reference] = ACTIONS(165),
     [anon_sym_reflected] = ACTIONS(165),
     [anon_sym_rejects] = ACTIONS(165),
@@ -15042,10 +16451,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(165),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(165),
     [anon_sym_then] = ACTIONS(165),
+    [anon_sym_title] = ACTIONS(165),
     [anon_sym_to] = ACTIONS(165),
     [anon_sym_total] = ACTIONS(165),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(165),
     [anon_sym_two_DASHray] = ACTIONS(165),
     [anon_sym_typical] = ACTIONS(165),
+    [anon_sym_up] = ACTIONS(165),
+    [anon_sym_vertical] = ACTIONS(165),
     [anon_sym_way] = ACTIONS(165),
     [anon_sym_wet] = ACTIONS(165),
     [anon_sym_wgs84] = ACTIONS(165),
@@ -15091,6 +16504,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(173),
     [anon_sym_link] = ACTIONS(173),
     [anon_sym_variant] = ACTIONS(173),
+    [anon_sym_accept] = ACTIONS(173),
     [anon_sym_transmit] = ACTIONS(173),
     [anon_sym_receive] = ACTIONS(173),
     [anon_sym_impedance] = ACTIONS(173),
@@ -15154,6 +16568,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(173),
     [anon_sym_spot] = ACTIONS(173),
     [anon_sym_alone] = ACTIONS(173),
+    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_transmitter] = ACTIONS(173),
     [anon_sym_receiver] = ACTIONS(173),
     [anon_sym_transceiver] = ACTIONS(173),
@@ -15192,11 +16607,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(173),
     [anon_sym_condition] = ACTIONS(173),
     [anon_sym_reflection] = ACTIONS(173),
+    [anon_sym_field] = ACTIONS(173),
     [anon_sym_hop] = ACTIONS(173),
     [anon_sym_profile] = ACTIONS(173),
     [anon_sym_distance] = ACTIONS(173),
     [anon_sym_k_DASHfactor] = ACTIONS(173),
-    [anon_sym_site_DASHnoise] = ACTIONS(173),
     [anon_sym_need] = ACTIONS(173),
     [anon_sym_model] = ACTIONS(173),
     [anon_sym_coverage] = ACTIONS(173),
@@ -15227,11 +16642,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(173),
     [anon_sym_bandwidth] = ACTIONS(173),
     [anon_sym_sensitivity] = ACTIONS(173),
+    [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
+    [anon_sym_GHz] = ACTIONS(173),
+    [anon_sym_Hz] = ACTIONS(173),
+    [anon_sym_MHz] = ACTIONS(173),
     [anon_sym_above] = ACTIONS(173),
     [anon_sym_added] = ACTIONS(173),
     [anon_sym_after] = ACTIONS(173),
@@ -15245,6 +16664,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(173),
     [anon_sym_averaging] = ACTIONS(173),
     [anon_sym_below] = ACTIONS(173),
+    [anon_sym_beyond] = ACTIONS(173),
+    [anon_sym_blank] = ACTIONS(173),
     [anon_sym_bow] = ACTIONS(173),
     [anon_sym_bullington] = ACTIONS(173),
     [anon_sym_by] = ACTIONS(173),
@@ -15255,9 +16676,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(173),
     [anon_sym_corrected] = ACTIONS(173),
     [anon_sym_cw] = ACTIONS(173),
+    [anon_sym_dB] = ACTIONS(173),
+    [anon_sym_dBW] = ACTIONS(173),
+    [anon_sym_dBd] = ACTIONS(173),
+    [anon_sym_dBi] = ACTIONS(173),
+    [anon_sym_dBm] = ACTIONS(173),
     [anon_sym_data] = ACTIONS(173),
+    [anon_sym_date] = ACTIONS(173),
+    [anon_sym_datum] = ACTIONS(173),
     [anon_sym_dc_DASHinput] = ACTIONS(173),
+    [anon_sym_degrees] = ACTIONS(173),
+    [anon_sym_delivered] = ACTIONS(173),
+    [anon_sym_desense] = ACTIONS(173),
     [anon_sym_displayed] = ACTIONS(173),
+    [anon_sym_dms] = ACTIONS(173),
+    [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
@@ -15268,16 +16701,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(173),
     [anon_sym_free_DASHspace] = ACTIONS(173),
     [anon_sym_frequency] = ACTIONS(173),
+    [anon_sym_ft] = ACTIONS(173),
     [anon_sym_full] = ACTIONS(173),
     [anon_sym_guess] = ACTIONS(173),
     [anon_sym_hata_DASHopen] = ACTIONS(173),
     [anon_sym_hata_DASHsuburban] = ACTIONS(173),
     [anon_sym_hata_DASHurban] = ACTIONS(173),
+    [anon_sym_height_DASHamsl] = ACTIONS(173),
+    [anon_sym_horizontal] = ACTIONS(173),
     [anon_sym_if] = ACTIONS(173),
     [anon_sym_in] = ACTIONS(173),
     [anon_sym_input] = ACTIONS(173),
     [anon_sym_instead] = ACTIONS(173),
     [anon_sym_k] = ACTIONS(173),
+    [anon_sym_kHz] = ACTIONS(173),
+    [anon_sym_kW] = ACTIONS(173),
+    [anon_sym_km] = ACTIONS(173),
+    [anon_sym_latitude] = ACTIONS(173),
+    [anon_sym_longitude] = ACTIONS(173),
+    [anon_sym_m] = ACTIONS(173),
+    [anon_sym_mW] = ACTIONS(173),
     [anon_sym_maximum] = ACTIONS(173),
     [anon_sym_mean] = ACTIONS(173),
     [anon_sym_medium] = ACTIONS(173),
@@ -15288,6 +16731,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(173),
     [anon_sym_occupational] = ACTIONS(173),
     [anon_sym_of] = ACTIONS(173),
+    [anon_sym_offset] = ACTIONS(173),
     [anon_sym_on] = ACTIONS(173),
     [anon_sym_one_DASHedge] = ACTIONS(173),
     [anon_sym_out] = ACTIONS(173),
@@ -15303,6 +16747,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(173),
     [anon_sym_reading] = ACTIONS(173),
     [anon_sym_realized] = ACTIONS(173),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(173),
+    [anon_sym_receive_DASHloss] = ACTIONS(173),
     [anon_sym_reference] = ACTIONS(173),
     [anon_sym_reflected] = ACTIONS(173),
     [anon_sym_rejects] = ACTIONS(173),
@@ -15319,10 +16765,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(173),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(173),
     [anon_sym_then] = ACTIONS(173),
+    [anon_sym_title] = ACTIONS(173),
     [anon_sym_to] = ACTIONS(173),
     [anon_sym_total] = ACTIONS(173),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(173),
     [anon_sym_two_DASHray] = ACTIONS(173),
     [anon_sym_typical] = ACTIONS(173),
+    [anon_sym_up] = ACTIONS(173),
+    [anon_sym_vertical] = ACTIONS(173),
     [anon_sym_way] = ACTIONS(173),
     [anon_sym_wet] = ACTIONS(173),
     [anon_sym_wgs84] = ACTIONS(173),
@@ -15368,6 +16818,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(157),
     [anon_sym_link] = ACTIONS(157),
     [anon_sym_variant] = ACTIONS(157),
+    [anon_sym_accept] = ACTIONS(157),
     [anon_sym_transmit] = ACTIONS(157),
     [anon_sym_receive] = ACTIONS(157),
     [anon_sym_impedance] = ACTIONS(157),
@@ -15431,6 +16882,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(157),
     [anon_sym_spot] = ACTIONS(157),
     [anon_sym_alone] = ACTIONS(157),
+    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_transmitter] = ACTIONS(157),
     [anon_sym_receiver] = ACTIONS(157),
     [anon_sym_transceiver] = ACTIONS(157),
@@ -15469,11 +16921,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(157),
     [anon_sym_condition] = ACTIONS(157),
     [anon_sym_reflection] = ACTIONS(157),
+    [anon_sym_field] = ACTIONS(157),
     [anon_sym_hop] = ACTIONS(157),
     [anon_sym_profile] = ACTIONS(157),
     [anon_sym_distance] = ACTIONS(157),
     [anon_sym_k_DASHfactor] = ACTIONS(157),
-    [anon_sym_site_DASHnoise] = ACTIONS(157),
     [anon_sym_need] = ACTIONS(157),
     [anon_sym_model] = ACTIONS(157),
     [anon_sym_coverage] = ACTIONS(157),
@@ -15504,11 +16956,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(157),
     [anon_sym_bandwidth] = ACTIONS(157),
     [anon_sym_sensitivity] = ACTIONS(157),
+    [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
+    [anon_sym_GHz] = ACTIONS(157),
+    [anon_sym_Hz] = ACTIONS(157),
+    [anon_sym_MHz] = ACTIONS(157),
     [anon_sym_above] = ACTIONS(157),
     [anon_sym_added] = ACTIONS(157),
     [anon_sym_after] = ACTIONS(157),
@@ -15522,6 +16978,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(157),
     [anon_sym_averaging] = ACTIONS(157),
     [anon_sym_below] = ACTIONS(157),
+    [anon_sym_beyond] = ACTIONS(157),
+    [anon_sym_blank] = ACTIONS(157),
     [anon_sym_bow] = ACTIONS(157),
     [anon_sym_bullington] = ACTIONS(157),
     [anon_sym_by] = ACTIONS(157),
@@ -15532,9 +16990,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(157),
     [anon_sym_corrected] = ACTIONS(157),
     [anon_sym_cw] = ACTIONS(157),
+    [anon_sym_dB] = ACTIONS(157),
+    [anon_sym_dBW] = ACTIONS(157),
+    [anon_sym_dBd] = ACTIONS(157),
+    [anon_sym_dBi] = ACTIONS(157),
+    [anon_sym_dBm] = ACTIONS(157),
     [anon_sym_data] = ACTIONS(157),
+    [anon_sym_date] = ACTIONS(157),
+    [anon_sym_datum] = ACTIONS(157),
     [anon_sym_dc_DASHinput] = ACTIONS(157),
+    [anon_sym_degrees] = ACTIONS(157),
+    [anon_sym_delivered] = ACTIONS(157),
+    [anon_sym_desense] = ACTIONS(157),
     [anon_sym_displayed] = ACTIONS(157),
+    [anon_sym_dms] = ACTIONS(157),
+    [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
@@ -15545,16 +17015,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(157),
     [anon_sym_free_DASHspace] = ACTIONS(157),
     [anon_sym_frequency] = ACTIONS(157),
+    [anon_sym_ft] = ACTIONS(157),
     [anon_sym_full] = ACTIONS(157),
     [anon_sym_guess] = ACTIONS(157),
     [anon_sym_hata_DASHopen] = ACTIONS(157),
     [anon_sym_hata_DASHsuburban] = ACTIONS(157),
     [anon_sym_hata_DASHurban] = ACTIONS(157),
+    [anon_sym_height_DASHamsl] = ACTIONS(157),
+    [anon_sym_horizontal] = ACTIONS(157),
     [anon_sym_if] = ACTIONS(157),
     [anon_sym_in] = ACTIONS(157),
     [anon_sym_input] = ACTIONS(157),
     [anon_sym_instead] = ACTIONS(157),
     [anon_sym_k] = ACTIONS(157),
+    [anon_sym_kHz] = ACTIONS(157),
+    [anon_sym_kW] = ACTIONS(157),
+    [anon_sym_km] = ACTIONS(157),
+    [anon_sym_latitude] = ACTIONS(157),
+    [anon_sym_longitude] = ACTIONS(157),
+    [anon_sym_m] = ACTIONS(157),
+    [anon_sym_mW] = ACTIONS(157),
     [anon_sym_maximum] = ACTIONS(157),
     [anon_sym_mean] = ACTIONS(157),
     [anon_sym_medium] = ACTIONS(157),
@@ -15565,6 +17045,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(157),
     [anon_sym_occupational] = ACTIONS(157),
     [anon_sym_of] = ACTIONS(157),
+    [anon_sym_offset] = ACTIONS(157),
     [anon_sym_on] = ACTIONS(157),
     [anon_sym_one_DASHedge] = ACTIONS(157),
     [anon_sym_out] = ACTIONS(157),
@@ -15580,6 +17061,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(157),
     [anon_sym_reading] = ACTIONS(157),
     [anon_sym_realized] = ACTIONS(157),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(157),
+    [anon_sym_receive_DASHloss] = ACTIONS(157),
     [anon_sym_reference] = ACTIONS(157),
     [anon_sym_reflected] = ACTIONS(157),
     [anon_sym_rejects] = ACTIONS(157),
@@ -15596,10 +17079,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(157),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(157),
     [anon_sym_then] = ACTIONS(157),
+    [anon_sym_title] = ACTIONS(157),
     [anon_sym_to] = ACTIONS(157),
     [anon_sym_total] = ACTIONS(157),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(157),
     [anon_sym_two_DASHray] = ACTIONS(157),
     [anon_sym_typical] = ACTIONS(157),
+    [anon_sym_up] = ACTIONS(157),
+    [anon_sym_vertical] = ACTIONS(157),
     [anon_sym_way] = ACTIONS(157),
     [anon_sym_wet] = ACTIONS(157),
     [anon_sym_wgs84] = ACTIONS(157),
@@ -15645,6 +17132,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(153),
     [anon_sym_link] = ACTIONS(153),
     [anon_sym_variant] = ACTIONS(153),
+    [anon_sym_accept] = ACTIONS(153),
     [anon_sym_transmit] = ACTIONS(153),
     [anon_sym_receive] = ACTIONS(153),
     [anon_sym_impedance] = ACTIONS(153),
@@ -15708,6 +17196,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(153),
     [anon_sym_spot] = ACTIONS(153),
     [anon_sym_alone] = ACTIONS(153),
+    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_transmitter] = ACTIONS(153),
     [anon_sym_receiver] = ACTIONS(153),
     [anon_sym_transceiver] = ACTIONS(153),
@@ -15746,11 +17235,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(153),
     [anon_sym_condition] = ACTIONS(153),
     [anon_sym_reflection] = ACTIONS(153),
+    [anon_sym_field] = ACTIONS(153),
     [anon_sym_hop] = ACTIONS(153),
     [anon_sym_profile] = ACTIONS(153),
     [anon_sym_distance] = ACTIONS(153),
     [anon_sym_k_DASHfactor] = ACTIONS(153),
-    [anon_sym_site_DASHnoise] = ACTIONS(153),
     [anon_sym_need] = ACTIONS(153),
     [anon_sym_model] = ACTIONS(153),
     [anon_sym_coverage] = ACTIONS(153),
@@ -15781,11 +17270,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(153),
     [anon_sym_bandwidth] = ACTIONS(153),
     [anon_sym_sensitivity] = ACTIONS(153),
+    [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
+    [anon_sym_GHz] = ACTIONS(153),
+    [anon_sym_Hz] = ACTIONS(153),
+    [anon_sym_MHz] = ACTIONS(153),
     [anon_sym_above] = ACTIONS(153),
     [anon_sym_added] = ACTIONS(153),
     [anon_sym_after] = ACTIONS(153),
@@ -15799,6 +17292,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(153),
     [anon_sym_averaging] = ACTIONS(153),
     [anon_sym_below] = ACTIONS(153),
+    [anon_sym_beyond] = ACTIONS(153),
+    [anon_sym_blank] = ACTIONS(153),
     [anon_sym_bow] = ACTIONS(153),
     [anon_sym_bullington] = ACTIONS(153),
     [anon_sym_by] = ACTIONS(153),
@@ -15809,9 +17304,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(153),
     [anon_sym_corrected] = ACTIONS(153),
     [anon_sym_cw] = ACTIONS(153),
+    [anon_sym_dB] = ACTIONS(153),
+    [anon_sym_dBW] = ACTIONS(153),
+    [anon_sym_dBd] = ACTIONS(153),
+    [anon_sym_dBi] = ACTIONS(153),
+    [anon_sym_dBm] = ACTIONS(153),
     [anon_sym_data] = ACTIONS(153),
+    [anon_sym_date] = ACTIONS(153),
+    [anon_sym_datum] = ACTIONS(153),
     [anon_sym_dc_DASHinput] = ACTIONS(153),
+    [anon_sym_degrees] = ACTIONS(153),
+    [anon_sym_delivered] = ACTIONS(153),
+    [anon_sym_desense] = ACTIONS(153),
     [anon_sym_displayed] = ACTIONS(153),
+    [anon_sym_dms] = ACTIONS(153),
+    [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
@@ -15822,16 +17329,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(153),
     [anon_sym_free_DASHspace] = ACTIONS(153),
     [anon_sym_frequency] = ACTIONS(153),
+    [anon_sym_ft] = ACTIONS(153),
     [anon_sym_full] = ACTIONS(153),
     [anon_sym_guess] = ACTIONS(153),
     [anon_sym_hata_DASHopen] = ACTIONS(153),
     [anon_sym_hata_DASHsuburban] = ACTIONS(153),
     [anon_sym_hata_DASHurban] = ACTIONS(153),
+    [anon_sym_height_DASHamsl] = ACTIONS(153),
+    [anon_sym_horizontal] = ACTIONS(153),
     [anon_sym_if] = ACTIONS(153),
     [anon_sym_in] = ACTIONS(153),
     [anon_sym_input] = ACTIONS(153),
     [anon_sym_instead] = ACTIONS(153),
     [anon_sym_k] = ACTIONS(153),
+    [anon_sym_kHz] = ACTIONS(153),
+    [anon_sym_kW] = ACTIONS(153),
+    [anon_sym_km] = ACTIONS(153),
+    [anon_sym_latitude] = ACTIONS(153),
+    [anon_sym_longitude] = ACTIONS(153),
+    [anon_sym_m] = ACTIONS(153),
+    [anon_sym_mW] = ACTIONS(153),
     [anon_sym_maximum] = ACTIONS(153),
     [anon_sym_mean] = ACTIONS(153),
     [anon_sym_medium] = ACTIONS(153),
@@ -15842,6 +17359,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(153),
     [anon_sym_occupational] = ACTIONS(153),
     [anon_sym_of] = ACTIONS(153),
+    [anon_sym_offset] = ACTIONS(153),
     [anon_sym_on] = ACTIONS(153),
     [anon_sym_one_DASHedge] = ACTIONS(153),
     [anon_sym_out] = ACTIONS(153),
@@ -15857,6 +17375,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(153),
     [anon_sym_reading] = ACTIONS(153),
     [anon_sym_realized] = ACTIONS(153),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(153),
+    [anon_sym_receive_DASHloss] = ACTIONS(153),
     [anon_sym_reference] = ACTIONS(153),
     [anon_sym_reflected] = ACTIONS(153),
     [anon_sym_rejects] = ACTIONS(153),
@@ -15873,10 +17393,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(153),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(153),
     [anon_sym_then] = ACTIONS(153),
+    [anon_sym_title] = ACTIONS(153),
     [anon_sym_to] = ACTIONS(153),
     [anon_sym_total] = ACTIONS(153),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(153),
     [anon_sym_two_DASHray] = ACTIONS(153),
     [anon_sym_typical] = ACTIONS(153),
+    [anon_sym_up] = ACTIONS(153),
+    [anon_sym_vertical] = ACTIONS(153),
     [anon_sym_way] = ACTIONS(153),
     [anon_sym_wet] = ACTIONS(153),
     [anon_sym_wgs84] = ACTIONS(153),
@@ -15922,6 +17446,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(131),
     [anon_sym_link] = ACTIONS(131),
     [anon_sym_variant] = ACTIONS(131),
+    [anon_sym_accept] = ACTIONS(131),
     [anon_sym_transmit] = ACTIONS(131),
     [anon_sym_receive] = ACTIONS(131),
     [anon_sym_impedance] = ACTIONS(131),
@@ -15985,6 +17510,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(131),
     [anon_sym_spot] = ACTIONS(131),
     [anon_sym_alone] = ACTIONS(131),
+    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_transmitter] = ACTIONS(131),
     [anon_sym_receiver] = ACTIONS(131),
     [anon_sym_transceiver] = ACTIONS(131),
@@ -16023,11 +17549,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(131),
     [anon_sym_condition] = ACTIONS(131),
     [anon_sym_reflection] = ACTIONS(131),
+    [anon_sym_field] = ACTIONS(131),
     [anon_sym_hop] = ACTIONS(131),
     [anon_sym_profile] = ACTIONS(131),
     [anon_sym_distance] = ACTIONS(131),
     [anon_sym_k_DASHfactor] = ACTIONS(131),
-    [anon_sym_site_DASHnoise] = ACTIONS(131),
     [anon_sym_need] = ACTIONS(131),
     [anon_sym_model] = ACTIONS(131),
     [anon_sym_coverage] = ACTIONS(131),
@@ -16058,11 +17584,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(131),
     [anon_sym_bandwidth] = ACTIONS(131),
     [anon_sym_sensitivity] = ACTIONS(131),
+    [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
+    [anon_sym_GHz] = ACTIONS(131),
+    [anon_sym_Hz] = ACTIONS(131),
+    [anon_sym_MHz] = ACTIONS(131),
     [anon_sym_above] = ACTIONS(131),
     [anon_sym_added] = ACTIONS(131),
     [anon_sym_after] = ACTIONS(131),
@@ -16076,6 +17606,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(131),
     [anon_sym_averaging] = ACTIONS(131),
     [anon_sym_below] = ACTIONS(131),
+    [anon_sym_beyond] = ACTIONS(131),
+    [anon_sym_blank] = ACTIONS(131),
     [anon_sym_bow] = ACTIONS(131),
     [anon_sym_bullington] = ACTIONS(131),
     [anon_sym_by] = ACTIONS(131),
@@ -16086,9 +17618,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(131),
     [anon_sym_corrected] = ACTIONS(131),
     [anon_sym_cw] = ACTIONS(131),
+    [anon_sym_dB] = ACTIONS(131),
+    [anon_sym_dBW] = ACTIONS(131),
+    [anon_sym_dBd] = ACTIONS(131),
+    [anon_sym_dBi] = ACTIONS(131),
+    [anon_sym_dBm] = ACTIONS(131),
     [anon_sym_data] = ACTIONS(131),
+    [anon_sym_date] = ACTIONS(131),
+    [anon_sym_datum] = ACTIONS(131),
     [anon_sym_dc_DASHinput] = ACTIONS(131),
+    [anon_sym_degrees] = ACTIONS(131),
+    [anon_sym_delivered] = ACTIONS(131),
+    [anon_sym_desense] = ACTIONS(131),
     [anon_sym_displayed] = ACTIONS(131),
+    [anon_sym_dms] = ACTIONS(131),
+    [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
@@ -16099,16 +17643,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(131),
     [anon_sym_free_DASHspace] = ACTIONS(131),
     [anon_sym_frequency] = ACTIONS(131),
+    [anon_sym_ft] = ACTIONS(131),
     [anon_sym_full] = ACTIONS(131),
     [anon_sym_guess] = ACTIONS(131),
     [anon_sym_hata_DASHopen] = ACTIONS(131),
     [anon_sym_hata_DASHsuburban] = ACTIONS(131),
     [anon_sym_hata_DASHurban] = ACTIONS(131),
+    [anon_sym_height_DASHamsl] = ACTIONS(131),
+    [anon_sym_horizontal] = ACTIONS(131),
     [anon_sym_if] = ACTIONS(131),
     [anon_sym_in] = ACTIONS(131),
     [anon_sym_input] = ACTIONS(131),
     [anon_sym_instead] = ACTIONS(131),
     [anon_sym_k] = ACTIONS(131),
+    [anon_sym_kHz] = ACTIONS(131),
+    [anon_sym_kW] = ACTIONS(131),
+    [anon_sym_km] = ACTIONS(131),
+    [anon_sym_latitude] = ACTIONS(131),
+    [anon_sym_longitude] = ACTIONS(131),
+    [anon_sym_m] = ACTIONS(131),
+    [anon_sym_mW] = ACTIONS(131),
     [anon_sym_maximum] = ACTIONS(131),
     [anon_sym_mean] = ACTIONS(131),
     [anon_sym_medium] = ACTIONS(131),
@@ -16119,6 +17673,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(131),
     [anon_sym_occupational] = ACTIONS(131),
     [anon_sym_of] = ACTIONS(131),
+    [anon_sym_offset] = ACTIONS(131),
     [anon_sym_on] = ACTIONS(131),
     [anon_sym_one_DASHedge] = ACTIONS(131),
     [anon_sym_out] = ACTIONS(131),
@@ -16134,6 +17689,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(131),
     [anon_sym_reading] = ACTIONS(131),
     [anon_sym_realized] = ACTIONS(131),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(131),
+    [anon_sym_receive_DASHloss] = ACTIONS(131),
     [anon_sym_reference] = ACTIONS(131),
     [anon_sym_reflected] = ACTIONS(131),
     [anon_sym_rejects] = ACTIONS(131),
@@ -16150,10 +17707,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(131),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(131),
     [anon_sym_then] = ACTIONS(131),
+    [anon_sym_title] = ACTIONS(131),
     [anon_sym_to] = ACTIONS(131),
     [anon_sym_total] = ACTIONS(131),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(131),
     [anon_sym_two_DASHray] = ACTIONS(131),
     [anon_sym_typical] = ACTIONS(131),
+    [anon_sym_up] = ACTIONS(131),
+    [anon_sym_vertical] = ACTIONS(131),
     [anon_sym_way] = ACTIONS(131),
     [anon_sym_wet] = ACTIONS(131),
     [anon_sym_wgs84] = ACTIONS(131),
@@ -16199,6 +17760,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(135),
     [anon_sym_link] = ACTIONS(135),
     [anon_sym_variant] = ACTIONS(135),
+    [anon_sym_accept] = ACTIONS(135),
     [anon_sym_transmit] = ACTIONS(135),
     [anon_sym_receive] = ACTIONS(135),
     [anon_sym_impedance] = ACTIONS(135),
@@ -16262,6 +17824,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(135),
     [anon_sym_spot] = ACTIONS(135),
     [anon_sym_alone] = ACTIONS(135),
+    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_transmitter] = ACTIONS(135),
     [anon_sym_receiver] = ACTIONS(135),
     [anon_sym_transceiver] = ACTIONS(135),
@@ -16300,11 +17863,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(135),
     [anon_sym_condition] = ACTIONS(135),
     [anon_sym_reflection] = ACTIONS(135),
+    [anon_sym_field] = ACTIONS(135),
     [anon_sym_hop] = ACTIONS(135),
     [anon_sym_profile] = ACTIONS(135),
     [anon_sym_distance] = ACTIONS(135),
     [anon_sym_k_DASHfactor] = ACTIONS(135),
-    [anon_sym_site_DASHnoise] = ACTIONS(135),
     [anon_sym_need] = ACTIONS(135),
     [anon_sym_model] = ACTIONS(135),
     [anon_sym_coverage] = ACTIONS(135),
@@ -16335,11 +17898,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(135),
     [anon_sym_bandwidth] = ACTIONS(135),
     [anon_sym_sensitivity] = ACTIONS(135),
+    [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
+    [anon_sym_GHz] = ACTIONS(135),
+    [anon_sym_Hz] = ACTIONS(135),
+    [anon_sym_MHz] = ACTIONS(135),
     [anon_sym_above] = ACTIONS(135),
     [anon_sym_added] = ACTIONS(135),
     [anon_sym_after] = ACTIONS(135),
@@ -16353,6 +17920,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(135),
     [anon_sym_averaging] = ACTIONS(135),
     [anon_sym_below] = ACTIONS(135),
+    [anon_sym_beyond] = ACTIONS(135),
+    [anon_sym_blank] = ACTIONS(135),
     [anon_sym_bow] = ACTIONS(135),
     [anon_sym_bullington] = ACTIONS(135),
     [anon_sym_by] = ACTIONS(135),
@@ -16363,9 +17932,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(135),
     [anon_sym_corrected] = ACTIONS(135),
     [anon_sym_cw] = ACTIONS(135),
+    [anon_sym_dB] = ACTIONS(135),
+    [anon_sym_dBW] = ACTIONS(135),
+    [anon_sym_dBd] = ACTIONS(135),
+    [anon_sym_dBi] = ACTIONS(135),
+    [anon_sym_dBm] = ACTIONS(135),
     [anon_sym_data] = ACTIONS(135),
+    [anon_sym_date] = ACTIONS(135),
+    [anon_sym_datum] = ACTIONS(135),
     [anon_sym_dc_DASHinput] = ACTIONS(135),
+    [anon_sym_degrees] = ACTIONS(135),
+    [anon_sym_delivered] = ACTIONS(135),
+    [anon_sym_desense] = ACTIONS(135),
     [anon_sym_displayed] = ACTIONS(135),
+    [anon_sym_dms] = ACTIONS(135),
+    [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
@@ -16376,16 +17957,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(135),
     [anon_sym_free_DASHspace] = ACTIONS(135),
     [anon_sym_frequency] = ACTIONS(135),
+    [anon_sym_ft] = ACTIONS(135),
     [anon_sym_full] = ACTIONS(135),
     [anon_sym_guess] = ACTIONS(135),
     [anon_sym_hata_DASHopen] = ACTIONS(135),
     [anon_sym_hata_DASHsuburban] = ACTIONS(135),
     [anon_sym_hata_DASHurban] = ACTIONS(135),
+    [anon_sym_height_DASHamsl] = ACTIONS(135),
+    [anon_sym_horizontal] = ACTIONS(135),
     [anon_sym_if] = ACTIONS(135),
     [anon_sym_in] = ACTIONS(135),
     [anon_sym_input] = ACTIONS(135),
     [anon_sym_instead] = ACTIONS(135),
     [anon_sym_k] = ACTIONS(135),
+    [anon_sym_kHz] = ACTIONS(135),
+    [anon_sym_kW] = ACTIONS(135),
+    [anon_sym_km] = ACTIONS(135),
+    [anon_sym_latitude] = ACTIONS(135),
+    [anon_sym_longitude] = ACTIONS(135),
+    [anon_sym_m] = ACTIONS(135),
+    [anon_sym_mW] = ACTIONS(135),
     [anon_sym_maximum] = ACTIONS(135),
     [anon_sym_mean] = ACTIONS(135),
     [anon_sym_medium] = ACTIONS(135),
@@ -16396,6 +17987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(135),
     [anon_sym_occupational] = ACTIONS(135),
     [anon_sym_of] = ACTIONS(135),
+    [anon_sym_offset] = ACTIONS(135),
     [anon_sym_on] = ACTIONS(135),
     [anon_sym_one_DASHedge] = ACTIONS(135),
     [anon_sym_out] = ACTIONS(135),
@@ -16411,6 +18003,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(135),
     [anon_sym_reading] = ACTIONS(135),
     [anon_sym_realized] = ACTIONS(135),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(135),
+    [anon_sym_receive_DASHloss] = ACTIONS(135),
     [anon_sym_reference] = ACTIONS(135),
     [anon_sym_reflected] = ACTIONS(135),
     [anon_sym_rejects] = ACTIONS(135),
@@ -16427,10 +18021,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(135),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(135),
     [anon_sym_then] = ACTIONS(135),
+    [anon_sym_title] = ACTIONS(135),
     [anon_sym_to] = ACTIONS(135),
     [anon_sym_total] = ACTIONS(135),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(135),
     [anon_sym_two_DASHray] = ACTIONS(135),
     [anon_sym_typical] = ACTIONS(135),
+    [anon_sym_up] = ACTIONS(135),
+    [anon_sym_vertical] = ACTIONS(135),
     [anon_sym_way] = ACTIONS(135),
     [anon_sym_wet] = ACTIONS(135),
     [anon_sym_wgs84] = ACTIONS(135),
@@ -16476,6 +18074,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(149),
     [anon_sym_link] = ACTIONS(149),
     [anon_sym_variant] = ACTIONS(149),
+    [anon_sym_accept] = ACTIONS(149),
     [anon_sym_transmit] = ACTIONS(149),
     [anon_sym_receive] = ACTIONS(149),
     [anon_sym_impedance] = ACTIONS(149),
@@ -16539,6 +18138,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(149),
     [anon_sym_spot] = ACTIONS(149),
     [anon_sym_alone] = ACTIONS(149),
+    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_transmitter] = ACTIONS(149),
     [anon_sym_receiver] = ACTIONS(149),
     [anon_sym_transceiver] = ACTIONS(149),
@@ -16577,11 +18177,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(149),
     [anon_sym_condition] = ACTIONS(149),
     [anon_sym_reflection] = ACTIONS(149),
+    [anon_sym_field] = ACTIONS(149),
     [anon_sym_hop] = ACTIONS(149),
     [anon_sym_profile] = ACTIONS(149),
     [anon_sym_distance] = ACTIONS(149),
     [anon_sym_k_DASHfactor] = ACTIONS(149),
-    [anon_sym_site_DASHnoise] = ACTIONS(149),
     [anon_sym_need] = ACTIONS(149),
     [anon_sym_model] = ACTIONS(149),
     [anon_sym_coverage] = ACTIONS(149),
@@ -16612,11 +18212,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(149),
     [anon_sym_bandwidth] = ACTIONS(149),
     [anon_sym_sensitivity] = ACTIONS(149),
+    [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
+    [anon_sym_GHz] = ACTIONS(149),
+    [anon_sym_Hz] = ACTIONS(149),
+    [anon_sym_MHz] = ACTIONS(149),
     [anon_sym_above] = ACTIONS(149),
     [anon_sym_added] = ACTIONS(149),
     [anon_sym_after] = ACTIONS(149),
@@ -16630,6 +18234,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(149),
     [anon_sym_averaging] = ACTIONS(149),
     [anon_sym_below] = ACTIONS(149),
+    [anon_sym_beyond] = ACTIONS(149),
+    [anon_sym_blank] = ACTIONS(149),
     [anon_sym_bow] = ACTIONS(149),
     [anon_sym_bullington] = ACTIONS(149),
     [anon_sym_by] = ACTIONS(149),
@@ -16640,9 +18246,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(149),
     [anon_sym_corrected] = ACTIONS(149),
     [anon_sym_cw] = ACTIONS(149),
+    [anon_sym_dB] = ACTIONS(149),
+    [anon_sym_dBW] = ACTIONS(149),
+    [anon_sym_dBd] = ACTIONS(149),
+    [anon_sym_dBi] = ACTIONS(149),
+    [anon_sym_dBm] = ACTIONS(149),
     [anon_sym_data] = ACTIONS(149),
+    [anon_sym_date] = ACTIONS(149),
+    [anon_sym_datum] = ACTIONS(149),
     [anon_sym_dc_DASHinput] = ACTIONS(149),
+    [anon_sym_degrees] = ACTIONS(149),
+    [anon_sym_delivered] = ACTIONS(149),
+    [anon_sym_desense] = ACTIONS(149),
     [anon_sym_displayed] = ACTIONS(149),
+    [anon_sym_dms] = ACTIONS(149),
+    [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
@@ -16653,16 +18271,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(149),
     [anon_sym_free_DASHspace] = ACTIONS(149),
     [anon_sym_frequency] = ACTIONS(149),
+    [anon_sym_ft] = ACTIONS(149),
     [anon_sym_full] = ACTIONS(149),
     [anon_sym_guess] = ACTIONS(149),
     [anon_sym_hata_DASHopen] = ACTIONS(149),
     [anon_sym_hata_DASHsuburban] = ACTIONS(149),
     [anon_sym_hata_DASHurban] = ACTIONS(149),
+    [anon_sym_height_DASHamsl] = ACTIONS(149),
+    [anon_sym_horizontal] = ACTIONS(149),
     [anon_sym_if] = ACTIONS(149),
     [anon_sym_in] = ACTIONS(149),
     [anon_sym_input] = ACTIONS(149),
     [anon_sym_instead] = ACTIONS(149),
     [anon_sym_k] = ACTIONS(149),
+    [anon_sym_kHz] = ACTIONS(149),
+    [anon_sym_kW] = ACTIONS(149),
+    [anon_sym_km] = ACTIONS(149),
+    [anon_sym_latitude] = ACTIONS(149),
+    [anon_sym_longitude] = ACTIONS(149),
+    [anon_sym_m] = ACTIONS(149),
+    [anon_sym_mW] = ACTIONS(149),
     [anon_sym_maximum] = ACTIONS(149),
     [anon_sym_mean] = ACTIONS(149),
     [anon_sym_medium] = ACTIONS(149),
@@ -16673,6 +18301,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(149),
     [anon_sym_occupational] = ACTIONS(149),
     [anon_sym_of] = ACTIONS(149),
+    [anon_sym_offset] = ACTIONS(149),
     [anon_sym_on] = ACTIONS(149),
     [anon_sym_one_DASHedge] = ACTIONS(149),
     [anon_sym_out] = ACTIONS(149),
@@ -16688,6 +18317,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(149),
     [anon_sym_reading] = ACTIONS(149),
     [anon_sym_realized] = ACTIONS(149),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(149),
+    [anon_sym_receive_DASHloss] = ACTIONS(149),
     [anon_sym_reference] = ACTIONS(149),
     [anon_sym_reflected] = ACTIONS(149),
     [anon_sym_rejects] = ACTIONS(149),
@@ -16704,10 +18335,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(149),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(149),
     [anon_sym_then] = ACTIONS(149),
+    [anon_sym_title] = ACTIONS(149),
     [anon_sym_to] = ACTIONS(149),
     [anon_sym_total] = ACTIONS(149),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(149),
     [anon_sym_two_DASHray] = ACTIONS(149),
     [anon_sym_typical] = ACTIONS(149),
+    [anon_sym_up] = ACTIONS(149),
+    [anon_sym_vertical] = ACTIONS(149),
     [anon_sym_way] = ACTIONS(149),
     [anon_sym_wet] = ACTIONS(149),
     [anon_sym_wgs84] = ACTIONS(149),
@@ -16753,6 +18388,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(25),
     [anon_sym_link] = ACTIONS(25),
     [anon_sym_variant] = ACTIONS(25),
+    [anon_sym_accept] = ACTIONS(25),
     [anon_sym_transmit] = ACTIONS(25),
     [anon_sym_receive] = ACTIONS(25),
     [anon_sym_impedance] = ACTIONS(25),
@@ -16816,6 +18452,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(25),
     [anon_sym_spot] = ACTIONS(25),
     [anon_sym_alone] = ACTIONS(25),
+    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_transmitter] = ACTIONS(25),
     [anon_sym_receiver] = ACTIONS(25),
     [anon_sym_transceiver] = ACTIONS(25),
@@ -16854,11 +18491,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(25),
     [anon_sym_condition] = ACTIONS(25),
     [anon_sym_reflection] = ACTIONS(25),
+    [anon_sym_field] = ACTIONS(25),
     [anon_sym_hop] = ACTIONS(25),
     [anon_sym_profile] = ACTIONS(25),
     [anon_sym_distance] = ACTIONS(25),
     [anon_sym_k_DASHfactor] = ACTIONS(25),
-    [anon_sym_site_DASHnoise] = ACTIONS(25),
     [anon_sym_need] = ACTIONS(25),
     [anon_sym_model] = ACTIONS(25),
     [anon_sym_coverage] = ACTIONS(25),
@@ -16889,11 +18526,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(25),
     [anon_sym_bandwidth] = ACTIONS(25),
     [anon_sym_sensitivity] = ACTIONS(25),
+    [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
+    [anon_sym_GHz] = ACTIONS(25),
+    [anon_sym_Hz] = ACTIONS(25),
+    [anon_sym_MHz] = ACTIONS(25),
     [anon_sym_above] = ACTIONS(25),
     [anon_sym_added] = ACTIONS(25),
     [anon_sym_after] = ACTIONS(25),
@@ -16907,6 +18548,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(25),
     [anon_sym_averaging] = ACTIONS(25),
     [anon_sym_below] = ACTIONS(25),
+    [anon_sym_beyond] = ACTIONS(25),
+    [anon_sym_blank] = ACTIONS(25),
     [anon_sym_bow] = ACTIONS(25),
     [anon_sym_bullington] = ACTIONS(25),
     [anon_sym_by] = ACTIONS(25),
@@ -16917,9 +18560,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(25),
     [anon_sym_corrected] = ACTIONS(25),
     [anon_sym_cw] = ACTIONS(25),
+    [anon_sym_dB] = ACTIONS(25),
+    [anon_sym_dBW] = ACTIONS(25),
+    [anon_sym_dBd] = ACTIONS(25),
+    [anon_sym_dBi] = ACTIONS(25),
+    [anon_sym_dBm] = ACTIONS(25),
     [anon_sym_data] = ACTIONS(25),
+    [anon_sym_date] = ACTIONS(25),
+    [anon_sym_datum] = ACTIONS(25),
     [anon_sym_dc_DASHinput] = ACTIONS(25),
+    [anon_sym_degrees] = ACTIONS(25),
+    [anon_sym_delivered] = ACTIONS(25),
+    [anon_sym_desense] = ACTIONS(25),
     [anon_sym_displayed] = ACTIONS(25),
+    [anon_sym_dms] = ACTIONS(25),
+    [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
@@ -16930,16 +18585,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(25),
     [anon_sym_free_DASHspace] = ACTIONS(25),
     [anon_sym_frequency] = ACTIONS(25),
+    [anon_sym_ft] = ACTIONS(25),
     [anon_sym_full] = ACTIONS(25),
     [anon_sym_guess] = ACTIONS(25),
     [anon_sym_hata_DASHopen] = ACTIONS(25),
     [anon_sym_hata_DASHsuburban] = ACTIONS(25),
     [anon_sym_hata_DASHurban] = ACTIONS(25),
+    [anon_sym_height_DASHamsl] = ACTIONS(25),
+    [anon_sym_horizontal] = ACTIONS(25),
     [anon_sym_if] = ACTIONS(25),
     [anon_sym_in] = ACTIONS(25),
     [anon_sym_input] = ACTIONS(25),
     [anon_sym_instead] = ACTIONS(25),
     [anon_sym_k] = ACTIONS(25),
+    [anon_sym_kHz] = ACTIONS(25),
+    [anon_sym_kW] = ACTIONS(25),
+    [anon_sym_km] = ACTIONS(25),
+    [anon_sym_latitude] = ACTIONS(25),
+    [anon_sym_longitude] = ACTIONS(25),
+    [anon_sym_m] = ACTIONS(25),
+    [anon_sym_mW] = ACTIONS(25),
     [anon_sym_maximum] = ACTIONS(25),
     [anon_sym_mean] = ACTIONS(25),
     [anon_sym_medium] = ACTIONS(25),
@@ -16950,6 +18615,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(25),
     [anon_sym_occupational] = ACTIONS(25),
     [anon_sym_of] = ACTIONS(25),
+    [anon_sym_offset] = ACTIONS(25),
     [anon_sym_on] = ACTIONS(25),
     [anon_sym_one_DASHedge] = ACTIONS(25),
     [anon_sym_out] = ACTIONS(25),
@@ -16965,6 +18631,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(25),
     [anon_sym_reading] = ACTIONS(25),
     [anon_sym_realized] = ACTIONS(25),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(25),
+    [anon_sym_receive_DASHloss] = ACTIONS(25),
     [anon_sym_reference] = ACTIONS(25),
     [anon_sym_reflected] = ACTIONS(25),
     [anon_sym_rejects] = ACTIONS(25),
@@ -16981,10 +18649,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(25),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(25),
     [anon_sym_then] = ACTIONS(25),
+    [anon_sym_title] = ACTIONS(25),
     [anon_sym_to] = ACTIONS(25),
     [anon_sym_total] = ACTIONS(25),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(25),
     [anon_sym_two_DASHray] = ACTIONS(25),
     [anon_sym_typical] = ACTIONS(25),
+    [anon_sym_up] = ACTIONS(25),
+    [anon_sym_vertical] = ACTIONS(25),
     [anon_sym_way] = ACTIONS(25),
     [anon_sym_wet] = ACTIONS(25),
     [anon_sym_wgs84] = ACTIONS(25),
@@ -17030,6 +18702,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(143),
     [anon_sym_link] = ACTIONS(143),
     [anon_sym_variant] = ACTIONS(143),
+    [anon_sym_accept] = ACTIONS(143),
     [anon_sym_transmit] = ACTIONS(143),
     [anon_sym_receive] = ACTIONS(143),
     [anon_sym_impedance] = ACTIONS(143),
@@ -17093,6 +18766,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(143),
     [anon_sym_spot] = ACTIONS(143),
     [anon_sym_alone] = ACTIONS(143),
+    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_transmitter] = ACTIONS(143),
     [anon_sym_receiver] = ACTIONS(143),
     [anon_sym_transceiver] = ACTIONS(143),
@@ -17131,11 +18805,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(143),
     [anon_sym_condition] = ACTIONS(143),
     [anon_sym_reflection] = ACTIONS(143),
+    [anon_sym_field] = ACTIONS(143),
     [anon_sym_hop] = ACTIONS(143),
     [anon_sym_profile] = ACTIONS(143),
     [anon_sym_distance] = ACTIONS(143),
     [anon_sym_k_DASHfactor] = ACTIONS(143),
-    [anon_sym_site_DASHnoise] = ACTIONS(143),
     [anon_sym_need] = ACTIONS(143),
     [anon_sym_model] = ACTIONS(143),
     [anon_sym_coverage] = ACTIONS(143),
@@ -17166,11 +18840,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(143),
     [anon_sym_bandwidth] = ACTIONS(143),
     [anon_sym_sensitivity] = ACTIONS(143),
+    [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
+    [anon_sym_GHz] = ACTIONS(143),
+    [anon_sym_Hz] = ACTIONS(143),
+    [anon_sym_MHz] = ACTIONS(143),
     [anon_sym_above] = ACTIONS(143),
     [anon_sym_added] = ACTIONS(143),
     [anon_sym_after] = ACTIONS(143),
@@ -17184,6 +18862,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(143),
     [anon_sym_averaging] = ACTIONS(143),
     [anon_sym_below] = ACTIONS(143),
+    [anon_sym_beyond] = ACTIONS(143),
+    [anon_sym_blank] = ACTIONS(143),
     [anon_sym_bow] = ACTIONS(143),
     [anon_sym_bullington] = ACTIONS(143),
     [anon_sym_by] = ACTIONS(143),
@@ -17194,9 +18874,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(143),
     [anon_sym_corrected] = ACTIONS(143),
     [anon_sym_cw] = ACTIONS(143),
+    [anon_sym_dB] = ACTIONS(143),
+    [anon_sym_dBW] = ACTIONS(143),
+    [anon_sym_dBd] = ACTIONS(143),
+    [anon_sym_dBi] = ACTIONS(143),
+    [anon_sym_dBm] = ACTIONS(143),
     [anon_sym_data] = ACTIONS(143),
+    [anon_sym_date] = ACTIONS(143),
+    [anon_sym_datum] = ACTIONS(143),
     [anon_sym_dc_DASHinput] = ACTIONS(143),
+    [anon_sym_degrees] = ACTIONS(143),
+    [anon_sym_delivered] = ACTIONS(143),
+    [anon_sym_desense] = ACTIONS(143),
     [anon_sym_displayed] = ACTIONS(143),
+    [anon_sym_dms] = ACTIONS(143),
+    [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
@@ -17207,16 +18899,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(143),
     [anon_sym_free_DASHspace] = ACTIONS(143),
     [anon_sym_frequency] = ACTIONS(143),
+    [anon_sym_ft] = ACTIONS(143),
     [anon_sym_full] = ACTIONS(143),
     [anon_sym_guess] = ACTIONS(143),
     [anon_sym_hata_DASHopen] = ACTIONS(143),
     [anon_sym_hata_DASHsuburban] = ACTIONS(143),
     [anon_sym_hata_DASHurban] = ACTIONS(143),
+    [anon_sym_height_DASHamsl] = ACTIONS(143),
+    [anon_sym_horizontal] = ACTIONS(143),
     [anon_sym_if] = ACTIONS(143),
     [anon_sym_in] = ACTIONS(143),
     [anon_sym_input] = ACTIONS(143),
     [anon_sym_instead] = ACTIONS(143),
     [anon_sym_k] = ACTIONS(143),
+    [anon_sym_kHz] = ACTIONS(143),
+    [anon_sym_kW] = ACTIONS(143),
+    [anon_sym_km] = ACTIONS(143),
+    [anon_sym_latitude] = ACTIONS(143),
+    [anon_sym_longitude] = ACTIONS(143),
+    [anon_sym_m] = ACTIONS(143),
+    [anon_sym_mW] = ACTIONS(143),
     [anon_sym_maximum] = ACTIONS(143),
     [anon_sym_mean] = ACTIONS(143),
     [anon_sym_medium] = ACTIONS(143),
@@ -17227,6 +18929,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(143),
     [anon_sym_occupational] = ACTIONS(143),
     [anon_sym_of] = ACTIONS(143),
+    [anon_sym_offset] = ACTIONS(143),
     [anon_sym_on] = ACTIONS(143),
     [anon_sym_one_DASHedge] = ACTIONS(143),
     [anon_sym_out] = ACTIONS(143),
@@ -17242,6 +18945,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(143),
     [anon_sym_reading] = ACTIONS(143),
     [anon_sym_realized] = ACTIONS(143),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(143),
+    [anon_sym_receive_DASHloss] = ACTIONS(143),
     [anon_sym_reference] = ACTIONS(143),
     [anon_sym_reflected] = ACTIONS(143),
     [anon_sym_rejects] = ACTIONS(143),
@@ -17258,10 +18963,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(143),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(143),
     [anon_sym_then] = ACTIONS(143),
+    [anon_sym_title] = ACTIONS(143),
     [anon_sym_to] = ACTIONS(143),
     [anon_sym_total] = ACTIONS(143),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(143),
     [anon_sym_two_DASHray] = ACTIONS(143),
     [anon_sym_typical] = ACTIONS(143),
+    [anon_sym_up] = ACTIONS(143),
+    [anon_sym_vertical] = ACTIONS(143),
     [anon_sym_way] = ACTIONS(143),
     [anon_sym_wet] = ACTIONS(143),
     [anon_sym_wgs84] = ACTIONS(143),
@@ -17307,6 +19016,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(139),
     [anon_sym_link] = ACTIONS(139),
     [anon_sym_variant] = ACTIONS(139),
+    [anon_sym_accept] = ACTIONS(139),
     [anon_sym_transmit] = ACTIONS(139),
     [anon_sym_receive] = ACTIONS(139),
     [anon_sym_impedance] = ACTIONS(139),
@@ -17370,6 +19080,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(139),
     [anon_sym_spot] = ACTIONS(139),
     [anon_sym_alone] = ACTIONS(139),
+    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_transmitter] = ACTIONS(139),
     [anon_sym_receiver] = ACTIONS(139),
     [anon_sym_transceiver] = ACTIONS(139),
@@ -17408,11 +19119,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(139),
     [anon_sym_condition] = ACTIONS(139),
     [anon_sym_reflection] = ACTIONS(139),
+    [anon_sym_field] = ACTIONS(139),
     [anon_sym_hop] = ACTIONS(139),
     [anon_sym_profile] = ACTIONS(139),
     [anon_sym_distance] = ACTIONS(139),
     [anon_sym_k_DASHfactor] = ACTIONS(139),
-    [anon_sym_site_DASHnoise] = ACTIONS(139),
     [anon_sym_need] = ACTIONS(139),
     [anon_sym_model] = ACTIONS(139),
     [anon_sym_coverage] = ACTIONS(139),
@@ -17443,11 +19154,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(139),
     [anon_sym_bandwidth] = ACTIONS(139),
     [anon_sym_sensitivity] = ACTIONS(139),
+    [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
+    [anon_sym_GHz] = ACTIONS(139),
+    [anon_sym_Hz] = ACTIONS(139),
+    [anon_sym_MHz] = ACTIONS(139),
     [anon_sym_above] = ACTIONS(139),
     [anon_sym_added] = ACTIONS(139),
     [anon_sym_after] = ACTIONS(139),
@@ -17461,6 +19176,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(139),
     [anon_sym_averaging] = ACTIONS(139),
     [anon_sym_below] = ACTIONS(139),
+    [anon_sym_beyond] = ACTIONS(139),
+    [anon_sym_blank] = ACTIONS(139),
     [anon_sym_bow] = ACTIONS(139),
     [anon_sym_bullington] = ACTIONS(139),
     [anon_sym_by] = ACTIONS(139),
@@ -17471,9 +19188,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(139),
     [anon_sym_corrected] = ACTIONS(139),
     [anon_sym_cw] = ACTIONS(139),
+    [anon_sym_dB] = ACTIONS(139),
+    [anon_sym_dBW] = ACTIONS(139),
+    [anon_sym_dBd] = ACTIONS(139),
+    [anon_sym_dBi] = ACTIONS(139),
+    [anon_sym_dBm] = ACTIONS(139),
     [anon_sym_data] = ACTIONS(139),
+    [anon_sym_date] = ACTIONS(139),
+    [anon_sym_datum] = ACTIONS(139),
     [anon_sym_dc_DASHinput] = ACTIONS(139),
+    [anon_sym_degrees] = ACTIONS(139),
+    [anon_sym_delivered] = ACTIONS(139),
+    [anon_sym_desense] = ACTIONS(139),
     [anon_sym_displayed] = ACTIONS(139),
+    [anon_sym_dms] = ACTIONS(139),
+    [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
@@ -17484,16 +19213,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(139),
     [anon_sym_free_DASHspace] = ACTIONS(139),
     [anon_sym_frequency] = ACTIONS(139),
+    [anon_sym_ft] = ACTIONS(139),
     [anon_sym_full] = ACTIONS(139),
     [anon_sym_guess] = ACTIONS(139),
     [anon_sym_hata_DASHopen] = ACTIONS(139),
     [anon_sym_hata_DASHsuburban] = ACTIONS(139),
     [anon_sym_hata_DASHurban] = ACTIONS(139),
+    [anon_sym_height_DASHamsl] = ACTIONS(139),
+    [anon_sym_horizontal] = ACTIONS(139),
     [anon_sym_if] = ACTIONS(139),
     [anon_sym_in] = ACTIONS(139),
     [anon_sym_input] = ACTIONS(139),
     [anon_sym_instead] = ACTIONS(139),
     [anon_sym_k] = ACTIONS(139),
+    [anon_sym_kHz] = ACTIONS(139),
+    [anon_sym_kW] = ACTIONS(139),
+    [anon_sym_km] = ACTIONS(139),
+    [anon_sym_latitude] = ACTIONS(139),
+    [anon_sym_longitude] = ACTIONS(139),
+    [anon_sym_m] = ACTIONS(139),
+    [anon_sym_mW] = ACTIONS(139),
     [anon_sym_maximum] = ACTIONS(139),
     [anon_sym_mean] = ACTIONS(139),
     [anon_sym_medium] = ACTIONS(139),
@@ -17504,6 +19243,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(139),
     [anon_sym_occupational] = ACTIONS(139),
     [anon_sym_of] = ACTIONS(139),
+    [anon_sym_offset] = ACTIONS(139),
     [anon_sym_on] = ACTIONS(139),
     [anon_sym_one_DASHedge] = ACTIONS(139),
     [anon_sym_out] = ACTIONS(139),
@@ -17519,6 +19259,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(139),
     [anon_sym_reading] = ACTIONS(139),
     [anon_sym_realized] = ACTIONS(139),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(139),
+    [anon_sym_receive_DASHloss] = ACTIONS(139),
     [anon_sym_reference] = ACTIONS(139),
     [anon_sym_reflected] = ACTIONS(139),
     [anon_sym_rejects] = ACTIONS(139),
@@ -17535,10 +19277,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(139),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(139),
     [anon_sym_then] = ACTIONS(139),
+    [anon_sym_title] = ACTIONS(139),
     [anon_sym_to] = ACTIONS(139),
     [anon_sym_total] = ACTIONS(139),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(139),
     [anon_sym_two_DASHray] = ACTIONS(139),
     [anon_sym_typical] = ACTIONS(139),
+    [anon_sym_up] = ACTIONS(139),
+    [anon_sym_vertical] = ACTIONS(139),
     [anon_sym_way] = ACTIONS(139),
     [anon_sym_wet] = ACTIONS(139),
     [anon_sym_wgs84] = ACTIONS(139),
@@ -17584,6 +19330,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(161),
     [anon_sym_link] = ACTIONS(161),
     [anon_sym_variant] = ACTIONS(161),
+    [anon_sym_accept] = ACTIONS(161),
     [anon_sym_transmit] = ACTIONS(161),
     [anon_sym_receive] = ACTIONS(161),
     [anon_sym_impedance] = ACTIONS(161),
@@ -17647,6 +19394,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(161),
     [anon_sym_spot] = ACTIONS(161),
     [anon_sym_alone] = ACTIONS(161),
+    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_transmitter] = ACTIONS(161),
     [anon_sym_receiver] = ACTIONS(161),
     [anon_sym_transceiver] = ACTIONS(161),
@@ -17685,11 +19433,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(161),
     [anon_sym_condition] = ACTIONS(161),
     [anon_sym_reflection] = ACTIONS(161),
+    [anon_sym_field] = ACTIONS(161),
     [anon_sym_hop] = ACTIONS(161),
     [anon_sym_profile] = ACTIONS(161),
     [anon_sym_distance] = ACTIONS(161),
     [anon_sym_k_DASHfactor] = ACTIONS(161),
-    [anon_sym_site_DASHnoise] = ACTIONS(161),
     [anon_sym_need] = ACTIONS(161),
     [anon_sym_model] = ACTIONS(161),
     [anon_sym_coverage] = ACTIONS(161),
@@ -17720,11 +19468,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(161),
     [anon_sym_bandwidth] = ACTIONS(161),
     [anon_sym_sensitivity] = ACTIONS(161),
+    [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
+    [anon_sym_GHz] = ACTIONS(161),
+    [anon_sym_Hz] = ACTIONS(161),
+    [anon_sym_MHz] = ACTIONS(161),
     [anon_sym_above] = ACTIONS(161),
     [anon_sym_added] = ACTIONS(161),
     [anon_sym_after] = ACTIONS(161),
@@ -17738,6 +19490,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(161),
     [anon_sym_averaging] = ACTIONS(161),
     [anon_sym_below] = ACTIONS(161),
+    [anon_sym_beyond] = ACTIONS(161),
+    [anon_sym_blank] = ACTIONS(161),
     [anon_sym_bow] = ACTIONS(161),
     [anon_sym_bullington] = ACTIONS(161),
     [anon_sym_by] = ACTIONS(161),
@@ -17748,9 +19502,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(161),
     [anon_sym_corrected] = ACTIONS(161),
     [anon_sym_cw] = ACTIONS(161),
+    [anon_sym_dB] = ACTIONS(161),
+    [anon_sym_dBW] = ACTIONS(161),
+    [anon_sym_dBd] = ACTIONS(161),
+    [anon_sym_dBi] = ACTIONS(161),
+    [anon_sym_dBm] = ACTIONS(161),
     [anon_sym_data] = ACTIONS(161),
+    [anon_sym_date] = ACTIONS(161),
+    [anon_sym_datum] = ACTIONS(161),
     [anon_sym_dc_DASHinput] = ACTIONS(161),
+    [anon_sym_degrees] = ACTIONS(161),
+    [anon_sym_delivered] = ACTIONS(161),
+    [anon_sym_desense] = ACTIONS(161),
     [anon_sym_displayed] = ACTIONS(161),
+    [anon_sym_dms] = ACTIONS(161),
+    [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
@@ -17761,16 +19527,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(161),
     [anon_sym_free_DASHspace] = ACTIONS(161),
     [anon_sym_frequency] = ACTIONS(161),
+    [anon_sym_ft] = ACTIONS(161),
     [anon_sym_full] = ACTIONS(161),
     [anon_sym_guess] = ACTIONS(161),
     [anon_sym_hata_DASHopen] = ACTIONS(161),
     [anon_sym_hata_DASHsuburban] = ACTIONS(161),
     [anon_sym_hata_DASHurban] = ACTIONS(161),
+    [anon_sym_height_DASHamsl] = ACTIONS(161),
+    [anon_sym_horizontal] = ACTIONS(161),
     [anon_sym_if] = ACTIONS(161),
     [anon_sym_in] = ACTIONS(161),
     [anon_sym_input] = ACTIONS(161),
     [anon_sym_instead] = ACTIONS(161),
     [anon_sym_k] = ACTIONS(161),
+    [anon_sym_kHz] = ACTIONS(161),
+    [anon_sym_kW] = ACTIONS(161),
+    [anon_sym_km] = ACTIONS(161),
+    [anon_sym_latitude] = ACTIONS(161),
+    [anon_sym_longitude] = ACTIONS(161),
+    [anon_sym_m] = ACTIONS(161),
+    [anon_sym_mW] = ACTIONS(161),
     [anon_sym_maximum] = ACTIONS(161),
     [anon_sym_mean] = ACTIONS(161),
     [anon_sym_medium] = ACTIONS(161),
@@ -17781,6 +19557,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(161),
     [anon_sym_occupational] = ACTIONS(161),
     [anon_sym_of] = ACTIONS(161),
+    [anon_sym_offset] = ACTIONS(161),
     [anon_sym_on] = ACTIONS(161),
     [anon_sym_one_DASHedge] = ACTIONS(161),
     [anon_sym_out] = ACTIONS(161),
@@ -17796,6 +19573,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(161),
     [anon_sym_reading] = ACTIONS(161),
     [anon_sym_realized] = ACTIONS(161),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(161),
+    [anon_sym_receive_DASHloss] = ACTIONS(161),
     [anon_sym_reference] = ACTIONS(161),
     [anon_sym_reflected] = ACTIONS(161),
     [anon_sym_rejects] = ACTIONS(161),
@@ -17812,10 +19591,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(161),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(161),
     [anon_sym_then] = ACTIONS(161),
+    [anon_sym_title] = ACTIONS(161),
     [anon_sym_to] = ACTIONS(161),
     [anon_sym_total] = ACTIONS(161),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(161),
     [anon_sym_two_DASHray] = ACTIONS(161),
     [anon_sym_typical] = ACTIONS(161),
+    [anon_sym_up] = ACTIONS(161),
+    [anon_sym_vertical] = ACTIONS(161),
     [anon_sym_way] = ACTIONS(161),
     [anon_sym_wet] = ACTIONS(161),
     [anon_sym_wgs84] = ACTIONS(161),
@@ -17861,6 +19644,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(179),
     [anon_sym_link] = ACTIONS(179),
     [anon_sym_variant] = ACTIONS(179),
+    [anon_sym_accept] = ACTIONS(179),
     [anon_sym_transmit] = ACTIONS(179),
     [anon_sym_receive] = ACTIONS(179),
     [anon_sym_impedance] = ACTIONS(179),
@@ -17924,6 +19708,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(179),
     [anon_sym_spot] = ACTIONS(179),
     [anon_sym_alone] = ACTIONS(179),
+    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_transmitter] = ACTIONS(179),
     [anon_sym_receiver] = ACTIONS(179),
     [anon_sym_transceiver] = ACTIONS(179),
@@ -17962,11 +19747,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(179),
     [anon_sym_condition] = ACTIONS(179),
     [anon_sym_reflection] = ACTIONS(179),
+    [anon_sym_field] = ACTIONS(179),
     [anon_sym_hop] = ACTIONS(179),
     [anon_sym_profile] = ACTIONS(179),
     [anon_sym_distance] = ACTIONS(179),
     [anon_sym_k_DASHfactor] = ACTIONS(179),
-    [anon_sym_site_DASHnoise] = ACTIONS(179),
     [anon_sym_need] = ACTIONS(179),
     [anon_sym_model] = ACTIONS(179),
     [anon_sym_coverage] = ACTIONS(179),
@@ -17997,11 +19782,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(179),
     [anon_sym_bandwidth] = ACTIONS(179),
     [anon_sym_sensitivity] = ACTIONS(179),
+    [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
+    [anon_sym_GHz] = ACTIONS(179),
+    [anon_sym_Hz] = ACTIONS(179),
+    [anon_sym_MHz] = ACTIONS(179),
     [anon_sym_above] = ACTIONS(179),
     [anon_sym_added] = ACTIONS(179),
     [anon_sym_after] = ACTIONS(179),
@@ -18015,6 +19804,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(179),
     [anon_sym_averaging] = ACTIONS(179),
     [anon_sym_below] = ACTIONS(179),
+    [anon_sym_beyond] = ACTIONS(179),
+    [anon_sym_blank] = ACTIONS(179),
     [anon_sym_bow] = ACTIONS(179),
     [anon_sym_bullington] = ACTIONS(179),
     [anon_sym_by] = ACTIONS(179),
@@ -18025,9 +19816,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(179),
     [anon_sym_corrected] = ACTIONS(179),
     [anon_sym_cw] = ACTIONS(179),
+    [anon_sym_dB] = ACTIONS(179),
+    [anon_sym_dBW] = ACTIONS(179),
+    [anon_sym_dBd] = ACTIONS(179),
+    [anon_sym_dBi] = ACTIONS(179),
+    [anon_sym_dBm] = ACTIONS(179),
     [anon_sym_data] = ACTIONS(179),
+    [anon_sym_date] = ACTIONS(179),
+    [anon_sym_datum] = ACTIONS(179),
     [anon_sym_dc_DASHinput] = ACTIONS(179),
+    [anon_sym_degrees] = ACTIONS(179),
+    [anon_sym_delivered] = ACTIONS(179),
+    [anon_sym_desense] = ACTIONS(179),
     [anon_sym_displayed] = ACTIONS(179),
+    [anon_sym_dms] = ACTIONS(179),
+    [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
@@ -18038,16 +19841,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(179),
     [anon_sym_free_DASHspace] = ACTIONS(179),
     [anon_sym_frequency] = ACTIONS(179),
+    [anon_sym_ft] = ACTIONS(179),
     [anon_sym_full] = ACTIONS(179),
     [anon_sym_guess] = ACTIONS(179),
     [anon_sym_hata_DASHopen] = ACTIONS(179),
     [anon_sym_hata_DASHsuburban] = ACTIONS(179),
     [anon_sym_hata_DASHurban] = ACTIONS(179),
+    [anon_sym_height_DASHamsl] = ACTIONS(179),
+    [anon_sym_horizontal] = ACTIONS(179),
     [anon_sym_if] = ACTIONS(179),
     [anon_sym_in] = ACTIONS(179),
     [anon_sym_input] = ACTIONS(179),
     [anon_sym_instead] = ACTIONS(179),
     [anon_sym_k] = ACTIONS(179),
+    [anon_sym_kHz] = ACTIONS(179),
+    [anon_sym_kW] = ACTIONS(179),
+    [anon_sym_km] = ACTIONS(179),
+    [anon_sym_latitude] = ACTIONS(179),
+    [anon_sym_longitude] = ACTIONS(179),
+    [anon_sym_m] = ACTIONS(179),
+    [anon_sym_mW] = ACTIONS(179),
     [anon_sym_maximum] = ACTIONS(179),
     [anon_sym_mean] = ACTIONS(179),
     [anon_sym_medium] = ACTIONS(179),
@@ -18058,6 +19871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(179),
     [anon_sym_occupational] = ACTIONS(179),
     [anon_sym_of] = ACTIONS(179),
+    [anon_sym_offset] = ACTIONS(179),
     [anon_sym_on] = ACTIONS(179),
     [anon_sym_one_DASHedge] = ACTIONS(179),
     [anon_sym_out] = ACTIONS(179),
@@ -18073,6 +19887,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(179),
     [anon_sym_reading] = ACTIONS(179),
     [anon_sym_realized] = ACTIONS(179),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(179),
+    [anon_sym_receive_DASHloss] = ACTIONS(179),
     [anon_sym_reference] = ACTIONS(179),
     [anon_sym_reflected] = ACTIONS(179),
     [anon_sym_rejects] = ACTIONS(179),
@@ -18089,10 +19905,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(179),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(179),
     [anon_sym_then] = ACTIONS(179),
+    [anon_sym_title] = ACTIONS(179),
     [anon_sym_to] = ACTIONS(179),
     [anon_sym_total] = ACTIONS(179),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(179),
     [anon_sym_two_DASHray] = ACTIONS(179),
     [anon_sym_typical] = ACTIONS(179),
+    [anon_sym_up] = ACTIONS(179),
+    [anon_sym_vertical] = ACTIONS(179),
     [anon_sym_way] = ACTIONS(179),
     [anon_sym_wet] = ACTIONS(179),
     [anon_sym_wgs84] = ACTIONS(179),
@@ -18134,6 +19954,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(183),
     [anon_sym_link] = ACTIONS(183),
     [anon_sym_variant] = ACTIONS(183),
+    [anon_sym_accept] = ACTIONS(183),
     [anon_sym_transmit] = ACTIONS(183),
     [anon_sym_receive] = ACTIONS(183),
     [anon_sym_impedance] = ACTIONS(183),
@@ -18197,6 +20018,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(183),
     [anon_sym_spot] = ACTIONS(183),
     [anon_sym_alone] = ACTIONS(183),
+    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_transmitter] = ACTIONS(183),
     [anon_sym_receiver] = ACTIONS(183),
     [anon_sym_transceiver] = ACTIONS(183),
@@ -18235,11 +20057,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(183),
     [anon_sym_condition] = ACTIONS(183),
     [anon_sym_reflection] = ACTIONS(183),
+    [anon_sym_field] = ACTIONS(183),
     [anon_sym_hop] = ACTIONS(183),
     [anon_sym_profile] = ACTIONS(183),
     [anon_sym_distance] = ACTIONS(183),
     [anon_sym_k_DASHfactor] = ACTIONS(183),
-    [anon_sym_site_DASHnoise] = ACTIONS(183),
     [anon_sym_need] = ACTIONS(183),
     [anon_sym_model] = ACTIONS(183),
     [anon_sym_coverage] = ACTIONS(183),
@@ -18270,11 +20092,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(183),
     [anon_sym_bandwidth] = ACTIONS(183),
     [anon_sym_sensitivity] = ACTIONS(183),
+    [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
+    [anon_sym_GHz] = ACTIONS(183),
+    [anon_sym_Hz] = ACTIONS(183),
+    [anon_sym_MHz] = ACTIONS(183),
     [anon_sym_above] = ACTIONS(183),
     [anon_sym_added] = ACTIONS(183),
     [anon_sym_after] = ACTIONS(183),
@@ -18288,6 +20114,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(183),
     [anon_sym_averaging] = ACTIONS(183),
     [anon_sym_below] = ACTIONS(183),
+    [anon_sym_beyond] = ACTIONS(183),
+    [anon_sym_blank] = ACTIONS(183),
     [anon_sym_bow] = ACTIONS(183),
     [anon_sym_bullington] = ACTIONS(183),
     [anon_sym_by] = ACTIONS(183),
@@ -18298,9 +20126,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(183),
     [anon_sym_corrected] = ACTIONS(183),
     [anon_sym_cw] = ACTIONS(183),
+    [anon_sym_dB] = ACTIONS(183),
+    [anon_sym_dBW] = ACTIONS(183),
+    [anon_sym_dBd] = ACTIONS(183),
+    [anon_sym_dBi] = ACTIONS(183),
+    [anon_sym_dBm] = ACTIONS(183),
     [anon_sym_data] = ACTIONS(183),
+    [anon_sym_date] = ACTIONS(183),
+    [anon_sym_datum] = ACTIONS(183),
     [anon_sym_dc_DASHinput] = ACTIONS(183),
+    [anon_sym_degrees] = ACTIONS(183),
+    [anon_sym_delivered] = ACTIONS(183),
+    [anon_sym_desense] = ACTIONS(183),
     [anon_sym_displayed] = ACTIONS(183),
+    [anon_sym_dms] = ACTIONS(183),
+    [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
@@ -18311,16 +20151,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(183),
     [anon_sym_free_DASHspace] = ACTIONS(183),
     [anon_sym_frequency] = ACTIONS(183),
+    [anon_sym_ft] = ACTIONS(183),
     [anon_sym_full] = ACTIONS(183),
     [anon_sym_guess] = ACTIONS(183),
     [anon_sym_hata_DASHopen] = ACTIONS(183),
     [anon_sym_hata_DASHsuburban] = ACTIONS(183),
     [anon_sym_hata_DASHurban] = ACTIONS(183),
+    [anon_sym_height_DASHamsl] = ACTIONS(183),
+    [anon_sym_horizontal] = ACTIONS(183),
     [anon_sym_if] = ACTIONS(183),
     [anon_sym_in] = ACTIONS(183),
     [anon_sym_input] = ACTIONS(183),
     [anon_sym_instead] = ACTIONS(183),
     [anon_sym_k] = ACTIONS(183),
+    [anon_sym_kHz] = ACTIONS(183),
+    [anon_sym_kW] = ACTIONS(183),
+    [anon_sym_km] = ACTIONS(183),
+    [anon_sym_latitude] = ACTIONS(183),
+    [anon_sym_longitude] = ACTIONS(183),
+    [anon_sym_m] = ACTIONS(183),
+    [anon_sym_mW] = ACTIONS(183),
     [anon_sym_maximum] = ACTIONS(183),
     [anon_sym_mean] = ACTIONS(183),
     [anon_sym_medium] = ACTIONS(183),
@@ -18331,6 +20181,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(183),
     [anon_sym_occupational] = ACTIONS(183),
     [anon_sym_of] = ACTIONS(183),
+    [anon_sym_offset] = ACTIONS(183),
     [anon_sym_on] = ACTIONS(183),
     [anon_sym_one_DASHedge] = ACTIONS(183),
     [anon_sym_out] = ACTIONS(183),
@@ -18346,6 +20197,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(183),
     [anon_sym_reading] = ACTIONS(183),
     [anon_sym_realized] = ACTIONS(183),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(183),
+    [anon_sym_receive_DASHloss] = ACTIONS(183),
     [anon_sym_reference] = ACTIONS(183),
     [anon_sym_reflected] = ACTIONS(183),
     [anon_sym_rejects] = ACTIONS(183),
@@ -18362,10 +20215,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(183),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(183),
     [anon_sym_then] = ACTIONS(183),
+    [anon_sym_title] = ACTIONS(183),
     [anon_sym_to] = ACTIONS(183),
     [anon_sym_total] = ACTIONS(183),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(183),
     [anon_sym_two_DASHray] = ACTIONS(183),
     [anon_sym_typical] = ACTIONS(183),
+    [anon_sym_up] = ACTIONS(183),
+    [anon_sym_vertical] = ACTIONS(183),
     [anon_sym_way] = ACTIONS(183),
     [anon_sym_wet] = ACTIONS(183),
     [anon_sym_wgs84] = ACTIONS(183),
@@ -18407,6 +20264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(187),
     [anon_sym_link] = ACTIONS(187),
     [anon_sym_variant] = ACTIONS(187),
+    [anon_sym_accept] = ACTIONS(187),
     [anon_sym_transmit] = ACTIONS(187),
     [anon_sym_receive] = ACTIONS(187),
     [anon_sym_impedance] = ACTIONS(187),
@@ -18470,6 +20328,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(187),
     [anon_sym_spot] = ACTIONS(187),
     [anon_sym_alone] = ACTIONS(187),
+    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_transmitter] = ACTIONS(187),
     [anon_sym_receiver] = ACTIONS(187),
     [anon_sym_transceiver] = ACTIONS(187),
@@ -18508,11 +20367,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(187),
     [anon_sym_condition] = ACTIONS(187),
     [anon_sym_reflection] = ACTIONS(187),
+    [anon_sym_field] = ACTIONS(187),
     [anon_sym_hop] = ACTIONS(187),
     [anon_sym_profile] = ACTIONS(187),
     [anon_sym_distance] = ACTIONS(187),
     [anon_sym_k_DASHfactor] = ACTIONS(187),
-    [anon_sym_site_DASHnoise] = ACTIONS(187),
     [anon_sym_need] = ACTIONS(187),
     [anon_sym_model] = ACTIONS(187),
     [anon_sym_coverage] = ACTIONS(187),
@@ -18543,11 +20402,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(187),
     [anon_sym_bandwidth] = ACTIONS(187),
     [anon_sym_sensitivity] = ACTIONS(187),
+    [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
+    [anon_sym_GHz] = ACTIONS(187),
+    [anon_sym_Hz] = ACTIONS(187),
+    [anon_sym_MHz] = ACTIONS(187),
     [anon_sym_above] = ACTIONS(187),
     [anon_sym_added] = ACTIONS(187),
     [anon_sym_after] = ACTIONS(187),
@@ -18561,6 +20424,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(187),
     [anon_sym_averaging] = ACTIONS(187),
     [anon_sym_below] = ACTIONS(187),
+    [anon_sym_beyond] = ACTIONS(187),
+    [anon_sym_blank] = ACTIONS(187),
     [anon_sym_bow] = ACTIONS(187),
     [anon_sym_bullington] = ACTIONS(187),
     [anon_sym_by] = ACTIONS(187),
@@ -18571,9 +20436,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(187),
     [anon_sym_corrected] = ACTIONS(187),
     [anon_sym_cw] = ACTIONS(187),
+    [anon_sym_dB] = ACTIONS(187),
+    [anon_sym_dBW] = ACTIONS(187),
+    [anon_sym_dBd] = ACTIONS(187),
+    [anon_sym_dBi] = ACTIONS(187),
+    [anon_sym_dBm] = ACTIONS(187),
     [anon_sym_data] = ACTIONS(187),
+    [anon_sym_date] = ACTIONS(187),
+    [anon_sym_datum] = ACTIONS(187),
     [anon_sym_dc_DASHinput] = ACTIONS(187),
+    [anon_sym_degrees] = ACTIONS(187),
+    [anon_sym_delivered] = ACTIONS(187),
+    [anon_sym_desense] = ACTIONS(187),
     [anon_sym_displayed] = ACTIONS(187),
+    [anon_sym_dms] = ACTIONS(187),
+    [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
@@ -18584,16 +20461,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(187),
     [anon_sym_free_DASHspace] = ACTIONS(187),
     [anon_sym_frequency] = ACTIONS(187),
+    [anon_sym_ft] = ACTIONS(187),
     [anon_sym_full] = ACTIONS(187),
     [anon_sym_guess] = ACTIONS(187),
     [anon_sym_hata_DASHopen] = ACTIONS(187),
     [anon_sym_hata_DASHsuburban] = ACTIONS(187),
     [anon_sym_hata_DASHurban] = ACTIONS(187),
+    [anon_sym_height_DASHamsl] = ACTIONS(187),
+    [anon_sym_horizontal] = ACTIONS(187),
     [anon_sym_if] = ACTIONS(187),
     [anon_sym_in] = ACTIONS(187),
     [anon_sym_input] = ACTIONS(187),
     [anon_sym_instead] = ACTIONS(187),
     [anon_sym_k] = ACTIONS(187),
+    [anon_sym_kHz] = ACTIONS(187),
+    [anon_sym_kW] = ACTIONS(187),
+    [anon_sym_km] = ACTIONS(187),
+    [anon_sym_latitude] = ACTIONS(187),
+    [anon_sym_longitude] = ACTIONS(187),
+    [anon_sym_m] = ACTIONS(187),
+    [anon_sym_mW] = ACTIONS(187),
     [anon_sym_maximum] = ACTIONS(187),
     [anon_sym_mean] = ACTIONS(187),
     [anon_sym_medium] = ACTIONS(187),
@@ -18604,6 +20491,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(187),
     [anon_sym_occupational] = ACTIONS(187),
     [anon_sym_of] = ACTIONS(187),
+    [anon_sym_offset] = ACTIONS(187),
     [anon_sym_on] = ACTIONS(187),
     [anon_sym_one_DASHedge] = ACTIONS(187),
     [anon_sym_out] = ACTIONS(187),
@@ -18619,6 +20507,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(187),
     [anon_sym_reading] = ACTIONS(187),
     [anon_sym_realized] = ACTIONS(187),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(187),
+    [anon_sym_receive_DASHloss] = ACTIONS(187),
     [anon_sym_reference] = ACTIONS(187),
     [anon_sym_reflected] = ACTIONS(187),
     [anon_sym_rejects] = ACTIONS(187),
@@ -18635,10 +20525,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(187),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(187),
     [anon_sym_then] = ACTIONS(187),
+    [anon_sym_title] = ACTIONS(187),
     [anon_sym_to] = ACTIONS(187),
     [anon_sym_total] = ACTIONS(187),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(187),
     [anon_sym_two_DASHray] = ACTIONS(187),
     [anon_sym_typical] = ACTIONS(187),
+    [anon_sym_up] = ACTIONS(187),
+    [anon_sym_vertical] = ACTIONS(187),
     [anon_sym_way] = ACTIONS(187),
     [anon_sym_wet] = ACTIONS(187),
     [anon_sym_wgs84] = ACTIONS(187),
@@ -18680,6 +20574,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(191),
     [anon_sym_link] = ACTIONS(191),
     [anon_sym_variant] = ACTIONS(191),
+    [anon_sym_accept] = ACTIONS(191),
     [anon_sym_transmit] = ACTIONS(191),
     [anon_sym_receive] = ACTIONS(191),
     [anon_sym_impedance] = ACTIONS(191),
@@ -18743,6 +20638,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(191),
     [anon_sym_spot] = ACTIONS(191),
     [anon_sym_alone] = ACTIONS(191),
+    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_transmitter] = ACTIONS(191),
     [anon_sym_receiver] = ACTIONS(191),
     [anon_sym_transceiver] = ACTIONS(191),
@@ -18781,11 +20677,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(191),
     [anon_sym_condition] = ACTIONS(191),
     [anon_sym_reflection] = ACTIONS(191),
+    [anon_sym_field] = ACTIONS(191),
     [anon_sym_hop] = ACTIONS(191),
     [anon_sym_profile] = ACTIONS(191),
     [anon_sym_distance] = ACTIONS(191),
     [anon_sym_k_DASHfactor] = ACTIONS(191),
-    [anon_sym_site_DASHnoise] = ACTIONS(191),
     [anon_sym_need] = ACTIONS(191),
     [anon_sym_model] = ACTIONS(191),
     [anon_sym_coverage] = ACTIONS(191),
@@ -18816,11 +20712,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(191),
     [anon_sym_bandwidth] = ACTIONS(191),
     [anon_sym_sensitivity] = ACTIONS(191),
+    [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
+    [anon_sym_GHz] = ACTIONS(191),
+    [anon_sym_Hz] = ACTIONS(191),
+    [anon_sym_MHz] = ACTIONS(191),
     [anon_sym_above] = ACTIONS(191),
     [anon_sym_added] = ACTIONS(191),
     [anon_sym_after] = ACTIONS(191),
@@ -18834,6 +20734,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(191),
     [anon_sym_averaging] = ACTIONS(191),
     [anon_sym_below] = ACTIONS(191),
+    [anon_sym_beyond] = ACTIONS(191),
+    [anon_sym_blank] = ACTIONS(191),
     [anon_sym_bow] = ACTIONS(191),
     [anon_sym_bullington] = ACTIONS(191),
     [anon_sym_by] = ACTIONS(191),
@@ -18844,9 +20746,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(191),
     [anon_sym_corrected] = ACTIONS(191),
     [anon_sym_cw] = ACTIONS(191),
+    [anon_sym_dB] = ACTIONS(191),
+    [anon_sym_dBW] = ACTIONS(191),
+    [anon_sym_dBd] = ACTIONS(191),
+    [anon_sym_dBi] = ACTIONS(191),
+    [anon_sym_dBm] = ACTIONS(191),
     [anon_sym_data] = ACTIONS(191),
+    [anon_sym_date] = ACTIONS(191),
+    [anon_sym_datum] = ACTIONS(191),
     [anon_sym_dc_DASHinput] = ACTIONS(191),
+    [anon_sym_degrees] = ACTIONS(191),
+    [anon_sym_delivered] = ACTIONS(191),
+    [anon_sym_desense] = ACTIONS(191),
     [anon_sym_displayed] = ACTIONS(191),
+    [anon_sym_dms] = ACTIONS(191),
+    [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
@@ -18857,16 +20771,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(191),
     [anon_sym_free_DASHspace] = ACTIONS(191),
     [anon_sym_frequency] = ACTIONS(191),
+    [anon_sym_ft] = ACTIONS(191),
     [anon_sym_full] = ACTIONS(191),
     [anon_sym_guess] = ACTIONS(191),
     [anon_sym_hata_DASHopen] = ACTIONS(191),
     [anon_sym_hata_DASHsuburban] = ACTIONS(191),
     [anon_sym_hata_DASHurban] = ACTIONS(191),
+    [anon_sym_height_DASHamsl] = ACTIONS(191),
+    [anon_sym_horizontal] = ACTIONS(191),
     [anon_sym_if] = ACTIONS(191),
     [anon_sym_in] = ACTIONS(191),
     [anon_sym_input] = ACTIONS(191),
     [anon_sym_instead] = ACTIONS(191),
     [anon_sym_k] = ACTIONS(191),
+    [anon_sym_kHz] = ACTIONS(191),
+    [anon_sym_kW] = ACTIONS(191),
+    [anon_sym_km] = ACTIONS(191),
+    [anon_sym_latitude] = ACTIONS(191),
+    [anon_sym_longitude] = ACTIONS(191),
+    [anon_sym_m] = ACTIONS(191),
+    [anon_sym_mW] = ACTIONS(191),
     [anon_sym_maximum] = ACTIONS(191),
     [anon_sym_mean] = ACTIONS(191),
     [anon_sym_medium] = ACTIONS(191),
@@ -18877,6 +20801,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(191),
     [anon_sym_occupational] = ACTIONS(191),
     [anon_sym_of] = ACTIONS(191),
+    [anon_sym_offset] = ACTIONS(191),
     [anon_sym_on] = ACTIONS(191),
     [anon_sym_one_DASHedge] = ACTIONS(191),
     [anon_sym_out] = ACTIONS(191),
@@ -18892,6 +20817,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(191),
     [anon_sym_reading] = ACTIONS(191),
     [anon_sym_realized] = ACTIONS(191),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(191),
+    [anon_sym_receive_DASHloss] = ACTIONS(191),
     [anon_sym_reference] = ACTIONS(191),
     [anon_sym_reflected] = ACTIONS(191),
     [anon_sym_rejects] = ACTIONS(191),
@@ -18908,10 +20835,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(191),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(191),
     [anon_sym_then] = ACTIONS(191),
+    [anon_sym_title] = ACTIONS(191),
     [anon_sym_to] = ACTIONS(191),
     [anon_sym_total] = ACTIONS(191),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(191),
     [anon_sym_two_DASHray] = ACTIONS(191),
     [anon_sym_typical] = ACTIONS(191),
+    [anon_sym_up] = ACTIONS(191),
+    [anon_sym_vertical] = ACTIONS(191),
     [anon_sym_way] = ACTIONS(191),
     [anon_sym_wet] = ACTIONS(191),
     [anon_sym_wgs84] = ACTIONS(191),
@@ -18953,6 +20884,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(195),
     [anon_sym_link] = ACTIONS(195),
     [anon_sym_variant] = ACTIONS(195),
+    [anon_sym_accept] = ACTIONS(195),
     [anon_sym_transmit] = ACTIONS(195),
     [anon_sym_receive] = ACTIONS(195),
     [anon_sym_impedance] = ACTIONS(195),
@@ -19016,6 +20948,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(195),
     [anon_sym_spot] = ACTIONS(195),
     [anon_sym_alone] = ACTIONS(195),
+    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_transmitter] = ACTIONS(195),
     [anon_sym_receiver] = ACTIONS(195),
     [anon_sym_transceiver] = ACTIONS(195),
@@ -19054,11 +20987,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(195),
     [anon_sym_condition] = ACTIONS(195),
     [anon_sym_reflection] = ACTIONS(195),
+    [anon_sym_field] = ACTIONS(195),
     [anon_sym_hop] = ACTIONS(195),
     [anon_sym_profile] = ACTIONS(195),
     [anon_sym_distance] = ACTIONS(195),
     [anon_sym_k_DASHfactor] = ACTIONS(195),
-    [anon_sym_site_DASHnoise] = ACTIONS(195),
     [anon_sym_need] = ACTIONS(195),
     [anon_sym_model] = ACTIONS(195),
     [anon_sym_coverage] = ACTIONS(195),
@@ -19089,11 +21022,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(195),
     [anon_sym_bandwidth] = ACTIONS(195),
     [anon_sym_sensitivity] = ACTIONS(195),
+    [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
+    [anon_sym_GHz] = ACTIONS(195),
+    [anon_sym_Hz] = ACTIONS(195),
+    [anon_sym_MHz] = ACTIONS(195),
     [anon_sym_above] = ACTIONS(195),
     [anon_sym_added] = ACTIONS(195),
     [anon_sym_after] = ACTIONS(195),
@@ -19107,6 +21044,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(195),
     [anon_sym_averaging] = ACTIONS(195),
     [anon_sym_below] = ACTIONS(195),
+    [anon_sym_beyond] = ACTIONS(195),
+    [anon_sym_blank] = ACTIONS(195),
     [anon_sym_bow] = ACTIONS(195),
     [anon_sym_bullington] = ACTIONS(195),
     [anon_sym_by] = ACTIONS(195),
@@ -19117,9 +21056,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(195),
     [anon_sym_corrected] = ACTIONS(195),
     [anon_sym_cw] = ACTIONS(195),
+    [anon_sym_dB] = ACTIONS(195),
+    [anon_sym_dBW] = ACTIONS(195),
+    [anon_sym_dBd] = ACTIONS(195),
+    [anon_sym_dBi] = ACTIONS(195),
+    [anon_sym_dBm] = ACTIONS(195),
     [anon_sym_data] = ACTIONS(195),
+    [anon_sym_date] = ACTIONS(195),
+    [anon_sym_datum] = ACTIONS(195),
     [anon_sym_dc_DASHinput] = ACTIONS(195),
+    [anon_sym_degrees] = ACTIONS(195),
+    [anon_sym_delivered] = ACTIONS(195),
+    [anon_sym_desense] = ACTIONS(195),
     [anon_sym_displayed] = ACTIONS(195),
+    [anon_sym_dms] = ACTIONS(195),
+    [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
@@ -19130,16 +21081,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(195),
     [anon_sym_free_DASHspace] = ACTIONS(195),
     [anon_sym_frequency] = ACTIONS(195),
+    [anon_sym_ft] = ACTIONS(195),
     [anon_sym_full] = ACTIONS(195),
     [anon_sym_guess] = ACTIONS(195),
     [anon_sym_hata_DASHopen] = ACTIONS(195),
     [anon_sym_hata_DASHsuburban] = ACTIONS(195),
     [anon_sym_hata_DASHurban] = ACTIONS(195),
+    [anon_sym_height_DASHamsl] = ACTIONS(195),
+    [anon_sym_horizontal] = ACTIONS(195),
     [anon_sym_if] = ACTIONS(195),
     [anon_sym_in] = ACTIONS(195),
     [anon_sym_input] = ACTIONS(195),
     [anon_sym_instead] = ACTIONS(195),
     [anon_sym_k] = ACTIONS(195),
+    [anon_sym_kHz] = ACTIONS(195),
+    [anon_sym_kW] = ACTIONS(195),
+    [anon_sym_km] = ACTIONS(195),
+    [anon_sym_latitude] = ACTIONS(195),
+    [anon_sym_longitude] = ACTIONS(195),
+    [anon_sym_m] = ACTIONS(195),
+    [anon_sym_mW] = ACTIONS(195),
     [anon_sym_maximum] = ACTIONS(195),
     [anon_sym_mean] = ACTIONS(195),
     [anon_sym_medium] = ACTIONS(195),
@@ -19150,6 +21111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(195),
     [anon_sym_occupational] = ACTIONS(195),
     [anon_sym_of] = ACTIONS(195),
+    [anon_sym_offset] = ACTIONS(195),
     [anon_sym_on] = ACTIONS(195),
     [anon_sym_one_DASHedge] = ACTIONS(195),
     [anon_sym_out] = ACTIONS(195),
@@ -19165,6 +21127,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(195),
     [anon_sym_reading] = ACTIONS(195),
     [anon_sym_realized] = ACTIONS(195),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(195),
+    [anon_sym_receive_DASHloss] = ACTIONS(195),
     [anon_sym_reference] = ACTIONS(195),
     [anon_sym_reflected] = ACTIONS(195),
     [anon_sym_rejects] = ACTIONS(195),
@@ -19181,10 +21145,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(195),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(195),
     [anon_sym_then] = ACTIONS(195),
+    [anon_sym_title] = ACTIONS(195),
     [anon_sym_to] = ACTIONS(195),
     [anon_sym_total] = ACTIONS(195),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(195),
     [anon_sym_two_DASHray] = ACTIONS(195),
     [anon_sym_typical] = ACTIONS(195),
+    [anon_sym_up] = ACTIONS(195),
+    [anon_sym_vertical] = ACTIONS(195),
     [anon_sym_way] = ACTIONS(195),
     [anon_sym_wet] = ACTIONS(195),
     [anon_sym_wgs84] = ACTIONS(195),
@@ -19226,6 +21194,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(199),
     [anon_sym_link] = ACTIONS(199),
     [anon_sym_variant] = ACTIONS(199),
+    [anon_sym_accept] = ACTIONS(199),
     [anon_sym_transmit] = ACTIONS(199),
     [anon_sym_receive] = ACTIONS(199),
     [anon_sym_impedance] = ACTIONS(199),
@@ -19289,6 +21258,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(199),
     [anon_sym_spot] = ACTIONS(199),
     [anon_sym_alone] = ACTIONS(199),
+    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_transmitter] = ACTIONS(199),
     [anon_sym_receiver] = ACTIONS(199),
     [anon_sym_transceiver] = ACTIONS(199),
@@ -19327,11 +21297,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(199),
     [anon_sym_condition] = ACTIONS(199),
     [anon_sym_reflection] = ACTIONS(199),
+    [anon_sym_field] = ACTIONS(199),
     [anon_sym_hop] = ACTIONS(199),
     [anon_sym_profile] = ACTIONS(199),
     [anon_sym_distance] = ACTIONS(199),
     [anon_sym_k_DASHfactor] = ACTIONS(199),
-    [anon_sym_site_DASHnoise] = ACTIONS(199),
     [anon_sym_need] = ACTIONS(199),
     [anon_sym_model] = ACTIONS(199),
     [anon_sym_coverage] = ACTIONS(199),
@@ -19362,11 +21332,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(199),
     [anon_sym_bandwidth] = ACTIONS(199),
     [anon_sym_sensitivity] = ACTIONS(199),
+    [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
+    [anon_sym_GHz] = ACTIONS(199),
+    [anon_sym_Hz] = ACTIONS(199),
+    [anon_sym_MHz] = ACTIONS(199),
     [anon_sym_above] = ACTIONS(199),
     [anon_sym_added] = ACTIONS(199),
     [anon_sym_after] = ACTIONS(199),
@@ -19380,6 +21354,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(199),
     [anon_sym_averaging] = ACTIONS(199),
     [anon_sym_below] = ACTIONS(199),
+    [anon_sym_beyond] = ACTIONS(199),
+    [anon_sym_blank] = ACTIONS(199),
     [anon_sym_bow] = ACTIONS(199),
     [anon_sym_bullington] = ACTIONS(199),
     [anon_sym_by] = ACTIONS(199),
@@ -19390,9 +21366,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(199),
     [anon_sym_corrected] = ACTIONS(199),
     [anon_sym_cw] = ACTIONS(199),
+    [anon_sym_dB] = ACTIONS(199),
+    [anon_sym_dBW] = ACTIONS(199),
+    [anon_sym_dBd] = ACTIONS(199),
+    [anon_sym_dBi] = ACTIONS(199),
+    [anon_sym_dBm] = ACTIONS(199),
     [anon_sym_data] = ACTIONS(199),
+    [anon_sym_date] = ACTIONS(199),
+    [anon_sym_datum] = ACTIONS(199),
     [anon_sym_dc_DASHinput] = ACTIONS(199),
+    [anon_sym_degrees] = ACTIONS(199),
+    [anon_sym_delivered] = ACTIONS(199),
+    [anon_sym_desense] = ACTIONS(199),
     [anon_sym_displayed] = ACTIONS(199),
+    [anon_sym_dms] = ACTIONS(199),
+    [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
@@ -19403,16 +21391,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(199),
     [anon_sym_free_DASHspace] = ACTIONS(199),
     [anon_sym_frequency] = ACTIONS(199),
+    [anon_sym_ft] = ACTIONS(199),
     [anon_sym_full] = ACTIONS(199),
     [anon_sym_guess] = ACTIONS(199),
     [anon_sym_hata_DASHopen] = ACTIONS(199),
     [anon_sym_hata_DASHsuburban] = ACTIONS(199),
     [anon_sym_hata_DASHurban] = ACTIONS(199),
+    [anon_sym_height_DASHamsl] = ACTIONS(199),
+    [anon_sym_horizontal] = ACTIONS(199),
     [anon_sym_if] = ACTIONS(199),
     [anon_sym_in] = ACTIONS(199),
     [anon_sym_input] = ACTIONS(199),
     [anon_sym_instead] = ACTIONS(199),
     [anon_sym_k] = ACTIONS(199),
+    [anon_sym_kHz] = ACTIONS(199),
+    [anon_sym_kW] = ACTIONS(199),
+    [anon_sym_km] = ACTIONS(199),
+    [anon_sym_latitude] = ACTIONS(199),
+    [anon_sym_longitude] = ACTIONS(199),
+    [anon_sym_m] = ACTIONS(199),
+    [anon_sym_mW] = ACTIONS(199),
     [anon_sym_maximum] = ACTIONS(199),
     [anon_sym_mean] = ACTIONS(199),
     [anon_sym_medium] = ACTIONS(199),
@@ -19423,6 +21421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(199),
     [anon_sym_occupational] = ACTIONS(199),
     [anon_sym_of] = ACTIONS(199),
+    [anon_sym_offset] = ACTIONS(199),
     [anon_sym_on] = ACTIONS(199),
     [anon_sym_one_DASHedge] = ACTIONS(199),
     [anon_sym_out] = ACTIONS(199),
@@ -19438,6 +21437,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(199),
     [anon_sym_reading] = ACTIONS(199),
     [anon_sym_realized] = ACTIONS(199),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(199),
+    [anon_sym_receive_DASHloss] = ACTIONS(199),
     [anon_sym_reference] = ACTIONS(199),
     [anon_sym_reflected] = ACTIONS(199),
     [anon_sym_rejects] = ACTIONS(199),
@@ -19454,10 +21455,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(199),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(199),
     [anon_sym_then] = ACTIONS(199),
+    [anon_sym_title] = ACTIONS(199),
     [anon_sym_to] = ACTIONS(199),
     [anon_sym_total] = ACTIONS(199),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(199),
     [anon_sym_two_DASHray] = ACTIONS(199),
     [anon_sym_typical] = ACTIONS(199),
+    [anon_sym_up] = ACTIONS(199),
+    [anon_sym_vertical] = ACTIONS(199),
     [anon_sym_way] = ACTIONS(199),
     [anon_sym_wet] = ACTIONS(199),
     [anon_sym_wgs84] = ACTIONS(199),
@@ -19498,6 +21503,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(203),
     [anon_sym_link] = ACTIONS(203),
     [anon_sym_variant] = ACTIONS(203),
+    [anon_sym_accept] = ACTIONS(203),
     [anon_sym_transmit] = ACTIONS(203),
     [anon_sym_receive] = ACTIONS(203),
     [anon_sym_impedance] = ACTIONS(203),
@@ -19561,6 +21567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(203),
     [anon_sym_spot] = ACTIONS(203),
     [anon_sym_alone] = ACTIONS(203),
+    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_transmitter] = ACTIONS(203),
     [anon_sym_receiver] = ACTIONS(203),
     [anon_sym_transceiver] = ACTIONS(203),
@@ -19599,11 +21606,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(203),
     [anon_sym_condition] = ACTIONS(203),
     [anon_sym_reflection] = ACTIONS(203),
+    [anon_sym_field] = ACTIONS(203),
     [anon_sym_hop] = ACTIONS(203),
     [anon_sym_profile] = ACTIONS(203),
     [anon_sym_distance] = ACTIONS(203),
     [anon_sym_k_DASHfactor] = ACTIONS(203),
-    [anon_sym_site_DASHnoise] = ACTIONS(203),
     [anon_sym_need] = ACTIONS(203),
     [anon_sym_model] = ACTIONS(203),
     [anon_sym_coverage] = ACTIONS(203),
@@ -19634,11 +21641,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(203),
     [anon_sym_bandwidth] = ACTIONS(203),
     [anon_sym_sensitivity] = ACTIONS(203),
+    [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
+    [anon_sym_GHz] = ACTIONS(203),
+    [anon_sym_Hz] = ACTIONS(203),
+    [anon_sym_MHz] = ACTIONS(203),
     [anon_sym_above] = ACTIONS(203),
     [anon_sym_added] = ACTIONS(203),
     [anon_sym_after] = ACTIONS(203),
@@ -19652,6 +21663,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(203),
     [anon_sym_averaging] = ACTIONS(203),
     [anon_sym_below] = ACTIONS(203),
+    [anon_sym_beyond] = ACTIONS(203),
+    [anon_sym_blank] = ACTIONS(203),
     [anon_sym_bow] = ACTIONS(203),
     [anon_sym_bullington] = ACTIONS(203),
     [anon_sym_by] = ACTIONS(203),
@@ -19662,9 +21675,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(203),
     [anon_sym_corrected] = ACTIONS(203),
     [anon_sym_cw] = ACTIONS(203),
+    [anon_sym_dB] = ACTIONS(203),
+    [anon_sym_dBW] = ACTIONS(203),
+    [anon_sym_dBd] = ACTIONS(203),
+    [anon_sym_dBi] = ACTIONS(203),
+    [anon_sym_dBm] = ACTIONS(203),
     [anon_sym_data] = ACTIONS(203),
+    [anon_sym_date] = ACTIONS(203),
+    [anon_sym_datum] = ACTIONS(203),
     [anon_sym_dc_DASHinput] = ACTIONS(203),
+    [anon_sym_degrees] = ACTIONS(203),
+    [anon_sym_delivered] = ACTIONS(203),
+    [anon_sym_desense] = ACTIONS(203),
     [anon_sym_displayed] = ACTIONS(203),
+    [anon_sym_dms] = ACTIONS(203),
+    [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
@@ -19675,16 +21700,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(203),
     [anon_sym_free_DASHspace] = ACTIONS(203),
     [anon_sym_frequency] = ACTIONS(203),
+    [anon_sym_ft] = ACTIONS(203),
     [anon_sym_full] = ACTIONS(203),
     [anon_sym_guess] = ACTIONS(203),
     [anon_sym_hata_DASHopen] = ACTIONS(203),
     [anon_sym_hata_DASHsuburban] = ACTIONS(203),
     [anon_sym_hata_DASHurban] = ACTIONS(203),
+    [anon_sym_height_DASHamsl] = ACTIONS(203),
+    [anon_sym_horizontal] = ACTIONS(203),
     [anon_sym_if] = ACTIONS(203),
     [anon_sym_in] = ACTIONS(203),
     [anon_sym_input] = ACTIONS(203),
     [anon_sym_instead] = ACTIONS(203),
     [anon_sym_k] = ACTIONS(203),
+    [anon_sym_kHz] = ACTIONS(203),
+    [anon_sym_kW] = ACTIONS(203),
+    [anon_sym_km] = ACTIONS(203),
+    [anon_sym_latitude] = ACTIONS(203),
+    [anon_sym_longitude] = ACTIONS(203),
+    [anon_sym_m] = ACTIONS(203),
+    [anon_sym_mW] = ACTIONS(203),
     [anon_sym_maximum] = ACTIONS(203),
     [anon_sym_mean] = ACTIONS(203),
     [anon_sym_medium] = ACTIONS(203),
@@ -19695,6 +21730,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(203),
     [anon_sym_occupational] = ACTIONS(203),
     [anon_sym_of] = ACTIONS(203),
+    [anon_sym_offset] = ACTIONS(203),
     [anon_sym_on] = ACTIONS(203),
     [anon_sym_one_DASHedge] = ACTIONS(203),
     [anon_sym_out] = ACTIONS(203),
@@ -19710,6 +21746,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(203),
     [anon_sym_reading] = ACTIONS(203),
     [anon_sym_realized] = ACTIONS(203),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(203),
+    [anon_sym_receive_DASHloss] = ACTIONS(203),
     [anon_sym_reference] = ACTIONS(203),
     [anon_sym_reflected] = ACTIONS(203),
     [anon_sym_rejects] = ACTIONS(203),
@@ -19726,10 +21764,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(203),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(203),
     [anon_sym_then] = ACTIONS(203),
+    [anon_sym_title] = ACTIONS(203),
     [anon_sym_to] = ACTIONS(203),
     [anon_sym_total] = ACTIONS(203),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(203),
     [anon_sym_two_DASHray] = ACTIONS(203),
     [anon_sym_typical] = ACTIONS(203),
+    [anon_sym_up] = ACTIONS(203),
+    [anon_sym_vertical] = ACTIONS(203),
     [anon_sym_way] = ACTIONS(203),
     [anon_sym_wet] = ACTIONS(203),
     [anon_sym_wgs84] = ACTIONS(203),
@@ -19765,6 +21807,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(207),
     [anon_sym_link] = ACTIONS(207),
     [anon_sym_variant] = ACTIONS(207),
+    [anon_sym_accept] = ACTIONS(207),
     [anon_sym_transmit] = ACTIONS(207),
     [anon_sym_receive] = ACTIONS(207),
     [anon_sym_impedance] = ACTIONS(207),
@@ -19828,6 +21871,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(207),
     [anon_sym_spot] = ACTIONS(207),
     [anon_sym_alone] = ACTIONS(207),
+    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_transmitter] = ACTIONS(207),
     [anon_sym_receiver] = ACTIONS(207),
     [anon_sym_transceiver] = ACTIONS(207),
@@ -19866,11 +21910,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(207),
     [anon_sym_condition] = ACTIONS(207),
     [anon_sym_reflection] = ACTIONS(207),
+    [anon_sym_field] = ACTIONS(207),
     [anon_sym_hop] = ACTIONS(207),
     [anon_sym_profile] = ACTIONS(207),
     [anon_sym_distance] = ACTIONS(207),
     [anon_sym_k_DASHfactor] = ACTIONS(207),
-    [anon_sym_site_DASHnoise] = ACTIONS(207),
     [anon_sym_need] = ACTIONS(207),
     [anon_sym_model] = ACTIONS(207),
     [anon_sym_coverage] = ACTIONS(207),
@@ -19901,11 +21945,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(207),
     [anon_sym_bandwidth] = ACTIONS(207),
     [anon_sym_sensitivity] = ACTIONS(207),
+    [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
+    [anon_sym_GHz] = ACTIONS(207),
+    [anon_sym_Hz] = ACTIONS(207),
+    [anon_sym_MHz] = ACTIONS(207),
     [anon_sym_above] = ACTIONS(207),
     [anon_sym_added] = ACTIONS(207),
     [anon_sym_after] = ACTIONS(207),
@@ -19919,6 +21967,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(207),
     [anon_sym_averaging] = ACTIONS(207),
     [anon_sym_below] = ACTIONS(207),
+    [anon_sym_beyond] = ACTIONS(207),
+    [anon_sym_blank] = ACTIONS(207),
     [anon_sym_bow] = ACTIONS(207),
     [anon_sym_bullington] = ACTIONS(207),
     [anon_sym_by] = ACTIONS(207),
@@ -19929,9 +21979,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(207),
     [anon_sym_corrected] = ACTIONS(207),
     [anon_sym_cw] = ACTIONS(207),
+    [anon_sym_dB] = ACTIONS(207),
+    [anon_sym_dBW] = ACTIONS(207),
+    [anon_sym_dBd] = ACTIONS(207),
+    [anon_sym_dBi] = ACTIONS(207),
+    [anon_sym_dBm] = ACTIONS(207),
     [anon_sym_data] = ACTIONS(207),
+    [anon_sym_date] = ACTIONS(207),
+    [anon_sym_datum] = ACTIONS(207),
     [anon_sym_dc_DASHinput] = ACTIONS(207),
+    [anon_sym_degrees] = ACTIONS(207),
+    [anon_sym_delivered] = ACTIONS(207),
+    [anon_sym_desense] = ACTIONS(207),
     [anon_sym_displayed] = ACTIONS(207),
+    [anon_sym_dms] = ACTIONS(207),
+    [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
@@ -19942,16 +22004,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(207),
     [anon_sym_free_DASHspace] = ACTIONS(207),
     [anon_sym_frequency] = ACTIONS(207),
+    [anon_sym_ft] = ACTIONS(207),
     [anon_sym_full] = ACTIONS(207),
     [anon_sym_guess] = ACTIONS(207),
     [anon_sym_hata_DASHopen] = ACTIONS(207),
     [anon_sym_hata_DASHsuburban] = ACTIONS(207),
     [anon_sym_hata_DASHurban] = ACTIONS(207),
+    [anon_sym_height_DASHamsl] = ACTIONS(207),
+    [anon_sym_horizontal] = ACTIONS(207),
     [anon_sym_if] = ACTIONS(207),
     [anon_sym_in] = ACTIONS(207),
     [anon_sym_input] = ACTIONS(207),
     [anon_sym_instead] = ACTIONS(207),
     [anon_sym_k] = ACTIONS(207),
+    [anon_sym_kHz] = ACTIONS(207),
+    [anon_sym_kW] = ACTIONS(207),
+    [anon_sym_km] = ACTIONS(207),
+    [anon_sym_latitude] = ACTIONS(207),
+    [anon_sym_longitude] = ACTIONS(207),
+    [anon_sym_m] = ACTIONS(207),
+    [anon_sym_mW] = ACTIONS(207),
     [anon_sym_maximum] = ACTIONS(207),
     [anon_sym_mean] = ACTIONS(207),
     [anon_sym_medium] = ACTIONS(207),
@@ -19962,6 +22034,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(207),
     [anon_sym_occupational] = ACTIONS(207),
     [anon_sym_of] = ACTIONS(207),
+    [anon_sym_offset] = ACTIONS(207),
     [anon_sym_on] = ACTIONS(207),
     [anon_sym_one_DASHedge] = ACTIONS(207),
     [anon_sym_out] = ACTIONS(207),
@@ -19977,6 +22050,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(207),
     [anon_sym_reading] = ACTIONS(207),
     [anon_sym_realized] = ACTIONS(207),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(207),
+    [anon_sym_receive_DASHloss] = ACTIONS(207),
     [anon_sym_reference] = ACTIONS(207),
     [anon_sym_reflected] = ACTIONS(207),
     [anon_sym_rejects] = ACTIONS(207),
@@ -19993,10 +22068,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(207),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(207),
     [anon_sym_then] = ACTIONS(207),
+    [anon_sym_title] = ACTIONS(207),
     [anon_sym_to] = ACTIONS(207),
     [anon_sym_total] = ACTIONS(207),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(207),
     [anon_sym_two_DASHray] = ACTIONS(207),
     [anon_sym_typical] = ACTIONS(207),
+    [anon_sym_up] = ACTIONS(207),
+    [anon_sym_vertical] = ACTIONS(207),
     [anon_sym_way] = ACTIONS(207),
     [anon_sym_wet] = ACTIONS(207),
     [anon_sym_wgs84] = ACTIONS(207),
@@ -20032,6 +22111,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(211),
     [anon_sym_link] = ACTIONS(211),
     [anon_sym_variant] = ACTIONS(211),
+    [anon_sym_accept] = ACTIONS(211),
     [anon_sym_transmit] = ACTIONS(211),
     [anon_sym_receive] = ACTIONS(211),
     [anon_sym_impedance] = ACTIONS(211),
@@ -20095,6 +22175,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(211),
     [anon_sym_spot] = ACTIONS(211),
     [anon_sym_alone] = ACTIONS(211),
+    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_transmitter] = ACTIONS(211),
     [anon_sym_receiver] = ACTIONS(211),
     [anon_sym_transceiver] = ACTIONS(211),
@@ -20133,11 +22214,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(211),
     [anon_sym_condition] = ACTIONS(211),
     [anon_sym_reflection] = ACTIONS(211),
+    [anon_sym_field] = ACTIONS(211),
     [anon_sym_hop] = ACTIONS(211),
     [anon_sym_profile] = ACTIONS(211),
     [anon_sym_distance] = ACTIONS(211),
     [anon_sym_k_DASHfactor] = ACTIONS(211),
-    [anon_sym_site_DASHnoise] = ACTIONS(211),
     [anon_sym_need] = ACTIONS(211),
     [anon_sym_model] = ACTIONS(211),
     [anon_sym_coverage] = ACTIONS(211),
@@ -20168,11 +22249,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(211),
     [anon_sym_bandwidth] = ACTIONS(211),
     [anon_sym_sensitivity] = ACTIONS(211),
+    [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
+    [anon_sym_GHz] = ACTIONS(211),
+    [anon_sym_Hz] = ACTIONS(211),
+    [anon_sym_MHz] = ACTIONS(211),
     [anon_sym_above] = ACTIONS(211),
     [anon_sym_added] = ACTIONS(211),
     [anon_sym_after] = ACTIONS(211),
@@ -20186,6 +22271,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(211),
     [anon_sym_averaging] = ACTIONS(211),
     [anon_sym_below] = ACTIONS(211),
+    [anon_sym_beyond] = ACTIONS(211),
+    [anon_sym_blank] = ACTIONS(211),
     [anon_sym_bow] = ACTIONS(211),
     [anon_sym_bullington] = ACTIONS(211),
     [anon_sym_by] = ACTIONS(211),
@@ -20196,9 +22283,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(211),
     [anon_sym_corrected] = ACTIONS(211),
     [anon_sym_cw] = ACTIONS(211),
+    [anon_sym_dB] = ACTIONS(211),
+    [anon_sym_dBW] = ACTIONS(211),
+    [anon_sym_dBd] = ACTIONS(211),
+    [anon_sym_dBi] = ACTIONS(211),
+    [anon_sym_dBm] = ACTIONS(211),
     [anon_sym_data] = ACTIONS(211),
+    [anon_sym_date] = ACTIONS(211),
+    [anon_sym_datum] = ACTIONS(211),
     [anon_sym_dc_DASHinput] = ACTIONS(211),
+    [anon_sym_degrees] = ACTIONS(211),
+    [anon_sym_delivered] = ACTIONS(211),
+    [anon_sym_desense] = ACTIONS(211),
     [anon_sym_displayed] = ACTIONS(211),
+    [anon_sym_dms] = ACTIONS(211),
+    [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
@@ -20209,16 +22308,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(211),
     [anon_sym_free_DASHspace] = ACTIONS(211),
     [anon_sym_frequency] = ACTIONS(211),
+    [anon_sym_ft] = ACTIONS(211),
     [anon_sym_full] = ACTIONS(211),
     [anon_sym_guess] = ACTIONS(211),
     [anon_sym_hata_DASHopen] = ACTIONS(211),
     [anon_sym_hata_DASHsuburban] = ACTIONS(211),
     [anon_sym_hata_DASHurban] = ACTIONS(211),
+    [anon_sym_height_DASHamsl] = ACTIONS(211),
+    [anon_sym_horizontal] = ACTIONS(211),
     [anon_sym_if] = ACTIONS(211),
     [anon_sym_in] = ACTIONS(211),
     [anon_sym_input] = ACTIONS(211),
     [anon_sym_instead] = ACTIONS(211),
     [anon_sym_k] = ACTIONS(211),
+    [anon_sym_kHz] = ACTIONS(211),
+    [anon_sym_kW] = ACTIONS(211),
+    [anon_sym_km] = ACTIONS(211),
+    [anon_sym_latitude] = ACTIONS(211),
+    [anon_sym_longitude] = ACTIONS(211),
+    [anon_sym_m] = ACTIONS(211),
+    [anon_sym_mW] = ACTIONS(211),
     [anon_sym_maximum] = ACTIONS(211),
     [anon_sym_mean] = ACTIONS(211),
     [anon_sym_medium] = ACTIONS(211),
@@ -20229,6 +22338,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(211),
     [anon_sym_occupational] = ACTIONS(211),
     [anon_sym_of] = ACTIONS(211),
+    [anon_sym_offset] = ACTIONS(211),
     [anon_sym_on] = ACTIONS(211),
     [anon_sym_one_DASHedge] = ACTIONS(211),
     [anon_sym_out] = ACTIONS(211),
@@ -20244,6 +22354,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(211),
     [anon_sym_reading] = ACTIONS(211),
     [anon_sym_realized] = ACTIONS(211),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(211),
+    [anon_sym_receive_DASHloss] = ACTIONS(211),
     [anon_sym_reference] = ACTIONS(211),
     [anon_sym_reflected] = ACTIONS(211),
     [anon_sym_rejects] = ACTIONS(211),
@@ -20260,10 +22372,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(211),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(211),
     [anon_sym_then] = ACTIONS(211),
+    [anon_sym_title] = ACTIONS(211),
     [anon_sym_to] = ACTIONS(211),
     [anon_sym_total] = ACTIONS(211),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(211),
     [anon_sym_two_DASHray] = ACTIONS(211),
     [anon_sym_typical] = ACTIONS(211),
+    [anon_sym_up] = ACTIONS(211),
+    [anon_sym_vertical] = ACTIONS(211),
     [anon_sym_way] = ACTIONS(211),
     [anon_sym_wet] = ACTIONS(211),
     [anon_sym_wgs84] = ACTIONS(211),
@@ -20299,6 +22415,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(215),
     [anon_sym_link] = ACTIONS(215),
     [anon_sym_variant] = ACTIONS(215),
+    [anon_sym_accept] = ACTIONS(215),
     [anon_sym_transmit] = ACTIONS(215),
     [anon_sym_receive] = ACTIONS(215),
     [anon_sym_impedance] = ACTIONS(215),
@@ -20362,6 +22479,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(215),
     [anon_sym_spot] = ACTIONS(215),
     [anon_sym_alone] = ACTIONS(215),
+    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_transmitter] = ACTIONS(215),
     [anon_sym_receiver] = ACTIONS(215),
     [anon_sym_transceiver] = ACTIONS(215),
@@ -20400,11 +22518,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(215),
     [anon_sym_condition] = ACTIONS(215),
     [anon_sym_reflection] = ACTIONS(215),
+    [anon_sym_field] = ACTIONS(215),
     [anon_sym_hop] = ACTIONS(215),
     [anon_sym_profile] = ACTIONS(215),
     [anon_sym_distance] = ACTIONS(215),
     [anon_sym_k_DASHfactor] = ACTIONS(215),
-    [anon_sym_site_DASHnoise] = ACTIONS(215),
     [anon_sym_need] = ACTIONS(215),
     [anon_sym_model] = ACTIONS(215),
     [anon_sym_coverage] = ACTIONS(215),
@@ -20435,11 +22553,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(215),
     [anon_sym_bandwidth] = ACTIONS(215),
     [anon_sym_sensitivity] = ACTIONS(215),
+    [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
+    [anon_sym_GHz] = ACTIONS(215),
+    [anon_sym_Hz] = ACTIONS(215),
+    [anon_sym_MHz] = ACTIONS(215),
     [anon_sym_above] = ACTIONS(215),
     [anon_sym_added] = ACTIONS(215),
     [anon_sym_after] = ACTIONS(215),
@@ -20453,6 +22575,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(215),
     [anon_sym_averaging] = ACTIONS(215),
     [anon_sym_below] = ACTIONS(215),
+    [anon_sym_beyond] = ACTIONS(215),
+    [anon_sym_blank] = ACTIONS(215),
     [anon_sym_bow] = ACTIONS(215),
     [anon_sym_bullington] = ACTIONS(215),
     [anon_sym_by] = ACTIONS(215),
@@ -20463,9 +22587,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(215),
     [anon_sym_corrected] = ACTIONS(215),
     [anon_sym_cw] = ACTIONS(215),
+    [anon_sym_dB] = ACTIONS(215),
+    [anon_sym_dBW] = ACTIONS(215),
+    [anon_sym_dBd] = ACTIONS(215),
+    [anon_sym_dBi] = ACTIONS(215),
+    [anon_sym_dBm] = ACTIONS(215),
     [anon_sym_data] = ACTIONS(215),
+    [anon_sym_date] = ACTIONS(215),
+    [anon_sym_datum] = ACTIONS(215),
     [anon_sym_dc_DASHinput] = ACTIONS(215),
+    [anon_sym_degrees] = ACTIONS(215),
+    [anon_sym_delivered] = ACTIONS(215),
+    [anon_sym_desense] = ACTIONS(215),
     [anon_sym_displayed] = ACTIONS(215),
+    [anon_sym_dms] = ACTIONS(215),
+    [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
@@ -20476,16 +22612,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(215),
     [anon_sym_free_DASHspace] = ACTIONS(215),
     [anon_sym_frequency] = ACTIONS(215),
+    [anon_sym_ft] = ACTIONS(215),
     [anon_sym_full] = ACTIONS(215),
     [anon_sym_guess] = ACTIONS(215),
     [anon_sym_hata_DASHopen] = ACTIONS(215),
     [anon_sym_hata_DASHsuburban] = ACTIONS(215),
     [anon_sym_hata_DASHurban] = ACTIONS(215),
+    [anon_sym_height_DASHamsl] = ACTIONS(215),
+    [anon_sym_horizontal] = ACTIONS(215),
     [anon_sym_if] = ACTIONS(215),
     [anon_sym_in] = ACTIONS(215),
     [anon_sym_input] = ACTIONS(215),
     [anon_sym_instead] = ACTIONS(215),
     [anon_sym_k] = ACTIONS(215),
+    [anon_sym_kHz] = ACTIONS(215),
+    [anon_sym_kW] = ACTIONS(215),
+    [anon_sym_km] = ACTIONS(215),
+    [anon_sym_latitude] = ACTIONS(215),
+    [anon_sym_longitude] = ACTIONS(215),
+    [anon_sym_m] = ACTIONS(215),
+    [anon_sym_mW] = ACTIONS(215),
     [anon_sym_maximum] = ACTIONS(215),
     [anon_sym_mean] = ACTIONS(215),
     [anon_sym_medium] = ACTIONS(215),
@@ -20496,6 +22642,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(215),
     [anon_sym_occupational] = ACTIONS(215),
     [anon_sym_of] = ACTIONS(215),
+    [anon_sym_offset] = ACTIONS(215),
     [anon_sym_on] = ACTIONS(215),
     [anon_sym_one_DASHedge] = ACTIONS(215),
     [anon_sym_out] = ACTIONS(215),
@@ -20511,6 +22658,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(215),
     [anon_sym_reading] = ACTIONS(215),
     [anon_sym_realized] = ACTIONS(215),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(215),
+    [anon_sym_receive_DASHloss] = ACTIONS(215),
     [anon_sym_reference] = ACTIONS(215),
     [anon_sym_reflected] = ACTIONS(215),
     [anon_sym_rejects] = ACTIONS(215),
@@ -20527,10 +22676,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(215),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(215),
     [anon_sym_then] = ACTIONS(215),
+    [anon_sym_title] = ACTIONS(215),
     [anon_sym_to] = ACTIONS(215),
     [anon_sym_total] = ACTIONS(215),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(215),
     [anon_sym_two_DASHray] = ACTIONS(215),
     [anon_sym_typical] = ACTIONS(215),
+    [anon_sym_up] = ACTIONS(215),
+    [anon_sym_vertical] = ACTIONS(215),
     [anon_sym_way] = ACTIONS(215),
     [anon_sym_wet] = ACTIONS(215),
     [anon_sym_wgs84] = ACTIONS(215),
@@ -20566,6 +22719,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_rules] = ACTIONS(219),
     [anon_sym_link] = ACTIONS(219),
     [anon_sym_variant] = ACTIONS(219),
+    [anon_sym_accept] = ACTIONS(219),
     [anon_sym_transmit] = ACTIONS(219),
     [anon_sym_receive] = ACTIONS(219),
     [anon_sym_impedance] = ACTIONS(219),
@@ -20629,6 +22783,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_beside] = ACTIONS(219),
     [anon_sym_spot] = ACTIONS(219),
     [anon_sym_alone] = ACTIONS(219),
+    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_transmitter] = ACTIONS(219),
     [anon_sym_receiver] = ACTIONS(219),
     [anon_sym_transceiver] = ACTIONS(219),
@@ -20667,11 +22822,11 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_fixed] = ACTIONS(219),
     [anon_sym_condition] = ACTIONS(219),
     [anon_sym_reflection] = ACTIONS(219),
+    [anon_sym_field] = ACTIONS(219),
     [anon_sym_hop] = ACTIONS(219),
     [anon_sym_profile] = ACTIONS(219),
     [anon_sym_distance] = ACTIONS(219),
     [anon_sym_k_DASHfactor] = ACTIONS(219),
-    [anon_sym_site_DASHnoise] = ACTIONS(219),
     [anon_sym_need] = ACTIONS(219),
     [anon_sym_model] = ACTIONS(219),
     [anon_sym_coverage] = ACTIONS(219),
@@ -20702,11 +22857,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_foldback] = ACTIONS(219),
     [anon_sym_bandwidth] = ACTIONS(219),
     [anon_sym_sensitivity] = ACTIONS(219),
+    [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
+    [anon_sym_GHz] = ACTIONS(219),
+    [anon_sym_Hz] = ACTIONS(219),
+    [anon_sym_MHz] = ACTIONS(219),
     [anon_sym_above] = ACTIONS(219),
     [anon_sym_added] = ACTIONS(219),
     [anon_sym_after] = ACTIONS(219),
@@ -20720,6 +22879,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_at] = ACTIONS(219),
     [anon_sym_averaging] = ACTIONS(219),
     [anon_sym_below] = ACTIONS(219),
+    [anon_sym_beyond] = ACTIONS(219),
+    [anon_sym_blank] = ACTIONS(219),
     [anon_sym_bow] = ACTIONS(219),
     [anon_sym_bullington] = ACTIONS(219),
     [anon_sym_by] = ACTIONS(219),
@@ -20730,9 +22891,21 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_confidence] = ACTIONS(219),
     [anon_sym_corrected] = ACTIONS(219),
     [anon_sym_cw] = ACTIONS(219),
+    [anon_sym_dB] = ACTIONS(219),
+    [anon_sym_dBW] = ACTIONS(219),
+    [anon_sym_dBd] = ACTIONS(219),
+    [anon_sym_dBi] = ACTIONS(219),
+    [anon_sym_dBm] = ACTIONS(219),
     [anon_sym_data] = ACTIONS(219),
+    [anon_sym_date] = ACTIONS(219),
+    [anon_sym_datum] = ACTIONS(219),
     [anon_sym_dc_DASHinput] = ACTIONS(219),
+    [anon_sym_degrees] = ACTIONS(219),
+    [anon_sym_delivered] = ACTIONS(219),
+    [anon_sym_desense] = ACTIONS(219),
     [anon_sym_displayed] = ACTIONS(219),
+    [anon_sym_dms] = ACTIONS(219),
+    [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
@@ -20743,16 +22916,26 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_forward] = ACTIONS(219),
     [anon_sym_free_DASHspace] = ACTIONS(219),
     [anon_sym_frequency] = ACTIONS(219),
+    [anon_sym_ft] = ACTIONS(219),
     [anon_sym_full] = ACTIONS(219),
     [anon_sym_guess] = ACTIONS(219),
     [anon_sym_hata_DASHopen] = ACTIONS(219),
     [anon_sym_hata_DASHsuburban] = ACTIONS(219),
     [anon_sym_hata_DASHurban] = ACTIONS(219),
+    [anon_sym_height_DASHamsl] = ACTIONS(219),
+    [anon_sym_horizontal] = ACTIONS(219),
     [anon_sym_if] = ACTIONS(219),
     [anon_sym_in] = ACTIONS(219),
     [anon_sym_input] = ACTIONS(219),
     [anon_sym_instead] = ACTIONS(219),
     [anon_sym_k] = ACTIONS(219),
+    [anon_sym_kHz] = ACTIONS(219),
+    [anon_sym_kW] = ACTIONS(219),
+    [anon_sym_km] = ACTIONS(219),
+    [anon_sym_latitude] = ACTIONS(219),
+    [anon_sym_longitude] = ACTIONS(219),
+    [anon_sym_m] = ACTIONS(219),
+    [anon_sym_mW] = ACTIONS(219),
     [anon_sym_maximum] = ACTIONS(219),
     [anon_sym_mean] = ACTIONS(219),
     [anon_sym_medium] = ACTIONS(219),
@@ -20763,6 +22946,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_nominal] = ACTIONS(219),
     [anon_sym_occupational] = ACTIONS(219),
     [anon_sym_of] = ACTIONS(219),
+    [anon_sym_offset] = ACTIONS(219),
     [anon_sym_on] = ACTIONS(219),
     [anon_sym_one_DASHedge] = ACTIONS(219),
     [anon_sym_out] = ACTIONS(219),
@@ -20778,6 +22962,8 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_reactance] = ACTIONS(219),
     [anon_sym_reading] = ACTIONS(219),
     [anon_sym_realized] = ACTIONS(219),
+    [anon_sym_receive_DASHfrequency] = ACTIONS(219),
+    [anon_sym_receive_DASHloss] = ACTIONS(219),
     [anon_sym_reference] = ACTIONS(219),
     [anon_sym_reflected] = ACTIONS(219),
     [anon_sym_rejects] = ACTIONS(219),
@@ -20794,10 +22980,14 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_ssb] = ACTIONS(219),
     [anon_sym_ssb_DASHprocessed] = ACTIONS(219),
     [anon_sym_then] = ACTIONS(219),
+    [anon_sym_title] = ACTIONS(219),
     [anon_sym_to] = ACTIONS(219),
     [anon_sym_total] = ACTIONS(219),
+    [anon_sym_transmit_DASHfrequency] = ACTIONS(219),
     [anon_sym_two_DASHray] = ACTIONS(219),
     [anon_sym_typical] = ACTIONS(219),
+    [anon_sym_up] = ACTIONS(219),
+    [anon_sym_vertical] = ACTIONS(219),
     [anon_sym_way] = ACTIONS(219),
     [anon_sym_wet] = ACTIONS(219),
     [anon_sym_wgs84] = ACTIONS(219),
@@ -20815,8 +23005,22 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
   },
   [43] = {
     [sym_unit] = STATE(52),
+    [anon_sym_GHz] = ACTIONS(221),
+    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_MHz] = ACTIONS(221),
+    [anon_sym_dB] = ACTIONS(223),
+    [anon_sym_dBW] = ACTIONS(221),
+    [anon_sym_dBd] = ACTIONS(221),
+    [anon_sym_dBi] = ACTIONS(221),
+    [anon_sym_dBm] = ACTIONS(221),
+    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_in] = ACTIONS(221),
-    [anon_sym_per] = ACTIONS(223),
+    [anon_sym_kHz] = ACTIONS(221),
+    [anon_sym_kW] = ACTIONS(221),
+    [anon_sym_km] = ACTIONS(221),
+    [anon_sym_m] = ACTIONS(223),
+    [anon_sym_mW] = ACTIONS(223),
+    [anon_sym_per] = ACTIONS(225),
     [anon_sym_RPAREN] = ACTIONS(23),
     [anon_sym_DASH] = ACTIONS(23),
     [anon_sym_u2212] = ACTIONS(23),
@@ -20832,41 +23036,29 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [aux_sym_unit_token5] = ACTIONS(221),
     [aux_sym_unit_token6] = ACTIONS(221),
     [anon_sym_wavelengths] = ACTIONS(221),
-    [anon_sym_wavelength] = ACTIONS(225),
-    [aux_sym_unit_token7] = ACTIONS(225),
-    [aux_sym_unit_token8] = ACTIONS(225),
+    [anon_sym_wavelength] = ACTIONS(223),
+    [aux_sym_unit_token7] = ACTIONS(223),
+    [aux_sym_unit_token8] = ACTIONS(223),
     [aux_sym_unit_token9] = ACTIONS(221),
     [aux_sym_unit_token10] = ACTIONS(221),
     [aux_sym_unit_token11] = ACTIONS(221),
-    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token12] = ACTIONS(221),
+    [anon_sym_ohm_DASHm] = ACTIONS(221),
     [aux_sym_unit_token13] = ACTIONS(221),
     [aux_sym_unit_token14] = ACTIONS(221),
+    [aux_sym_unit_token15] = ACTIONS(221),
     [anon_sym_degC] = ACTIONS(221),
     [anon_sym_degF] = ACTIONS(221),
     [anon_sym_ohms] = ACTIONS(221),
-    [aux_sym_unit_token15] = ACTIONS(221),
     [aux_sym_unit_token16] = ACTIONS(221),
-    [anon_sym_GHz] = ACTIONS(221),
-    [anon_sym_MHz] = ACTIONS(221),
     [aux_sym_unit_token17] = ACTIONS(221),
-    [anon_sym_dBW] = ACTIONS(221),
-    [anon_sym_dBd] = ACTIONS(221),
-    [anon_sym_dBi] = ACTIONS(221),
-    [anon_sym_dBm] = ACTIONS(221),
-    [anon_sym_deg] = ACTIONS(225),
-    [anon_sym_kHz] = ACTIONS(221),
+    [aux_sym_unit_token18] = ACTIONS(221),
+    [anon_sym_deg] = ACTIONS(223),
     [anon_sym_min] = ACTIONS(221),
-    [anon_sym_ohm] = ACTIONS(225),
-    [anon_sym_Hz] = ACTIONS(221),
+    [anon_sym_ohm] = ACTIONS(223),
     [anon_sym_cm] = ACTIONS(221),
-    [anon_sym_dB] = ACTIONS(225),
-    [anon_sym_ft] = ACTIONS(221),
     [anon_sym_kV] = ACTIONS(221),
-    [anon_sym_kW] = ACTIONS(221),
-    [anon_sym_km] = ACTIONS(221),
-    [anon_sym_mW] = ACTIONS(225),
-    [anon_sym_mi] = ACTIONS(225),
+    [anon_sym_mi] = ACTIONS(223),
     [anon_sym_mm] = ACTIONS(221),
     [anon_sym_ms] = ACTIONS(221),
     [anon_sym_ns] = ACTIONS(221),
@@ -20885,16 +23077,15 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_u03bcs] = ACTIONS(221),
     [anon_sym_u2126m] = ACTIONS(221),
     [anon_sym_PERCENT] = ACTIONS(221),
-    [anon_sym_A] = ACTIONS(225),
-    [anon_sym_V] = ACTIONS(225),
-    [anon_sym_W] = ACTIONS(225),
+    [anon_sym_A] = ACTIONS(223),
+    [anon_sym_V] = ACTIONS(223),
+    [anon_sym_W] = ACTIONS(223),
     [anon_sym_h] = ACTIONS(221),
-    [anon_sym_m] = ACTIONS(225),
     [anon_sym_s] = ACTIONS(221),
-    [anon_sym_u00b0] = ACTIONS(225),
-    [anon_sym_u03a9] = ACTIONS(225),
+    [anon_sym_u00b0] = ACTIONS(223),
+    [anon_sym_u03a9] = ACTIONS(223),
     [anon_sym_u03bb] = ACTIONS(221),
-    [anon_sym_u2126] = ACTIONS(225),
+    [anon_sym_u2126] = ACTIONS(223),
     [sym_comment] = ACTIONS(3),
   },
 };
@@ -21528,8 +23719,8 @@ static const TSParseActionEntry ts_parse_actions[] = {
   [217] = {.entry = {.count = 1, .reusable = true}}, REDUCE(sym_block_statement, 2, 0, 0),
   [219] = {.entry = {.count = 1, .reusable = false}}, REDUCE(sym_block_statement, 2, 0, 0),
   [221] = {.entry = {.count = 1, .reusable = true}}, SHIFT(53),
-  [223] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
-  [225] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [223] = {.entry = {.count = 1, .reusable = false}}, SHIFT(53),
+  [225] = {.entry = {.count = 1, .reusable = true}}, SHIFT(75),
   [227] = {.entry = {.count = 1, .reusable = true}}, SHIFT(13),
   [229] = {.entry = {.count = 1, .reusable = true}}, SHIFT(28),
   [231] = {.entry = {.count = 1, .reusable = true}}, SHIFT(48),

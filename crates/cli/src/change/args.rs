@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::ValueEnum;
 use clap::builder::PossibleValuesParser;
-use downlead_report::shape::overview::Standing;
+use downlead_report::shape::overview::{RowKind, Standing};
 
 use crate::args::{Shape, Within};
 
@@ -97,6 +97,18 @@ pub(crate) struct OverviewArgs {
     /// Only rows whose newest reading is older than this: `24mo`, `2y`, `90d`.
     #[arg(long, value_name = "TIME")]
     pub(crate) older_than: Option<String>,
+    /// Only stations under this licence or these rules; may be given several times.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) under: Vec<String>,
+    /// Only stations of this class in their rules; may be given several times.
+    #[arg(long, value_name = "CLASS")]
+    pub(crate) class: Vec<String>,
+    /// Only stations on the site of this one; may be given several times.
+    #[arg(long, value_name = "STATION")]
+    pub(crate) beside: Vec<String>,
+    /// Only rows about this; may be given several times.
+    #[arg(long, value_name = "KIND", value_parser = PossibleValuesParser::new(RowKind::ALL.map(RowKind::word)))]
+    pub(crate) kind: Vec<String>,
     /// Only rows of files with a finding of this code.
     #[arg(long, value_name = "CODE")]
     pub(crate) has_code: Option<String>,

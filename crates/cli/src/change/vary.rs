@@ -14,9 +14,13 @@ pub(crate) struct SolveArgs {
     /// The figure that is varied: `TX1.power`, `A1.gain@2m`, `M1.length`, `IS1.loss`, `DU1.high`.
     #[arg(long, value_name = "TAG.WHAT[@BAND]")]
     pub(crate) vary: String,
-    /// What is to be reached: `limits`, or for example "erp >= 20 W on 2m".
+    /// What is to be reached: `limits`, `exposure` (at all spots, or "exposure at gate"), "erp >= 20 W on 2m", "margin >= 0 dB in
+    /// LINK".
     #[arg(long = "for", value_name = "GOAL", default_value = "limits")]
     pub(crate) goal: String,
+    /// Put this variant in the place of its station.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) variant: Option<String>,
     /// Round to these steps, to the side on which the goal is reached, such as "1 W".
     #[arg(long, value_name = "STEP")]
     pub(crate) step: Option<String>,
@@ -47,6 +51,9 @@ pub(crate) struct SweepArgs {
     /// Last value.
     #[arg(long, value_name = "VALUE", allow_hyphen_values = true)]
     pub(crate) to: String,
+    /// Put this variant in the place of its station.
+    #[arg(long, value_name = "NAME")]
+    pub(crate) variant: Option<String>,
     /// How many values.
     #[arg(long, value_name = "N", default_value_t = 11, value_parser = clap::value_parser!(u32).range(2..=10_000))]
     pub(crate) steps: u32,

@@ -1,5 +1,7 @@
 //! `downlead catalogue`: the built-in library, listed, shown and drawn.
 
+mod beside;
+
 use std::fmt::Write as _;
 use std::io;
 
@@ -32,25 +34,33 @@ pub(crate) fn run(args: &CatalogueArgs, ui: &mut Ui) -> io::Result<Outcome> {
         }
     }
     let entries = catalogue::entries();
-    let Some(name) = args.name.as_deref() else {
+    let kind = args.kind.map(word);
+    if args.length.is_some() || args.names.len() > 1 {
+        return match beside::compared(args, &entries, frequencies, ui.look()) {
+            Ok(out) => ui.print(&out).map(|()| Outcome::Clean),
+            Err(why) => {
+                ui.complain(&why);
+                Ok(Outcome::Trouble)
+            }
+        };
+    }
+    let Some(name) = args.names.first().map(String::as_str) else {
         if !frequencies.is_empty() {
             ui.complain("--at needs the name of a cable");
             return Ok(Outcome::Trouble);
         }
-        let list = list(&entries, args.kind, ui.look());
+        let list = list(&entries, kind, ui.look());
         ui.print(&list)?;
         return Ok(Outcome::Clean);
     };
-    let wanted = |e: &&Entry| {
-        e.name.eq_ignore_ascii_case(name) && args.kind.is_none_or(|k| word(k) == e.kind)
-    };
+    let wanted = |e: &&Entry| e.name.eq_ignore_ascii_case(name) && kind.is_none_or(|k| k == e.kind);
     let Some(entry) = entries.iter().find(wanted) else {
         ui.complain(&unknown(name, &entries));
         return Ok(Outcome::Trouble);
     };
     if entry.kind != "cable" && (args.plot || args.network.is_some() || !frequencies.is_empty()) {
         ui.complain(&format!(
-            "{name} is a {}; --at, --plot and --network are for cables",
+            "{name} is of the kind {}; --at, --plot and --network are for cables",
             entry.kind
         ));
         return Ok(Outcome::Trouble);
@@ -124,13 +134,14 @@ fn word(kind: Kind) -> &'static str {
         Kind::Cable => "cable",
         Kind::Connector => "connector",
         Kind::Device => "device",
+        Kind::Rules => "rules",
     }
 }
 
-fn list(entries: &[Entry], kind: Option<Kind>, look: Look) -> String {
+fn list(entries: &[Entry], kind: Option<&str>, look: Look) -> String {
     let all: Vec<&Entry> = entries
         .iter()
-        .filter(|e| kind.is_none_or(|k| word(k) == e.kind))
+        .filter(|e| kind.is_none_or(|k| k == e.kind))
         .collect();
     let columns: [Column<&Entry>; 3] = [
         Column::left("name", |e| (&e.name).into()),

@@ -4,19 +4,23 @@ use std::io;
 
 use downlead_base::Severity;
 
-use super::{fix, judged, load_with};
+use super::{Loaded, fix, judged, load_with};
 use crate::args::{CheckArgs, CheckFormat};
 use crate::conclusion::{Conclusion, capped};
 use crate::draw::{DRAWN, draw};
-use crate::files::{Group, gather};
+use crate::files::{Gathered, Group, gather};
 use crate::findings::Finding;
 use crate::formats;
+use crate::streamed;
 use crate::ui::{Outcome, Ui};
 
 /// Of one kind of finding no more than this are shown.
 const OF_A_KIND: usize = 20;
 
 pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if let Some(paper) = &args.sheet {
+        return super::stale::run(paper, ui);
+    }
     let gathered = gather(&args.paths, args.within.root.as_deref());
     let mut fixed = Outcome::Clean;
     if args.fix {
@@ -26,14 +30,10 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
             return Ok(fixed);
         }
     }
-    let loaded = load_with(&gathered, ui, args.history);
+    let (loaded, mut conclusion) = loaded(args, &gathered, ui);
     let findings = &loaded.findings;
     match args.format {
         CheckFormat::Text | CheckFormat::Short => {
-            let mut conclusion = Conclusion::default();
-            for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
-                conclusion.add(group, snapshot);
-            }
             conclusion.count(findings);
             let lines = conclusion.lines(loaded.files, ui.quiet, args.notes);
             let shown = if ui.quiet {
@@ -61,6 +61,36 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
     Ok(outcome)
 }
 
+/// The findings, and what was compared: of many files set by set.
+fn loaded(args: &CheckArgs, gathered: &Gathered, ui: &mut Ui) -> (Loaded, Conclusion) {
+    let as_of = args.as_of.as_deref();
+    // earlier states are asked for of all files at once
+    if let Some(all) = (!args.history)
+        .then(|| streamed::check(gathered, as_of))
+        .flatten()
+    {
+        let troubles = gathered.trouble.iter().chain(&all.unread);
+        let mut outcome = Outcome::Clean;
+        for trouble in troubles {
+            ui.complain(trouble);
+            outcome = Outcome::Trouble;
+        }
+        let loaded = Loaded {
+            snapshots: Vec::new(),
+            findings: all.findings,
+            files: all.files,
+            outcome,
+        };
+        return (loaded, all.conclusion);
+    }
+    let loaded = load_with(gathered, ui, args.history, as_of);
+    let mut conclusion = Conclusion::default();
+    for (group, snapshot) in gathered.groups.iter().zip(&loaded.snapshots) {
+        conclusion.add(group, snapshot);
+    }
+    (loaded, conclusion)
+}
+
 /// The findings for people or one a line, and how many are left out.
 fn shown(args: &CheckArgs, findings: &crate::findings::Findings, ui: &Ui) -> String {
     let wanted = |f: &&Finding| args.notes || f.severity >= Severity::Warning;
@@ -74,6 +104,9 @@ fn shown(args: &CheckArgs, findings: &crate::findings::Findings, ui: &Ui) -> Str
         CheckFormat::Short => formats::short(&kept, &findings.files),
         _ => draw(&findings.files, kept, at_once, ui.drawing(ui.style)),
     };
+    if args.notes {
+        out += &formats::accepted(&findings.accepted, &findings.files);
+    }
     let dots = if ui.look().ascii { "..." } else { "…" };
     for (code, n) in more {
         out += &format!("{dots} and {n} more of {code} (--all)\n");

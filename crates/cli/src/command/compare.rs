@@ -3,7 +3,7 @@
 use std::io;
 
 use downlead_report::build::variants::variants;
-use downlead_report::page::variants::page;
+use downlead_report::page::variants::{answers, page};
 use downlead_report::shape::variants::Variants;
 use downlead_report::sheet;
 use downlead_report::write::html::html;
@@ -29,6 +29,7 @@ pub(crate) fn run(args: &CompareArgs, ui: &mut Ui) -> io::Result<Outcome> {
             return Ok(Outcome::Trouble);
         }
     };
+    let page = |v: &Variants| if ui.quiet { answers(v) } else { page(v) };
     let out = match args.format {
         CompareFormat::Text => text(&page(&v), ui.look()),
         CompareFormat::Markdown => markdown(&page(&v), UNLINKED),

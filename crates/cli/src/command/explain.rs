@@ -40,6 +40,20 @@ pub(crate) fn run(args: &ExplainArgs, ui: &mut Ui) -> io::Result<Outcome> {
     if loaded.outcome != Outcome::Clean {
         return Ok(loaded.outcome);
     }
+    let tried;
+    let snapshot = match args.variant.as_deref() {
+        None => snapshot,
+        Some(name) => match super::varied::find(snapshot, name) {
+            Ok(found) => {
+                tried = found;
+                &tried
+            }
+            Err(why) => {
+                ui.complain(&why);
+                return Ok(Outcome::Trouble);
+            }
+        },
+    };
     let derivations = group
         .files
         .iter()

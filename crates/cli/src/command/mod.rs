@@ -14,10 +14,13 @@ mod log;
 mod manual;
 mod new;
 mod overview;
+mod papers;
 mod printed;
 pub(crate) mod recall;
 mod report;
 mod solve;
+mod stale;
+mod varied;
 mod watch;
 
 use std::io;
@@ -81,11 +84,12 @@ struct Loaded {
 
 /// Evaluates what was gathered; complains about what cannot be read.
 fn load(gathered: &Gathered, ui: &mut Ui) -> Loaded {
-    load_with(gathered, ui, false)
+    load_with(gathered, ui, false, None)
 }
 
-/// The same; with `history`, readings are compared with the recorded ones.
-fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
+/// The same; with `history`, readings are compared with the recorded ones. `as_of` is the day as of
+/// which acceptances are judged.
+fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool, as_of: Option<&str>) -> Loaded {
     let mut loaded = Loaded {
         snapshots: Vec::new(),
         findings: Findings::default(),
@@ -99,6 +103,7 @@ fn load_with(gathered: &Gathered, ui: &mut Ui, history: bool) -> Loaded {
     for group in &gathered.groups {
         let loader = group.loader();
         let mut snapshot = Snapshot::load(&group.files, &loader);
+        snapshot.set_as_of(as_of.map(str::to_owned));
         if history && !recall(&mut snapshot, group, ui) {
             loaded.outcome = Outcome::Trouble;
         }

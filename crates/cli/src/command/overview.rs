@@ -162,7 +162,16 @@ impl<'a> Asked<'a> {
         let a = self.args;
         #[allow(clippy::cast_precision_loss, reason = "days")]
         let older = |days: f64| r.age_days.is_some_and(|age| age as f64 > days);
-        (a.verdict.is_empty() || a.verdict.iter().any(|v| v == r.verdict.word()))
+        let any = |asked: &[String], has: &[String]| {
+            asked.is_empty() || asked.iter().any(|x| has.contains(x))
+        };
+        let on_site =
+            |station: &str| *station == *r.station || r.beside.iter().any(|b| b == station);
+        any(&a.under, &r.under)
+            && any(&a.class, &r.classes)
+            && (a.beside.is_empty() || a.beside.iter().any(|s| on_site(s)))
+            && (a.kind.is_empty() || a.kind.iter().any(|k| k == r.kind.word()))
+            && (a.verdict.is_empty() || a.verdict.iter().any(|v| v == r.verdict.word()))
             && (a.band.is_empty() || a.band.contains(&r.band))
             && self
                 .margin_db

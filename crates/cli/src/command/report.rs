@@ -16,15 +16,14 @@ use crate::report;
 use crate::ui::{Outcome, Ui};
 
 pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
+    if args.papers.any() {
+        return super::papers::run(args, ui);
+    }
     if args.link {
         return links(args, ui);
     }
     if args.verify {
         return verified(args, ui);
-    }
-    if args.site && args.format == ReportFormat::Csv {
-        ui.complain("--site has no table for --format csv; --format json holds all of it");
-        return Ok(Outcome::Trouble);
     }
     let table = args.table != Table::Nodes;
     let (gathered, loaded) =
@@ -32,9 +31,14 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let mut all = Report {
         schema: SCHEMA,
         stations: Vec::new(),
+        links: Vec::new(),
         diagnostics: Vec::new(),
     };
     let mut plots = Vec::new();
@@ -44,11 +48,14 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             // people get names that lead from here to the file, programs names below the root
             let chains = one.stations.iter_mut().flat_map(|s| &mut s.chains);
             chains.for_each(|c| c.file = group.shown(&c.file));
+            let links = one.links.iter_mut();
+            links.for_each(|l| l.file = group.shown(&l.file));
         }
         if args.plot.is_some() {
             plots.extend(report::plots::of_logs(snapshot));
         }
         all.stations.extend(one.stations);
+        all.links.extend(one.links);
         all.diagnostics.extend(one.diagnostics);
     }
     let mut outcome = loaded.outcome;
@@ -63,7 +70,10 @@ pub(crate) fn run(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             let findings = holds_findings(args.format);
             page::chain::page(all, page::chain::With { findings })
         },
-        csv: &|all| sheet::chain(all, args.table.into()),
+        csv: &|all| match args.site {
+            true => sheet::desense(all),
+            false => sheet::chain(all, args.table.into()),
+        },
     };
     let exposure = Forms {
         page: &page::exposure::page,
@@ -84,6 +94,10 @@ fn links(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let mut all = Links {
         schema: LINKS,
         links: Vec::new(),
@@ -112,6 +126,10 @@ fn verified(args: &ReportArgs, ui: &mut Ui) -> io::Result<Outcome> {
             ControlFlow::Continue(all) => all,
             ControlFlow::Break(outcome) => return Ok(outcome),
         };
+    let variant = args.papers.variant.as_deref();
+    let Some(loaded) = super::varied::with(variant, &gathered, loaded, ui) else {
+        return Ok(Outcome::Trouble);
+    };
     let draws = usize::try_from(args.draws).unwrap_or(usize::MAX);
     let mut all = Verification {
         schema: VERIFIED,

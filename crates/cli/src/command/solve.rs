@@ -1,6 +1,8 @@
 //! `downlead solve`: the figure with which a goal is reached, and `downlead sweep`: results over a
 //! figure.
 
+mod beyond;
+
 use std::io;
 
 use downlead_eval::result::BandResult;
@@ -33,6 +35,7 @@ impl Opened {
         file: &std::path::Path,
         root: Option<&std::path::Path>,
         path: &str,
+        variant: Option<&str>,
     ) -> Result<Opened, Vec<String>> {
         let gathered = gather(&[file.to_owned()], root);
         if !gathered.trouble.is_empty() {
@@ -46,6 +49,7 @@ impl Opened {
         if let Some(e) = snapshot.files().first().and_then(|f| f.error.as_ref()) {
             return Err(vec![format!("{}: {}", file.display(), in_words(e))]);
         }
+        let snapshot = super::varied::of_one(snapshot, variant).map_err(|e| vec![e])?;
         let varied = Varied::find(&snapshot, 0, path).map_err(|e| vec![e])?;
         Ok(Opened {
             shown: group
@@ -75,10 +79,14 @@ fn each_band(s: &Snapshot, mut f: impl FnMut(&str, &Evaluated, &BandResult)) {
 }
 
 /// What is to be reached.
-enum Goal {
+pub(super) enum Goal {
     Limits,
     /// ERP or EIRP (true) in W on a band, at least (true) or at most.
     Radiated(bool, bool, f64, String),
+    /// The sum of the shares at a spot, or at all.
+    Exposure(Option<String>),
+    /// What is left of the margin in a link, in dB at least.
+    Hops(String, f64),
 }
 
 impl Goal {
@@ -89,9 +97,18 @@ impl Goal {
         let words: Vec<&str> = text.split_whitespace().collect();
         let wrong = || {
             format!(
-                "`{text}` is no goal; write `limits`, or for example \"erp >= 20 W on 2m\" or \"eirp <= 10 W on 70cm\"."
+                "`{text}` is no goal; write `limits`, `exposure`, or for example \"erp >= 20 W on 2m\", \"eirp <= 10 W on 70cm\", \"exposure at gate\" or \"margin >= 0 dB in harbour-quay\"."
             )
         };
+        match words[..] {
+            ["exposure"] => return Ok(Goal::Exposure(None)),
+            ["exposure", "at", spot] => return Ok(Goal::Exposure(Some(spot.to_owned()))),
+            ["margin", ">=", number, "dB", "in", link] => {
+                let least = number.parse::<f64>().ok().filter(|x| x.is_finite());
+                return Ok(Goal::Hops(link.to_owned(), least.ok_or_else(wrong)?));
+            }
+            _ => {}
+        }
         let [quantity, sign, number, "W", "on", band] = words[..] else {
             return Err(wrong());
         };
@@ -114,8 +131,9 @@ impl Goal {
 
     /// What is judged: name, margin and its uncertainty, dB.
     fn judged(&self, s: &Snapshot) -> Vec<(String, f64, f64)> {
-        let mut out = Vec::new();
+        let mut out = beyond::judged(self, s);
         each_band(s, |chain, item, b| match self {
+            Goal::Exposure(_) | Goal::Hops(..) => {}
             Goal::Limits => {
                 for l in &b.limits {
                     let source = match item.1.meaning.node(l.loc) {
@@ -288,7 +306,8 @@ fn rounded(x: f64, rises: bool, step: Option<f64>) -> f64 {
 }
 
 pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    let opened = Opened::of(&args.file, args.within.root.as_deref(), &args.vary);
+    let variant = args.variant.as_deref();
+    let opened = Opened::of(&args.file, args.within.root.as_deref(), &args.vary, variant);
     let step = args.step.as_deref().map(|s| {
         let number = s
             .split_whitespace()
@@ -396,7 +415,7 @@ pub(crate) fn solve(args: &SolveArgs, ui: &mut Ui) -> io::Result<Outcome> {
 /// Clauses that the answer says nothing about, because something is missing for them or none bears
 /// on the frequency.
 fn unjudged(q: &Question) -> Vec<String> {
-    let mut out = Vec::new();
+    let mut out = beyond::unjudged(&q.goal, &q.opened.snapshot);
     if !matches!(q.goal, Goal::Limits) {
         return out;
     }
@@ -423,7 +442,8 @@ struct Row {
 }
 
 pub(crate) fn sweep(args: &SweepArgs, ui: &mut Ui) -> io::Result<Outcome> {
-    let opened = Opened::of(&args.file, args.within.root.as_deref(), &args.over);
+    let variant = args.variant.as_deref();
+    let opened = Opened::of(&args.file, args.within.root.as_deref(), &args.over, variant);
     let found = opened.and_then(|o| {
         let end = |text: &str| {
             let text = text.trim();

@@ -193,6 +193,44 @@ pub(crate) struct NetworkFacts<'a> {
     pub(crate) u_db: Option<f64>,
 }
 
+/// The losses of the chosen points of a network file that are above zero: between matched ends,
+/// whatever the cable's impedance, or the insertion loss of a file of one direction.
+fn losses(n: &Network, chosen: &[usize], one_way: bool, facts: &NetworkFacts<'_>) -> Vec<Sample> {
+    let metres = facts.length.value;
+    let loss = |i: usize| match one_way {
+        true => -n.insertion_gain_db(i, 1, 0),
+        false => downlead_eval::loss_of_point(n, i).map_or(f64::NAN, |p| p.1),
+    };
+    chosen
+        .iter()
+        .map(|i| (*i, loss(*i)))
+        .filter(|(_, db)| *db > 0.0 && db.is_finite())
+        .map(|(i, db)| Sample {
+            label: frequency(n.frequencies_hz()[i]),
+            hz: n.frequencies_hz()[i],
+            db_per_m: db / metres,
+            u_db_per_m: facts.u_db.unwrap_or(0.01) / metres,
+        })
+        .collect()
+}
+
+/// What a fit of a network file rests on that the command line states or leaves open.
+fn assumed(facts: &NetworkFacts<'_>) -> Vec<String> {
+    let mut notes = Vec::new();
+    match facts.u_db {
+        Some(u) => notes.push(format!("each loss is taken as good to ± {} (k = 2)", db(2.0 * u))),
+        None => notes.push(
+            "no --accuracy is stated: the uncertainty is found from the scatter, at least 0.001 dB; what is wrong \
+             with all points alike is not in it"
+                .to_owned(),
+        ),
+    }
+    if !facts.celsius_stated {
+        notes.push("20 °C is assumed: no --temperature is stated".to_owned());
+    }
+    notes
+}
+
 /// The transmission of a two-port.
 pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, String> {
     if n.ports() != 2 {
@@ -213,28 +251,11 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
             n.points()
         ));
     }
-    // the loss between matched ends, whatever the cable's impedance; a file of one direction does
-    // not tell it
+    // a file of one direction does not tell the loss between matched ends
     let one_way = chosen
         .iter()
         .all(|i| downlead_eval::loss_of_point(n, *i).is_none());
-    let loss = |i: usize| {
-        if one_way {
-            -n.insertion_gain_db(i, 1, 0)
-        } else {
-            downlead_eval::loss_of_point(n, i).map_or(f64::NAN, |p| p.1)
-        }
-    };
-    let mut samples: Vec<Sample> = chosen
-        .iter()
-        .filter(|i| loss(**i) > 0.0 && loss(**i).is_finite())
-        .map(|i| Sample {
-            label: frequency(n.frequencies_hz()[*i]),
-            hz: n.frequencies_hz()[*i],
-            db_per_m: loss(*i) / metres,
-            u_db_per_m: facts.u_db.unwrap_or(0.01) / metres,
-        })
-        .collect();
+    let mut samples = losses(n, &chosen, one_way, facts);
     if samples.len() < chosen.len() {
         notes.push(format!(
             "{} points without a loss above zero took no part",
@@ -249,17 +270,7 @@ pub(crate) fn network(n: &Network, facts: &NetworkFacts<'_>) -> Result<Subject, 
         Some(_) => fit(&points(&samples), &rules),
         None => by_scatter(&mut samples, &rules, 0.001 / 0.01),
     };
-    match facts.u_db {
-        Some(u) => notes.push(format!("each loss is taken as good to ± {} (k = 2)", db(2.0 * u))),
-        None => notes.push(
-            "no --accuracy is stated: the uncertainty is found from the scatter, at least 0.001 dB; what is wrong \
-             with all points alike is not in it"
-                .to_owned(),
-        ),
-    }
-    if !facts.celsius_stated {
-        notes.push("20 °C is assumed: no --temperature is stated".to_owned());
-    }
+    notes.extend(assumed(facts));
     if let Ok(f) = &mut fit {
         notes.extend(alike(f, samples.len()));
     }

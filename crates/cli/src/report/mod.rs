@@ -1,3 +1,4 @@
-//! Pictures of reports.
+//! What `report` takes, and its pictures.
 
+pub(crate) mod args;
 pub(crate) mod plots;

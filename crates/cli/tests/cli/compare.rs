@@ -162,3 +162,23 @@ fn the_exposure_of_a_variant_is_judged() {
     let [a, b] = [0, 1].map(|i| spot["sum"][i].as_f64().expect("a sum"));
     assert!((b / a - 100.0).abs() < 1e-6, "{spot}");
 }
+
+#[test]
+fn quiet_prints_the_conclusion_only() {
+    let r = run(
+        &examples(),
+        &["compare", "-q", "variants/proposals.downlead"],
+    );
+    let lines: Vec<&str> = r.out.lines().filter(|l| !l.is_empty()).collect();
+    let all = run(
+        &examples(),
+        &["compare", "variants/proposals.downlead", "--format", "json"],
+    );
+    let all: serde_json::Value = serde_json::from_str(&all.out).unwrap();
+    let variants = all["variants"].as_array().unwrap().len();
+    // how many there are and what exceeds, then a line for each
+    assert_eq!(lines.len(), 1 + variants, "{}", r.out);
+    assert!(lines[0].contains("variants"), "{}", r.out);
+    assert!(!r.out.contains("against the station"), "{}", r.out);
+    assert!(lines[1..].iter().all(|l| l.contains(" dB")), "{}", r.out);
+}

@@ -116,7 +116,7 @@ fn what_got_worse_ends_with_1() {
     let read = |w: &str| {
         HILL.replace(
             "        M1\n",
-            &format!("        read {w} W forward, 2026-07-04\n        M1\n"),
+            &format!("        read {w} W ± 3 % forward, 2026-07-04\n        M1\n"),
         )
     };
     let r = between(&read("28.2"), &read("14.0"), &[]);

@@ -1,6 +1,8 @@
 //! The program from the outside: every command, its output and its exit code.
 
+mod accept;
 mod bad_input;
+mod bad_papers;
 mod bench;
 mod bench_run;
 mod card;
@@ -16,9 +18,12 @@ mod fmt;
 mod hostile;
 mod licence;
 mod link;
+mod many;
 mod misc;
 mod overview;
 mod recall;
+mod papers;
+mod radiated;
 mod recipes;
 mod report;
 mod root;

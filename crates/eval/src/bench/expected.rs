@@ -151,6 +151,7 @@ fn build<'m, 'o>(env: &'m Env, point: &'o Point, assumed: &mut Assumptions) -> B
         backwards: false,
         reversed: false,
         receiving: false,
+        foreign: false,
         alike: None,
         assumed: std::mem::take(assumed),
         diags: Vec::new(),

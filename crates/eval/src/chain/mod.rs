@@ -23,11 +23,10 @@ use crate::point::{Point, band_matches};
 use crate::result::{BandResult, NodeResult};
 use crate::stage::Stage;
 use crate::walk::Stop;
-use stretch::stretch;
 
 pub(crate) use antenna::gain_at;
 pub(crate) use feed::{Feed, physics_mode};
-pub(crate) use stretch::{Ending, Stretch};
+pub(crate) use stretch::{Ending, Stretch, stretch};
 pub(crate) use sum::budget_item;
 pub(crate) use transmit::{NodeState, Reached, colder};
 
@@ -104,6 +103,7 @@ pub(crate) fn compute<'m>(
         backwards: false,
         reversed: false,
         receiving: cx.direction == Direction::Receive,
+        foreign: false,
         alike: None,
         assumed: Assumptions::default(),
         diags: Vec::new(),

@@ -38,7 +38,7 @@ pub(crate) enum Ending<'m> {
 }
 
 /// Builds the stretch that some stops describe.
-pub(super) fn stretch<'m>(
+pub(crate) fn stretch<'m>(
     cx: &Cx<'m>,
     b: &mut Build<'m, '_>,
     stops: &[Stop<'m>],

@@ -7,17 +7,13 @@ use downlead_quantity::{Measure, from_db};
 use downlead_station::model::{Device, PartData, PartKind, Port};
 
 use super::Run;
-use crate::element::Element;
+use crate::element::{Element, NEAR};
 use crate::point::pick;
 use crate::result::{TapMade, TapResult};
 
 /// Standard deviation of 20 log10 |1 + Γ e^(jφ)| over a free angle is this times |Γ|, for small Γ:
 /// 20/ln 10/√2.
 const DB_PER_REFLECTION: f64 = 6.141_851_463_713_754;
-
-/// A rejection stated at one frequency holds within 0.2 % of it: notches are narrow (common
-/// practice).
-const NEAR: f64 = 1.002;
 
 impl<'m> Run<'m, '_> {
     /// Notes the taps of a part that lies between two nodes of the network.

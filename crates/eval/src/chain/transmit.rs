@@ -136,24 +136,7 @@ impl<'m> Run<'m, '_> {
         out: &mut Vec<Diagnostic>,
     ) -> (BandResult, Network, Evaluation) {
         let feed = feed(stops, self.point, self.cx.env, out);
-        let level = match &feed {
-            Some(f) => {
-                let (cause, u, normal) = feed_cause(f, &mut self.assumed);
-                let shape = if normal {
-                    Shape::Normal
-                } else {
-                    Shape::Rectangular
-                };
-                self.wiring.input(
-                    "power of the transmitter, dBW",
-                    to_db(f.watts),
-                    u,
-                    cause,
-                    shape,
-                )
-            }
-            None => Input::exact("power of the transmitter, dBW", 0.0),
-        };
+        let level = self.power_level(feed.as_ref());
         let fields = self.fields(s);
         let known = Known::of(s, feed.is_some());
         let mut net = Network {
@@ -167,9 +150,8 @@ impl<'m> Run<'m, '_> {
         let judged = judged_nodes(s);
         let e = self.solved(&net, &judged);
         let source_db = net.level.nominal();
-        let tuner = has_tuner(s);
         if let Some(f) = &feed {
-            self.source(f, &net, &e, tuner, known.swr(0));
+            self.source(f, &net, &e, has_tuner(s), known.swr(0));
         }
         let mut along = Along {
             e: &e,
@@ -203,8 +185,7 @@ impl<'m> Run<'m, '_> {
         };
         reached.budget = self.wiring.budget(&e, judged);
         let loads = self.ratings(s, feed.as_ref());
-        let ends_somewhere = ends(s);
-        let delivered = ends_somewhere
+        let delivered = ends(s)
             .then(|| e.output(Quantity::Delivered))
             .flatten()
             .map(|o| from_db(o.mean));
@@ -245,6 +226,26 @@ impl<'m> Run<'m, '_> {
             .take()
             .unwrap_or_else(|| self.solved(&net, &[]));
         (result, net, e)
+    }
+
+    /// The transmitter's power in dBW as an input of the network; 0 dBW where nothing states it.
+    fn power_level(&mut self, feed: Option<&Feed<'m>>) -> Input {
+        let Some(f) = feed else {
+            return Input::exact("power of the transmitter, dBW", 0.0);
+        };
+        let (cause, u, normal) = feed_cause(f, &mut self.assumed);
+        let shape = if normal {
+            Shape::Normal
+        } else {
+            Shape::Rectangular
+        };
+        self.wiring.input(
+            "power of the transmitter, dBW",
+            to_db(f.watts),
+            u,
+            cause,
+            shape,
+        )
     }
 
     /// How the fields of several antennas add.

@@ -212,3 +212,53 @@ pub fn drawn_together(
         downlead_physics::net::difference::drawn_together(&x.net, &y.net, &shared, of, draws, 11);
     Some((d.mean, d.u))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn step(db: f64, interval_db: [f64; 2]) -> Step {
+        Step {
+            db,
+            uncertainty_db: 0.5,
+            interval_db,
+        }
+    }
+
+    #[test]
+    fn a_difference_speaks_where_its_interval_leaves_out_zero() {
+        assert!(step(1.0, [0.5, 1.5]).speaks(0.02));
+        assert!(step(-1.0, [-1.5, -0.5]).speaks(0.02));
+        assert!(!step(0.3, [-0.2, 0.8]).speaks(0.02));
+        // an interval that ends at zero holds zero
+        assert!(!step(1.0, [0.0, 2.0]).speaks(0.02));
+        assert!(!step(-1.0, [-2.0, 0.0]).speaks(0.02));
+        // and what is less than rounding is none
+        assert!(!step(0.019, [0.01, 0.03]).speaks(0.02));
+        assert!(step(0.02, [0.01, 0.03]).speaks(0.02));
+        assert!(!Step::NONE.speaks(0.0));
+    }
+
+    #[test]
+    fn reversed_it_is_the_way_back() {
+        let there = step(1.0, [0.25, 1.5]);
+        let back = there.reversed();
+        assert_eq!(back, step(-1.0, [-1.5, -0.25]));
+        assert_eq!(back.reversed(), there);
+        assert_eq!(back.speaks(0.02), there.speaks(0.02));
+    }
+
+    #[test]
+    fn its_uncertainty_is_expanded() {
+        let of = Step::of(&Difference {
+            mean: 0.7,
+            u: 0.2,
+            low: 0.3,
+            high: 1.0,
+        });
+        assert_eq!(
+            (of.db, of.uncertainty_db, of.interval_db),
+            (0.7, 0.4, [0.3, 1.0])
+        );
+    }
+}

@@ -8,6 +8,7 @@ use downlead_station::model::{
     Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port, Sits,
 };
 
+use super::foreign::{Leg, beside, leg};
 use super::{Build, Element};
 use crate::assume::Assumed;
 use crate::cause::Cause;
@@ -75,7 +76,18 @@ impl<'m> Build<'m, '_> {
             return;
         };
         let figures: &'m [Figure] = chosen.map_or(&[], |p| &p.loss);
-        let stated = pick(figures, self.point, self.env).map(|p| {
+        let picked = match chosen.filter(|_| self.foreign) {
+            Some(port) => match leg(part.kind, port, self.point, self.env) {
+                Leg::Passes => beside(figures, self.point, self.env),
+                Leg::Rejects(p) => Some(p),
+                Leg::Unknown => {
+                    e.complete = false;
+                    return;
+                }
+            },
+            None => pick(figures, self.point, self.env),
+        };
+        let stated = picked.map(|p| {
             self.picked(e, &p);
             self.wiring
                 .positive("loss, dB", &p.value, Cause::Device(p.figure.loc))

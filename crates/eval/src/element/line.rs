@@ -4,7 +4,7 @@ use downlead_physics::line::conductor_temperature_ratio;
 use downlead_physics::net::input::{Input, Shape, Spread};
 use downlead_physics::net::part::{self as net, Length, Loss, Part as Net, Rate};
 use downlead_quantity::Measure;
-use downlead_station::model::{Basis, Cable, CableLoss, Line, LineLength, Part, PartKind};
+use downlead_station::model::{Basis, Cable, CableLoss, Line, LineLength, Name, Part, PartKind};
 
 use super::{Build, Element, LineAt};
 use crate::assume::Assumed;
@@ -48,25 +48,7 @@ impl<'m> Build<'m, '_> {
             self.lump(e, l, added, added_db);
             return;
         };
-        let Some(name) = &l.cable else {
-            e.complete = false;
-            return;
-        };
-        let Some(cable) = self.env.cable(&name.text) else {
-            e.complete = false;
-            return;
-        };
-        let Some(at) = cable::at_in(cable, self.point.hz, t.value, &self.env.attachments) else {
-            if let Some(CableLoss::Network { file, .. }) = &cable.loss
-                && !cable.broken
-            {
-                let asked = network::Asked {
-                    file,
-                    chain: e.chain,
-                    point: self.point,
-                };
-                network::why_no_rate(&asked, self.env, &mut self.diags);
-            }
+        let Some((name, cable, at)) = self.cable_of(e, l, t.value) else {
             e.complete = false;
             return;
         };
@@ -110,6 +92,31 @@ impl<'m> Build<'m, '_> {
         });
     }
 
+    /// The cable of a line and its figures at a temperature in °C; None where it has no usable
+    /// loss, which is reported if a file is the reason.
+    fn cable_of(
+        &mut self,
+        e: &Element<'m>,
+        l: &'m Line,
+        celsius: f64,
+    ) -> Option<(&'m Name, &'m Cable, CableAt)> {
+        let name = l.cable.as_ref()?;
+        let cable = self.env.cable(&name.text)?;
+        let at = cable::at_in(cable, self.point.hz, celsius, &self.env.attachments);
+        if at.is_none()
+            && let Some(CableLoss::Network { file, .. }) = &cable.loss
+            && !cable.broken
+        {
+            let asked = network::Asked {
+                file,
+                chain: e.chain,
+                point: self.point,
+            };
+            network::why_no_rate(&asked, self.env, &mut self.diags);
+        }
+        Some((name, cable, at?))
+    }
+
     /// The inputs of a line of cable.
     fn wired(
         &mut self,
@@ -137,59 +144,30 @@ impl<'m> Build<'m, '_> {
                 },
             )
             .within(0.0, f64::INFINITY);
-        let (mut z0, mut velocity) = (
-            Some(w.positive(
-                "impedance, ohm",
-                &Measure {
-                    value: at.z0,
-                    ..cable.impedance.unwrap_or_default()
-                },
-                Cause::Impedance(name),
-            )),
-            Some(w.figure(
-                "velocity factor",
-                &Measure {
-                    value: at.velocity,
-                    ..cable.velocity.unwrap_or_default()
-                },
-                Cause::Velocity(name),
-            )),
-        );
-        let rate = match &cable.loss {
-            Some(CableLoss::TwoTerm { k1, k2 }) => Rate::TwoTerm {
-                k1: w.positive("k1, dB/m/√MHz", k1, Cause::Construction(name, "k1")),
-                k2: w.positive("k2, dB/m/MHz", k2, Cause::Construction(name, "k2")),
+        let z0 = Some(w.positive(
+            "impedance, ohm",
+            &Measure {
+                value: at.z0,
+                ..cable.impedance.unwrap_or_default()
             },
-            Some(CableLoss::Construction(k)) => {
-                if cable.impedance.is_none() {
-                    z0 = None;
-                }
-                if cable.velocity.is_none() {
-                    velocity = None;
-                }
-                Rate::Coax(Box::new(coax(w, k, name)))
-            }
-            Some(CableLoss::Wires(k)) => {
-                if cable.impedance.is_none() {
-                    z0 = None;
-                }
-                if cable.velocity.is_none() {
-                    velocity = None;
-                }
-                Rate::Wires(Box::new(wires(w, k, name)))
-            }
-            _ => {
-                let mut of =
-                    |what, value| w.input(what, value, 0.0, Cause::Cable(name), Shape::Rectangular);
-                Rate::Split {
-                    conductor: of(
-                        "conductor loss at the reference temperature, dB/m",
-                        at.alpha_c / at.temperature_factor,
-                    ),
-                    dielectric: of("dielectric loss of the cable, dB/m", at.alpha_d),
-                }
-            }
-        };
+            Cause::Impedance(name),
+        ));
+        let velocity = Some(w.figure(
+            "velocity factor",
+            &Measure {
+                value: at.velocity,
+                ..cable.velocity.unwrap_or_default()
+            },
+            Cause::Velocity(name),
+        ));
+        // what the construction gives is no input of its own
+        let built = matches!(
+            cable.loss,
+            Some(CableLoss::Construction(_) | CableLoss::Wires(_))
+        );
+        let z0 = z0.filter(|_| !built || cable.impedance.is_some());
+        let velocity = velocity.filter(|_| !built || cable.velocity.is_some());
+        let rate = rate(w, cable, at);
         let length = match length {
             LineLength::Metres(m) => {
                 Length::Metres(w.positive("length, m", &m, Cause::Length(l.length_loc)))
@@ -307,5 +285,29 @@ fn wires<'m>(w: &mut Wiring<'m>, k: &downlead_station::model::Wires, name: &'m s
         spacing: of("spacing, m", &k.spacing),
         permittivity: of("permittivity", &k.permittivity),
         resistivity: of("resistivity, ohm m", &k.resistivity),
+    }
+}
+
+/// The inputs of a cable's loss per length.
+fn rate<'m>(w: &mut Wiring<'m>, cable: &'m Cable, at: &CableAt) -> Rate {
+    let name: &'m str = &cable.name.text;
+    match &cable.loss {
+        Some(CableLoss::TwoTerm { k1, k2 }) => Rate::TwoTerm {
+            k1: w.positive("k1, dB/m/√MHz", k1, Cause::Construction(name, "k1")),
+            k2: w.positive("k2, dB/m/MHz", k2, Cause::Construction(name, "k2")),
+        },
+        Some(CableLoss::Construction(k)) => Rate::Coax(Box::new(coax(w, k, name))),
+        Some(CableLoss::Wires(k)) => Rate::Wires(Box::new(wires(w, k, name))),
+        _ => {
+            let mut of =
+                |what, value| w.input(what, value, 0.0, Cause::Cable(name), Shape::Rectangular);
+            Rate::Split {
+                conductor: of(
+                    "conductor loss at the reference temperature, dB/m",
+                    at.alpha_c / at.temperature_factor,
+                ),
+                dielectric: of("dielectric loss of the cable, dB/m", at.alpha_d),
+            }
+        }
     }
 }

@@ -3,8 +3,10 @@
 mod cable;
 mod connector;
 mod device;
+mod foreign;
 mod line;
 
+pub(crate) use foreign::{Leg, NEAR, leg};
 pub(crate) use line::COLD_C;
 
 use downlead_base::{Diagnostic, Loc, codes};
@@ -101,6 +103,8 @@ pub(crate) struct Build<'m, 'o> {
     pub(crate) reversed: bool,
     /// Whether the chain is walked from the antenna.
     pub(crate) receiving: bool,
+    /// Whether the frequency is one that the chain is not made for: what passes there must be said.
+    pub(crate) foreign: bool,
     /// Phases of antennas after one divider: those of one SWR reflect alike. None outside of
     /// branches.
     pub(crate) alike: Option<Vec<(Measure, u32)>>,

@@ -102,7 +102,11 @@ impl Cx<'_> {
         [Logged::Forward, Logged::Reflected, Logged::Swr]
             .into_iter()
             .filter_map(|what| {
-                let rows: Vec<&LogRow> = log.rows.iter().filter(|r| r.what == what).collect();
+                let rows: Vec<&LogRow> = log
+                    .rows
+                    .iter()
+                    .filter(|r| r.what == what && r.older_than.is_none())
+                    .collect();
                 let expected = rows.first()?.expected?;
                 let d = Derivation::of(
                     self.title(&format!("rows of the log: {}", what.word())),

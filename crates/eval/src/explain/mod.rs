@@ -9,16 +9,19 @@ mod antenna;
 mod branches;
 mod cx;
 mod expected;
+mod hop;
 mod judged;
 mod logged;
 mod node;
 pub(crate) mod numbers;
 mod origin;
+mod radiated;
 mod receive;
 mod recorded;
 mod reflect;
 mod rows;
 mod rules;
+mod spot;
 mod through;
 mod totals;
 
@@ -135,7 +138,8 @@ impl Snapshot {
             n => text.match_indices('\n').nth(n - 1)?.0 + 1,
         };
         let placed = &tree.items()[tree.item_at(u32::try_from(offset).ok()?)?];
-        matches!(keyword_of(&placed.item), Some("station" | "chain")).then_some(placed.item.id)
+        matches!(keyword_of(&placed.item), Some("station" | "chain" | "link"))
+            .then_some(placed.item.id)
     }
 
     /// Derivations of the numbers on a line (from 1) of a file: of a part, all chains and bands
@@ -148,6 +152,7 @@ impl Snapshot {
         for scope in &self.scopes {
             for item in &scope.items {
                 session(&places, item, path, line, &mut out);
+                radiated::of_line(self, &places, (scope, item), (path, line), &mut out);
                 if item.2.chains.is_empty() || only.is_some_and(|id| id != item.0.id) {
                     continue;
                 }

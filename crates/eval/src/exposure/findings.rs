@@ -2,7 +2,7 @@
 
 use downlead_base::{Diagnostic, Severity, codes};
 use downlead_quantity::{frequency, number};
-use downlead_station::model::{Confidence, RuleSet, Spot, SpotAt};
+use downlead_station::model::{RuleSet, Spot, SpotAt};
 
 use super::sources::Radiator;
 use super::{ExposureVerdict, Open, Refused, Source, SpotResult};
@@ -15,25 +15,13 @@ fn percent(share: f64) -> String {
     format!("{} %", number(100.0 * share, 1))
 }
 
-/// `TX1 on 2m`, with its station where it is another one.
-fn who(s: &Source) -> String {
-    let tag = match &*s.transmitter {
-        "" => "a transmitter",
-        t => t,
-    };
-    match &s.station {
-        Some(st) => format!("{tag} of {st} on {}", s.band),
-        None => format!("{tag} on {}", s.band),
-    }
-}
-
 /// Those above 5 % of their limit, which share a duty to act (47 CFR 1.1307(b)(5)).
 fn above_five(r: &SpotResult) -> String {
     let all: Vec<String> = r
         .sources
         .iter()
         .filter_map(|s| Some((s, s.fraction.filter(|f| *f > 0.05)?)))
-        .map(|(s, f)| format!("{} {}", who(s), percent(f)))
+        .map(|(s, f)| format!("{} {}", s.who(), percent(f)))
         .collect();
     match all.is_empty() {
         true => "No transmitter is above 5 % of its limit there.".to_owned(),
@@ -78,10 +66,7 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
                     percent((1.0 / upper).min(1.0))
                 ));
             // over by sure clauses alone it stays an error
-            let sure = |s: &&Source| s.cite.as_ref().is_some_and(|c| c.1 > Confidence::Low);
-            let counted = r.sources.iter().filter(|s| s.counts);
-            let by_sure: f64 = counted.filter(sure).filter_map(|s| s.fraction).sum();
-            if over && by_sure * sum / upper <= 1.0 {
+            if over && r.sure_verdict() != ExposureVerdict::NotMet {
                 d.severity = Severity::Warning;
                 d = d.help("The text of a clause is of low confidence: read the rule before relying on this.");
             }
@@ -109,7 +94,7 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
 
 fn refused(spot: &Spot, set: &RuleSet, s: &Source, why: &Refused) -> Diagnostic {
     let name = &spot.name.text;
-    let (who, antenna) = (who(s), &s.antenna);
+    let (who, antenna) = (s.who(), &s.antenna);
     let d = |m: f64| format!("{} m", number(m, 2));
     let near = s.distance_m.map_or_else(String::new, d);
     let (code, message, help) = match why {

@@ -7,6 +7,7 @@
 
 mod findings;
 mod geometry;
+mod lowered;
 mod sources;
 
 use downlead_base::{Diagnostic, Loc};
@@ -86,6 +87,21 @@ pub enum Refused {
 }
 
 impl Refused {
+    /// In words.
+    #[must_use]
+    pub fn words(&self) -> &'static str {
+        match self {
+            Refused::WithinSize(_) => "closer than the antenna's own length",
+            Refused::Reactive(_) => "closer than λ/2π",
+            Refused::NoSize => "the antenna's length is not stated",
+            Refused::NoHeight => "the antenna's height is not stated",
+            Refused::NoDistance => "the spot does not say how far it is",
+            Refused::LowEfficiency => "the antenna radiates less than half of its power",
+            Refused::NoEirp => "its EIRP is not known",
+            Refused::NoClause => "no clause of the rules bears on it",
+        }
+    }
+
     /// Whether the formula does not hold there, as opposed to something that is not stated.
     #[must_use]
     pub fn is_range(&self) -> bool {
@@ -94,6 +110,29 @@ impl Refused {
             Refused::WithinSize(_) | Refused::Reactive(_) | Refused::LowEfficiency
         )
     }
+}
+
+/// How a power that counts came from the one that a chain radiates.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Counted {
+    /// Name of the chain.
+    pub(crate) chain: Loc,
+    /// EIRP on the stated power, W.
+    pub(crate) stated_w: f64,
+    /// Mean (or peak, for a clause without averaging time) over the stated power.
+    pub(crate) factor: f64,
+    /// Share of the averaging time that is keyed.
+    pub(crate) share: f64,
+    /// Whether the peak of the envelope counts.
+    pub(crate) peak: bool,
+    /// Lower and upper end of the height of the antenna's highest point above ground, m.
+    pub(crate) height_m: Option<(f64, f64)>,
+    /// The antenna's length, m.
+    pub(crate) size_m: Option<f64>,
+    /// Where in the band the limit is strictest, Hz.
+    pub(crate) limit_hz: f64,
+    /// The clause.
+    pub(crate) clause: Option<Loc>,
 }
 
 /// One transmitter on one band at one spot.
@@ -121,6 +160,8 @@ pub struct Source {
     pub distance_m: Option<f64>,
     /// Whether it is nearer than 2 D²/λ: the main-beam figure is an upper estimate there.
     pub near: bool,
+    /// How far the gain toward the spot is below the peak, dB, by the antenna's pattern.
+    pub down_db: f64,
     /// Power density averaged over a cylinder around the antenna, W/m², where it is near and the power
     /// has not spread beyond the cylinder.
     pub cylinder_w_m2: Option<f64>,
@@ -140,6 +181,23 @@ pub struct Source {
     pub counts: bool,
     /// Why there is none.
     pub refused: Option<Refused>,
+    /// What its numbers come from.
+    pub(crate) counted: Counted,
+}
+
+impl Source {
+    /// `TX1 on 2m`, with its station where it is another one.
+    #[must_use]
+    pub fn who(&self) -> String {
+        let tag = match &*self.transmitter {
+            "" => "a transmitter",
+            tag => tag,
+        };
+        match &self.station {
+            Some(st) => format!("{tag} of {st} on {}", self.band),
+            None => format!("{tag} on {}", self.band),
+        }
+    }
 }
 
 /// A spot under one set of rules.
@@ -167,6 +225,26 @@ pub struct SpotResult {
     pub verdict: ExposureVerdict,
     /// What was assumed.
     pub assumed: Box<[ExposureAssumed]>,
+}
+
+impl SpotResult {
+    /// What is said by the clauses alone whose text is not of low confidence: the others only warn.
+    #[must_use]
+    pub fn sure_verdict(&self) -> ExposureVerdict {
+        use ExposureVerdict::{CannotTell, Met, NotMet};
+        let (Some(sum), Some(upper)) = (self.sum, self.upper) else {
+            return self.verdict;
+        };
+        let sure = |s: &&Source| s.cite.as_ref().is_some_and(|c| c.1 > Confidence::Low);
+        let counted = self.sources.iter().filter(|s| s.counts);
+        let by_sure: f64 = counted.filter(sure).filter_map(|s| s.fraction).sum();
+        let factor = upper / sum;
+        match self.verdict {
+            NotMet | CannotTell if by_sure * factor <= 1.0 => Met,
+            NotMet if by_sure / factor <= 1.0 => CannotTell,
+            v => v,
+        }
+    }
 }
 
 /// How far to stay away from an antenna with all that feeds it on.
@@ -200,6 +278,10 @@ pub struct KeepDistance {
 pub enum ExposureAssumed {
     /// The spot is in the main beam of every antenna.
     MainBeam,
+    /// Patterns of antennas count, and no antenna is without one.
+    Pattern,
+    /// Patterns of antennas count; of the others the main beam does.
+    PatternOrMainBeam,
     /// All transmitters are keyed at once and all the time.
     AllKeyed,
     /// Total reflection, as none is stated.
@@ -212,6 +294,8 @@ pub enum ExposureAssumed {
     SameVertical,
     /// The distances of the spot are exact.
     DistancesExact,
+    /// Losses that are guesses or maxima are taken as they are.
+    LossTaken,
 }
 
 impl ExposureAssumed {
@@ -220,6 +304,12 @@ impl ExposureAssumed {
     pub fn words(self) -> &'static str {
         match self {
             ExposureAssumed::MainBeam => "the spot is in the main beam of every antenna",
+            ExposureAssumed::Pattern => {
+                "the patterns of the antennas as stated: beyond 2 D²/λ, at most 20 dB, at the angle from any part of an antenna that has the most gain"
+            }
+            ExposureAssumed::PatternOrMainBeam => {
+                "the patterns of antennas as stated (beyond 2 D²/λ, at most 20 dB, at the angle from any part with the most gain); of the others, and nearer, the spot is in the main beam"
+            }
             ExposureAssumed::AllKeyed => {
                 "all transmitters are keyed at once; a keyed share counts only with a window within the averaging time"
             }
@@ -235,6 +325,9 @@ impl ExposureAssumed {
             ExposureAssumed::SameVertical => {
                 "antennas of neighbours stand on the same vertical as those of this station"
             }
+            ExposureAssumed::LossTaken => {
+                "losses that are guesses or maxima are in the sum as stated; the verdict and the distances to keep count them as nothing"
+            }
             ExposureAssumed::DistancesExact => "distances and heights of spots are exact",
         }
     }
@@ -247,8 +340,39 @@ pub struct Exposure {
     pub spots: Box<[SpotResult]>,
     /// Distances to keep from each antenna of the station.
     pub keep_clear: Box<[KeepClear]>,
-    /// Spots that no rules of exposure bear on.
-    pub without_rules: Box<[Loc]>,
+    /// Spots of which nothing can be said.
+    pub not_judged: Box<[NotJudged]>,
+}
+
+/// A spot of which nothing can be said.
+#[derive(Clone, Debug, PartialEq)]
+pub struct NotJudged {
+    /// Its line, or its name where that could be read.
+    pub loc: Loc,
+    /// Its name; empty where that could not be read.
+    pub name: Box<str>,
+    /// Why.
+    pub why: WhyNotJudged,
+}
+
+/// Why nothing is said of a spot.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyNotJudged {
+    /// Its line could not be read.
+    LineHasError,
+    /// The station is under no rules of exposure.
+    NoRules,
+}
+
+impl WhyNotJudged {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            WhyNotJudged::LineHasError => "the line has an error",
+            WhyNotJudged::NoRules => "the station is under no rules with limits of exposure",
+        }
+    }
 }
 
 /// Exposure at the spots of a station; none where it states neither spots nor rules of exposure.
@@ -265,7 +389,7 @@ pub(crate) fn station(
         .filter_map(|u| Some((u, env.rule_set(&u.name.text)?)))
         .filter(|(_, set)| !set.exposure.is_empty())
         .collect();
-    if st.spots.is_empty() && sets.is_empty() {
+    if st.spots.is_empty() && st.unread_spots.is_empty() && sets.is_empty() {
         return None;
     }
     let neighbours = crate::site::neighbours(st, env, stage);
@@ -294,7 +418,7 @@ pub(crate) fn station(
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
-            let mut found = at(st, spot, (under, set), &all, env);
+            let mut found = at(st, spot, (under, set), &all, env, out);
             if !open.is_empty() {
                 found.sum = None;
                 found.upper = None;
@@ -308,17 +432,27 @@ pub(crate) fn station(
             keep_clear.extend(clear(st, (under, set), tier, &all, env));
         }
     }
-    let mut without_rules = Vec::new();
+    let mut not_judged = Vec::new();
     if sets.is_empty() {
         for spot in &st.spots {
             findings::without_rules(spot, out);
-            without_rules.push(spot.loc);
+            not_judged.push(NotJudged {
+                loc: spot.loc,
+                name: spot.name.text.clone(),
+                why: WhyNotJudged::NoRules,
+            });
         }
     }
+    // their findings are those of the lines
+    not_judged.extend(st.unread_spots.iter().map(|u| NotJudged {
+        loc: u.loc,
+        name: u.name.clone(),
+        why: WhyNotJudged::LineHasError,
+    }));
     Some(Exposure {
         spots: spots.into(),
         keep_clear: keep_clear.into(),
-        without_rules: without_rules.into(),
+        not_judged: not_judged.into(),
     })
 }
 
@@ -345,6 +479,7 @@ fn at(
     (under, set): (&Under, &RuleSet),
     all: &[Radiator<'_>],
     env: &Env,
+    out: &mut Vec<Diagnostic>,
 ) -> SpotResult {
     let (reflection, stated) = reflection(under, set);
     let mut sources: Vec<(Source, &Radiator<'_>)> = all
@@ -366,6 +501,7 @@ fn at(
         .map(|(s, _)| s.fraction.map(|f| if s.counts { f } else { 0.0 }))
         .sum();
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
+    let unlost = sum.map_or(1.0, |sum| lowered::factor(&sources, sum));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
     let alone = st.site.alone.as_ref().is_some_and(|a| a.by.is_some());
     let known_site = alone || !st.site.beside.is_empty();
@@ -381,13 +517,21 @@ fn at(
         // nothing radiates: nothing to judge
         _ if sources.is_empty() => ExposureVerdict::CannotJudge,
         (Some(lower), _) if lower > 1.0 => ExposureVerdict::NotMet,
-        (_, Some(upper)) if upper > 1.0 => ExposureVerdict::CannotTell,
+        (_, Some(upper)) if upper * unlost > 1.0 => ExposureVerdict::CannotTell,
         (Some(_), Some(_)) if known_site => ExposureVerdict::Met,
         (Some(_), Some(_)) => ExposureVerdict::MetAlone,
         _ => ExposureVerdict::CannotJudge,
     };
+    let by_pattern = |down: bool| {
+        let known = sources.iter().filter(|(s, _)| s.fraction.is_some());
+        known.filter(|(s, _)| (s.down_db > 0.0) == down).count() > 0
+    };
     let mut assumed = vec![
-        ExposureAssumed::MainBeam,
+        match (by_pattern(true), by_pattern(false)) {
+            (true, true) => ExposureAssumed::PatternOrMainBeam,
+            (true, false) => ExposureAssumed::Pattern,
+            _ => ExposureAssumed::MainBeam,
+        },
         ExposureAssumed::AllKeyed,
         ExposureAssumed::DistancesExact,
     ];
@@ -402,6 +546,12 @@ fn at(
     }
     if all.iter().any(|r| r.station.is_some()) {
         assumed.push(ExposureAssumed::SameVertical);
+    }
+    if unlost > 1.0 + 1e-9 {
+        assumed.push(ExposureAssumed::LossTaken);
+    }
+    if let Some(sum) = sum {
+        lowered::finding(spot, &sources, (sum, unlost), verdict, out);
     }
     SpotResult {
         loc: spot.loc,
@@ -500,7 +650,7 @@ fn keep(fed: &[Fed<'_, '_>], size_m: f64, reflection: f64) -> Result<KeepDistanc
         let limit = limit.as_ref().ok_or(Refused::NoClause)?;
         let eirp = limit.eirp_w.ok_or(Refused::NoEirp)?;
         let d = distance_for_density(eirp, limit.density, reflection);
-        let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db));
+        let (plain, upper) = (d * d, d * d * from_db(r.uncertainty_db + r.lowered.db));
         least = least.max(r.reactive_m());
         match squares
             .iter_mut()

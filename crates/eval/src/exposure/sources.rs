@@ -5,15 +5,17 @@ use downlead_physics::exposure::{
     cylinder_density, density_of_electric, density_of_magnetic, far_field_distance, power_density,
     reactive_distance,
 };
+use downlead_physics::pattern::least_db;
 use downlead_physics::radiated::field_strength_exact;
+use downlead_quantity::from_db;
 use downlead_station::Env;
 use downlead_station::model::{
-    Confidence, Direction, ExposureClause, Field, Part, PowerKind, RuleSet, Spot, Station, Tier,
-    Transmitter, Variable,
+    Confidence, Direction, ExposureClause, Field, Part, Pattern, PowerKind, RuleSet, Spot, SpotAt,
+    Station, Tier, Transmitter, Variable,
 };
 
 use super::geometry::{WITHOUT_SIZE_M, distance};
-use super::{Refused, Source};
+use super::{Counted, Refused, Source};
 use crate::licence::{ends, holds_until, spans};
 use crate::result::{BandResult, BudgetItem, ChainResult};
 use crate::walk::Stop;
@@ -28,6 +30,29 @@ pub(super) struct Mast {
     pub(super) size_m: Option<f64>,
     /// Whether it radiates less than half of what it accepts.
     pub(super) lossy: bool,
+    /// Its patterns.
+    patterns: Box<[Pattern]>,
+}
+
+impl Mast {
+    /// How far its gain is below the peak toward a spot, dB: by the pattern on a band, at the angle from any of its
+    /// parts with the most gain. Nothing where no angle is known.
+    fn down_db(&self, spot: &Spot, band: &str) -> f64 {
+        let SpotAt::Beside(out, agl) = spot.at else {
+            return 0.0;
+        };
+        let (Some((low, high)), Some(size)) = (self.height_m, self.size_m) else {
+            return 0.0;
+        };
+        let of = |p: &&Pattern| p.on.iter().any(|b| *b.text == *band);
+        let bare = |p: &&Pattern| p.on.is_empty();
+        let found = self.patterns.iter().find(of);
+        let Some(p) = found.or_else(|| self.patterns.iter().find(bare)) else {
+            return 0.0;
+        };
+        let angle = |height: f64| libm::atan2(agl - height, out).to_degrees();
+        least_db(&p.rows, angle(high), angle(low - size))
+    }
 }
 
 /// One transmit chain on one band.
@@ -37,6 +62,8 @@ pub(super) struct Radiator<'r> {
     /// The transmitter, which is on one frequency at a time.
     pub(super) source: Option<Loc>,
     transmitter: Box<str>,
+    /// Name of the chain.
+    chain: Loc,
     pub(super) antennas: Vec<Mast>,
     band: Box<str>,
     /// Lowest and highest frequency of the band, Hz.
@@ -48,6 +75,8 @@ pub(super) struct Radiator<'r> {
     gain_dbi: Option<f64>,
     /// Mean EIRP while keyed, W.
     eirp_w: Option<f64>,
+    /// EIRP on the stated power, W.
+    stated_w: Option<f64>,
     /// EIRP at the peak of the envelope, W.
     peak_w: Option<f64>,
     pub(super) uncertainty_db: f64,
@@ -56,6 +85,8 @@ pub(super) struct Radiator<'r> {
     keyed: Option<(f64, f64)>,
     /// Whether the stated power was taken as the mean.
     pub(super) mean_assumed: bool,
+    /// Losses that may be lower than they are taken.
+    pub(super) lowered: super::lowered::Lowered,
 }
 
 /// Relative width of the edge of a range.
@@ -83,6 +114,8 @@ pub(super) struct Limit<'s> {
     value: f64,
     /// The EIRP that counts over its averaging time, W.
     pub(super) eirp_w: Option<f64>,
+    /// Where it was read, Hz.
+    hz: f64,
 }
 
 /// The radiators of a station, and the chains that may radiate and have no result.
@@ -118,6 +151,7 @@ pub(super) fn radiators<'r>(
                 height_m: a.height_agl.as_ref().map(ends),
                 size_m: a.size.map(|s| s.value),
                 lossy: a.efficiency.is_some_and(|e| ends(&e).0 < 0.5),
+                patterns: a.pattern.clone(),
             })
             .collect();
         // the points of a band follow each other
@@ -125,7 +159,7 @@ pub(super) fn radiators<'r>(
             .bands
             .chunk_by(|a, b| a.band == b.band && a.point.is_some() && b.point.is_some())
         {
-            out.extend(of(name, first, points, antennas.clone()));
+            out.extend(of(name, chain.name, first, points, antennas.clone()));
         }
     }
     (out, open)
@@ -174,6 +208,7 @@ fn peak_over_stated(t: &Transmitter) -> Option<f64> {
 /// A chain on one band, from its points; that with the largest EIRP counts, and one without decides.
 fn of<'r>(
     name: Option<&'r str>,
+    chain: Loc,
     part: Option<&Part>,
     points: &'r [BandResult],
     antennas: Vec<Mast>,
@@ -193,6 +228,7 @@ fn of<'r>(
         station: name,
         source: part.map(|p| p.loc),
         transmitter,
+        chain,
         antennas,
         band: b.band.clone(),
         range: (low.min(high), low.max(high)),
@@ -203,11 +239,13 @@ fn of<'r>(
             .eirp_w
             .map(|e| e * factor)
             .filter(|e| !broken && positive(e)),
+        stated_w: b.eirp_w,
         peak_w: b.eirp_w.zip(peak).map(|(e, p)| e * p).filter(positive),
         uncertainty_db: b.uncertainty_db.unwrap_or(0.0),
         budget: &b.budget,
         keyed: data.and_then(|t| t.keyed.zip(t.keyed_in_s)),
         mean_assumed: mean_assumed && b.antenna_w.is_some(),
+        lowered: super::lowered::of(b),
     })
 }
 
@@ -256,9 +294,16 @@ impl Radiator<'_> {
         from: f64,
         to: f64,
     ) -> Option<Limit<'s>> {
-        let hz = |v: Variable| (v == Variable::Frequency).then_some((from, to));
-        let value = clause.law.between(&hz).ok()?.0;
+        let least = |from: f64, to: f64| {
+            let hz = |v: Variable| (v == Variable::Frequency).then_some((from, to));
+            clause.law.between(&hz).ok().map(|x| x.0)
+        };
+        let value = least(from, to)?;
         Some(Limit {
+            hz: match least(from, from) {
+                Some(first) if first <= value => from,
+                _ => to,
+            },
             density: match clause.field {
                 Field::Density => value,
                 Field::Electric => density_of_electric(value),
@@ -290,6 +335,25 @@ impl Radiator<'_> {
                 (keyed / averaging).min(1.0)
             }
             _ => 1.0,
+        }
+    }
+
+    /// What the numbers at a spot come from.
+    fn counted(&self, limit: Option<&Limit<'_>>, antenna: Option<&Mast>) -> Counted {
+        let averaging = limit.and_then(|l| l.clause.averaging_s);
+        let peak = limit.is_some() && averaging.is_none();
+        let stated_w = self.stated_w.unwrap_or(f64::NAN);
+        let radiated = if peak { self.peak_w } else { self.eirp_w };
+        Counted {
+            chain: self.chain,
+            stated_w,
+            factor: radiated.unwrap_or(f64::NAN) / stated_w,
+            share: if peak { 1.0 } else { self.share(averaging) },
+            peak,
+            height_m: antenna.and_then(|a| a.height_m),
+            size_m: antenna.and_then(|a| a.size_m),
+            limit_hz: limit.map_or(self.hz, |l| l.hz),
+            clause: limit.map(|l| l.clause.loc),
         }
     }
 
@@ -333,6 +397,7 @@ impl Radiator<'_> {
             uncertainty_db: self.uncertainty_db,
             distance_m: nearest.as_ref().and_then(|n| n.1.clone().ok()),
             near: false,
+            down_db: 0.0,
             cylinder_w_m2: None,
             density_w_m2: None,
             electric_v_m: None,
@@ -347,13 +412,20 @@ impl Radiator<'_> {
             fraction: None,
             counts: false,
             refused: None,
+            counted: self.counted(limit.as_ref(), nearest.as_ref().map(|n| n.0)),
         };
         match self.refused(&s, nearest.map(|n| (n.0.clone(), n.1)), limit.is_some()) {
             Err(why) => s.refused = Some(why),
             Ok((d, antenna)) => {
-                let density = power_density(s.eirp_w, d, reflection);
+                // a pattern has formed beyond 2 D²/λ only
+                let far = |size: f64| d >= far_field_distance(size, self.range.1);
+                if antenna.size_m.is_some_and(far) {
+                    s.down_db = antenna.down_db(spot, &self.band);
+                }
+                let toward = s.eirp_w * from_db(-s.down_db);
+                let density = power_density(toward, d, reflection);
                 s.density_w_m2 = Some(density);
-                s.electric_v_m = Some(reflection * field_strength_exact(s.eirp_w, d));
+                s.electric_v_m = Some(reflection * field_strength_exact(toward, d));
                 s.fraction = s.limit_w_m2.map(|l| density / l).filter(|f| f.is_finite());
                 if s.fraction.is_none() {
                     s.refused = Some(Refused::NoClause);
@@ -413,5 +485,96 @@ impl Radiator<'_> {
             return Err(Refused::NoClause);
         }
         Ok((d, antenna))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn keyed(share: f64, window: f64) -> Radiator<'static> {
+        Radiator {
+            station: None,
+            source: None,
+            chain: Loc::new(downlead_base::ItemId::fresh(), downlead_base::Span::new(0, 0)),
+            stated_w: Some(16.0),
+            lowered: super::super::lowered::Lowered::default(),
+            transmitter: Box::default(),
+            antennas: Vec::new(),
+            band: "x".into(),
+            range: (145e6, 146e6),
+            hz: 145e6,
+            mean_w: Some(10.0),
+            gain_dbi: Some(2.15),
+            eirp_w: Some(16.0),
+            peak_w: Some(40.0),
+            uncertainty_db: 0.0,
+            budget: &[],
+            keyed: Some((share, window)),
+            mean_assumed: false,
+        }
+    }
+
+    /// Largest share of an averaging time that is keyed, of one that is keyed for `share` at the
+    /// beginning of each window, by trying where the averaging time begins.
+    fn tried(share: f64, window: f64, averaging: f64) -> f64 {
+        let until = |t: f64| {
+            let whole = (t / window).floor();
+            whole * share * window + (t - whole * window).min(share * window)
+        };
+        (0..2000)
+            .map(|k| f64::from(k) / 2000.0 * window)
+            .map(|t| (until(t + averaging) - until(t)) / averaging)
+            .fold(0.0, f64::max)
+    }
+
+    #[test]
+    fn the_share_keyed_is_that_of_the_worst_averaging_time() {
+        for (share, window, averaging) in [
+            (0.2, 240.0, 360.0),
+            (0.5, 360.0, 360.0),
+            (0.3, 100.0, 360.0),
+            (0.9, 100.0, 360.0),
+            (0.1, 59.0, 360.0),
+            (0.25, 120.0, 360.0),
+            (0.4, 700.0, 1800.0),
+        ] {
+            let got = keyed(share, window).share(Some(averaging));
+            let want = tried(share, window, averaging);
+            assert!(
+                (got - want).abs() < 1e-3,
+                "{share} of {window} s in {averaging} s: {got} {want}"
+            );
+        }
+        // a window that does not fit may be keyed throughout the averaging time
+        let r = keyed(0.1, 361.0);
+        assert!(r.share(Some(360.0)) == 1.0 && r.share(None) == 1.0);
+        let always = Radiator { keyed: None, ..r };
+        assert!(always.share(Some(360.0)) == 1.0);
+    }
+
+    #[test]
+    fn what_counts_is_the_mean_or_the_peak() {
+        let r = keyed(0.5, 360.0);
+        assert_eq!(r.eirp_over(Some(360.0)), Some(8.0));
+        // a limit without an averaging time counts the peak of the envelope
+        assert_eq!(r.eirp_over(None), Some(40.0));
+        // λ/(2π) at 145 MHz: 2.0675 m / 6.2832
+        assert!((r.reactive_m() - 0.329_058).abs() < 1e-5);
+    }
+
+    #[test]
+    fn ranges_cover_another_without_a_gap() {
+        let whole = (144e6, 146e6);
+        assert!(covered(vec![(145e6, 147e6), (143e6, 145e6)], whole));
+        assert!(covered(vec![(144e6, 146e6)], whole));
+        assert!(covered(
+            vec![(144e6, 145e6), (144.5e6, 144.6e6), (145e6, 146e6)],
+            whole
+        ));
+        assert!(!covered(vec![(144e6, 145e6), (145.001e6, 146e6)], whole));
+        assert!(!covered(vec![(144.001e6, 146e6)], whole));
+        assert!(!covered(vec![(144e6, 145.999e6)], whole));
+        assert!(!covered(Vec::new(), whole));
     }
 }

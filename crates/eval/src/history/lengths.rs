@@ -148,7 +148,7 @@ fn slip(was: &StatedLength, now: &StatedLength) -> Option<Slip> {
 }
 
 /// The digits of both numbers with the point at one place: `22.6` beside `22.06` is 2260 and 2206.
-fn aligned(a: &str, b: &str) -> (Vec<u8>, Vec<u8>) {
+pub(super) fn aligned(a: &str, b: &str) -> (Vec<u8>, Vec<u8>) {
     let parts = |t: &str| {
         let (whole, rest) = t.split_once('.').unwrap_or((t, ""));
         (whole.trim_start_matches('0').to_owned(), rest.to_owned())
@@ -160,7 +160,7 @@ fn aligned(a: &str, b: &str) -> (Vec<u8>, Vec<u8>) {
 }
 
 /// Whether one is the other with two neighbouring digits exchanged.
-fn swapped(a: &[u8], b: &[u8]) -> bool {
+pub(super) fn swapped(a: &[u8], b: &[u8]) -> bool {
     let differ: Vec<usize> = (0..a.len().min(b.len()))
         .filter(|i| a[*i] != b[*i])
         .collect();

@@ -1,6 +1,7 @@
 //! Compares texts with their earlier states. A reading that was changed after it had been
 //! committed is no longer the value read on that day; a changed length may be mistyped.
 
+mod figures;
 mod lengths;
 
 use std::sync::Arc;
@@ -37,6 +38,7 @@ pub struct Recorded {
     /// When the present texts are looked at, seconds since 1970.
     now: Option<i64>,
     lengths: lengths::Lengths,
+    figures: figures::Figures,
 }
 
 /// One reading through the revisions.
@@ -74,6 +76,7 @@ impl Recorded {
             let all = if is_text(path) {
                 let tree = File::parse(text);
                 out.lengths.add(&tree, &revision);
+                out.figures.add(&tree, &revision);
                 evidence(&tree)
             } else {
                 table_evidence(&ReadingsFile::parse(text))
@@ -94,7 +97,7 @@ impl Recorded {
     /// Whether there is nothing in it to compare with.
     #[must_use]
     pub fn is_empty(&self) -> bool {
-        self.by_key.is_empty() && self.lengths.is_empty()
+        self.by_key.is_empty() && self.lengths.is_empty() && self.figures.is_empty()
     }
 
     /// Follows each reading into the next revision.
@@ -128,12 +131,15 @@ impl Recorded {
         }
     }
 
-    /// What is said of an item of a text: readings that were changed since, lengths that look
-    /// mistyped.
+    /// What is said of an item of a text: readings that were changed since, lengths and other
+    /// figures that look mistyped.
     pub(crate) fn of_item(&self, item: &Item) -> Vec<Diagnostic> {
         let changed = self.changed(item_evidence(item));
         let readings = changed.iter().filter_map(in_text);
-        readings.chain(self.lengths.compare(item)).collect()
+        readings
+            .chain(self.lengths.compare(item))
+            .chain(self.figures.compare(item))
+            .collect()
     }
 
     /// The same of the readings of a table, told where it is taken.

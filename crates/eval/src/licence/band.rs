@@ -39,8 +39,8 @@ pub(crate) fn judge<'m>(
         let Some(set) = env.rule_set(&under.name.text) else {
             continue;
         };
-        // rules of exposure alone say nothing of powers
-        if set.clauses.is_empty() && !set.exposure.is_empty() {
+        // rules of exposure alone, and forms, say nothing of powers
+        if set.clauses.is_empty() && !(set.exposure.is_empty() && set.fields.is_empty()) {
             continue;
         }
         let facts = Facts {

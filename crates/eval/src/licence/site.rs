@@ -198,9 +198,47 @@ fn fixed(
     sent: &[Sent<'_>],
     out: &mut Vec<Diagnostic>,
 ) -> FixedResult {
-    // lower and upper end of how far it is off
-    let mut metres = true;
-    let (what, off): (String, Option<(f64, f64)>) = match &f.what {
+    let (what, off) = off_paper(st, set, f, sent);
+    // the rounding of a difference of two written figures
+    let within = f.within * (1.0 + 1e-9);
+    let verdict = match off {
+        None => RuleVerdict::CannotJudge,
+        Some((_, far)) if far <= within => RuleVerdict::Met,
+        Some((near, _)) if near > within => RuleVerdict::NotMet,
+        Some(_) => RuleVerdict::CannotTell,
+    };
+    out.extend(
+        fixed_finding(under, set, f, &what, off, verdict).map(|d| match set.built_in {
+            true => d,
+            false => d.also(f.loc, "what is fixed"),
+        }),
+    );
+    FixedResult {
+        under: place(under),
+        set: set.name.text.clone(),
+        cite: f.cite.as_ref().map_or("", |c| &*c.text).into(),
+        what: what.into(),
+        off: off.map(|o| o.1),
+        within: f.within,
+        metres: in_metres(f),
+        verdict,
+    }
+}
+
+/// Whether what is fixed is a place or a height; else it is a frequency.
+fn in_metres(f: &Fixed) -> bool {
+    !matches!(f.what, FixedWhat::Frequency(_))
+}
+
+/// The name of what is fixed, and the lower and upper end of how far the station is off: in m, or
+/// in Hz of a frequency.
+fn off_paper(
+    st: &Station,
+    set: &RuleSet,
+    f: &Fixed,
+    sent: &[Sent<'_>],
+) -> (String, Option<(f64, f64)>) {
+    match &f.what {
         FixedWhat::Position(lat, lon, datum) => {
             let same = match (datum, &st.datum) {
                 (Some(a), Some(b)) => a == b,
@@ -213,55 +251,53 @@ fn fixed(
             ("position".to_owned(), off)
         }
         FixedWhat::Height(m, of) => {
-            let stops: Vec<_> = st
-                .chains
-                .iter()
-                .flat_map(|c| walk(&c.steps, Some(st), &mut Vec::new()))
-                .collect();
-            let antennas = matching::antennas(&stops, st);
-            let mut off: Option<(f64, f64)> = None;
-            let mine = antennas.iter().filter(|(tag, _)| match of {
-                Some(n) => tag.is_some_and(|t| t.text == n.text),
-                None => true,
-            });
-            let mut all = true;
-            for (_, a) in mine {
-                let Some(h) = a.height_agl else {
-                    all = false;
-                    continue;
-                };
-                let (low, high) = ends(&h);
-                let far = (low - m).abs().max((high - m).abs());
-                let near = match (low..=high).contains(m) {
-                    true => 0.0,
-                    false => (low - m).abs().min((high - m).abs()),
-                };
-                off = Some(off.map_or((near, far), |o| (o.0.max(near), o.1.max(far))));
-            }
             let name = of.as_ref().map_or("the antennas", |n| &n.text);
-            (format!("height of {name}"), off.filter(|_| all))
+            let off = off_height(st, *m, of.as_ref().map(|n| &*n.text));
+            (format!("height of {name}"), off)
         }
         FixedWhat::Frequency(hz) => {
-            metres = false;
             let off = off_frequency(*hz, set, sent);
             (format!("frequency {}", frequency(*hz)), off.map(|d| (d, d)))
         }
-    };
-    // the rounding of a difference of two written figures
-    let within = f.within * (1.0 + 1e-9);
-    let verdict = match off {
-        None => RuleVerdict::CannotJudge,
-        Some((_, far)) if far <= within => RuleVerdict::Met,
-        Some((near, _)) if near > within => RuleVerdict::NotMet,
-        Some(_) => RuleVerdict::CannotTell,
-    };
+    }
+}
+
+/// How far the antennas of a tag, or all, are off a height in m; None if one states no height.
+fn off_height(st: &Station, m: f64, tag: Option<&str>) -> Option<(f64, f64)> {
+    let stops: Vec<_> = st
+        .chains
+        .iter()
+        .flat_map(|c| walk(&c.steps, Some(st), &mut Vec::new()))
+        .collect();
+    let antennas = matching::antennas(&stops, st);
+    let mut off: Option<(f64, f64)> = None;
+    let mine = antennas
+        .iter()
+        .filter(|(own, _)| tag.is_none_or(|n| own.is_some_and(|t| &*t.text == n)));
+    for (_, a) in mine {
+        let (low, high) = ends(&a.height_agl?);
+        let far = (low - m).abs().max((high - m).abs());
+        let near = match (low..=high).contains(&m) {
+            true => 0.0,
+            false => (low - m).abs().min((high - m).abs()),
+        };
+        off = Some(off.map_or((near, far), |o| (o.0.max(near), o.1.max(far))));
+    }
+    off
+}
+
+/// What is said of something fixed; nothing where the station agrees.
+fn fixed_finding(
+    under: &Under,
+    set: &RuleSet,
+    f: &Fixed,
+    what: &str,
+    off: Option<(f64, f64)>,
+    verdict: RuleVerdict,
+) -> Option<Diagnostic> {
     let cite = f.cite.as_ref().map_or("", |c| &*c.text);
     let by = format!("{} {cite}", set.name.text);
-    let show = |x: f64| match metres {
-        true => format!("{} m", number(x, 1)),
-        false => frequency(x),
-    };
-    let d = match verdict {
+    match verdict {
         RuleVerdict::Met => None,
         RuleVerdict::CannotJudge => Some(
             Diagnostic::new(
@@ -273,6 +309,10 @@ fn fixed(
             .help("State it with its datum: `position …, wgs84`, or `height 26 m agl` in the antenna's block."),
         ),
         _ => {
+            let show = |x: f64| match in_metres(f) {
+                true => format!("{} m", number(x, 1)),
+                false => frequency(x),
+            };
             let (near, far) = off.unwrap_or_default();
             let mut d = Diagnostic::new(
                 &codes::FIXED_MOVED,
@@ -293,20 +333,6 @@ fn fixed(
             }
             Some(d)
         }
-    };
-    out.extend(d.map(|d| match set.built_in {
-        true => d,
-        false => d.also(f.loc, "what is fixed"),
-    }));
-    FixedResult {
-        under: place(under),
-        set: set.name.text.clone(),
-        cite: cite.into(),
-        what: what.into(),
-        off: off.map(|o| o.1),
-        within: f.within,
-        metres,
-        verdict,
     }
 }
 
@@ -320,51 +346,11 @@ fn duties(
     out: &mut Vec<Diagnostic>,
 ) -> Vec<Duty> {
     let mut all = Vec::new();
-    let now = now(st.newest.as_deref(), set);
     for c in &set.clauses {
         let (Some(text), Counted::Power(quantity)) = (&c.duty, c.counted) else {
             continue;
         };
-        // of each chain its largest power, W: the value and its upper end
-        let mut powers: Vec<(&str, f64, f64)> = Vec::new();
-        let mut threshold = None;
-        for (_, b, chain) in sent {
-            let point = Point {
-                band: b.band.clone(),
-                part: b.point,
-                hz: b.hz,
-                named: env.band(&b.band).is_some(),
-            };
-            let stops = walk(&chain.steps, Some(st), &mut Vec::new());
-            let antennas = matching::antennas(&stops, st);
-            let facts = Facts {
-                hz: b.hz,
-                haat: matching::span(&antennas, |a| a.height_haat),
-                height: matching::span(&antennas, |a| a.height_agl),
-                under,
-            };
-            if bears(c, &point, &facts, now, env) != Bears::Yes {
-                continue;
-            }
-            let value = match quantity {
-                LimitQuantity::Erp => b.erp_w(),
-                LimitQuantity::Eirp => b.eirp_w,
-                LimitQuantity::Output => b.nodes.first().map(|n| n.forward_w),
-            };
-            let least = c.amount.candidates(&|v| facts.known(v)).ok();
-            let least = least.and_then(|l| l.into_iter().min_by(f64::total_cmp));
-            let (Some(w), Some(least)) = (value, least) else {
-                continue;
-            };
-            threshold = Some(threshold.map_or(least, |t: f64| t.min(least)));
-            let high = w * from_db(b.uncertainty_db.unwrap_or(0.0));
-            let name = &*chain.name.text;
-            match powers.iter_mut().find(|p| p.0 == name) {
-                Some(p) if p.1 < w => (p.1, p.2) = (w, high),
-                Some(_) => {}
-                None => powers.push((name, w, high)),
-            }
-        }
+        let (powers, threshold) = counted(st, under, set, (c, quantity), sent, env);
         let Some(threshold) = threshold else { continue };
         let (value, high) = match c.total {
             true => powers
@@ -409,6 +395,59 @@ fn duties(
         });
     }
     all
+}
+
+/// Of each chain that a clause bears on its name, its largest power in W and the upper end of that;
+/// and the lowest threshold of the clause, W.
+fn counted<'s>(
+    st: &Station,
+    under: &Under,
+    set: &RuleSet,
+    (clause, quantity): (&Clause, LimitQuantity),
+    sent: &[Sent<'s>],
+    env: &Env,
+) -> (Vec<(&'s str, f64, f64)>, Option<f64>) {
+    let now = now(st.newest.as_deref(), set);
+    let mut powers: Vec<(&str, f64, f64)> = Vec::new();
+    let mut threshold = None;
+    for (_, b, chain) in sent {
+        let point = Point {
+            band: b.band.clone(),
+            part: b.point,
+            hz: b.hz,
+            named: env.band(&b.band).is_some(),
+        };
+        let stops = walk(&chain.steps, Some(st), &mut Vec::new());
+        let antennas = matching::antennas(&stops, st);
+        let facts = Facts {
+            hz: b.hz,
+            haat: matching::span(&antennas, |a| a.height_haat),
+            height: matching::span(&antennas, |a| a.height_agl),
+            under,
+        };
+        if bears(clause, &point, &facts, now, env) != Bears::Yes {
+            continue;
+        }
+        let value = match quantity {
+            LimitQuantity::Erp => b.erp_w(),
+            LimitQuantity::Eirp => b.eirp_w,
+            LimitQuantity::Output => b.nodes.first().map(|n| n.forward_w),
+        };
+        let least = clause.amount.candidates(&|v| facts.known(v)).ok();
+        let least = least.and_then(|l| l.into_iter().min_by(f64::total_cmp));
+        let (Some(w), Some(least)) = (value, least) else {
+            continue;
+        };
+        threshold = Some(threshold.map_or(least, |t: f64| t.min(least)));
+        let high = w * from_db(b.uncertainty_db.unwrap_or(0.0));
+        let name = &*chain.name.text;
+        match powers.iter_mut().find(|p| p.0 == name) {
+            Some(p) if p.1 < w => (p.1, p.2) = (w, high),
+            Some(_) => {}
+            None => powers.push((name, w, high)),
+        }
+    }
+    (powers, threshold)
 }
 
 /// A `limit` of a chain and the clause of a licence that its source names, where they differ.

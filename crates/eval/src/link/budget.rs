@@ -1,6 +1,6 @@
 //! Each hop: what is radiated, the path, what arrives, what is needed.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_physics::path::{self, Surroundings, Terrain};
 use downlead_quantity::{frequency, w_to_dbm};
 use downlead_station::model::{
@@ -10,8 +10,8 @@ use downlead_station::{Env, nearest};
 
 use super::models::Path;
 use super::{
-    HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled, NoiseUsed,
-    TerrainResult, profile,
+    Ends, HopNotJudged, HopResult, Judged, LinkAssumed, LinkResult, LinkVerdict, Missing, Modelled,
+    NoiseUsed, TerrainResult, WhyHop, lengths, pattern, profile,
 };
 use crate::chain::{Cx, evaluate, gain_at};
 use crate::point::{Point, points};
@@ -29,6 +29,8 @@ const MODELS_APART_DB: f64 = 3.0;
 /// One end of a hop, found.
 struct Found<'m> {
     station: &'m Station,
+    /// Name of the chain.
+    name: Loc,
     direction: Direction,
     stops: Vec<Stop<'m>>,
     bands: Vec<(Point, BandResult)>,
@@ -38,7 +40,9 @@ struct Found<'m> {
 pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult {
     let mut r = LinkResult {
         hops: Vec::new(),
-        assumed: vec![LinkAssumed::MainBeam, LinkAssumed::Polarisation],
+        not_judged: Vec::new(),
+        lengths_differ: false,
+        assumed: vec![LinkAssumed::Polarisation],
         profile: Vec::new(),
         k: l.k.unwrap_or(4.0 / 3.0),
     };
@@ -46,6 +50,12 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
         r.assumed.push(LinkAssumed::K43);
     }
     let table = profile::usable(l, env, out);
+    let unread = l.unread_hops.iter().map(|h| HopNotJudged {
+        loc: h.loc,
+        hop: h.text.clone(),
+        why: WhyHop::LineHasError,
+    });
+    r.not_judged.extend(unread);
     let Some(first) = l.hops.first() else {
         return r;
     };
@@ -78,22 +88,37 @@ pub(crate) fn link(l: &Link, env: &Env, out: &mut Vec<Diagnostic>) -> LinkResult
             }
         }
     }
+    let length = r.profile.last().map(|p| p.0);
+    r.lengths_differ = lengths::differ(l, first, length, env, out);
     for hop in &l.hops {
         let ends = (found(&hop.from, env, out), found(&hop.to, env, out));
-        if let (Some(from), Some(to)) = ends {
-            let one = One {
-                l,
-                env,
-                hop,
-                from: &from,
-                to: &to,
-            };
-            one.frequencies(&mut r, out);
-        }
+        let why = match &ends {
+            (Some(from), Some(to)) => {
+                let one = One {
+                    l,
+                    env,
+                    hop,
+                    from,
+                    to,
+                };
+                one.frequencies(&mut r, out).err()
+            }
+            _ => Some(WhyHop::UnknownEnd),
+        };
+        r.not_judged.extend(why.map(|why| HopNotJudged {
+            loc: hop.loc,
+            hop: format!("{} to {}", called(&hop.from), called(&hop.to)).into(),
+            why,
+        }));
     }
     r.assumed.sort();
     r.assumed.dedup();
     r
+}
+
+/// `talk-out-2m of pellgarrow`.
+fn called(e: &End) -> String {
+    format!("{} of {}", e.chain.text, e.station.text)
 }
 
 /// The chain of an end; an unknown station is said where all names are checked.
@@ -144,6 +169,7 @@ fn found<'m>(end: &End, env: &'m Env, out: &mut Vec<Diagnostic>) -> Option<Found
         .collect();
     Some(Found {
         station,
+        name: chain.name.loc,
         direction,
         stops,
         bands,
@@ -158,9 +184,9 @@ impl<'m> Found<'m> {
         })
     }
 
-    fn antenna(&self) -> Option<&'m downlead_station::model::Antenna> {
+    fn antenna(&self) -> Option<(&'m Part, &'m downlead_station::model::Antenna)> {
         self.parts().find_map(|p| match &p.data {
-            PartData::Antenna(a) => Some(&**a),
+            PartData::Antenna(a) => Some((p, &**a)),
             _ => None,
         })
     }
@@ -171,14 +197,14 @@ impl<'m> Found<'m> {
 
     /// Height above ground that the antenna radiates from, m: its middle, where its length is stated.
     fn agl(&self) -> Option<f64> {
-        let a = self.antenna()?;
+        let (_, a) = self.antenna()?;
         Some(a.height_agl?.value - a.size.map_or(0.0, |s| 0.5 * s.value))
     }
 
     /// Whether its height is taken for what it radiates from.
     fn at_its_tip(&self) -> bool {
         let of = |a: &downlead_station::model::Antenna| a.height_agl.is_some() && a.size.is_none();
-        self.antenna().is_some_and(of)
+        self.antenna().is_some_and(|a| of(a.1))
     }
 }
 
@@ -192,7 +218,11 @@ struct One<'a, 'm> {
 }
 
 impl One<'_, '_> {
-    fn frequencies(&self, r: &mut LinkResult, out: &mut Vec<Diagnostic>) {
+    /// Each frequency that both ends have.
+    ///
+    /// # Errors
+    /// Why there is none.
+    fn frequencies(&self, r: &mut LinkResult, out: &mut Vec<Diagnostic>) -> Result<(), WhyHop> {
         let wrong = [
             (
                 &self.hop.from,
@@ -217,7 +247,7 @@ impl One<'_, '_> {
                 .at(format!("a {} chain belongs here", want.word()))
                 .help("Written for example `hop talk-out of hill to hear of car`.");
                 out.push(d);
-                return;
+                return Err(WhyHop::Direction);
             }
         }
         let mut any = false;
@@ -229,25 +259,29 @@ impl One<'_, '_> {
                 r.hops.push(hop);
             }
         }
-        if let (false, Some((_, sent)), Some((_, heard))) =
-            (any, self.from.bands.first(), self.to.bands.first())
-        {
-            out.push(
-                Diagnostic::new(
-                    &codes::HOP_MISMATCH,
-                    self.hop.loc,
-                    format!(
-                        "`{}` sends on {} and `{}` hears on {}.",
-                        self.hop.from.chain.text,
-                        frequency(sent.hz),
-                        self.hop.to.chain.text,
-                        frequency(heard.hz)
-                    ),
-                )
-                .at("no frequency in common")
-                .help("Take the chain that hears what is sent, or mend its band: what one end transmits the other receives."),
-            );
+        if any {
+            return Ok(());
         }
+        let firsts = self.from.bands.first().zip(self.to.bands.first());
+        let Some(((_, sent), (_, heard))) = firsts else {
+            return Err(WhyHop::NoResult);
+        };
+        out.push(
+            Diagnostic::new(
+                &codes::HOP_MISMATCH,
+                self.hop.loc,
+                format!(
+                    "`{}` sends on {} and `{}` hears on {}.",
+                    self.hop.from.chain.text,
+                    frequency(sent.hz),
+                    self.hop.to.chain.text,
+                    frequency(heard.hz)
+                ),
+            )
+            .at("no frequency in common")
+            .help("Take the chain that hears what is sent, or mend its band: what one end transmits the other receives."),
+        );
+        Err(WhyHop::Frequency)
     }
 
     /// Distance, m, and its standard uncertainty.
@@ -259,10 +293,7 @@ impl One<'_, '_> {
         if let Some((d, _)) = &self.l.distance {
             return Some((d.value, d.u));
         }
-        let (a, b) = (self.from.station, self.to.station);
-        let same = a.datum.is_some() && a.datum == b.datum;
-        let at = a.position.zip(b.position).filter(|_| same)?;
-        Some((downlead_physics::position::distance_m(at.0, at.1), 0.0))
+        Some((lengths::by_positions(self.hop, self.env)?, 0.0))
     }
 
     /// The profile from the sending end on.
@@ -285,16 +316,16 @@ impl One<'_, '_> {
         r: &mut LinkResult,
         out: &mut Vec<Diagnostic>,
     ) -> HopResult {
-        let (end, hz) = (
-            |e: &End| format!("{} of {}", e.chain.text, e.station.text),
-            sent.hz,
-        );
+        let hz = sent.hz;
         let (ground, turned) = self.turned(r);
-        let gain = self.to.antenna().and_then(|a| gain_at(a, point, self.env));
+        let gain = self
+            .to
+            .antenna()
+            .and_then(|a| gain_at(a.1, point, self.env));
         let mut h = HopResult {
             loc: self.hop.loc,
-            from: end(&self.hop.from).into(),
-            to: end(&self.hop.to).into(),
+            from: called(&self.hop.from).into(),
+            to: called(&self.hop.to).into(),
             hz,
             eirp: sent.eirp_w.map(|w| (w, sent.uncertainty_db.unwrap_or(0.0))),
             distance: self.distance(r),
@@ -311,6 +342,13 @@ impl One<'_, '_> {
             ),
             models: Vec::new(),
             terrain: None,
+            ends: Ends::default(),
+            places: (
+                self.from.name,
+                self.to.name,
+                self.to.antenna().map(|a| a.0.loc),
+            ),
+            patterns: (None, None),
             gain_dbi: gain.as_ref().map(|g| g.dbi),
             receive_loss_db: heard.total_db,
             level_dbm: None,
@@ -323,10 +361,27 @@ impl One<'_, '_> {
         if self.l.broken {
             h.missing.push(Missing::Line);
         }
+        if r.lengths_differ {
+            h.missing.push(Missing::Lengths);
+        }
         if self.l.profile.is_some() && ground.is_empty() {
             h.missing.push(Missing::Profile);
         }
         let slope = self.path(&mut h, (&ground, turned, r.k), out);
+        h.patterns = pattern::of_hop(
+            &h,
+            r.k,
+            (
+                self.from.antenna().map(|a| a.1),
+                self.to.antenna().map(|a| a.1),
+            ),
+            (&sent.band, &heard.band),
+        );
+        r.assumed.push(match h.patterns {
+            (Some(_), Some(_)) => LinkAssumed::Pattern,
+            (None, None) => LinkAssumed::MainBeam,
+            _ => LinkAssumed::PatternOrMainBeam,
+        });
         if self.from.at_its_tip() || self.to.at_its_tip() {
             r.assumed.push(LinkAssumed::HighestPoint);
         }
@@ -376,6 +431,11 @@ impl One<'_, '_> {
             base_m: ends.zip(base).map(|(e, g)| (e.0 - g.1).max(e.1 - g.0)),
             terrain,
         };
+        h.ends = Ends {
+            agl_m: agl,
+            amsl_m: ends,
+            base_m: p.base_m,
+        };
         h.slant_m = Some(slant);
         h.horizon_m = p.horizon_m;
         h.free_space_db = Some(p.free_space());
@@ -394,6 +454,7 @@ impl One<'_, '_> {
                 other_k: [other(1.0), other(2.0 / 3.0)],
                 ends_m: t.ends_m,
                 turned,
+                cascade: t.cascade(h.hz),
             });
         }
         let mut models = vec![h.model];
@@ -483,6 +544,8 @@ impl One<'_, '_> {
         let around = match &n.noise {
             LinkNoise::Read(m) => {
                 h.noise = Some(NoiseUsed {
+                    by: None,
+                    loc: n.loc,
                     external_db: None,
                     degradation_db: m.value,
                     u_db: m.u,
@@ -500,6 +563,8 @@ impl One<'_, '_> {
             Ok(e) => match heard.noise_figure_db {
                 Some(nf) => {
                     h.noise = Some(NoiseUsed {
+                        by: Some((around, nf)),
+                        loc: n.loc,
                         external_db: Some(e.median_db),
                         degradation_db: path::degradation(e.median_db, 0.0, nf),
                         u_db: 0.0,
@@ -543,7 +608,8 @@ impl One<'_, '_> {
             h.missing.push(Missing::Gain);
         }
         // at the antenna's terminals, dBm
-        let at_antenna = (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? + h.gain_dbi?))();
+        let at_antenna =
+            (|| Some(w_to_dbm(h.eirp?.0) - h.loss_db()? - h.pattern_db() + h.gain_dbi?))();
         h.level_dbm = at_antenna.zip(heard.total_db).map(|(l, lost)| l - lost);
         let Some(need) = &self.l.need else { return };
         h.verdict = LinkVerdict::CannotJudge;
@@ -558,10 +624,10 @@ impl One<'_, '_> {
                 .sensitivities
                 .iter()
                 .find(|s| s.criterion.as_deref() == Some(&text));
-            Some((first, own))
+            Some((first, own, self.to.receiver()?.0.loc))
         });
-        let (first, own) = match stated {
-            Some((first, Some(own))) => (first, own),
+        let (first, own, receiver) = match stated {
+            Some((first, Some(own), receiver)) => (first, own, receiver),
             _ => {
                 h.missing.push(Missing::Criterion);
                 self.no_criterion(&text, out);
@@ -592,6 +658,11 @@ impl One<'_, '_> {
             + own.level.u.powi(2)
             + gain_u.powi(2)
             + noise.powi(2)
+            + [h.patterns.0, h.patterns.1]
+                .iter()
+                .flatten()
+                .map(|t| t.u_db.powi(2))
+                .sum::<f64>()
             + distance.powi(2)
             + 2.0 * common(sent, heard);
         let u_db = 2.0 * square.sqrt();
@@ -600,6 +671,9 @@ impl One<'_, '_> {
             criterion: text.into(),
             receiver_dbm: own.level.value,
             needed_dbm: own.level.value + degradation,
+            at_antenna_dbm: level,
+            chain_db: least - first.level.value,
+            from: (receiver, need.loc),
             margin_db: margin,
             share,
             spread_db: need.spread_db,
@@ -607,12 +681,13 @@ impl One<'_, '_> {
             left_db: left,
             u_db,
         });
-        let free = h.loss_db().unwrap_or(f64::NAN);
+        // elsewhere the main beam may point there
+        let (free, most) = (h.loss_db().unwrap_or(f64::NAN), h.pattern_db());
         h.coverage = self
             .l
             .coverage
             .iter()
-            .map(|&d| (d, margin + free - path::free_space(h.hz, d)))
+            .map(|&d| (d, margin + most + free - path::free_space(h.hz, d)))
             .collect();
         if h.verdict == LinkVerdict::NotMet {
             out.push(

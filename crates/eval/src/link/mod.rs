@@ -4,21 +4,28 @@
 //! place to place is kept out of it and counts as a share of the places.
 
 mod budget;
+mod lengths;
 mod models;
+mod pattern;
 mod profile;
 
 use downlead_base::Loc;
-use downlead_physics::path::{Clearance, Edge, Outside};
+use downlead_physics::path::{Cascade, Clearance, Edge, Outside, Surroundings};
 use downlead_station::model::Model;
 
 pub(crate) use budget::link;
 pub use models::Refused;
+pub use pattern::Taken;
 
 /// What a link comes to.
 #[derive(Clone, Debug, PartialEq)]
 pub struct LinkResult {
     /// Its hops, each at each frequency that both chains have.
     pub hops: Vec<HopResult>,
+    /// Hops of which nothing can be computed.
+    pub not_judged: Vec<HopNotJudged>,
+    /// Whether lengths of the path contradict each other.
+    pub lengths_differ: bool,
     /// What was taken because the text does not say it.
     pub assumed: Vec<LinkAssumed>,
     /// Points of the profile: distance from the first end and height of the ground, m.
@@ -27,12 +34,54 @@ pub struct LinkResult {
     pub k: f64,
 }
 
+/// A hop of which nothing can be computed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HopNotJudged {
+    /// The line.
+    pub loc: Loc,
+    /// `talk of car to talk-in of hill`, or what its line says where that could not be read.
+    pub hop: Box<str>,
+    /// Why.
+    pub why: WhyHop,
+}
+
+/// Why nothing of a hop can be computed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum WhyHop {
+    /// Its line could not be read.
+    LineHasError,
+    /// A station or chain of it is not there.
+    UnknownEnd,
+    /// A chain of it runs the other way.
+    Direction,
+    /// A chain of it has no result.
+    NoResult,
+    /// Its chains have no frequency in common.
+    Frequency,
+}
+
+impl WhyHop {
+    /// In words.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            WhyHop::LineHasError => "the line has an error",
+            WhyHop::UnknownEnd => "a station or chain of it is not defined",
+            WhyHop::Direction => "a chain of it runs the other way",
+            WhyHop::NoResult => "a chain of it has no result",
+            WhyHop::Frequency => "its chains have no frequency in common",
+        }
+    }
+}
+
 /// What is taken because the text does not say it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 #[allow(missing_docs, reason = "each has its sentence below")]
 pub enum LinkAssumed {
     K43,
     MainBeam,
+    Pattern,
+    PatternOrMainBeam,
     Polarisation,
     NoClutter,
     NoSiteNoise,
@@ -46,6 +95,12 @@ impl LinkAssumed {
     pub fn words(self) -> &'static str {
         match self {
             LinkAssumed::K43 => "a k factor of 4/3: none is stated",
+            LinkAssumed::Pattern => {
+                "the patterns of both antennas, on a straight line between their rows, toward the other end or the edge between"
+            }
+            LinkAssumed::PatternOrMainBeam => {
+                "an antenna with a pattern counts by it toward the other end or the edge between; another is in the main beam"
+            }
             LinkAssumed::MainBeam => "each antenna is in the main beam of the other",
             LinkAssumed::Polarisation => "both antennas have the same polarisation",
             LinkAssumed::NoClutter => {
@@ -113,6 +168,7 @@ impl LinkVerdict {
 #[allow(missing_docs, reason = "each has its sentence below")]
 pub enum Missing {
     Line,
+    Lengths,
     Eirp,
     Gain,
     Sensitivity,
@@ -134,6 +190,7 @@ impl Missing {
     pub fn words(self) -> &'static str {
         match self {
             Missing::Line => "a line of the link could not be read",
+            Missing::Lengths => "two lengths of the path contradict each other",
             Missing::Eirp => "what the sending chain radiates is not known",
             Missing::Gain => "the gain of the receiving antenna is not known",
             Missing::Sensitivity => "the sensitivity of the receiver at its antenna is not known",
@@ -189,6 +246,19 @@ pub struct TerrainResult {
     pub ends_m: (f64, f64),
     /// Whether the profile runs from the receiving end in the table.
     pub turned: bool,
+    /// The cascade of edges, where there is one.
+    pub(crate) cascade: Option<Cascade>,
+}
+
+/// Heights of the antennas at the two ends.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub(crate) struct Ends {
+    /// Above ground, m: of the sending and of the receiving antenna.
+    pub(crate) agl_m: Option<(f64, f64)>,
+    /// Above sea level, m.
+    pub(crate) amsl_m: Option<(f64, f64)>,
+    /// Of the higher antenna above the land at the other end, m.
+    pub(crate) base_m: Option<f64>,
 }
 
 /// Noise from outside at the receiving antenna.
@@ -196,6 +266,10 @@ pub struct TerrainResult {
 pub struct NoiseUsed {
     /// Median noise figure of a lossless antenna there, dB above kT0b, where it follows from the surroundings.
     pub external_db: Option<f64>,
+    /// What it follows from: the surroundings and the noise figure of the receiver at its antenna, dB.
+    pub(crate) by: Option<(Surroundings, f64)>,
+    /// Its line.
+    pub(crate) loc: Loc,
     /// By how much it raises what the receiver needs, dB.
     pub degradation_db: f64,
     /// Standard uncertainty of that, dB.
@@ -211,6 +285,12 @@ pub struct Judged {
     pub receiver_dbm: f64,
     /// Level it needs with that noise, dBm.
     pub needed_dbm: f64,
+    /// Level at the terminals of the receiving antenna, dBm.
+    pub(crate) at_antenna_dbm: f64,
+    /// What the receiving chain adds to what is needed there, dB.
+    pub(crate) chain_db: f64,
+    /// Lines of the receiver and of what is needed.
+    pub(crate) from: (Loc, Loc),
     /// Margin at half of the places, dB.
     pub margin_db: f64,
     /// Share of the places, 0 to 1.
@@ -252,6 +332,12 @@ pub struct HopResult {
     pub models: Vec<Modelled>,
     /// What the terrain does.
     pub terrain: Option<TerrainResult>,
+    /// Heights of the antennas.
+    pub(crate) ends: Ends,
+    /// Names of the two chains, and the place of the receiving antenna.
+    pub(crate) places: (Loc, Loc, Option<Loc>),
+    /// What the patterns of the sending and of the receiving antenna take.
+    pub patterns: (Option<Taken>, Option<Taken>),
     /// Gain of the receiving antenna, dBi.
     pub gain_dbi: Option<f64>,
     /// Loss of the receiving chain, dB.
@@ -271,6 +357,13 @@ pub struct HopResult {
 }
 
 impl HopResult {
+    /// What the patterns of both antennas take, dB.
+    #[must_use]
+    pub fn pattern_db(&self) -> f64 {
+        let of = |t: &Option<Taken>| t.map_or(0.0, |t| t.down_db);
+        of(&self.patterns.0) + of(&self.patterns.1)
+    }
+
     /// Loss of the model that counts, dB.
     #[must_use]
     pub fn loss_db(&self) -> Option<f64> {

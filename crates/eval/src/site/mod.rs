@@ -2,6 +2,7 @@
 
 mod alone;
 mod carriers;
+pub mod desense;
 mod neighbours;
 mod plan;
 
@@ -128,6 +129,10 @@ pub struct SiteResult {
     pub order: u32,
     /// How many products were searched.
     pub products: u64,
+    /// Isolation between antennas as stated.
+    pub isolations: Vec<desense::IsolationResult>,
+    /// Desense of each receive channel.
+    pub desense: Vec<desense::DesenseResult>,
     /// What falls into a channel, at most [`LISTED_HITS`] of each, the lowest orders first.
     pub hits: Box<[Hit]>,
 }

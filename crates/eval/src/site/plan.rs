@@ -8,7 +8,9 @@ use downlead_station::Env;
 use downlead_station::model::Station;
 
 use super::carriers::Gathered;
+use super::desense;
 use super::{HIGHEST_ORDER, Hit, LISTED_HITS, LeftOut, Neighbours, SiteResult};
+use crate::result::ChainResult;
 
 /// Products searched of a site at most: about half a second.
 const MOST_PRODUCTS: u64 = 50_000_000;
@@ -19,11 +21,21 @@ const POINTED_OUT: u32 = 3;
 /// Frequencies that are as good as equal, Hz.
 const EQUAL_HZ: f64 = 1e-3;
 
-/// Searches the site of a station; none where it has no receive channel, or nothing sends.
-pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option<SiteResult> {
+/// Searches the site of a station; none where it has no receive channel, or nothing sends, and no desense is limited.
+pub(crate) fn plan(
+    st: &Station,
+    chains: &[ChainResult],
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) -> Option<SiteResult> {
+    let isolations = desense::check_isolations(st, env, out);
+    desense::offsets(st, env, out);
     let mut all = Gathered::default();
     all.station(st, false, env);
-    if all.channels.is_empty() {
+    let desense = desense::desense(st, chains, env);
+    // a limit has its verdict also where nothing sends, or may send anywhere
+    let limited = desense.iter().any(|d| d.limit.is_some());
+    if all.channels.is_empty() && !limited {
         return None;
     }
     let others = env.on_site_of(st);
@@ -36,7 +48,7 @@ pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option
             all.left_out.push((name, LeftOut::NotDefined));
         }
     }
-    if all.carriers.is_empty() {
+    if all.carriers.is_empty() && !limited {
         return None;
     }
     let named = st.site.beside.iter().map(|b| &b.station.text);
@@ -60,7 +72,10 @@ pub(crate) fn plan(st: &Station, env: &Env, out: &mut Vec<Diagnostic>) -> Option
         channels: all.channels.into(),
         left_out: all.left_out.into(),
         hits: Box::default(),
+        isolations,
+        desense,
     };
+    desense::findings(&site.desense, out);
     search(&mut site);
     findings(&site, out);
     Some(site)

@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId, Loc, codes};
-use downlead_station::model::Meaning;
+use downlead_station::model::{Meaning, Name};
 use downlead_station::{Attachments, Env, Loader, Lowered};
 use downlead_syntax::{File, Item};
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -56,81 +56,11 @@ impl Snapshot {
         let mut later = Later::default();
         let mut scopes = Vec::new();
         let mut alive: FxHashSet<(ItemId, usize)> = FxHashSet::default();
-        let nothing = Arc::clone(&self.cache.nothing);
         for file in 0..self.files.len() {
             if !self.files[file].root {
                 continue;
             }
-            let visible = self.visible(file);
-            let trees: Vec<&File> = visible.iter().map(|i| &self.files[*i].tree).collect();
-            let mut diagnostics = Vec::new();
-            let mut env = Env::gather(&trees, &mut self.cache.lower, &mut diagnostics);
-            drop(trees);
-            let own = self.lowered(file, &env);
-            let mut attachments = Attachments::default();
-            self.attach(file, &own, loader, &mut attachments, &mut diagnostics);
-            let mut used = Vec::new();
-            for i in visible {
-                if i == file {
-                    continue;
-                }
-                let theirs = self.lowered(i, &env);
-                self.attach(i, &theirs, loader, &mut attachments, &mut diagnostics);
-                if !self.files[i].root {
-                    used.extend(theirs.into_iter().map(|x| x.1));
-                }
-            }
-            env.attachments = attachments;
-            let mut items = Vec::with_capacity(own.len());
-            let mut todo = Vec::new();
-            let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
-            for (item, low) in own {
-                let name = match &low.meaning {
-                    Meaning::Station(s) => Some(&s.name),
-                    Meaning::Chain(c) => Some(&c.name),
-                    Meaning::Session(s) => Some(&s.name),
-                    Meaning::Variant(v) => Some(&v.name),
-                    _ => None,
-                };
-                if let Some(n) = name
-                    && let Some(first) = names.insert(n.text.clone(), n.loc)
-                {
-                    diagnostics.push(
-                        Diagnostic::new(
-                            &codes::DUPLICATE_NAME,
-                            n.loc,
-                            format!("`{}` is the name of two things.", n.text),
-                        )
-                        .at("again here")
-                        .also(first, "first here"),
-                    );
-                }
-                let key = (item.id, file);
-                alive.insert(key);
-                let known = self.cache.results.get(&key);
-                let holds = known.is_some_and(|(stamp, r)| {
-                    *stamp == low.stamp
-                        && r.depends
-                            .iter()
-                            .all(|(k, n, id)| env.identity(*k, n) == *id)
-                });
-                if !holds || known.is_some_and(|k| k.1.provisional) {
-                    todo.push(Todo {
-                        item: items.len(),
-                        have: holds.then_some(Stage::First),
-                    });
-                }
-                // until then what there was
-                let result = known.map_or_else(|| Arc::clone(&nothing), |k| Arc::clone(&k.1));
-                items.push((item, low, result));
-            }
-            let mut scope = Scope {
-                file,
-                env: Arc::new(env),
-                items,
-                used,
-                diagnostics,
-            };
+            let (mut scope, todo) = self.scope(file, loader, &mut alive);
             match when {
                 When::Asked => later.add(scopes.len(), &scope, &todo),
                 When::Now => {
@@ -165,10 +95,96 @@ impl Snapshot {
         }
     }
 
+    /// What a root file and the files it uses mean, with the results there were before; and which
+    /// of its items are to be computed. Notes in `alive` which results are still in use.
+    fn scope(
+        &mut self,
+        file: usize,
+        loader: &dyn Loader,
+        alive: &mut FxHashSet<(ItemId, usize)>,
+    ) -> (Scope, Vec<Todo>) {
+        let visible = self.visible(file);
+        let trees: Vec<&File> = visible.iter().map(|i| &self.files[*i].tree).collect();
+        let mut diagnostics = Vec::new();
+        let mut env = Env::gather(&trees, &mut self.cache.lower, &mut diagnostics);
+        drop(trees);
+        let own = self.lowered(file, &env);
+        let mut attachments = Attachments::default();
+        self.attach(file, &own, loader, &mut attachments, &mut diagnostics);
+        let mut used = Vec::new();
+        for i in visible {
+            if i == file {
+                continue;
+            }
+            let theirs = self.lowered(i, &env);
+            self.attach(i, &theirs, loader, &mut attachments, &mut diagnostics);
+            if !self.files[i].root {
+                used.extend(theirs.into_iter().map(|x| x.1));
+            }
+        }
+        env.attachments = attachments;
+        let mut items = Vec::with_capacity(own.len());
+        let mut todo = Vec::new();
+        let mut names: FxHashMap<Box<str>, Loc> = FxHashMap::default();
+        for (item, low) in own {
+            if let Some(n) = result_name(&low.meaning)
+                && let Some(first) = names.insert(n.text.clone(), n.loc)
+            {
+                diagnostics.push(
+                    Diagnostic::new(
+                        &codes::DUPLICATE_NAME,
+                        n.loc,
+                        format!("`{}` is the name of two things.", n.text),
+                    )
+                    .at("again here")
+                    .also(first, "first here"),
+                );
+            }
+            let key = (item.id, file);
+            alive.insert(key);
+            let known = self.cache.results.get(&key);
+            let holds = known.is_some_and(|(stamp, r)| {
+                *stamp == low.stamp
+                    && r.depends
+                        .iter()
+                        .all(|(k, n, id)| env.identity(*k, n) == *id)
+            });
+            if !holds || known.is_some_and(|k| k.1.provisional) {
+                todo.push(Todo {
+                    item: items.len(),
+                    have: holds.then_some(Stage::First),
+                });
+            }
+            // until then what there was
+            let result =
+                known.map_or_else(|| Arc::clone(&self.cache.nothing), |k| Arc::clone(&k.1));
+            items.push((item, low, result));
+        }
+        let scope = Scope {
+            file,
+            env: Arc::new(env),
+            items,
+            used,
+            diagnostics,
+        };
+        (scope, todo)
+    }
+
     /// How many items and results are kept for the next version: little more than there are, however
     /// often the text was edited.
     #[must_use]
     pub fn kept(&self) -> (usize, usize) {
         (self.cache.lower.len(), self.cache.results.len())
+    }
+}
+
+/// The name under which results are shown.
+fn result_name(meaning: &Meaning) -> Option<&Name> {
+    match meaning {
+        Meaning::Station(s) => Some(&s.name),
+        Meaning::Chain(c) => Some(&c.name),
+        Meaning::Session(s) => Some(&s.name),
+        Meaning::Variant(v) => Some(&v.name),
+        _ => None,
     }
 }

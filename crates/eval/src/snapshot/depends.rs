@@ -20,6 +20,7 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             | Meaning::Link(_)
     );
     let mut names: FxHashSet<(NameKind, &str)> = FxHashSet::default();
+    let mut stations: FxHashSet<&str> = FxHashSet::default();
     for m in &low.names {
         let text = item.slice(m.loc.span);
         names.insert((m.kind, text));
@@ -35,7 +36,9 @@ pub(super) fn depends(item: &Item, low: &Lowered, env: &Env, r: &mut ItemResult)
             // what a neighbour radiates rests on its cables and devices
             names.extend(env.used_by_station(text).iter().map(|(k, n)| (*k, &**n)));
         }
-        if whole && !env.defines(m.kind, text) {
+        // the lines about a site name its stations often: once is enough
+        let again = m.kind == NameKind::Station && !stations.insert(text);
+        if whole && !again && !env.defines(m.kind, text) {
             let name = Name {
                 text: text.into(),
                 loc: m.loc,

@@ -4,12 +4,18 @@ use downlead_base::{Diagnostic, ItemId, codes};
 use downlead_syntax::File;
 use rustc_hash::{FxHashMap, FxHashSet};
 
-use super::Snapshot;
+use super::{Found, Snapshot};
 
 impl Snapshot {
-    /// All findings, in order of file and place.
+    /// All findings that the text does not accept, in order of file and place.
     #[must_use]
     pub fn diagnostics(&self) -> Vec<Diagnostic> {
+        self.found().diagnostics
+    }
+
+    /// All findings, in order of file and place, and those that the text accepts.
+    #[must_use]
+    pub fn found(&self) -> Found {
         let index = self.index();
         let mut out: Vec<Diagnostic> = self.load_diagnostics.clone();
         for f in &self.files {
@@ -31,6 +37,7 @@ impl Snapshot {
         out.extend(self.changed_since_recorded());
         super::indented::at_the_margin(&mut out, &self.files);
         below_open_blocks(&mut out);
+        let mut accepted = self.set_aside(&mut out);
         let key = |d: &Diagnostic| {
             let at = index
                 .get(&d.primary.loc.item)
@@ -43,11 +50,17 @@ impl Snapshot {
                 d.code.id,
             )
         };
-        out.sort_by_cached_key(key);
-        out.dedup_by(|a, b| {
+        let same = |a: &Diagnostic, b: &Diagnostic| {
             a.code.id == b.code.id && a.primary.loc == b.primary.loc && a.message == b.message
-        });
-        out
+        };
+        out.sort_by_cached_key(key);
+        out.dedup_by(|a, b| same(a, b));
+        accepted.sort_by_cached_key(|a| key(&a.finding));
+        accepted.dedup_by(|a, b| same(&a.finding, &b.finding));
+        Found {
+            diagnostics: out,
+            accepted,
+        }
     }
 }
 

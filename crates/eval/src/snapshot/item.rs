@@ -22,11 +22,12 @@ pub(super) fn evaluate_item(item: &Item, low: &Lowered, env: &Env, stage: Stage)
         Meaning::Station(st) => {
             r.chains = chains_of(st, env, stage, &mut r.diagnostics);
             r.rules = crate::licence::station(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
+            crate::form::check(st, &r.chains, env, &mut r.diagnostics);
             crate::site::alone(st, env, &mut r.diagnostics);
             r.exposure = crate::exposure::station(st, &r.chains, env, stage, &mut r.diagnostics)
                 .map(Box::new);
             if stage == Stage::Whole {
-                r.site = crate::site::plan(st, env, &mut r.diagnostics).map(Box::new);
+                r.site = crate::site::plan(st, &r.chains, env, &mut r.diagnostics).map(Box::new);
             }
             crate::shared::check(st, &mut r.chains, &mut r.diagnostics);
             checks::station(st, env, &mut r.diagnostics);

@@ -33,6 +33,7 @@ impl Snapshot {
             evidences: super::recorded::Evidences::default(),
             unfinished: false,
             later: super::later::Later::default(),
+            as_of: None,
         };
         for r in roots {
             let path = normalise("", r).unwrap_or_else(|| r.clone());

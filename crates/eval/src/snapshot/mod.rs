@@ -1,5 +1,6 @@
 //! A set of files with everything computed from them, and how an edit changes it.
 
+mod accepted;
 mod attach;
 mod compute;
 mod depends;
@@ -16,6 +17,7 @@ pub(crate) mod recall;
 mod recorded;
 mod variant;
 
+pub use accepted::{Accepted, Found};
 pub(crate) use item::chains_of;
 use std::sync::Arc;
 
@@ -109,6 +111,8 @@ pub struct Snapshot {
     unfinished: bool,
     /// The items whose results are of an earlier state, or of the first stage.
     later: later::Later,
+    /// The day as of which acceptances are judged.
+    as_of: Option<Box<str>>,
 }
 
 /// Never stops.

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use downlead_base::{Diagnostic, ItemId};
 use downlead_station::evidence::{item_evidence, item_tables};
+use downlead_station::figures::item_figures;
 use downlead_station::lengths::item_lengths;
 use downlead_station::{is_network, normalise};
 use rustc_hash::{FxHashMap, FxHashSet};
@@ -36,7 +37,12 @@ impl Snapshot {
         };
         for file in self.files() {
             let items = || file.tree.items().iter().map(|p| &p.item);
-            if items().any(|i| !item_evidence(i).is_empty() || !item_lengths(i).is_empty()) {
+            let holds = |i: &std::sync::Arc<downlead_syntax::Item>| {
+                !item_evidence(i).is_empty()
+                    || !item_lengths(i).is_empty()
+                    || !item_figures(i).is_empty()
+            };
+            if items().any(holds) {
                 add(file.path.clone());
             }
             for t in items().flat_map(|i| item_tables(i)) {
@@ -65,6 +71,11 @@ impl Snapshot {
             }
         }
         self.compare_recorded();
+    }
+
+    /// Whether earlier states of any file are known.
+    pub(super) fn has_recorded(&self) -> bool {
+        !self.evidences.recorded.is_empty()
     }
 
     /// Compares what was changed since the last time.

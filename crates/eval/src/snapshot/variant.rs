@@ -132,6 +132,7 @@ impl Snapshot {
             evidences: Evidences::default(),
             unfinished: false,
             later: Later::default(),
+            as_of: self.as_of.clone(),
         };
         let loader = Texts(self);
         let tree = downlead_syntax::File::parse(text);

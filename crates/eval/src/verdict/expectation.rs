@@ -31,6 +31,12 @@ pub(crate) fn receive_statement(
             }
             return;
         }
+        // which is judged of the site
+        Node::Desense { .. } if run.cx.station.is_some() => return,
+        Node::Desense { .. } => {
+            run.diags.push(outside_station(loc));
+            return;
+        }
         Node::Expect { .. } => "This expectation",
         Node::Log { .. } => "A log of readings",
         Node::Read { .. } => "A reading",
@@ -43,8 +49,19 @@ pub(crate) fn receive_statement(
             format!("{what} needs a transmitter, and this is a receive chain."),
         )
         .at("not compared")
-        .help("In a receive chain only `expect loss` can be compared."),
+        .help("In a receive chain only `expect loss` and `limit … desense` can be compared."),
     );
+}
+
+/// A limit of a desense in a chain that stands by itself.
+fn outside_station(loc: Loc) -> Diagnostic {
+    Diagnostic::new(
+        &codes::MISPLACED_STATEMENT,
+        loc,
+        "A desense is judged with the transmitters of a station, and this chain stands in none.",
+    )
+    .at("not judged")
+    .help("Put the chain into a `station`, with its transmitters and those it is `beside`.")
 }
 
 fn missed(band: &str, loc: Loc, got: &str, want: &str) -> Diagnostic {

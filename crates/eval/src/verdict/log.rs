@@ -7,6 +7,7 @@ use downlead_station::NameKind;
 use downlead_station::attach::Row;
 use downlead_station::model::{Instrument, Name};
 
+use super::newest::Newest;
 use super::reading::certified;
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
@@ -22,10 +23,11 @@ use crate::result::{LogResult, LogRow, Logged, Verdict};
 use crate::table::{Said, lines_words};
 use crate::unknown::unknown;
 
-/// Judges the rows of a log that were read at a node, after the part of the tag `here`.
+/// Judges the rows of a log that were read at a node, after the part of the tag `here`. Rows that are
+/// older than the `newest` part before it are shown and not judged, and the trend begins after them.
 pub(super) fn judge<'m>(
     run: &mut Run<'m, '_>,
-    here: Option<&str>,
+    (here, newest): (Option<&str>, Option<Newest<'_>>),
     loc: Loc,
     file: &'m Name,
     instrument: Option<&'m Name>,
@@ -50,7 +52,12 @@ pub(super) fn judge<'m>(
         }
         let name = row.instrument.as_deref().or(instrument.map(|n| &*n.text));
         let had = run.diags.len();
-        rows.extend(one(run, loc, row, name, state));
+        let changed = row
+            .date
+            .as_deref()
+            .is_some_and(|d| newest.is_some_and(|p| p.is_after(d)));
+        let older_than = newest.filter(|_| changed).map(|p| &*p.tag.text);
+        rows.extend(one(run, loc, row, (name, older_than), state));
         let found = run.diags.split_off(had);
         told.push(found, row.line);
     }
@@ -60,8 +67,13 @@ pub(super) fn judge<'m>(
     }
     rows.sort_by(|a, b| a.date.cmp(&b.date).then(a.line.cmp(&b.line)));
     let mut trends = Vec::new();
+    let now: Vec<LogRow> = rows
+        .iter()
+        .filter(|r| r.older_than.is_none())
+        .cloned()
+        .collect();
     for what in [Logged::Forward, Logged::Reflected, Logged::Swr] {
-        trends.extend(trend_of(run, loc, what, &rows));
+        trends.extend(trend_of(run, loc, what, &now));
     }
     Some(LogResult {
         loc,
@@ -117,7 +129,7 @@ fn one<'m>(
     run: &mut Run<'m, '_>,
     loc: Loc,
     row: &'m Row,
-    name: Option<&'m str>,
+    (name, older_than): (Option<&'m str>, Option<&str>),
     state: &NodeState<'m>,
 ) -> Vec<LogRow> {
     let env = run.cx.env;
@@ -146,14 +158,16 @@ fn one<'m>(
         certified(run, loc, w, row.date.as_deref(), i);
     }
     run.diags.extend(in_row(loc, row, instrument));
-    let blank = |what, read, expected| LogRow {
+    let blank = |what, read, expected: Option<f64>| LogRow {
         line: row.line,
         date: row.date.clone().unwrap_or_default(),
         what,
         instrument: name.map(Into::into),
         read,
         corrected: read,
-        expected,
+        // what the station lets expect now says nothing of how it was
+        expected: expected.filter(|_| older_than.is_none()),
+        older_than: older_than.map(Into::into),
         difference_db: None,
         uncertainty_db: None,
         verdict: None,
@@ -161,7 +175,9 @@ fn one<'m>(
     let mut out = Vec::new();
     if let Some((w, _)) = row.forward_w {
         let mut judged = blank(Logged::Forward, w, state.forward_w);
-        forward(run, (loc, row), w, instrument, state, &mut judged);
+        if older_than.is_none() {
+            forward(run, (loc, row), w, instrument, state, &mut judged);
+        }
         out.push(judged);
     }
     if let Some((w, _)) = row.reflected_w {
@@ -202,7 +218,11 @@ fn forward<'m>(
     let d = to_db(factor * w / expected);
     let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
     let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
-    let verdict = agreement(d, u, smallest);
+    let verdict = match agreement(d, u, smallest) {
+        // a meter that is not named contradicts nothing
+        Verdict::No if instrument.is_none() => Verdict::CannotTell,
+        v => v,
+    };
     judged.difference_db = Some(d);
     judged.uncertainty_db = Some(u);
     judged.verdict = Some(verdict);

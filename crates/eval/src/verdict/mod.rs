@@ -5,6 +5,7 @@ mod expectation;
 mod largest;
 mod limit;
 mod log;
+mod newest;
 mod power_kind;
 mod reading;
 mod reflection;
@@ -52,6 +53,10 @@ pub(crate) fn judge<'m>(
     let places: FxHashMap<Loc, Option<&str>> = places.iter().map(|p| (p.loc, p.after)).collect();
     for (loc, node, state) in &states {
         let on = match node {
+            Node::Desense { .. } => {
+                run.diags.push(needs_receiver(*loc));
+                continue;
+            }
             Node::Read { on, .. }
             | Node::Expect { on, .. }
             | Node::Limit { on, .. }
@@ -88,9 +93,10 @@ pub(crate) fn judge<'m>(
             Node::Log {
                 file, instrument, ..
             } if feed.is_some() => {
+                let newest = newest::newest_before(run, result, state);
                 logs.extend(log::judge(
                     run,
-                    places.get(loc).copied().flatten(),
+                    (places.get(loc).copied().flatten(), newest),
                     *loc,
                     file,
                     instrument.as_ref(),
@@ -111,6 +117,17 @@ pub(crate) fn judge<'m>(
     if let Some(f) = feed {
         result.rules = crate::licence::judge(run, result, f).into();
     }
+}
+
+/// A limit of a desense in a chain that receives nothing.
+fn needs_receiver(loc: Loc) -> Diagnostic {
+    Diagnostic::new(
+        &codes::MISPLACED_STATEMENT,
+        loc,
+        "A desense is one of a receiver, and this is a transmit chain.",
+    )
+    .at("not compared")
+    .help("Move the line to the receive chain whose receiver must not be desensitised.")
 }
 
 /// A thousand times too much or too little in dB, and how near a reading must come to it.

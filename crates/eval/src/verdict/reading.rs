@@ -7,6 +7,7 @@ use downlead_station::Env;
 use downlead_station::model::{Accuracy, Instrument, Meta, Read, ReadPower};
 
 use super::largest::largest;
+use super::newest::newest_before;
 use super::reflection::{reflected_reading, reflection};
 use super::rule::{SMALLEST_FAULT_DB, agreement};
 use super::same_meter::beside_scale;
@@ -17,39 +18,24 @@ use crate::chain::{NodeState, Run};
 use crate::instrument::{instrument_db, lapsed};
 use crate::result::{BandResult, ReadingResult, Verdict};
 
-/// Says that a reading is older than a part in front of it.
+/// Says that a reading is older than a part before it.
 fn stale(run: &mut Run<'_, '_>, result: &BandResult, loc: Loc, date: &str, state: &NodeState<'_>) {
-    let before: Vec<Loc> = result
-        .nodes
-        .iter()
-        .take(state.nodes)
-        .filter_map(|n| n.tag())
-        .collect();
-    let parts = run.cx.station.map_or(&[][..], |s| &s.parts);
-    let newer = parts.iter().find(|p| {
-        let since = p.meta.since.as_deref();
-        p.tag.as_ref().is_some_and(|t| before.contains(&t.loc))
-            && since.is_some_and(|s| {
-                let n = s.len().min(date.len());
-                date.get(..n) < s.get(..n)
-            })
-    });
-    if let Some((p, t)) = newer.and_then(|p| Some((p, p.tag.as_ref()?))) {
-        run.diags.push(
-            Diagnostic::new(
-                &codes::EVIDENCE_STALE,
-                loc,
-                format!(
-                    "This reading is of {date}; `{}` has been there since {}.",
-                    t.text,
-                    p.meta.since.as_deref().unwrap_or("later")
-                ),
-            )
-            .at("older than a part before it")
-            .also(t.loc, "the part")
-            .help("Read again; what was read before the change says how the station was."),
-        );
-    }
+    let Some(p) = newest_before(run, result, state).filter(|p| p.is_after(date)) else {
+        return;
+    };
+    run.diags.push(
+        Diagnostic::new(
+            &codes::EVIDENCE_STALE,
+            loc,
+            format!(
+                "This reading is of {date}; `{}` has been there since {}.",
+                p.tag.text, p.since
+            ),
+        )
+        .at("older than a part before it")
+        .also(p.tag.loc, "the part")
+        .help("Read again; what was read before the change says how the station was."),
+    );
 }
 
 /// The factor that corrects a reading of power, and the uncertainty of its instrument there, dB.
@@ -261,7 +247,14 @@ fn power_reading<'m>(
     let u = 2.0 * libm::hypot(b.standard(), beside_scale(run, instrument, state));
     let d = to_db(factor * m.value / expected);
     let smallest = state.loss_db.unwrap_or(0.0).max(SMALLEST_FAULT_DB);
-    let verdict = agreement(d, u, smallest);
+    let unnamed = instrument.is_none() && !own_tolerance;
+    let verdict = match agreement(d, u, smallest) {
+        // of a meter that is not known it is not known how far off it may be
+        Verdict::No if unnamed => {
+            return Some(unknown_meter(run, loc, (which, m.value), expected, (d, u)));
+        }
+        v => v,
+    };
     let of = match factor == 1.0 {
         true => String::new(),
         false => format!(" and {} corrected", power(factor * m.value)),
@@ -316,6 +309,42 @@ fn power_reading<'m>(
         uncertainty_db: u,
         verdict,
     })
+}
+
+/// A reading that differs, with neither an instrument nor a ±: it contradicts nothing.
+fn unknown_meter(
+    run: &mut Run<'_, '_>,
+    loc: Loc,
+    (which, read): (ReadPower, f64),
+    expected: f64,
+    (d, u): (f64, f64),
+) -> ReadingResult {
+    let mut found = Diagnostic::new(
+        &codes::READING_CANNOT_TELL,
+        loc,
+        format!(
+            "On {}: {} read, {} expected: {}; the reading has neither an instrument nor a ±.",
+            run.point.band,
+            power(read),
+            power(expected),
+            decibel_signed(d)
+        ),
+    )
+    .at("cannot tell: how good is the meter?")
+    .help("Name the instrument, `with W1`, or state the uncertainty: `38 W ± 5 %`.");
+    if super::is_thousand(d) {
+        found = found.help("The two differ by a factor of 1000: is it mW, W or kW?");
+    }
+    run.diags.push(found);
+    ReadingResult {
+        loc,
+        power: Some(which),
+        read,
+        expected,
+        difference_db: d,
+        uncertainty_db: u,
+        verdict: Verdict::CannotTell,
+    }
 }
 
 /// Points out a power beyond the instrument's full scale, or so low on it that its error is large.

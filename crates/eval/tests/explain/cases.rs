@@ -461,3 +461,163 @@ fn the_rows_of_a_log_have_their_derivations() {
     close(value(first), 10.0 * (40.0 / expected).log10(), 1e-4);
     assert!(steps(first).iter().any(|d| d.title.contains("W1")));
 }
+
+/// The example with what its files say, flat.
+fn example(file: &str) -> Snapshot {
+    Snapshot::load(&[file.to_owned()], &examples())
+}
+
+/// The worked figures of the invented scenario: tests/reference/exposure.py.
+#[test]
+fn a_spot_is_derived_from_each_transmitter() {
+    let s = example("site/hill.downlead");
+    let d = only(line(&s, "site/hill.downlead", "spot gate"));
+    close(value(&d), 3.85, 0.005);
+    close(value(step(&d, "share of H1 of harbour")), 2.62, 0.005);
+    close(
+        value(step(&d, "R, distance to the nearest part of A9")),
+        12.63,
+        0.005,
+    );
+    close(value(step(&d, "EIRP of TX1 on 2m that counts")), 40.5, 0.05);
+    close(value(step(&d, "limit at 438.9137 MHz")), 2.926, 0.0005);
+    assert_eq!(step(&d, "verdict").value, "met");
+    // the chain's own derivation is part of it
+    assert!(step(&d, "power at A1").formula.contains("loss so far"));
+    let beside = line(&s, "site/hill.downlead", "beside harbour");
+    close(value(&beside[0]), 2.62, 0.005);
+    // a refused transmitter is named with its reason
+    let file = &s.files()[0];
+    let at = file
+        .text()
+        .lines()
+        .position(|l| l.trim_start().starts_with("spot platform"));
+    let d = only(s.explain_line(
+        &file.path,
+        u32::try_from(at.expect("there") + 1).expect("small"),
+    ));
+    assert!(
+        step(&d, "share of TX1").value.contains("own length"),
+        "{d:#?}"
+    );
+}
+
+/// Fields in V/m and A/m, a law, a window, peaks and a spot above and between the ends of an antenna.
+#[test]
+fn each_way_to_a_share_is_followed() {
+    let station = |limit: &str, spot: &str, tx: &str| {
+        format!(
+            "rules r \"x\" {{\n    dated 2026-01-15\n    reflection 1.6\n    {limit}, \"7.1\", confidence high\n}}\nstation hill {{\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    {spot}, public\n    transmitter TX1 {tx}\n    antenna A1 5.2 dBi ± 0.5 dB, height 26 m agl, size 2.7 m\n    chain out on 438.9 MHz {{\n        TX1\n        A1\n    }}\n}}\n"
+        )
+    };
+    let w = "limit 2 W/m2 on 30 MHz to 3 GHz, public, averaging 30 min";
+    let e =
+        "limit 1.375 V/m * (frequency / 1 MHz)^0.5 on 400 MHz to 2000 MHz, public, averaging 6 min";
+    let h = "limit 0.0037 A/m * (frequency / 1 MHz)^0.5 on 400 MHz to 2000 MHz, public";
+    for (limit, spot, tx) in [
+        (w, "spot gate 5 m out, 2 m agl", "32 W ± 5 % carrier, fm"),
+        (w, "spot gate 30 m out, 25 m agl", "32 W ± 5 % carrier, fm"),
+        (
+            w,
+            "spot gate 30 m out, 29 m agl",
+            "32 W ± 5 % carrier, fm, keyed 50 % in 6 min",
+        ),
+        (e, "spot gate 31 m from A1", "100 W ± 5 % pep, ssb"),
+        (h, "spot gate 31 m from A1", "32 W ± 5 % carrier, am"),
+    ] {
+        let s = load(&station(limit, spot, tx));
+        let d = only(line(&s, "main.downlead", "spot gate"));
+        assert!(value(&d) > 0.0, "{limit}, {spot}, {tx}");
+        let keep = line(&s, "main.downlead", "antenna A1");
+        assert!(
+            keep.iter().any(|d| d.title.starts_with("keep clear of A1")),
+            "{keep:#?}"
+        );
+    }
+    // the peak of an AM carrier of 32 W is four times it (RR 1.157, 1.159), and H = E/377
+    let s = load(&station(
+        h,
+        "spot gate 31 m from A1",
+        "32 W ± 5 % carrier, am",
+    ));
+    let d = only(line(&s, "main.downlead", "spot gate"));
+    close(value(step(&d, "factor of the mode")), 4.0, 1e-9);
+    close(value(step(&d, "limit at")), 0.0037 * 438.9_f64.sqrt(), 1e-6);
+}
+
+/// The pattern of an antenna, at a spot and in a hop.
+#[test]
+fn a_pattern_is_a_step_of_a_spot_and_of_a_hop() {
+    let text = "rules r \"x\" {\n    dated 2026-01-15\n    reflection 1.6\n    limit 2 W/m2 on 30 MHz to 3 GHz, public, averaging 30 min, \"7.1\", confidence high\n}\nstation hill {\n    ground 120 m amsl\n    under r\n    alone, \"QY4TRA 2026-07-04\"\n    spot gate 5 m out, 2 m agl, public\n    transmitter TX1 32 W ± 5 % carrier, fm\n    antenna A1 {\n        gain 5.2 dBi ± 0.5 dB\n        height 26 m agl\n        size 2.7 m\n        pattern elevation { 2° 6 dB; 0° 0 dB; -2° 6 dB; -60° 14 dB; -90° 18 dB }\n    }\n    chain out on 145 MHz {\n        TX1\n        A1\n    }\n}\nstation car {\n    ground 20 m amsl\n    receiver RX1 -117 dBm ± 2 dB for 12 dB sinad\n    chain hear on 145 MHz receive {\n        antenna 2.15 dBi ± 1 dB, height 1.5 m agl\n        RX1\n    }\n}\nlink l {\n    hop out of hill to hear of car\n    distance 8 km\n    need 12 dB sinad\n}\n";
+    let s = load(text);
+    let d = only(line(&s, "main.downlead", "spot gate"));
+    close(value(step(&d, "down toward the spot")), 14.0, 1e-9);
+    let d = only(line(&s, "main.downlead", "hop out"));
+    close(
+        value(step(&d, "pattern of the sending antenna")),
+        // 123.15 m down over 8 km and the fall of the earth: -0.909°, by hand
+        2.727,
+        0.005,
+    );
+}
+
+/// The worked figures of the link: 107.5 dB of free space, 27.6 dB of terrain, 10.3 dB for 90 % of places.
+#[test]
+fn a_hop_is_derived_from_end_to_end() {
+    let s = example("link/quay.downlead");
+    let d = only(line(&s, "link/quay.downlead", "hop talk-out-2m"));
+    close(value(&d), 11.2, 0.05);
+    close(value(step(&d, "free space")), 107.5, 0.05);
+    close(value(step(&d, "terrain by one edge")), 27.6, 0.05);
+    close(
+        value(step(&d, "what the share of the places takes")),
+        10.25,
+        0.005,
+    );
+    close(value(step(&d, "Fa, noise of the place")), 7.17, 0.005);
+}
+
+/// Each model of the path, with heights inside its range.
+#[test]
+fn each_model_of_the_path_is_followed() {
+    let link = |model: &str, more: &str| {
+        format!(
+            "station hill {{\n    ground 10 m amsl\n    transmitter TX1 25 W ± 10 % carrier, fm\n    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2, height 60 m agl\n    chain talk on 450 MHz transmit {{\n        TX1\n        A1\n    }}\n}}\nstation car {{\n    ground 10 m amsl\n    receiver RX1 -117 dBm ± 2 dB for 12 dB sinad, noise figure 8 dB\n    chain hear on 450 MHz receive {{\n        antenna 2.15 dBi ± 1 dB, swr 1.2, height 1.5 m agl\n        RX1\n    }}\n}}\nlink l {{\n    hop talk of hill to hear of car\n    model {model}\n    {more}\n}}\n"
+        )
+    };
+    let need = "need 12 dB sinad, 90 % of places, spread 8 dB";
+    let flat = format!("distance 8 km ± 0.1 km\n    {need}");
+    let profile = format!("profile from \"p.csv\"\n    {need}");
+    let table = "distance_km,ground_m\n0,10\n2,40\n4,95\n6,60\n8,10\n";
+    for (model, more, title) in [
+        ("free-space", &flat, "free space"),
+        ("two-ray", &flat, "path loss by two-ray"),
+        ("hata-urban", &flat, "a, for the height"),
+        ("hata-suburban", &flat, "a, for the height"),
+        ("hata-open", &flat, "a, for the height"),
+        ("bullington", &profile, "J, loss over the edge"),
+        ("one-edge", &profile, "terrain"),
+        ("cascade", &profile, "J(t), over the edge before it"),
+    ] {
+        let files = Files::default()
+            .with("main.downlead", link(model, more))
+            .with("p.csv", table);
+        let s = Snapshot::load(&["main.downlead".to_owned()], &files);
+        let d = only(line(&s, "main.downlead", "hop talk"));
+        let _ = step(&d, title);
+        if model != "free-space" {
+            assert!(step(&d, "path loss by").value.ends_with("dB"), "{model}");
+        }
+    }
+    // without a need the level is derived, without heights what is missing is named
+    let s = load(&link("free-space", "distance 8 km"));
+    let d = only(line(&s, "main.downlead", "hop talk"));
+    assert!(d.title.starts_with("level at the receiver"), "{d:#?}");
+    let s = load(&link("free-space", "").replace("model free-space", "k-factor 1.333"));
+    let all = s.explain_line("main.downlead", 19);
+    assert!(
+        all.iter()
+            .any(|d| d.steps.iter().any(|x| x.title == "missing")),
+        "{all:#?}"
+    );
+}

@@ -1,11 +1,13 @@
 //! Code actions: quick fixes of findings, then what can be done with the text at the cursor.
 
+mod accept;
 mod assume;
 mod bench;
 mod convert;
 mod inverse;
 mod mends;
 mod parts;
+mod write;
 
 use downlead_base::Span;
 use downlead_eval::Snapshot;
@@ -21,6 +23,10 @@ fn local(placed: &Placed, f: &Finding) -> Span {
         f.span.start.saturating_sub(placed.start),
         f.span.end.saturating_sub(placed.start),
     )
+}
+
+fn touches(f: &Finding, range: Span) -> bool {
+    f.span.start <= range.end && range.start <= f.span.end
 }
 
 /// What can be done about a range of a document.
@@ -45,15 +51,19 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     );
     let mut out: Vec<Action> = all
         .iter()
-        .filter(|f| f.span.start <= range.end && range.start <= f.span.end)
+        .filter(|f| touches(f, range))
         .flat_map(|f| {
             let mut list = f.fixes.clone();
             mends::of(s, doc, f, &mut list);
             bench::mends(s, doc, f, &mut list);
+            write::missing(s, doc, f, &mut list);
             list
         })
         .collect();
     inverse::questions(s, doc, range, &mut out);
+    for f in all.iter().filter(|f| touches(f, range)) {
+        accept::offer(s, doc, f, &mut out);
+    }
     // a quick fix from the findings and one from here may be the same
     let mut seen: Vec<String> = Vec::new();
     out.retain(|a| {
@@ -66,6 +76,8 @@ pub fn code_actions(s: &Snapshot, doc: Doc, range: Span, c: &Config) -> Vec<Acti
     parts::extract(s, doc, range.start, &mut out);
     parts::inline(s, doc, range.start, &mut out);
     parts::define(s, doc, range.start, &mut out);
+    write::receive(s, doc, range.start, &mut out);
+    write::at_node(s, doc, range.start, c, &mut out);
     assume::explicit(s, doc, range, &mut out);
     bench::fitted(s, doc, range.start, &mut out);
     let fixes = fix_all(s, file, c);

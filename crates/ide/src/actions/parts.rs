@@ -3,11 +3,11 @@
 use downlead_base::Span;
 use downlead_eval::Snapshot;
 use downlead_station::model::PartKind;
-use downlead_syntax::{Placed, Stmt};
+use downlead_syntax::{Block, Item, Placed, Stmt};
 
-use crate::names::{Class, NameKind};
+use crate::names::{Class, NameKind, Piece};
 use crate::references::occurrences;
-use crate::resolve::{Named, local, pieces_of};
+use crate::resolve::{Def, Named, local, pieces_of};
 use crate::view::{
     Action, ActionKind, Doc, TextEdit, doc_text, indent, item_at, line_end, line_start, newline,
     path_at, tidy,
@@ -106,60 +106,12 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
         return;
     }
     let pieces = pieces_of(s, doc, &placed.item);
-    let named = line.atoms().get(1).filter(|a| {
-        pieces
-            .iter()
-            .any(|p| p.span == a.span && p.class == Class::Name(NameKind::Tag, true))
-    });
-    let taken: Vec<&str> = pieces
-        .iter()
-        .filter(|p| matches!(p.class, Class::Name(NameKind::Tag | NameKind::Place, _)))
-        .map(|p| placed.item.slice(p.span))
-        .collect();
-    let (tag, body) = match named {
-        Some(a) => (line.text(*a).to_owned(), line.slice(line.span()).to_owned()),
-        None => {
-            let Some(tag) = (1..1000)
-                .map(|n| format!("{}{n}", kind.tag()))
-                .find(|t| !taken.contains(&t.as_str()))
-            else {
-                return;
-            };
-            let whole = line.slice(line.span());
-            let rest = whole.get(kind.word().len()..).unwrap_or("");
-            let body = format!("{} {tag}{rest}", kind.word());
-            (tag, body)
-        }
+    let Some((tag, body)) = tagged(&placed.item, line, kind, &pieces) else {
+        return;
     };
-    // below the last part before the chain, or right above the first chain
     let Some(block) = station.block() else { return };
-    let anchor = block
-        .iter()
-        .filter(|x| {
-            x.keyword().and_then(PartKind::from_word).is_some() && x.span().end < chain.span().start
-        })
-        .last();
     let nl = newline(text);
-    let (at, before, after, pad) = match anchor {
-        Some(x) => {
-            let end = x.span().shift(placed.start);
-            (line_end(text, end.end), nl, "", indent(text, end.start))
-        }
-        None => {
-            let first = block
-                .iter()
-                .find(|x| x.keyword() == Some("chain"))
-                .unwrap_or(chain)
-                .span()
-                .shift(placed.start);
-            (
-                line_start(text, first.start),
-                "",
-                nl,
-                indent(text, first.start),
-            )
-        }
-    };
+    let (at, before, after, pad) = above_chains(text, placed.start, block, chain);
     let own = indent(text, span.start);
     let body = reindent(&body, own, pad, nl);
     let edits = vec![
@@ -179,6 +131,83 @@ pub(super) fn extract(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>
         ActionKind::Extract,
         tidy(edits),
     ));
+}
+
+/// The tag of a part and its text with that tag; a free one where it has none.
+fn tagged(
+    item: &Item,
+    line: Stmt<'_>,
+    kind: PartKind,
+    pieces: &[Piece],
+) -> Option<(String, String)> {
+    let named = line.atoms().get(1).filter(|a| {
+        pieces
+            .iter()
+            .any(|p| p.span == a.span && p.class == Class::Name(NameKind::Tag, true))
+    });
+    let whole = line.slice(line.span());
+    if let Some(a) = named {
+        return Some((line.text(*a).to_owned(), whole.to_owned()));
+    }
+    let taken: Vec<&str> = pieces
+        .iter()
+        .filter(|p| matches!(p.class, Class::Name(NameKind::Tag | NameKind::Place, _)))
+        .map(|p| item.slice(p.span))
+        .collect();
+    let tag = (1..1000)
+        .map(|n| format!("{}{n}", kind.tag()))
+        .find(|t| !taken.contains(&t.as_str()))?;
+    let rest = whole.get(kind.word().len()..).unwrap_or("");
+    let body = format!("{} {tag}{rest}", kind.word());
+    Some((tag, body))
+}
+
+/// Where a part goes in a station: below the last part before the chain, or right above the first
+/// chain. The place, the text before and after the part, and the indentation.
+fn above_chains<'t>(
+    text: &'t str,
+    start: u32,
+    block: Block<'_>,
+    chain: Stmt<'_>,
+) -> (u32, &'t str, &'t str, &'t str) {
+    let nl = newline(text);
+    let anchor = block
+        .iter()
+        .filter(|x| {
+            x.keyword().and_then(PartKind::from_word).is_some() && x.span().end < chain.span().start
+        })
+        .last();
+    if let Some(x) = anchor {
+        let end = x.span().shift(start);
+        return (line_end(text, end.end), nl, "", indent(text, end.start));
+    }
+    let first = block
+        .iter()
+        .find(|x| x.keyword() == Some("chain"))
+        .unwrap_or(chain)
+        .span()
+        .shift(start);
+    (
+        line_start(text, first.start),
+        "",
+        nl,
+        indent(text, first.start),
+    )
+}
+
+/// The text of a part without its tag: `load DL1, rating 300 W` becomes `load, rating 300 W`.
+fn without_tag(d: &Def<'_>) -> String {
+    let whole = d.stmt.slice(d.stmt.span());
+    let at = d.name.start - d.stmt.span().start;
+    let len = d.name.len();
+    let head = whole.get(..at as usize).unwrap_or("").trim_end();
+    let tail = whole.get((at + len) as usize..).unwrap_or("");
+    let gap = if tail.trim_start().starts_with(',') {
+        ""
+    } else {
+        " "
+    };
+    format!("{head}{gap}{}", tail.trim_start())
 }
 
 /// Writes a part that one chain uses straight into that chain.
@@ -234,18 +263,7 @@ pub(super) fn inline(s: &Snapshot, doc: Doc, offset: u32, out: &mut Vec<Action>)
         out.push(refuse("other statements stand on its line".to_owned()));
         return;
     }
-    let whole = d.stmt.slice(d.stmt.span());
-    let at = d.name.start - d.stmt.span().start;
-    let len = d.name.len();
-    let head = whole.get(..at as usize).unwrap_or("").trim_end();
-    let tail = whole.get((at + len) as usize..).unwrap_or("");
-    let gap = if tail.trim_start().starts_with(',') {
-        ""
-    } else {
-        " "
-    };
-    // `load DL1, rating 300 W` becomes `load, rating 300 W`
-    let body = format!("{head}{gap}{}", tail.trim_start());
+    let body = without_tag(&d);
     let span = line.head_span().shift(placed.start);
     let body = reindent(
         body.trim_end(),

@@ -577,6 +577,13 @@ fn note(v: Verdict) -> String {
 
 /// `24.6 W, +0.02 dB ± 0.34 dB: agrees`.
 fn against(r: &LogRow) -> String {
+    if let Some(tag) = &r.older_than {
+        let read = match r.what {
+            Logged::Swr => format!("SWR {}", number(r.read, 2)),
+            _ => format!("{} {}", power(r.read), r.what.word()),
+        };
+        return format!("{read}, older than {tag}: not judged");
+    }
     match (r.what, r.difference_db, r.uncertainty_db, r.verdict) {
         (Logged::Swr, ..) => format!(
             "SWR {}, expected {}",

@@ -13,7 +13,18 @@ impl List<'_> {
     /// After the first word of a statement.
     pub(super) fn inside(&mut self) {
         let Some(last) = self.at.last() else { return };
+        if self.radiated() {
+            return;
+        }
         let kinds = self.at.kinds();
+        let in_station = self.at.cx == Context::Station;
+        if in_station && self.at.word() == "isolation" && self.isolated() {
+            return;
+        }
+        // a limit in decibels is one of a desense
+        if self.at.word() == "limit" && last.text == "dB" {
+            return self.words(1, &["desense"]);
+        }
         match last.kind {
             SyntaxKind::Number => return self.after_number(),
             // the rest of a value follows
@@ -146,6 +157,9 @@ impl List<'_> {
             NameKind::Tag if matches!(self.at.cx, Context::Session | Context::Readings) => {
                 self.tags()
             }
+            NameKind::Tag if self.at.cx == Context::Station && self.at.word() == "spot" => {
+                self.antennas();
+            }
             NameKind::Tag if self.at.cx == Context::Variant => {
                 if let Some(b) = self.base {
                     self.tags_of(b);
@@ -159,6 +173,7 @@ impl List<'_> {
                     self.chains_of(b);
                 }
             }
+            NameKind::Finding => self.codes(1),
             NameKind::Person => self.heard(NameKind::Person, CompletionKind::Person),
             NameKind::Class => self.heard(NameKind::Class, CompletionKind::Qualifier),
             NameKind::Question => self.heard(NameKind::Question, CompletionKind::Qualifier),

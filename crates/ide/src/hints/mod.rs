@@ -6,7 +6,9 @@
 mod aligned;
 mod lines;
 mod parts;
+mod radiated;
 mod rules;
+mod site;
 mod verdicts;
 
 use std::collections::BTreeMap;
@@ -79,7 +81,13 @@ impl<'s> HintsByItem<'s> {
         scopes
             .filter(move |x| Some(x.file()) == file)
             .flat_map(|x| x.items())
-            .filter(|item| !item.2.chains.is_empty() || item.2.session.is_some())
+            .filter(|item| {
+                let r = &item.2;
+                !r.chains.is_empty()
+                    || r.session.is_some()
+                    || r.link.is_some()
+                    || r.exposure.is_some()
+            })
             .filter_map(|item| {
                 let whole = Loc::new(item.0.id, Span::new(0, item.0.len));
                 Some((self.view.place(whole)?.span.start, item))
@@ -107,6 +115,10 @@ impl<'s> HintsByItem<'s> {
         h.definitions(&result.chains);
         if h.c.hints.limits {
             h.rules(&result.chains);
+            h.spots_and_hops(&low.meaning, result);
+            if let Some(site) = &result.site {
+                h.site(site);
+            }
         }
         if let (Some(r), Meaning::Session(s)) = (&result.session, &low.meaning)
             && self.c.hints.readings

@@ -22,7 +22,7 @@ const FIXES: [&str; 43] = [
     r"unknown-cable: Write `rg-213`",
     r"unknown-connector: Write `n-pair`",
     r"unknown-device: Write `isolator-single`",
-    r"unknown-place: Write `mast`",
+    r"unknown-place: Define place `maast` | Write `mast`",
     r"missing-unit: Write `28 cm` | Write `28 km` | Write `28 m` | Write `28 mm`",
     r"unknown-unit: Write `W` (preferred)",
     r"levels-added: Write the powers in watts",

@@ -3,11 +3,13 @@
 //! Numbers in the pictures are the evaluation's; they are proved in crates `physics` and `eval`.
 //! Here it is proved that the right ones stand in the right places, and that edits do what they say.
 
+mod accept;
 mod actions;
 mod bench;
 mod case;
 mod compare;
 mod completion;
+mod desense;
 mod documents;
 mod fixes;
 mod format;
@@ -15,6 +17,7 @@ mod hints;
 mod hover;
 mod inline;
 mod names;
+mod radiated;
 mod robust;
 mod sessions;
 mod slips;
@@ -23,3 +26,4 @@ mod swatches;
 mod types;
 mod typing;
 mod unfinished;
+mod write;

@@ -976,3 +976,7 @@ impl Evaluation {
         }
     }
 }
+
+#[cfg(test)]
+#[path = "evaluate_tests.rs"]
+mod tests;

@@ -36,6 +36,13 @@ pub struct NoiseRange {
 }
 
 impl Surroundings {
+    /// Constants c and d of the median, dB above kT0b: `c - d log10(f/MHz)`.
+    #[must_use]
+    pub fn median(self) -> (f64, f64) {
+        let row = self.row();
+        (row.0, row.1)
+    }
+
     /// Constants c and d, deciles, range (ITU-R P.372, table of the man-made noise; its galactic noise).
     fn row(self) -> (f64, f64, (f64, f64), NoiseRange) {
         let range = |low: f64, high: f64| NoiseRange {

@@ -60,6 +60,7 @@ pub fn report(s: &Snapshot) -> Report {
     Report {
         schema: SCHEMA,
         stations,
+        links: super::link::links(s).links,
         diagnostics,
     }
 }
@@ -99,7 +100,7 @@ pub fn stations(
                     .exposure
                     .as_deref()
                     .map(|e| super::exposure::exposure(places, st, e)),
-                site: result.site.as_deref().map(super::site::site),
+                site: result.site.as_deref().map(|s| super::site::site(places, s)),
             }),
             _ => loose.chains.extend(chains("")),
         }
@@ -298,6 +299,7 @@ fn log_row(r: &LogRow) -> LogRowReport {
         uncertainty_db: r.uncertainty_db.and_then(finite),
         verdict: r.verdict.map(Into::into),
         instrument: r.instrument.as_ref().map(ToString::to_string),
+        older_than: r.older_than.as_ref().map(ToString::to_string),
     }
 }
 

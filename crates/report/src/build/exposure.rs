@@ -1,13 +1,17 @@
 //! From the exposure at spots to its shape.
 
-use downlead_eval::exposure::{Exposure, ExposureVerdict, KeepClear, Source, SpotResult};
+use downlead_eval::exposure::{
+    Exposure, ExposureVerdict, KeepClear, NotJudged, Refused, Source, SpotResult,
+};
 use downlead_eval::{Places, Scope};
 use downlead_quantity::number;
 use downlead_station::model::{Meaning, SpotAt, Station};
 
-use crate::shape::exposure::{ExposureReport, KeepClearReport, SourceReport, SpotReport, SpotStep};
+use crate::shape::exposure::{
+    ExposureReport, KeepClearReport, SourceReport, SpotNotJudged, SpotReport, SpotStep,
+};
 use crate::shape::word::Word;
-use crate::words::exposure::{CAUTIONS, refused, who};
+use crate::words::exposure::{CAUTIONS, who};
 
 /// The exposure of a station.
 pub(super) fn exposure(places: &Places<'_>, st: &Station, e: &Exposure) -> ExposureReport {
@@ -15,6 +19,17 @@ pub(super) fn exposure(places: &Places<'_>, st: &Station, e: &Exposure) -> Expos
         cautions: CAUTIONS,
         spots: e.spots.iter().map(|s| spot(places, st, s)).collect(),
         keep_clear: e.keep_clear.iter().map(keep_clear).collect(),
+        not_judged: e.not_judged.iter().map(|n| not_judged(places, n)).collect(),
+    }
+}
+
+fn not_judged(places: &Places<'_>, n: &NotJudged) -> SpotNotJudged {
+    let (file, _, line) = places.at(n.loc);
+    SpotNotJudged {
+        name: n.name.to_string(),
+        why: n.why.words(),
+        file,
+        line,
     }
 }
 
@@ -27,7 +42,7 @@ fn keep_clear(k: &KeepClear) -> KeepClearReport {
         computed_m: d.map(|d| d.computed_m),
         with_uncertainty_m: d.map(|d| d.upper_m),
         keep_m: d.map(|d| d.keep_m),
-        missing: k.distance.as_ref().err().map(refused),
+        missing: k.distance.as_ref().err().map(Refused::words),
     }
 }
 
@@ -88,6 +103,7 @@ fn source(s: &Source) -> SourceReport {
         uncertainty_db: s.uncertainty_db,
         distance_m: s.distance_m,
         zone: s.fraction.map(|_| if s.near { "near" } else { "far" }),
+        down_db: Some(s.down_db).filter(|d| *d > 0.0),
         density_w_m2: s.density_w_m2,
         electric_v_m: s.electric_v_m,
         cylinder_w_m2: s.cylinder_w_m2,
@@ -99,7 +115,7 @@ fn source(s: &Source) -> SourceReport {
         confidence: s.cite.as_ref().map(|c| c.1.word()),
         share: s.fraction,
         counts: s.counts,
-        refused: s.refused.as_ref().map(refused),
+        refused: s.refused.as_ref().map(Refused::words),
     }
 }
 
@@ -116,21 +132,33 @@ pub(super) fn of_station<'s>(scope: &'s Scope, name: &str) -> Option<&'s Exposur
 pub(super) fn steps(old: Option<&Exposure>, new: Option<&Exposure>) -> Vec<SpotStep> {
     let list = |e: Option<&'_ Exposure>| e.map_or_else(Vec::new, |e| e.spots.to_vec());
     let (was, is) = (list(old), list(new));
+    // a spot that is there and of which nothing can be said any more is not gone
+    let open = |e: Option<&Exposure>, name: &str| {
+        e.is_some_and(|e| e.not_judged.iter().any(|n| *n.name == *name))
+    };
     let same = |a: &SpotResult, b: &SpotResult| a.name == b.name && a.set == b.set;
     let step = |a: Option<&SpotResult>, b: Option<&SpotResult>| {
         let one = a.or(b)?;
-        let verdict = [a.map(|s| s.verdict), b.map(|s| s.verdict)];
+        let of = |s: Option<&SpotResult>, e: Option<&Exposure>| match s {
+            Some(s) => Some((s.verdict, s.sure_verdict())),
+            None if open(e, &one.name) => {
+                Some((ExposureVerdict::CannotJudge, ExposureVerdict::CannotJudge))
+            }
+            None => None,
+        };
+        let verdict = [of(a, old), of(b, new)];
         Some(SpotStep {
             name: one.name.to_string(),
             set: one.set.to_string(),
             sum: [a.and_then(|s| s.sum), b.and_then(|s| s.sum)],
             // the worst comes first; one that is gone or new is no worse than one of which nothing was known
-            worse: match verdict {
+            worse: match verdict.map(|v| v.map(|v| v.1)) {
                 [Some(a), Some(b)] => b < a,
                 [None, Some(b)] => b == ExposureVerdict::NotMet,
                 _ => false,
             },
-            verdict: verdict.map(|v| v.map(Word)),
+            over: verdict[1].is_some_and(|v| v.1 == ExposureVerdict::NotMet),
+            verdict: verdict.map(|v| v.map(|v| Word(v.0))),
         })
     };
     let kept = is

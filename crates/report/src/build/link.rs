@@ -1,12 +1,13 @@
 //! The shape of links.
 
-use downlead_eval::link::{HopResult, Judged, LEFT_OUT, Modelled, TerrainResult};
+use downlead_eval::link::{HopResult, Judged, LEFT_OUT, LinkResult, Modelled, TerrainResult};
 use downlead_eval::{Places, Snapshot};
 use downlead_quantity::w_to_dbm;
-use downlead_station::model::Meaning;
+use downlead_station::model::{Link, Meaning};
 
 use crate::shape::link::{
-    CoverageReport, HopReport, JudgedReport, LinkReport, Links, ModelReport, SCHEMA, TerrainReport,
+    CoverageReport, HopNotJudged, HopReport, JudgedReport, LinkReport, Links, ModelReport, SCHEMA,
+    TerrainReport,
 };
 use crate::shape::word::Word;
 
@@ -19,22 +20,37 @@ pub fn links(s: &Snapshot) -> Links {
         let (Meaning::Link(l), Some(found)) = (&low.meaning, &r.link) else {
             return None;
         };
-        let (file, _, line) = places.at(l.loc);
-        Some(LinkReport {
-            name: l.name.text.to_string(),
-            title: l.title.as_ref().map(ToString::to_string),
-            file,
-            line,
-            k_factor: found.k,
-            profile_m: found.profile.iter().map(|p| [p.0, p.1]).collect(),
-            hops: found.hops.iter().map(|h| hop(&places, h)).collect(),
-            assumed: found.assumed.iter().map(|a| a.words().to_owned()).collect(),
-            left_out: LEFT_OUT.iter().map(|&w| w.to_owned()).collect(),
-        })
+        Some(link(&places, l, found))
     });
     Links {
         schema: SCHEMA,
         links: links.collect(),
+    }
+}
+
+/// One link.
+#[must_use]
+pub fn link(places: &Places<'_>, l: &Link, found: &LinkResult) -> LinkReport {
+    let (file, _, line) = places.at(l.loc);
+    LinkReport {
+        name: l.name.text.to_string(),
+        title: l.title.as_ref().map(ToString::to_string),
+        file,
+        line,
+        k_factor: found.k,
+        profile_m: found.profile.iter().map(|p| [p.0, p.1]).collect(),
+        hops: found.hops.iter().map(|h| hop(places, h)).collect(),
+        not_judged: found
+            .not_judged
+            .iter()
+            .map(|h| HopNotJudged {
+                hop: h.hop.to_string(),
+                why: h.why.words(),
+                line: places.at(h.loc).2,
+            })
+            .collect(),
+        assumed: found.assumed.iter().map(|a| a.words().to_owned()).collect(),
+        left_out: LEFT_OUT.iter().map(|&w| w.to_owned()).collect(),
     }
 }
 
@@ -54,6 +70,7 @@ fn hop(places: &Places<'_>, h: &HopResult) -> HopReport {
         path_loss_db: h.loss_db(),
         models: h.models.iter().map(model).collect(),
         terrain: h.terrain.as_ref().map(terrain),
+        patterns_db: [h.patterns.0, h.patterns.1].map(|t| t.map(|t| t.down_db)),
         gain_dbi: h.gain_dbi,
         receive_loss_db: h.receive_loss_db,
         level_dbm: h.level_dbm,

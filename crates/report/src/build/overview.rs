@@ -7,7 +7,8 @@ use downlead_eval::result::{BandResult, ChainResult, LimitResult, Verdict};
 use downlead_eval::{Evaluated, Places, Snapshot};
 use downlead_station::model::{Basis, Chain, Direction, Meaning, Node, PartData, Station, Step};
 
-use crate::shape::overview::{OverviewRow, Standing};
+use super::overview_more::{of_link, of_spots, of_station};
+use crate::shape::overview::{OverviewRow, RowKind, Standing};
 
 /// The rows of all named files of a snapshot. Names lead from its root to the files.
 #[must_use]
@@ -28,7 +29,11 @@ pub fn rows(s: &Snapshot) -> Vec<OverviewRow> {
         };
         let first = out.len();
         for item in scope.items() {
+            let own = out.len();
             of_item(&places, &file.path, item, &mut out);
+            of_spots(&places, &file.path, item, &mut out);
+            of_station(scope.env(), item, &mut out[own..]);
+            out.extend(of_link(&places, &file.path, item));
         }
         let own: Vec<_> = found.iter().filter(|f| f.0 == file.path).collect();
         let count = |least| own.iter().filter(|f| f.2 == least).count();
@@ -58,6 +63,16 @@ pub fn rows(s: &Snapshot) -> Vec<OverviewRow> {
 
 fn broken(file: &str, line: u32, message: String) -> OverviewRow {
     OverviewRow {
+        verdict: Standing::Error,
+        errors: 1,
+        message: Some(message),
+        ..empty(file, line, RowKind::File)
+    }
+}
+
+/// A row of which nothing is known yet.
+pub(super) fn empty(file: &str, line: u32, kind: RowKind) -> OverviewRow {
+    OverviewRow {
         file: file.to_owned(),
         line,
         station: String::new(),
@@ -68,15 +83,21 @@ fn broken(file: &str, line: u32, message: String) -> OverviewRow {
         limit_w: None,
         quantity: None,
         cite: None,
-        verdict: Standing::Error,
+        verdict: Standing::NoLimit,
         margin_db: None,
         uncertainty_db: None,
         newest_reading: None,
         age_days: None,
-        errors: 1,
+        errors: 0,
         warnings: 0,
         codes: Vec::new(),
-        message: Some(message),
+        message: None,
+        kind,
+        what: None,
+        share: None,
+        under: Vec::new(),
+        classes: Vec::new(),
+        beside: Vec::new(),
     }
 }
 
@@ -147,9 +168,6 @@ fn of_band(
     });
     let worst = worst.map(|x| x.0);
     OverviewRow {
-        file: file.to_owned(),
-        line: places.line(c.loc),
-        station: String::new(),
         chain: places.text(c.name).to_owned(),
         band: b.band.to_string(),
         frequency_hz: Some(b.hz),
@@ -160,12 +178,7 @@ fn of_band(
         verdict,
         margin_db: worst.map(|l| l.margin_db),
         uncertainty_db: worst.map(|l| l.uncertainty_db).or(b.uncertainty_db),
-        newest_reading: None,
-        age_days: None,
-        errors: 0,
-        warnings: 0,
-        codes: Vec::new(),
-        message: None,
+        ..empty(file, places.line(c.loc), RowKind::Band)
     }
 }
 

@@ -112,7 +112,7 @@ fn station(s: &StationDiff, out: &mut Vec<Remark>) {
         add("station-changed", Weight::Warning, message, &[what]);
     }
     for spot in &s.spots {
-        let (rule, weight) = match (spot.worse, spot.over()) {
+        let (rule, weight) = match (spot.worse, spot.over) {
             (true, true) => ("verdict-fell", Weight::Error),
             (true, false) => ("verdict-fell", Weight::Warning),
             (false, _) => ("exposure-moved", Weight::Warning),

@@ -1,12 +1,13 @@
 //! What the carriers of a site do to the receive channels of a station.
 
+use downlead_eval::Places;
 use downlead_eval::site::{HIGHEST_ORDER, Neighbours, SiteResult};
 
 use crate::shape::site::{ChannelReport, HitReport, NotSearchedReport, ReceiverReport, SiteReport};
 use crate::shape::word::Word;
 
 /// The site of a station.
-pub(super) fn site(s: &SiteResult) -> SiteReport {
+pub(super) fn site(places: &Places<'_>, s: &SiteResult) -> SiteReport {
     let (mut beside, mut alone_by) = (Vec::new(), None);
     match &s.neighbours {
         Neighbours::Beside(names) => beside.extend(names.iter().map(ToString::to_string)),
@@ -60,5 +61,7 @@ pub(super) fn site(s: &SiteResult) -> SiteReport {
         order_lowered: s.order < HIGHEST_ORDER,
         products: s.products,
         intermodulation: hits.collect(),
+        isolations: super::desense::isolations(places, s),
+        desense: super::desense::desense(places, s),
     }
 }

@@ -9,7 +9,6 @@ use downlead_station::model::{Meaning, Node, Variant};
 use super::compare::compare;
 use crate::shape::compare::{BandChange, Comparison, SAME_DB};
 use crate::shape::diff::StepDiff;
-use crate::shape::exposure::SpotStep;
 use crate::shape::variants::{
     ASSUMED, ClauseState, SCHEMA, StateReport, VariantChain, VariantReport, Variants,
 };
@@ -39,7 +38,7 @@ pub fn variants(s: &Snapshot, file: usize, shown: &str, names: &[String]) -> Var
         file: shown.to_owned(),
         assumed: ASSUMED,
         not_met: chains().any(not_met)
-            || spots().any(SpotStep::over)
+            || spots().any(|s| s.over)
             || list.iter().any(|v| v.refused.is_some()),
         worse: chains().any(|c| c.worse)
             || spots().any(|s| s.worse)

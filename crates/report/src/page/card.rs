@@ -48,7 +48,7 @@ fn footing(c: &Card) -> String {
 }
 
 /// `30.4 to 33.6 W`: both ends in the same unit.
-fn span(p: &TestPoint) -> String {
+pub(super) fn span(p: &TestPoint) -> String {
     let (Some(low), Some(high)) = (p.low_w, p.high_w) else {
         return String::new();
     };

@@ -86,6 +86,9 @@ pub fn page(report: &Report, with: With) -> Document {
     if first {
         warnings(&mut doc, &report.diagnostics);
     }
+    for l in &report.links {
+        super::link::link(&mut doc, l);
+    }
     if with.findings {
         findings(&mut doc, &report.diagnostics);
     }

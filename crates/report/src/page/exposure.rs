@@ -138,8 +138,21 @@ fn spots(doc: &mut Document, e: &ExposureReport) {
                 "a transmitter is on one band at a time: its largest share counts".into(),
             ));
         }
+        let down = s.sources.iter().filter_map(|x| {
+            let db = downlead_quantity::db(x.down_db?);
+            Some(format!("{} {db} below its peak", words::who(x)))
+        });
+        let down: Vec<String> = down.collect();
+        if !down.is_empty() {
+            facts.push(("pattern", down.join(", ").into()));
+        }
         facts.extend(s.assumptions.iter().map(|a| ("assumed", (*a).into())));
         doc.facts(facts);
+    }
+    for s in &e.not_judged {
+        let place = Place::new(&s.file, s.line);
+        doc.heading(3, words::called(s), Some(place));
+        doc.push(Block::Note(Level::Warning, words::not_judged(s).into()));
     }
     let rows: Vec<&KeepClearReport> = e.keep_clear.iter().collect();
     if !rows.is_empty() {

@@ -4,7 +4,7 @@ use downlead_quantity::{db, frequency, number};
 
 use super::note;
 use crate::document::{Block, Document, Level, Place, Text};
-use crate::shape::link::{HopReport, JudgedReport, LinkReport, Links, TerrainReport};
+use crate::shape::link::{HopNotJudged, HopReport, JudgedReport, LinkReport, Links, TerrainReport};
 use crate::words::figure::counted;
 
 /// The page.
@@ -28,7 +28,15 @@ pub fn page(all: &Links) -> Document {
     let mut answers: Vec<Text> = hops
         .map(|(l, h)| format!("{}, {} to {}: {}", l.name, h.from, h.to, verdict(h)).into())
         .collect();
-    let none = all.links.iter().filter(|l| l.hops.is_empty());
+    let open = all
+        .links
+        .iter()
+        .flat_map(|l| l.not_judged.iter().map(move |h| (l, h)));
+    answers.extend(open.map(|(l, h)| format!("{}, {}: {}", l.name, h.hop, not_judged(h)).into()));
+    let none = all
+        .links
+        .iter()
+        .filter(|l| l.hops.is_empty() && l.not_judged.is_empty());
     answers.extend(none.map(|l| format!("{}: no hop could be computed", l.name).into()));
     doc.heading(1, counted(all.links.len(), "link"), None);
     doc.push(Block::List(answers));
@@ -72,12 +80,22 @@ fn verdict(h: &HopReport) -> String {
     }
 }
 
-fn link(doc: &mut Document, l: &LinkReport) {
+fn not_judged(h: &HopNotJudged) -> String {
+    format!("not judged: {}", h.why)
+}
+
+/// The section of one link.
+pub fn link(doc: &mut Document, l: &LinkReport) {
     let at = Place::new(&l.file, l.line);
     let title = l.title.as_ref().map_or(String::new(), |t| format!(", {t}"));
     doc.heading(2, format!("{}{title}", l.name), Some(at));
     for h in &l.hops {
         hop(doc, l, h);
+    }
+    for h in &l.not_judged {
+        let at = Place::new(&l.file, h.line);
+        doc.heading(3, h.hop.clone(), Some(at));
+        doc.push(Block::Note(Level::Warning, not_judged(h).into()));
     }
     let each = |word: &'static str, all: &[String]| -> Vec<(&'static str, Text)> {
         all.iter().map(|a| (word, a.as_str().into())).collect()
@@ -112,6 +130,18 @@ fn hop(doc: &mut Document, l: &LinkReport, h: &HopReport) {
         terrain(&mut facts, l, t);
     }
     path(&mut facts, h);
+    let ends = ["sending", "receiving"].into_iter().zip(h.patterns_db);
+    let taken: Vec<String> = ends
+        .filter_map(|(end, db)| {
+            Some(format!(
+                "{} below the peak of the {end} antenna",
+                tenth(db?)
+            ))
+        })
+        .collect();
+    if !taken.is_empty() {
+        facts.push(("pattern", taken.join(", ").into()));
+    }
     if let Some(level) = h.level_dbm {
         let gain = h
             .gain_dbi

@@ -4,12 +4,13 @@ use downlead_quantity::{db, power};
 
 use super::note;
 use crate::document::{Block, Column, Document, Level, Place, Run, Sign, Table, Text};
-use crate::shape::overview::{Overview, OverviewRow, Standing};
+use crate::shape::overview::{Overview, OverviewRow, RowKind, Standing};
+use crate::words::exposure::share;
 use crate::words::figure::counted;
 
 static ROWS: &[Column<OverviewRow>] = &[
     Column::left("station", |r| name(r).into()),
-    Column::left("band", |r| (&r.band).into()),
+    Column::left("band", |r| subject(r).into()).shrink(24),
     Column::right("MHz", |r: &OverviewRow| {
         let mhz = r.frequency_hz.map(|f| format!("{}", f / 1e6));
         mhz.unwrap_or_default().into()
@@ -48,7 +49,23 @@ fn name(r: &OverviewRow) -> String {
     }
 }
 
+/// The band; of a spot or a hop what it is.
+fn subject(r: &OverviewRow) -> String {
+    match &r.what {
+        Some(what) => format!("{} {what}", r.kind.word()),
+        None => r.band.clone(),
+    }
+}
+
 fn limit(r: &OverviewRow) -> String {
+    match (r.kind, &r.cite) {
+        (RowKind::Spot, Some(set)) => {
+            let sum = r.share.map_or_else(|| "no sum".to_owned(), share);
+            return format!("{sum} of {set}");
+        }
+        (RowKind::Hop, Some(criterion)) => return criterion.clone(),
+        _ => {}
+    }
     let Some(w) = r.limit_w else {
         return r.message.clone().unwrap_or_default();
     };
@@ -62,9 +79,11 @@ fn limit(r: &OverviewRow) -> String {
 fn verdict(r: &OverviewRow) -> Text {
     let sign = match r.verdict {
         Standing::Met => Sign::Good,
-        Standing::CannotTell | Standing::NotJudged | Standing::NoRule | Standing::IfAllocated => {
-            Sign::Open
-        }
+        Standing::CannotTell
+        | Standing::NotJudged
+        | Standing::NoRule
+        | Standing::IfAllocated
+        | Standing::MetAlone => Sign::Open,
         Standing::NotMet | Standing::Error => Sign::Bad,
         Standing::NoLimit => return r.verdict.words().into(),
     };

@@ -36,10 +36,15 @@ pub fn page(all: &Report) -> Document {
 pub(super) fn stated(doc: &mut Document, s: &StationReport) {
     if s.site
         .as_ref()
-        .is_some_and(|x| x.alone || !x.beside.is_empty())
+        .is_some_and(|x| x.alone || !x.beside.is_empty() || limited(x))
     {
         section(doc, s);
     }
+}
+
+/// Whether it states a limit of a desense.
+fn limited(x: &SiteReport) -> bool {
+    x.desense.iter().any(|d| d.limit_db.is_some())
 }
 
 fn section(doc: &mut Document, s: &StationReport) {
@@ -55,6 +60,7 @@ fn section(doc: &mut Document, s: &StationReport) {
     }
     doc.facts(facts(site));
     note(doc, words::CAUTION.to_owned());
+    super::desense::section(doc, site);
 }
 
 fn receivers() -> [Column<ReceiverReport>; 4] {

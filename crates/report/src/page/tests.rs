@@ -150,6 +150,7 @@ pub(crate) fn made() -> Report {
     Report {
         schema: SCHEMA,
         stations: vec![station],
+        links: Vec::new(),
         diagnostics: Vec::new(),
     }
 }
@@ -393,6 +394,7 @@ fn an_empty_report_says_so() {
     let empty = Report {
         schema: SCHEMA,
         stations: Vec::new(),
+        links: Vec::new(),
         diagnostics: Vec::new(),
     };
     assert!(plain(&empty).starts_with("No chain"));

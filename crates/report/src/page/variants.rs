@@ -5,7 +5,6 @@ use downlead_quantity::{db, decibel_signed, power};
 
 use super::{caution, note};
 use crate::document::{Block, Column, Document, Level, Place, Table, Text};
-use crate::shape::exposure::SpotStep;
 use crate::shape::variants::{ClauseState, StateReport, VariantChain, VariantReport, Variants};
 use crate::words::exposure;
 use crate::words::figure::counted;
@@ -141,6 +140,57 @@ pub fn page(v: &Variants) -> Document {
     doc
 }
 
+/// The conclusion alone: each variant by its worst clause.
+#[must_use]
+pub fn answers(v: &Variants) -> Document {
+    let mut doc = Document {
+        title: "Variants".to_owned(),
+        widest: None,
+        blocks: Vec::new(),
+    };
+    conclusion(v, &mut doc);
+    let all = v.variants.iter().filter(|x| x.refused.is_none());
+    let list: Vec<Text> = all.map(answer).collect();
+    if !list.is_empty() {
+        doc.push(Block::List(list));
+    }
+    doc
+}
+
+/// `no-isolator: ? cannot tell, +0.49 dB; tso-14-0093 clause 4, talk-out on 2m`.
+fn answer(x: &VariantReport) -> Text {
+    let of = |c: &'_ VariantChain| {
+        let limits = c
+            .variant
+            .as_ref()
+            .map_or_else(Vec::new, |s| s.limits.clone());
+        limits
+            .into_iter()
+            .map(|l| (l, format!("{} on {}", c.name, c.band)))
+            .collect::<Vec<_>>()
+    };
+    let margin = |c: &ClauseState| c.margin_db.unwrap_or(f64::INFINITY);
+    let worst = x.chains.iter().flat_map(of).min_by(|(a, _), (b, _)| {
+        (a.verdict.0.cmp(&b.verdict.0)).then(margin(a).total_cmp(&margin(b)))
+    });
+    let name = Text::from(format!("{} of {}: ", x.name, x.of));
+    match worst {
+        Some((c, place)) => {
+            let left = c
+                .margin_db
+                .map_or(String::new(), |m| format!(", {}", decibel_signed(m)));
+            let cite = if c.cite.is_empty() {
+                String::new()
+            } else {
+                format!("{}, ", c.cite)
+            };
+            name.and(c.verdict.0.run())
+                .plus(&format!("{left}; {cite}{place}"))
+        }
+        None => name.plus("no limit is compared"),
+    }
+}
+
 fn conclusion(v: &Variants, doc: &mut Document) {
     for x in &v.variants {
         if let Some(why) = &x.refused {
@@ -154,7 +204,7 @@ fn conclusion(v: &Variants, doc: &mut Document) {
         .filter(|x| {
             let states = x.chains.iter().filter_map(|c| c.variant.as_ref());
             let mut all = states.flat_map(|s| &s.limits);
-            all.any(|l| l.verdict.0 == RuleVerdict::NotMet) || x.spots.iter().any(SpotStep::over)
+            all.any(|l| l.verdict.0 == RuleVerdict::NotMet) || x.spots.iter().any(|s| s.over)
         })
         .map(|x| x.name.as_str())
         .collect();

@@ -9,6 +9,7 @@ use downlead_station::model::{Basis, Direction, LimitQuantity};
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::link::LinkReport;
 use super::rules::{RuleReport, StationRulesReport};
 use super::site::SiteReport;
 use super::word::{Cause, LimitVerdict, Point, PowerMode, ReadingVerdict, Slope, Wave, Word};
@@ -23,6 +24,8 @@ pub struct Report {
     pub schema: &'static str,
     /// Stations in the order of the files; chains outside a station belong to one named "".
     pub stations: Vec<StationReport>,
+    /// Links between stations, in the order of the files.
+    pub links: Vec<LinkReport>,
     /// All findings, in order of place.
     pub diagnostics: Vec<DiagnosticReport>,
 }
@@ -356,6 +359,9 @@ pub struct LogRowReport {
     /// Instrument.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub instrument: Option<String>,
+    /// Tag of a part before it that was installed after the row was read: it is not judged.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub older_than: Option<String>,
 }
 
 /// How the readings of a log move.

@@ -15,6 +15,21 @@ pub struct ExposureReport {
     pub spots: Vec<SpotReport>,
     /// Distances to keep from each antenna, all that feeds it on; what other antennas of the site add is not in them.
     pub keep_clear: Vec<KeepClearReport>,
+    /// Spots of which nothing can be said.
+    pub not_judged: Vec<SpotNotJudged>,
+}
+
+/// A spot of which nothing can be said.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct SpotNotJudged {
+    /// Its name; empty where that could not be read.
+    pub name: String,
+    /// Why.
+    pub why: &'static str,
+    /// File of its line.
+    pub file: String,
+    /// Its line, from 1.
+    pub line: u32,
 }
 
 /// A spot under one set of rules.
@@ -85,6 +100,9 @@ pub struct SourceReport {
     /// `far`, or `near`: nearer than 2 D²/λ, where the figure is an upper estimate.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub zone: Option<&'static str>,
+    /// How far the gain toward the spot is below the peak by the antenna's pattern, dB; absent where none counts.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub down_db: Option<f64>,
     /// Power density with reflection, W/m².
     #[serde(skip_serializing_if = "Option::is_none")]
     pub density_w_m2: Option<f64>,
@@ -150,8 +168,10 @@ pub struct SpotStep {
     pub sum: [Option<f64>; 2],
     /// What is said of it.
     pub verdict: [Option<Word<ExposureVerdict>>; 2],
-    /// True if the verdict is worse now.
+    /// True if the verdict is worse now, by clauses whose text is not of low confidence.
     pub worse: bool,
+    /// True if the limits are exceeded now, by clauses whose text is not of low confidence.
+    pub over: bool,
 }
 
 impl SpotStep {
@@ -164,11 +184,5 @@ impl SpotStep {
             [Some(a), Some(b)] if a > 0.0 => self.verdict[0] != self.verdict[1] || moved([a, b]),
             [a, b] => self.verdict[0] != self.verdict[1] || a != b,
         }
-    }
-
-    /// Whether a limit is exceeded now.
-    #[must_use]
-    pub fn over(&self) -> bool {
-        self.verdict[1].is_some_and(|v| v == ExposureVerdict::NotMet)
     }
 }

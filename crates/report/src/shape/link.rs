@@ -36,10 +36,23 @@ pub struct LinkReport {
     pub profile_m: Vec<[f64; 2]>,
     /// Its hops, each at each frequency that both chains have.
     pub hops: Vec<HopReport>,
+    /// Hops of which nothing can be computed.
+    pub not_judged: Vec<HopNotJudged>,
     /// What was taken because the text does not say it.
     pub assumed: Vec<String>,
     /// What is not taken into account.
     pub left_out: Vec<String>,
+}
+
+/// A hop of which nothing can be computed.
+#[derive(Clone, Debug, Serialize, JsonSchema)]
+pub struct HopNotJudged {
+    /// The two ends, or what the line says where it could not be read.
+    pub hop: String,
+    /// Why.
+    pub why: &'static str,
+    /// Line, from 1.
+    pub line: u32,
 }
 
 /// One hop at one frequency.
@@ -73,6 +86,8 @@ pub struct HopReport {
     pub models: Vec<ModelReport>,
     /// What the terrain does; null without a profile.
     pub terrain: Option<TerrainReport>,
+    /// What the patterns of the sending and of the receiving antenna take, dB; null where none counts.
+    pub patterns_db: [Option<f64>; 2],
     /// Gain of the receiving antenna, dBi.
     pub gain_dbi: Option<f64>,
     /// Loss of the receiving chain, dB.

@@ -24,13 +24,45 @@ pub enum Standing {
     NoLimit,
     /// All limits are met, some of them only where the service is allocated, which nothing says.
     IfAllocated,
+    /// The exposure at a spot is within the limits by this station alone: nothing says whether others stand on the site.
+    MetAlone,
     /// All limits are met.
     Met,
 }
 
+/// What a row is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, JsonSchema)]
+#[serde(rename_all = "kebab-case")]
+pub enum RowKind {
+    /// A station on a band.
+    Band,
+    /// A place where people can be, under a set of rules.
+    Spot,
+    /// A hop of a link.
+    Hop,
+    /// A file that cannot be read or computed.
+    File,
+}
+
+impl RowKind {
+    /// All of them.
+    pub const ALL: [RowKind; 4] = [RowKind::Band, RowKind::Spot, RowKind::Hop, RowKind::File];
+
+    /// Word of the JSON.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            RowKind::Band => "band",
+            RowKind::Spot => "spot",
+            RowKind::Hop => "hop",
+            RowKind::File => "file",
+        }
+    }
+}
+
 impl Standing {
     /// All of them, the worst first.
-    pub const ALL: [Standing; 8] = [
+    pub const ALL: [Standing; 9] = [
         Standing::Error,
         Standing::NotMet,
         Standing::CannotTell,
@@ -38,6 +70,7 @@ impl Standing {
         Standing::NoRule,
         Standing::NoLimit,
         Standing::IfAllocated,
+        Standing::MetAlone,
         Standing::Met,
     ];
 
@@ -52,6 +85,7 @@ impl Standing {
             Standing::NoRule => "no-rule",
             Standing::NoLimit => "no-limit",
             Standing::IfAllocated => "met-if-allocated",
+            Standing::MetAlone => "met-alone",
             Standing::Met => "met",
         }
     }
@@ -67,6 +101,7 @@ impl Standing {
             Standing::NoRule => "no rule",
             Standing::NoLimit => "no limit",
             Standing::IfAllocated => "met, if allocated",
+            Standing::MetAlone => "met by this station alone",
             Standing::Met => "met",
         }
     }
@@ -123,6 +158,20 @@ pub struct OverviewRow {
     /// What is wrong with a broken file.
     #[serde(skip_serializing_if = "Option::is_none")]
     pub message: Option<String>,
+    /// What the row is about.
+    pub kind: RowKind,
+    /// Name of the spot, or both ends of the hop.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub what: Option<String>,
+    /// Of a spot: the sum of the shares of the limits.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub share: Option<f64>,
+    /// Licences and rules that the station is under.
+    pub under: Vec<String>,
+    /// Its classes in them.
+    pub classes: Vec<String>,
+    /// Other stations on its site.
+    pub beside: Vec<String>,
 }
 
 /// All rows.

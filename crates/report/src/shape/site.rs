@@ -4,6 +4,7 @@ use downlead_eval::site::LeftOut;
 use schemars::JsonSchema;
 use serde::Serialize;
 
+use super::desense::{DesenseReport, IsolationReport};
 use super::word::Word;
 
 /// What the carriers of a site do to the receive channels of a station.
@@ -31,6 +32,10 @@ pub struct SiteReport {
     /// Carriers, harmonics and products that fall into a receive channel, the lowest orders first; of each channel 20 at
     /// most. Their level is not judged.
     pub intermodulation: Vec<HitReport>,
+    /// Isolation between antennas, as stated.
+    pub isolations: Vec<IsolationReport>,
+    /// Desense of each receive channel.
+    pub desense: Vec<DesenseReport>,
 }
 
 /// A carrier of a site.

@@ -8,6 +8,7 @@ use downlead_eval::licence::RuleVerdict;
 use downlead_eval::link::LinkVerdict;
 use downlead_eval::result::{CauseKind, Method, NodeKind, Verdict, measure};
 use downlead_eval::site::LeftOut;
+use downlead_eval::site::desense::DesenseVerdict;
 use downlead_station::model::{Basis, Direction, LimitQuantity};
 use downlead_station::session::ReadingKind;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
@@ -82,6 +83,7 @@ worded! {
     RuleVerdict: |v| v.word();
     ExposureVerdict: |v| v.word();
     LinkVerdict: |v| v.word();
+    DesenseVerdict: |v| v.word();
     Method: |m| m.word();
     Severity: |s| s.name();
     ReadingKind: |k| k.word();

@@ -184,6 +184,10 @@ fn readings<'a>() -> Vec<Field<Row<'a, Read<'a>>>> {
             Read::Logged(l, _) => l.line.into(),
         }),
         ("file", |r| (&r.0.chain.file).into()),
+        ("older_than", |r| match &r.1 {
+            Read::Alone(_) => None::<&String>.into(),
+            Read::Logged(_, x) => x.older_than.as_ref().into(),
+        }),
     ]
 }
 

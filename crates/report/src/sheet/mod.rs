@@ -4,19 +4,23 @@
 mod bench;
 mod card;
 mod chain;
+mod desense;
 mod exposure;
 mod link;
 mod overview;
 mod recall;
+mod paper;
 mod variants;
 mod verify;
 
 pub use bench::{BenchTable, bench};
 pub use card::card;
 pub use chain::{ChainTable, chain};
+pub use desense::desense;
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
 pub use recall::recall;
+pub use paper::{form, materials, site_sheet};
 pub use variants::variants;
 pub use verify::verify;

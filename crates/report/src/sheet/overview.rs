@@ -30,6 +30,12 @@ pub fn overview(o: &Overview) -> Result<String, csv::Error> {
         ("warnings", |r| r.warnings.into()),
         ("codes", |r| Value::Words(r.codes.join(" "))),
         ("message", |r| r.message.as_ref().into()),
+        ("kind", |r| r.kind.word().into()),
+        ("what", |r| r.what.as_ref().into()),
+        ("share", |r| r.share.into()),
+        ("under", |r| Value::Words(r.under.join(" "))),
+        ("classes", |r| Value::Words(r.classes.join(" "))),
+        ("beside", |r| Value::Words(r.beside.join(" "))),
     ];
     csv(fields, &o.rows)
 }

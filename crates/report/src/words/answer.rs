@@ -1,10 +1,12 @@
 //! The conclusion of a report in a few lines: what is radiated, whether limits are met, what is
 //! known worst.
 
+use downlead_eval::site::desense::DesenseVerdict;
 use downlead_quantity::{db, frequency, from_db, power, sig};
 use downlead_station::model::Direction;
 
 use super::chain::{NOT_KNOWN, quantity, typed};
+use super::desense;
 use super::exposure;
 use super::figure::counted;
 use super::rules;
@@ -12,7 +14,8 @@ use super::verdict::{Judged, text};
 use crate::document::{Answer, Place, Run, Sign, Text};
 use crate::shape::bench::VerdictCounts;
 use crate::shape::chain::{BandReport, ChainReport, LimitReport, StationReport, UnjudgedReport};
-use crate::shape::exposure::SpotReport;
+use crate::shape::desense::DesenseReport;
+use crate::shape::exposure::{SpotNotJudged, SpotReport};
 use crate::shape::rules::RuleReport;
 use crate::shape::word::{LimitVerdict, Point};
 
@@ -37,6 +40,10 @@ pub fn answers(station: &StationReport) -> Vec<Answer> {
     }
     let spots = station.exposure.iter().flat_map(|e| &e.spots);
     all.extend(spots.map(spot));
+    let open = station.exposure.iter().flat_map(|e| &e.not_judged);
+    all.extend(open.map(spot_not_judged));
+    let channels = station.site.iter().flat_map(|s| &s.desense);
+    all.extend(channels.filter_map(desensed));
     some(all)
 }
 
@@ -106,6 +113,66 @@ fn spot(s: &SpotReport) -> Ranked {
                 verdict,
                 s.set.clone().into(),
             ],
+            at: Some(Place::new(&s.file, s.line)),
+        },
+    }
+}
+
+/// A line a receive channel with a limit of a desense, or whose receiver is blocked.
+fn desensed(d: &DesenseReport) -> Option<Ranked> {
+    if d.verdict.0 == DesenseVerdict::NoLimit {
+        return None;
+    }
+    let allowed = match d.limit_db {
+        Some(l) => format!("of {}", db(l)),
+        None => String::new(),
+    };
+    let rise = match &d.together {
+        Some(t) => desense::rise(t),
+        None => "no noise known".to_owned(),
+    };
+    let verdict = Text(vec![d.verdict.0.run()]);
+    let source = d.limit_source.clone().unwrap_or_default();
+    let margin = d.limit_db.zip(d.together);
+    Some(Ranked {
+        sign: Some(d.verdict.0.sign()),
+        margin_db: margin.map_or(f64::NEG_INFINITY, |(l, t)| l - t.high_db),
+        answer: Answer {
+            cells: vec![
+                d.receiver.clone().into(),
+                "desense".into(),
+                format!("{rise} {allowed}").trim_end().into(),
+                Text::default(),
+                verdict.clone(),
+                source.clone().into(),
+            ],
+            short: vec![
+                format!("{} desense", d.receiver).into(),
+                format!("{rise} {allowed}").trim_end().into(),
+                verdict,
+                source.into(),
+            ],
+            at: Some(Place::new(&d.file, d.line)),
+        },
+    })
+}
+
+/// A line a spot of which nothing can be said.
+fn spot_not_judged(s: &SpotNotJudged) -> Ranked {
+    let verdict = Text(vec![Run::Verdict(Sign::Open, "not judged")]);
+    Ranked {
+        sign: Some(Sign::Open),
+        margin_db: f64::NEG_INFINITY,
+        answer: Answer {
+            cells: vec![
+                exposure::called(s).into(),
+                Text::default(),
+                Text::default(),
+                Text::default(),
+                verdict.clone(),
+                s.why.into(),
+            ],
+            short: vec![exposure::called(s).into(), s.why.into(), verdict],
             at: Some(Place::new(&s.file, s.line)),
         },
     }

@@ -401,9 +401,29 @@ pub fn log(l: &LogReport) -> Vec<String> {
     if !verdicts.is_empty() {
         first += &format!("; of the forward ones {verdicts}");
     }
+    first += &older(l);
     let mut out = vec![first];
     out.extend(l.trends.iter().filter_map(trend));
     out
+}
+
+/// `; 3 older than `IS1` are not judged`.
+fn older(l: &LogReport) -> String {
+    let mut lines: Vec<u64> = Vec::new();
+    let mut tag = "";
+    for r in &l.rows {
+        if let Some(t) = &r.older_than {
+            tag = t;
+            if !lines.contains(&r.log_line) {
+                lines.push(r.log_line);
+            }
+        }
+    }
+    match lines.len() {
+        0 => String::new(),
+        1 => format!("; 1 row is older than {tag} and is not judged"),
+        n => format!("; {n} rows are older than {tag} and are not judged"),
+    }
 }
 
 fn trend(t: &TrendReport) -> Option<String> {

@@ -21,7 +21,7 @@ table{border-collapse:collapse;margin:.5rem 0;font-variant-numeric:tabular-nums}
 th,td{text-align:left;padding:.15rem .6rem;border-bottom:1px solid #8886;vertical-align:top}
 th{font-weight:600;font-size:.85rem}.n{text-align:right;white-space:nowrap}
 .answer td{white-space:nowrap}td:last-child{min-width:9rem}.answer td:last-child{min-width:0}.span td{font-style:italic}
-dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.6rem 0}dt{opacity:.75}dd{margin:0}
+dl{display:grid;grid-template-columns:max-content 1fr;gap:.15rem 1rem;margin:.6rem 0}dt{opacity:.75}dd{margin:0;grid-column:2}
 .good{color:#17642a}.open{color:#7a4f00}.bad{color:#a3182c}
 @media(prefers-color-scheme:dark){.good{color:#7fd694}.open{color:#e8b35a}.bad{color:#ff8f9c}}
 .warn{border-left:3px solid currentColor;padding-left:.6rem;font-weight:600}
@@ -35,13 +35,77 @@ h1{break-before:page}h1:first-of-type{break-before:auto}h1,h2,h3{break-after:avo
 .good,.open,.bad{color:#000;font-weight:700}}
 ";
 
+/// For papers that are printed and hung up: black on white, and small enough that the sheet of a usual
+/// station is one page of A4 (297 mm) and of Letter (279 mm) alike.
+const PAPER: &str = "\
+:root{color-scheme:light}
+body{font:10pt/1.3 system-ui,sans-serif;color:#000;background:#fff;max-width:195mm;margin:1rem auto;padding:0 1rem}
+h1{font-size:14pt;margin:1.2rem 0 .3rem;border-bottom:2px solid #000}h2{font-size:10.5pt;margin:.7rem 0 .15rem}
+h1 small,h2 small{font-weight:400;font-size:8pt;margin-left:.6em}
+p{margin:.25rem 0}ul{margin:.2rem 0;padding-left:1.2rem}
+table{border-collapse:collapse;margin:.15rem 0;font-variant-numeric:tabular-nums}
+th,td{text-align:left;padding:.06rem .5rem;border-bottom:1px solid #999;vertical-align:top}
+th{font-weight:600;font-size:.85em}.n{text-align:right;white-space:nowrap}.span td{font-weight:600}
+dl{display:grid;grid-template-columns:max-content 1fr;gap:.05rem .8rem;margin:.3rem 0}dt{font-weight:600}dd{margin:0;grid-column:2}
+.warn{border:2px solid #000;padding:.2rem .5rem;font-weight:700}
+.good,.open,.bad{font-weight:700}
+@page{margin:9mm}
+@media print{body{font-size:7.5pt;line-height:1.17;max-width:none;margin:0;padding:0}h1{font-size:12pt;break-before:page;margin-top:0}h1:first-of-type{break-before:auto}
+h2{font-size:8.5pt;margin:.4rem 0 .1rem}h1,h2{break-after:avoid}tr,dt,dd{break-inside:avoid}thead{display:table-header-group}
+.roomy{font-size:9pt}.roomy h1{font-size:14pt}.roomy h2{font-size:10pt}}
+";
+
+/// Lines of a station that fit one page in the larger print, headings counted twice.
+const ROOMY: usize = 60;
+/// Characters of a line in that print.
+const WIDE: usize = 120;
+
 /// The whole page.
 #[must_use]
 pub fn html(doc: &Document) -> String {
+    styled(doc, STYLE, "")
+}
+
+/// A page to print and hang up, in black and white.
+#[must_use]
+pub fn paper(doc: &Document) -> String {
+    let class = if longest(doc) <= ROOMY {
+        " class=\"roomy\""
+    } else {
+        ""
+    };
+    styled(doc, PAPER, class)
+}
+
+/// Lines between two headings of the first level, at most.
+fn longest(doc: &Document) -> usize {
+    let mut most = 0;
+    let mut here = 0;
+    for b in &doc.blocks {
+        here += match b {
+            Block::Heading(1, ..) => {
+                most = most.max(here);
+                here = 0;
+                3
+            }
+            Block::Heading(..) => 2,
+            Block::Table(t) => t.lines.len() + 1,
+            Block::Facts(f) => f.iter().map(|x| 1 + x.1.plain().len() / WIDE).sum(),
+            Block::List(l) => l.len(),
+            Block::Answers(a) => a.len(),
+            Block::Figure { lines, .. } => lines.len(),
+            Block::Code(t) => t.lines().count(),
+            Block::Paragraph(_) | Block::Note(..) => 1,
+        };
+    }
+    most.max(here)
+}
+
+fn styled(doc: &Document, style: &str, class: &str) -> String {
     let mut out = format!(
         "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n\
          <meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n\
-         <title>{}</title>\n<style>\n{STYLE}</style>\n</head>\n<body>\n<main>\n",
+         <title>{}</title>\n<style>\n{style}</style>\n</head>\n<body{class}>\n<main>\n",
         escape(&doc.title)
     );
     doc.blocks.iter().for_each(|b| block(b, &mut out));
@@ -73,9 +137,12 @@ fn block(b: &Block, out: &mut String) {
             out.push_str("<dl>\n");
             let mut before = "";
             for (name, t) in all {
-                let shown = if *name == before { "" } else { name };
+                // one name, several things said of it
+                if *name != before {
+                    let _ = write!(out, "<dt>{}</dt>", escape(name));
+                }
                 before = name;
-                let _ = writeln!(out, "<dt>{}</dt><dd>{}</dd>", escape(shown), run(t));
+                let _ = writeln!(out, "<dd>{}</dd>", run(t));
             }
             writeln!(out, "</dl>")
         }
@@ -108,7 +175,7 @@ fn block(b: &Block, out: &mut String) {
 }
 
 fn answers(all: &[Answer], out: &mut String) {
-    out.push_str("<div class=\"wide\"><table class=\"answer\">\n<tbody>\n");
+    out.push_str("<div class=\"wide\" tabindex=\"0\"><table class=\"answer\">\n<tbody>\n");
     let most = all.iter().map(|a| a.cells.len()).max().unwrap_or(0);
     for a in all {
         let used = a.cells.iter().rposition(|c| !c.is_empty());
@@ -141,7 +208,7 @@ fn table(t: &Table, out: &mut String) {
         .collect();
     let _ = write!(
         out,
-        "<div class=\"wide\"><table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n"
+        "<div class=\"wide\" tabindex=\"0\"><table>\n<thead><tr>{heads}</tr></thead>\n<tbody>\n"
     );
     for line in &t.lines {
         let _ = match line {

@@ -263,7 +263,7 @@ impl<'a> Cx<'a> {
         let half = self.inherited(e).map(|(value, shape)| {
             // how far a level may be off is no level
             let dim = match q.dim {
-                Dim::Level => Dim::Decibel,
+                Dim::Level | Dim::SidebandNoise => Dim::Decibel,
                 d => d,
             };
             (Quantity { value, dim }, shape)

@@ -15,9 +15,47 @@ use super::word::capital;
 pub(super) const RADIO: std::ops::RangeInclusive<f64> = 1e3..=300e9;
 
 impl<'a> Cx<'a> {
+    /// `400 to 2000 MHz`, `400 MHz to 2000`: says that the unit belongs to both ends. False where that is not
+    /// what is wrong.
+    pub(crate) fn unit_on_one_end(&mut self, v: &Val, want: &[Dim]) -> bool {
+        let Some(up) = v.upper else { return false };
+        let bare = |d: Dim| d == Dim::Count;
+        let first = bare(v.q.dim) && want.contains(&up.dim);
+        let last = bare(up.dim) && want.contains(&v.q.dim);
+        if !(first || last) {
+            return false;
+        }
+        let text = self.text(v.loc.span);
+        let Some((low, high)) = text.split_once(" to ") else {
+            return false;
+        };
+        let (low, high) = (low.trim().to_owned(), high.trim().to_owned());
+        let unit = |s: &str| {
+            let n = s.find(|c: char| !(c.is_ascii_digit() || "+-.eE".contains(c)));
+            n.map_or(String::new(), |n| s[n..].trim().to_owned())
+        };
+        let right = match first {
+            true => format!("{low} {} to {high}", unit(&high)),
+            false => format!("{low} to {high} {}", unit(&low)),
+        };
+        let d = Diagnostic::new(
+            &codes::MISSING_UNIT,
+            v.loc,
+            "Both ends of a range have their unit.",
+        )
+        .at(format!("`{}` has no unit", if first { low } else { high }))
+        .fix(format!("write `{right}`"), v.loc, right)
+        .preferred();
+        self.push(d);
+        true
+    }
+
     /// Says that `v` is not what stands here. `what` is "a run's length", `example` "46 m".
     pub(crate) fn wrong_kind(&mut self, v: &Val, want: &[Dim], what: &str, example: &str) {
         let got = v.q.dim;
+        if self.unit_on_one_end(v, want) {
+            return;
+        }
         if got == Dim::Count && v.unit.is_none() {
             if self.bare_number_slip(v, want) || self.misspelt_unit(v, want) {
                 return;
@@ -216,7 +254,10 @@ impl<'a> Cx<'a> {
                     d if d == dim => h.value,
                     // a percentage of a level or gain is one of its power
                     Dim::Percent
-                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                        if matches!(
+                            dim,
+                            Dim::GainIsotropic | Dim::GainDipole | Dim::Level | Dim::SidebandNoise
+                        ) =>
                     {
                         let share = Tolerance {
                             half_width: h.value,
@@ -227,7 +268,10 @@ impl<'a> Cx<'a> {
                     }
                     Dim::Percent if dim != Dim::Temperature => h.value * v.q.value.abs(),
                     Dim::Decibel
-                        if matches!(dim, Dim::GainIsotropic | Dim::GainDipole | Dim::Level) =>
+                        if matches!(
+                            dim,
+                            Dim::GainIsotropic | Dim::GainDipole | Dim::Level | Dim::SidebandNoise
+                        ) =>
                     {
                         h.value
                     }

@@ -72,7 +72,7 @@ impl Val {
             Dim::Percent
                 if matches!(
                     self.q.dim,
-                    Dim::GainIsotropic | Dim::GainDipole | Dim::Level
+                    Dim::GainIsotropic | Dim::GainDipole | Dim::Level | Dim::SidebandNoise
                 ) =>
             {
                 DB_PER_RELATIVE * h.value

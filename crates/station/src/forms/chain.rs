@@ -42,6 +42,7 @@ pub(crate) static CHAIN_LINES: &[&Form] = &[
     &EXPECT,
     &LIMIT,
     &READINGS,
+    &super::accept::ACCEPT,
 ];
 
 slots! { enum Head { On, More, Direction } }
@@ -207,7 +208,16 @@ static EXPECT: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum Limit { Value, Quantity, Kind } }
+slots! { enum Limit { Value, Quantity, Kind, Desense } }
+/// What a limit of a desense does not have.
+const fn not_of_desense(slot: u64) -> Exclusive {
+    Exclusive {
+        slots: Limit::Desense.bit() | slot,
+        rule: "A limit is on a power or on a desense.",
+        instead: "Two limits are two lines.",
+    }
+}
+
 static LIMIT: Form = Form {
     word: "limit",
     also: &["licence", "maximum"],
@@ -216,6 +226,7 @@ static LIMIT: Form = Form {
     examples: &[
         "limit 30 W erp, \"licence clause 4\"",
         "limit 100 W output pep on 2m, \"clause 4\"",
+        "limit 1 dB desense, \"club rule 5\"",
     ],
     slots: &[
         &[
@@ -224,15 +235,28 @@ static LIMIT: Form = Form {
                 .says("the highest power", "30 W"),
             Slot::one_of(Limit::Quantity.id(), &w::RADIATED).says("which power", "erp"),
             Slot::one_of(Limit::Kind.id(), &w::POWER_KIND).says("the kind of power", "carrier"),
+            Slot::value_as(Limit::Desense.id(), &q::RATIO_DB, "desense").says(
+                "by how much the transmitters of the site may raise the noise of this receive chain",
+                "1 dB desense",
+            ),
         ],
         OF_LIMIT,
     ],
+    exclusive: &[
+        not_of_desense(Limit::Value.bit()),
+        not_of_desense(Limit::Quantity.bit()),
+        not_of_desense(Limit::Kind.bit()),
+    ],
     needs: &[
-        need(Limit::Value.bit(), "the limit follows"),
         need(
-            Limit::Quantity.bit(),
-            "a limit says which power it is on: erp, eirp or output",
+            Limit::Value.bit() | Limit::Desense.bit(),
+            "the limit follows",
         ),
+        Need {
+            when: Limit::Value.bit(),
+            one_of: Limit::Quantity.bit(),
+            what: "a limit says which power it is on: erp, eirp or output",
+        },
     ],
     ..Form::EMPTY
 };

@@ -3,11 +3,12 @@
 use super::bundle::{ABOUT_ALWAYS, ABOUT_FIGURE, FROM, MATCH, MATCH_FILE, ORIGINS, RATINGS, noise};
 use super::parts::{ONE_RATING_LINE, RETURN_LOSS_LINE, SWR_LINE};
 use super::quantity as q;
+use super::site::{BLOCKING, NOISES, OFFSET_IN_LINE, SIDEBAND_NOISE};
 use super::types::Takes::{File, OneOf, Rest, Then, Value};
 use super::types::{BLOCK, Block, Context, FileKind, Form, Slot, Subject, need, slots};
 use super::words as w;
 
-slots! { enum Tx { Power, Kind, Mode, Duty, Keyed, Foldback } }
+slots! { enum Tx { Power, Kind, Mode, Duty, Keyed, Foldback, Noise } }
 static TX_SLOTS: &[Slot] = &[
     Slot::value(Tx::Power.id(), &q::POWER)
         .first()
@@ -36,6 +37,16 @@ static TX_SLOTS: &[Slot] = &[
         "the SWR at which a transmitter turns itself down",
         "foldback swr 2",
     ),
+    Slot::word(
+        Tx::Noise.id(),
+        "noise",
+        &[Value(&q::SIDEBAND), OFFSET_IN_LINE[0], OFFSET_IN_LINE[1]],
+    )
+    .each()
+    .says(
+        "noise beside the carrier in 1 Hz, at an offset",
+        "noise -145 dBc/Hz ± 3 dB at 600 kHz",
+    ),
 ];
 
 /// A transmitter.
@@ -63,6 +74,7 @@ pub(crate) static TRANSMITTER: Form = Form {
             &DUTY_LINE,
             &KEYED_LINE,
             &FOLDBACK_LINE,
+            &SIDEBAND_NOISE,
             &BANDWIDTH_LINE,
         ],
     ),
@@ -111,10 +123,27 @@ macro_rules! figure_line {
 }
 figure_line! {
     DUTY_LINE "duty" SHARE "this line" "`duty` is followed by a percentage" "Mean over peak power while keyed." "35 %";
-    KEYED_LINE "keyed" SHARE "this line" "`keyed` is followed by a percentage" "Share of the time it is keyed." "50 %";
     BANDWIDTH_LINE "bandwidth" FREQUENCY "this line" "a bandwidth follows" "Width of what it sends, or of its receive channel." "12.6 kHz";
     EFFICIENCY_LINE "efficiency" SHARE "an efficiency" "a share follows" "Radiated over accepted power." "90 %";
 }
+
+static KEYED_LINE: Form = Form {
+    word: "keyed",
+    noun: "this line",
+    doc: "Share of the time it is keyed; of each such window where one is stated.",
+    examples: &["keyed 50 %", "keyed 50 % in 6 min"],
+    slots: &[
+        &[Slot::value(0, &q::SHARE)
+            .first()
+            .then(&[Then("in", &Value(&q::TIME))])
+            .says("share of the time it is keyed", "50 % in 6 min")],
+        ABOUT_ALWAYS,
+    ],
+    exclusive: ORIGINS,
+    needs: &[need(1, "`keyed` is followed by a percentage")],
+    once: true,
+    ..Form::EMPTY
+};
 
 static FOLDBACK_LINE: Form = Form {
     word: "foldback",
@@ -133,7 +162,7 @@ static FOLDBACK_LINE: Form = Form {
     ..Form::EMPTY
 };
 
-slots! { enum Rx { Level, For, Noise } }
+slots! { enum Rx { Level, For, Noise, Blocking } }
 static RX_SLOTS: &[Slot] = &[
     Slot::value(Rx::Level.id(), &q::SENSITIVITY)
         .first()
@@ -143,6 +172,16 @@ static RX_SLOTS: &[Slot] = &[
         "for 12 dB sinad",
     ),
     noise(Rx::Noise.id()),
+    Slot::word(
+        Rx::Blocking.id(),
+        "blocking",
+        &[Value(&q::LEVEL), OFFSET_IN_LINE[0], OFFSET_IN_LINE[1]],
+    )
+    .each()
+    .says(
+        "level of a carrier at an offset that it just withstands",
+        "blocking -25 dBm ± 3 dB at 600 kHz",
+    ),
 ];
 
 /// A receiver.
@@ -157,7 +196,7 @@ pub(crate) static RECEIVER: Form = Form {
     exclusive: ORIGINS,
     block: Block::Lines(
         Context::Receiver,
-        &[&SENSITIVITY_LINE, &NOISE_LINE, &BANDWIDTH_LINE],
+        &[&SENSITIVITY_LINE, &NOISE_LINE, &BLOCKING, &BANDWIDTH_LINE],
     ),
     ..Form::EMPTY
 };
@@ -216,7 +255,8 @@ pub(crate) static TRANSCEIVER: Form = Form {
             &KEYED_LINE,
             &FOLDBACK_LINE,
             &SENSITIVITY_LINE,
-            &NOISE_LINE,
+            &NOISES,
+            &BLOCKING,
             &BANDWIDTH_LINE,
         ],
     ),
@@ -234,7 +274,7 @@ const REALIZED: Slot = Slot::word(Antenna::Realized.id(), "realized", &[])
 /// An antenna.
 pub(crate) static ANTENNA: Form = Form {
     word: "antenna",
-    also: &["aerial"],
+    also: &["aerial", "dipole", "yagi", "collinear", "vertical", "whip"],
     noun: "an antenna",
     doc: "An antenna with its gain over isotropic (dBi) or a dipole (dBd).",
     examples: &[
@@ -279,6 +319,7 @@ pub(crate) static ANTENNA: Form = Form {
             &SWR_LINE,
             &HEIGHT_LINE,
             &SIZE_LINE,
+            &super::pattern::PATTERN,
             &ONE_RATING_LINE,
         ],
     ),
@@ -288,7 +329,7 @@ pub(crate) static ANTENNA: Form = Form {
 /// A dummy load.
 pub(crate) static LOAD: Form = Form {
     word: "load",
-    also: &["dummy", "termination"],
+    also: &["dummy", "termination", "terminator", "dummy-load"],
     noun: "a load",
     doc: "A dummy load, which ends a chain.",
     examples: &[

@@ -31,7 +31,7 @@ const MODELS: Set = Set {
 };
 
 /// What surrounds a receiving antenna.
-const AROUND: Set = Set {
+pub(super) const AROUND: Set = Set {
     words: &[
         word("city", "city, 0.3 MHz to 250 MHz"),
         word("residential", "residential area, 0.3 MHz to 250 MHz"),

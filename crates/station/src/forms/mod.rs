@@ -4,22 +4,25 @@
 //! grammars and the reference's tables are made from it. A block lists its own lines, so the same
 //! word can mean different things in different blocks.
 
+mod accept;
 mod bundle;
 mod cable;
 mod chain;
 mod dump;
 mod ends;
 pub(crate) mod exposure;
+pub(crate) mod form;
 mod instrument;
 mod link;
 mod offer;
 mod parts;
+pub(crate) mod pattern;
 mod quantity;
 mod reader;
 mod recalled;
 pub(crate) mod rules;
 mod session;
-mod site;
+pub(crate) mod site;
 mod text;
 mod top;
 mod types;
@@ -30,7 +33,7 @@ pub use dump::{inner, json, reference, word_list};
 pub use offer::{Offer, offers, open_slot};
 pub use reader::name_of;
 pub use reader::{Known, Met, Problem, Reader, Refusal, Role, Scope};
-pub use text::{mean, meant_statement, meant_word, signature};
+pub use text::{begun, mean, meant_statement, meant_word, signature};
 pub use types::{
     BLOCK, Begins, Block, Context, Exclusive, FileKind, Form, Many, NameKind, Need, Quantity, Set,
     Slot, Stands, Subject, Takes, Word,
@@ -65,6 +68,8 @@ static STATION_LINES: &[&Form] = &[
     &site::BESIDE,
     &exposure::SPOT,
     &site::ALONE,
+    &site::ISOLATION,
+    &site::SITE_NOISE,
     &ends::TRANSMITTER,
     &ends::RECEIVER,
     &ends::TRANSCEIVER,
@@ -89,6 +94,7 @@ static STATION_LINES: &[&Form] = &[
     &parts::PREAMPLIFIER,
     &ends::LOAD,
     &ends::ANTENNA,
+    &accept::ACCEPT,
 ];
 
 /// The statements at the left margin.
@@ -172,6 +178,10 @@ impl Block {
     /// The form of a line whose first word is this one; none if no line begins so.
     #[must_use]
     pub fn form(&self, word: Option<&str>) -> Option<&'static Form> {
+        // a finding can be accepted in every block, also among rows and in a variant
+        if word == Some(accept::ACCEPT.word) && !matches!(self, Block::None) {
+            return Some(&accept::ACCEPT);
+        }
         match self {
             Block::Lines(cx, lines) => {
                 let word = word?;

@@ -1,6 +1,7 @@
 //! What may come next in a statement: the reader runs up to the cursor, and what it would take
 //! there is offered.
 
+use downlead_quantity::{Dim, unit};
 use downlead_syntax::Stmt;
 
 use super::bundle::{ABOUT, FROM};
@@ -82,8 +83,13 @@ pub fn offers(form: &'static Form, stmt: Stmt<'_>, comma: bool, known: Known<'_>
             operands(std::slice::from_ref(*t), &mut out);
             return out;
         }
-        if let Begins::ValueAs(_, w) = slot.begins {
+        if let Begins::ValueAs(q, w) = slot.begins
+            && n == 0
+            && stmt.atoms().last().is_none_or(|a| stmt.text(*a) != w)
+        {
+            // another slot of such a value may be meant
             out.push(word(w, None, slot.doc, 1));
+            value_words(&r, q, &mut out);
             return out;
         }
         if !operands(slot.takes.get(n..).unwrap_or(&[]), &mut out) {
@@ -137,7 +143,12 @@ fn range_may_follow(end: &Ending, stmt: Stmt<'_>) -> bool {
         .last
         .is_some_and(|s| matches!(s.begins, Begins::Value(_)) || s.takes.iter().any(value));
     let last = stmt.atoms().last().and_then(|a| stmt.value(*a));
-    of_value && last.is_some_and(|v| v.upper().is_none() && v.tolerance().is_none())
+    // `on 30 MHz`, and not `on 2m`
+    let hertz = last
+        .and_then(|v| v.number()?.unit)
+        .is_some_and(|u| unit(u).dim == Dim::Frequency);
+    let of_bands = end.last.is_some_and(|s| s.takes.contains(&Takes::Bands)) && hertz;
+    (of_value || of_bands) && last.is_some_and(|v| v.upper().is_none() && v.tolerance().is_none())
 }
 
 /// The slot that the end of a statement's head belongs to, where its example or what it says helps
@@ -349,6 +360,7 @@ fn operands(takes: &'static [Takes], out: &mut Vec<Offer>) -> bool {
             Takes::Date => out.push(Offer::Date),
             Takes::File(k) => out.push(Offer::File(*k)),
             Takes::Hop => out.push(Offer::Name(NameKind::Chain)),
+            Takes::Antennas => out.push(Offer::Name(NameKind::Tag)),
             Takes::Rest | Takes::May(_) | Takes::Equals => {}
         }
         if !may {

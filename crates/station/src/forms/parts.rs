@@ -133,9 +133,9 @@ macro_rules! line {
         };
     };
 }
-line! { RUN "run" &["feeder", "feedline", "coax", "line"], "A main run of cable." "M1" }
-line! { JUMPER "jumper" &["patch"], "A short cable between devices." "J1" }
-line! { TAIL "tail" &["pigtail"], "A flexible cable at the end of a run." "T1" }
+line! { RUN "run" &["feeder", "feedline", "coax", "line", "mainline", "transmission-line"], "A main run of cable." "M1" }
+line! { JUMPER "jumper" &["patch", "patch-lead", "patch-cable", "lead"], "A short cable between devices." "J1" }
+line! { TAIL "tail" &["pigtail", "flylead"], "A flexible cable at the end of a run." "T1" }
 
 /// A piece of cable on the bench.
 pub(crate) static PIECE: Form = Form {
@@ -270,27 +270,27 @@ macro_rules! device {
     };
 }
 
-device! { PAD "pad" "a pad" &["attenuator"], ONE_WAY NETWORK "An attenuator."
+device! { PAD "pad" "a pad" &["attenuator", "att"], ONE_WAY NETWORK "An attenuator."
 ["pad P1 3 dB", "pad P1 from \"p1.s2p\""] [] }
-device! { FILTER "filter" "a filter" &["cavity"], ONE_WAY NETWORK "A filter."
+device! { FILTER "filter" "a filter" &["cavity", "bandpass", "notch", "lowpass", "highpass", "band-pass", "low-pass", "high-pass"], ONE_WAY NETWORK "A filter."
 ["filter F1 0.6 dB ± 0.1 dB, passes 144 MHz to 146 MHz", "filter F1 from \"f1.s2p\", accuracy 0.1 dB"] [] }
 device! { ISOLATOR "isolator" "an isolator" &[], WITH_ISOLATION DIRECTED "An isolator with its load."
 ["isolator IS1 0.55 dB ± 0.15 dB, isolation 25 dB", "isolator IS1 of isolator-single, reversed"]
 [ISOLATION_LINE, REVERSED_LINE] }
 device! { CIRCULATOR "circulator" "a circulator" &[], WITH_ISOLATION DIRECTED "A circulator."
 ["circulator CI1 0.4 dB, isolation 20 dB"] [ISOLATION_LINE, REVERSED_LINE] }
-device! { PROTECTOR "protector" "a protector" &["arrestor", "arrester", "lightning"], ONE_WAY NETWORK "A surge protector."
+device! { PROTECTOR "protector" "a protector" &["arrestor", "arrester", "lightning", "surge", "lightning-arrester", "lightning-arrestor", "lightning-protector", "surge-arrester", "surge-protector"], ONE_WAY NETWORK "A surge protector."
 ["protector SP1 0.1 dB to 0.2 dB, guess"] [] }
-device! { SWITCH "switch" "a switch" &["relay"], WITH_ISOLATION NETWORK "A switch or relay."
+device! { SWITCH "switch" "a switch" &["relay", "coax-relay", "coax-switch"], WITH_ISOLATION NETWORK "A switch or relay."
 ["switch SW1 0.1 dB", "switch SW1 { port a 0.1 dB, rejects 60 dB; port b 0.1 dB, rejects 60 dB }"]
 [PORT_LINE, ISOLATION_LINE] }
 device! { COUPLER "coupler" "a coupler" &["tap"], COUPLER_SLOTS DIRECTED "A directional coupler in the main line."
 ["coupler CP1 20 dB coupled, 0.3 dB"] [COUPLED_LINE, REVERSED_LINE] }
-device! { METER "meter" "a meter" &["wattmeter"], ONE_WAY NETWORK "A directional wattmeter left in the line."
+device! { METER "meter" "a meter" &["wattmeter", "swr-meter", "swr-bridge", "power-meter"], ONE_WAY NETWORK "A directional wattmeter left in the line."
 ["meter ME1 0.1 dB"] [] }
-device! { BALUN "balun" "a balun" &["choke", "unun"], BALUN_SLOTS NETWORK "A balun or choke, with its ratio of impedances."
+device! { BALUN "balun" "a balun" &["choke", "unun", "transformer"], BALUN_SLOTS NETWORK "A balun or choke, with its ratio of impedances."
 ["balun BA1 0.1 dB series, ratio 4:1"] [RATIO_LINE] }
-device! { TUNER "tuner" "a tuner" &["atu", "matchbox"], ONE_WAY NETWORK "A tuner: the net power into the line becomes the rated one; from a file, what it does at that setting."
+device! { TUNER "tuner" "a tuner" &["atu", "matchbox", "transmatch"], ONE_WAY NETWORK "A tuner: the net power into the line becomes the rated one; from a file, what it does at that setting."
 ["tuner TU1 0.2 dB ± 0.1 dB"] [] }
 device! { DUPLEXER "duplexer" "a duplexer" &["cavities"], WITH_ISOLATION NETWORK "Joins transmit and receive of one band on one line."
 ["duplexer DU1 { high 1.5 dB, rejects 85 dB at 146.3 MHz; low 1.5 dB, rejects 85 dB at 146.9 MHz }"]
@@ -301,15 +301,15 @@ device! { DIPLEXER "diplexer" "a diplexer" &["triplexer"], WITH_ISOLATION NETWOR
 device! { COMBINER "combiner" "a combiner" &[], WITH_ISOLATION NETWORK "Joins several transmitters."
 ["combiner C1 { port a 3.3 dB, rejects 30 dB; port b 3.3 dB, rejects 30 dB }"]
 [PORT_LINE, ISOLATION_LINE] }
-device! { AMPLIFIER "amplifier" "an amplifier" &["booster", "pa"], AMPLIFIER_SLOTS DIRECTED "An amplifier."
+device! { AMPLIFIER "amplifier" "an amplifier" &["booster", "pa", "amp", "linear", "power-amplifier"], AMPLIFIER_SLOTS DIRECTED "An amplifier."
 ["amplifier PA1 13 dB gain"] [GAIN_LINE, NOISE_LINE, REVERSED_LINE] }
-device! { PREAMPLIFIER "preamplifier" "a preamplifier" &["lna"], AMPLIFIER_SLOTS DIRECTED "A receive amplifier."
+device! { PREAMPLIFIER "preamplifier" "a preamplifier" &["lna", "preamp", "pre-amplifier"], AMPLIFIER_SLOTS DIRECTED "A receive amplifier."
 ["preamplifier PR1 20 dB gain, noise figure 1 dB"] [GAIN_LINE, NOISE_LINE, REVERSED_LINE] }
 
 /// A divider: more ports than a network file of a chain has.
 pub(crate) static DIVIDER: Form = Form {
     word: "divider",
-    also: &["splitter"],
+    also: &["splitter", "power-divider", "power-splitter", "hybrid"],
     noun: "a divider",
     doc: "Divides the power among branches.",
     examples: &[

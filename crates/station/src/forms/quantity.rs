@@ -29,6 +29,9 @@ quantities! {
     POWER [Power, Level] "a power" "POWER" "W, mW, uW, kW, or dBm, dBW; above zero; `± 5 %`";
     RULED [Power, Level, PowerDensity, ElectricField, MagneticField] "a power or a field" "POWER" "W, mW, kW, dBm; of exposure W/m2, mW/cm2, V/m, A/m";
     SHOWN [Power, Level, Decibel, Percent] "what was read" "READING" "W, mW, dBm; or dB of loss";
+    SIDEBAND [SidebandNoise] "a noise over the carrier" "NOISE" "dBc/Hz, negative; `± 3 dB`";
+    LEVEL [Level, Power] "a level" "LEVEL" "dBm; `± 3 dB`";
+    OFFSET [Frequency] "an offset" "OFFSET" "kHz, MHz; the distance of two frequencies";
     SENSITIVITY [Level, Voltage, Power] "a sensitivity" "LEVEL" "dBm, or uV across 50 ohm";
     GAIN [GainIsotropic, GainDipole] "an antenna's gain" "GAIN" "dBi (over isotropic) or dBd (over a half-wave dipole)";
     SWR [Count] "an SWR" "SWR" "1 or more, no unit";
@@ -50,6 +53,7 @@ quantities! {
     RATE [LossRate] "a loss per length" "RATE" "dB/100 m, dB/m, dB/km, dB/100 ft, dB/ft";
     ANGLE [Angle] "an angle" "ANGLE" "°, or degrees, minutes and seconds with primes";
     TIME [Time] "a time" "TIME" "min, s, h";
+    STEP [Power, Decibel, Length, Frequency, Angle] "a step" "STEP" "a number in the field's own unit: 1 W, 0.1 dB, 1 m, 0.0001 MHz; above zero";
     OFF_BY [Length, Frequency] "how far it may be off" "LIMIT" "m for a position or height, kHz for a frequency";
     DELAY [Time] "a delay" "TIME" "ns, us, s";
     ANY [Length, Decibel, Power, Frequency] "a value" "VALUE" "a number with its unit, or arithmetic";

@@ -185,6 +185,18 @@ fn glued(stmt: Stmt<'_>, a: &Atom) -> bool {
     matches!(a.kind, AtomKind::Value(_)) && !stmt.text(*a).contains([' ', '\t', '±', '('])
 }
 
+/// A name at `i`: the place after it.
+fn hit_name(
+    r: &Reader<'_, '_>,
+    i: usize,
+    kind: NameKind,
+    role: &mut dyn FnMut(usize, Role),
+) -> Option<usize> {
+    r.here(i).filter(|a| r.is_name(a))?;
+    role(i, Role::Name(kind));
+    Some(i + 1)
+}
+
 /// The span of the name an atom is: `rg-213 ± 5 %` is a name with a `±` that does not belong to it.
 #[must_use]
 pub fn name_of(stmt: Stmt<'_>, a: &Atom) -> Span {
@@ -360,6 +372,14 @@ impl<'a, 'k> Reader<'a, 'k> {
                 role(i + 4, Role::Name(NameKind::Station));
                 Some(i + 5)
             }
+            Takes::Antennas => {
+                let mut at = self.end_of_first(i, role)?;
+                if self.is(at, "of") {
+                    role(at, Role::Word);
+                    at = hit_name(self, at + 1, NameKind::Station, role)?;
+                }
+                Some(at)
+            }
             Takes::Rest => {
                 let mut at = i;
                 while let Some(a) = self.here(at) {
@@ -378,6 +398,29 @@ impl<'a, 'k> Reader<'a, 'k> {
             }
             Takes::Equals => hit(next?.kind == AtomKind::Equals, Role::Value, role),
         }
+    }
+
+    /// `A9 of harbour to A1`, `A9 to A1`, where `to` makes one value of the names about it: the
+    /// place after it.
+    fn end_of_first(&self, i: usize, role: &mut dyn FnMut(usize, Role)) -> Option<usize> {
+        let pair = |i: usize| {
+            let v = self.stmt.value(*self.here(i)?)?;
+            let named = |e: Expr<'_>| matches!(e.kind(), ExprKind::Name(_));
+            (named(v.expr()) && named(v.upper()?)).then_some(())
+        };
+        if pair(i).is_some() {
+            role(i, Role::Value);
+            return Some(i + 1);
+        }
+        let at = hit_name(self, i, NameKind::Tag, role)?;
+        if !self.is(at, "of") {
+            return None;
+        }
+        pair(at + 1)?;
+        role(at, Role::Word);
+        // the station is what stands before `to`
+        role(at + 1, Role::Name(NameKind::Station));
+        Some(at + 2)
     }
 
     /// `2 of n-pair`, `of n-pair`, `n-pair`.

@@ -352,6 +352,7 @@ static RULE_LINES: &[&Form] = &[
     &FIXED,
     &CONDITION,
     &super::exposure::REFLECTION,
+    &super::form::FIELD,
 ];
 
 pub(crate) static LICENCE: Form = Form {

@@ -23,6 +23,7 @@ fn one_operand(t: &Takes) -> String {
         Takes::May(t) => format!("[{}]", one_operand(t)),
         Takes::Then(w, t) => format!("[{w} {}]", one_operand(t)),
         Takes::Rest => "TEXT".to_owned(),
+        Takes::Antennas => "ANTENNA of STATION to ANTENNA".to_owned(),
         Takes::Hop => "CHAIN of STATION to CHAIN of STATION".to_owned(),
         Takes::Equals => "=".to_owned(),
     }
@@ -107,7 +108,8 @@ pub fn signature(f: &Form) -> (String, Vec<(u8, std::ops::Range<usize>)>) {
     (out.trim().to_owned(), places)
 }
 
-/// What was meant by a word: a word of the trade for one, else an accepted word nearly spelt so.
+/// What was meant by a word: a word of the trade for one, else an accepted word nearly spelt so, else
+/// the only one that begins so.
 #[must_use]
 pub fn mean<'w>(
     typed: &str,
@@ -118,7 +120,41 @@ pub fn mean<'w>(
         .clone()
         .find(|(_, also)| also.contains(&lower.as_str()))
         .map(|(w, _)| w)
-        .or_else(|| nearest(typed, words.map(|(w, _)| w)))
+        .or_else(|| nearest(typed, words.clone().map(|(w, _)| w)))
+        .or_else(|| match begun(typed, words)[..] {
+            [one] => Some(one),
+            _ => None,
+        })
+}
+
+/// A shorter beginning is that of too many words.
+const BEGINNING: usize = 3;
+
+/// The words of which this is the beginning; if there is none, those whose word of the trade begins so.
+#[must_use]
+pub fn begun<'w>(
+    typed: &str,
+    words: impl Iterator<Item = (&'w str, &'static [&'static str])> + Clone,
+) -> Vec<&'w str> {
+    let lower = typed.to_lowercase();
+    if lower.chars().count() < BEGINNING {
+        return Vec::new();
+    }
+    let mut of_words: Vec<&str> = words
+        .clone()
+        .map(|(w, _)| w)
+        .filter(|w| w.starts_with(&*lower))
+        .collect();
+    if of_words.is_empty() {
+        let begins = |also: &[&str]| also.iter().any(|a| a.starts_with(&*lower));
+        of_words = words
+            .filter(|(_, also)| begins(also))
+            .map(|(w, _)| w)
+            .collect();
+    }
+    of_words.sort_unstable();
+    of_words.dedup();
+    of_words
 }
 
 /// The statement of a block that was meant by a word.

@@ -27,6 +27,7 @@ pub(crate) static TOP: &[&Form] = &[
     &rules::RULES,
     &super::link::LINK,
     &super::variant::VARIANT,
+    &super::accept::ACCEPT,
 ];
 
 /// A text in quotes after a definition's name.

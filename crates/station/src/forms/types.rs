@@ -126,6 +126,8 @@ pub enum NameKind {
     Spot,
     /// A variant of a station.
     Variant,
+    /// A finding, by its code.
+    Finding,
 }
 
 impl NameKind {
@@ -178,6 +180,7 @@ impl NameKind {
             NameKind::Question => "question",
             NameKind::Spot => "spot",
             NameKind::Variant => "variant",
+            NameKind::Finding => "finding",
         }
     }
 
@@ -193,6 +196,7 @@ impl NameKind {
             NameKind::Tag | NameKind::Station => "TAG",
             NameKind::Place => "PLACE",
             NameKind::Person => "WHO",
+            NameKind::Finding => "CODE",
             NameKind::Family => "FAMILY",
             _ => "NAME",
         }
@@ -299,6 +303,8 @@ pub enum Takes {
     Rest,
     /// `talk-out of hill to hear of car`: a chain of a station, and one of another.
     Hop,
+    /// `A9 of harbour to A1`: two antennas, each of this station or of another.
+    Antennas,
     /// `= 30 m`.
     Equals,
 }
@@ -310,7 +316,7 @@ impl Takes {
             Takes::Name(k) | Takes::Names(k) | Takes::NamePair(k) | Takes::Counted(k) => {
                 k.is_checked()
             }
-            Takes::Band | Takes::Bands | Takes::BandNames | Takes::Hop => true,
+            Takes::Band | Takes::Bands | Takes::BandNames | Takes::Hop | Takes::Antennas => true,
             Takes::May(t) | Takes::Then(_, t) => t.names(),
             _ => false,
         }

@@ -55,6 +55,9 @@ pub(super) fn band<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
             }
             return None;
         };
+        if cx.unit_on_one_end(&v, &[Dim::Frequency]) {
+            return None;
+        }
         let low = cx.frequency(&Val { upper: None, ..v }, "a band's frequency")?;
         match v.upper {
             None => {
@@ -108,6 +111,9 @@ pub(super) fn frequency_range(cx: &mut Cx<'_>, v: &Val, what: &str) -> Option<(f
         return None;
     };
     // zero is a fair lower edge here, so the radio-frequency check does not apply
+    if cx.unit_on_one_end(v, &[Dim::Frequency]) {
+        return None;
+    }
     if v.q.dim != Dim::Frequency || up.dim != Dim::Frequency {
         let bad = if v.q.dim == Dim::Frequency { up } else { v.q };
         cx.wrong_kind(

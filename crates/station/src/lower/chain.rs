@@ -158,6 +158,9 @@ fn steps<'a>(
             "read" => out.extend(read(cx, s, loc)),
             "readings" => out.extend(log(cx, s, loc)),
             "expect" => out.extend(expect(cx, s, loc)),
+            "limit" if super::isolation::is_desense(cx, s) => {
+                out.extend(super::isolation::desense(cx, s, loc));
+            }
             "limit" => out.extend(limit(cx, s, loc)),
             "branches" => {
                 let mut c = Cur::new(s, s.atoms());

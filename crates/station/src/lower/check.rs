@@ -162,7 +162,12 @@ impl<'a> Check<'_, 'a, '_> {
 
     fn name(&mut self, s: Stmt<'a>, kind: NameKind, a: &Atom) {
         if kind.is_checked() {
-            let loc = self.cx.loc(forms::name_of(s, a));
+            let name = match s.value(*a).filter(|v| v.upper().is_some()) {
+                // of `harbour to A1` the station
+                Some(v) if kind == NameKind::Station => v.expr().span(),
+                _ => forms::name_of(s, a),
+            };
+            let loc = self.cx.loc(name);
             self.names.push(Mention { kind, loc });
         }
     }

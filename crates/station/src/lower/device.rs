@@ -339,8 +339,26 @@ pub(super) fn swr_words(swr: f64) -> String {
 pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind: Option<PartKind>) {
     let mut cur = Cur::new(s, super::head::first_group(s));
     cur.i = 1;
-    match s.keyword() {
-        Some("loss") => {
+    let Some(w) = s.keyword() else {
+        no_keyword(cx, s, Context::Device);
+        return;
+    };
+    if figure_line(cx, s, w, d) || leg_line(cx, s, &mut cur, d, kind) {
+        return;
+    }
+    if word_line(cx, s, &mut cur, d, kind) {
+        rest(cx, s, &mut cur, "a device");
+        return;
+    }
+    d.broken |= meant(w, FIGURES);
+    unknown_statement(cx, s, w, Context::Device);
+}
+
+/// A line that states figures which may hold at some frequencies or on some bands only. False if
+/// it states none.
+fn figure_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, w: &str, d: &mut Draft) -> bool {
+    match w {
+        "loss" => {
             let mut own = |cx: &mut Cx<'a>, cur: &mut Cur<'a>| {
                 passes(cx, cur, &mut d.passes) || kinds::sits(cx, cur, &mut d.only, &mut d.device)
             };
@@ -353,14 +371,36 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
                 d.loss.extend(figure);
             }
         }
-        Some(w @ ("ratio" | "split" | "tee")) => {
-            let at = cx.loc(s.atoms()[0].span);
-            match w {
-                "ratio" => kinds::ratio(cx, &mut cur, at, d),
-                "split" => kinds::split(cx, &mut cur, at, d),
-                _ => kinds::tee(at, d),
-            }
+        "return-loss" | "swr" => {
+            let figure = swr_figure(cx, s, 1, w == "return-loss");
+            d.broken |= figure.is_none();
+            d.swr.extend(figure);
         }
+        "rating" => d.device.rating = rating(cx, s, 1).map(Box::new),
+        "gain" => {
+            let figure = gain_figure(cx, s, 1);
+            d.broken |= figure.is_none();
+            d.gain.extend(figure);
+        }
+        "excess" => {
+            let excess = loss_figure(cx, s, 1, "an excess loss", &mut none);
+            d.broken |= excess.is_none();
+            d.excess.extend(excess);
+        }
+        _ => return false,
+    }
+    true
+}
+
+/// A line about one leg or port, or about a file of all. False if it is about neither.
+fn leg_line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    cur: &mut Cur<'a>,
+    d: &mut Draft,
+    kind: Option<PartKind>,
+) -> bool {
+    match s.keyword() {
         Some("from") if kind != Some(PartKind::Divider) => {
             let what = "a device's file";
             let file = network::statement(cx, s, 0, what, Ports::Two, &mut |cx, cur| {
@@ -374,23 +414,39 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("port") => match cur.name(cx) {
             Some(n) => leg::port(cx, s, d, n, 2, "a port's loss"),
-            None => missing(cx, &cur, "a port has a name and a loss", "port a 3.3 dB"),
+            None => missing(cx, cur, "a port has a name and a loss", "port a 3.3 dB"),
         },
+        _ => return false,
+    }
+    true
+}
+
+/// A line of one word and what belongs to it. False if it is none of a device.
+fn word_line<'a>(
+    cx: &mut Cx<'a>,
+    s: Stmt<'a>,
+    cur: &mut Cur<'a>,
+    d: &mut Draft,
+    kind: Option<PartKind>,
+) -> bool {
+    match s.keyword() {
+        Some(w @ ("ratio" | "split" | "tee")) => {
+            let at = cx.loc(s.atoms()[0].span);
+            match w {
+                "ratio" => kinds::ratio(cx, cur, at, d),
+                "split" => kinds::split(cx, cur, at, d),
+                _ => kinds::tee(at, d),
+            }
+        }
         Some("isolation") => {
             if let Some(v) = cur.val(cx) {
                 d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
                 d.isolation = Some(v.loc);
             } else {
-                missing(cx, &cur, "an isolation follows", "isolation 85 dB");
+                missing(cx, cur, "an isolation follows", "isolation 85 dB");
             }
             d.broken |= d.device.isolation.is_none();
         }
-        Some(w @ ("return-loss" | "swr")) => {
-            let figure = swr_figure(cx, s, 1, w == "return-loss");
-            d.broken |= figure.is_none();
-            d.swr.extend(figure);
-        }
-        Some("rating") => d.device.rating = rating(cx, s, 1).map(Box::new),
         Some("voltage") => {
             if let Some(v) = cur.need(cx, "a working voltage follows", "voltage 500 V") {
                 let v = cx.alone(&v, "a working voltage");
@@ -401,21 +457,11 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
         }
         Some("passes") => {
             cur.i = 0;
-            passes(cx, &mut cur, &mut d.passes);
-        }
-        Some("gain") => {
-            let figure = gain_figure(cx, s, 1);
-            d.broken |= figure.is_none();
-            d.gain.extend(figure);
+            passes(cx, cur, &mut d.passes);
         }
         Some("noise") => {
-            d.device.noise_figure = noise_figure(cx, &mut cur);
+            d.device.noise_figure = noise_figure(cx, cur);
             d.broken |= d.device.noise_figure.is_none();
-        }
-        Some("excess") => {
-            let excess = loss_figure(cx, s, 1, "an excess loss", &mut none);
-            d.broken |= excess.is_none();
-            d.excess.extend(excess);
         }
         Some("ways") => {
             if let Some(v) = cur.need(cx, "a number of branches follows", "ways 2") {
@@ -437,35 +483,14 @@ pub(super) fn device_line<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, d: &mut Draft, kind:
             Some(t) => d.meta.source = Some(t),
             None => missing(
                 cx,
-                &cur,
+                cur,
                 "the document follows in quotes",
                 "source \"IS-2 p. 3\"",
             ),
         },
-        Some(w) => {
-            d.broken |= meant(w, FIGURES);
-            unknown_statement(cx, s, w, Context::Device);
-        }
-        None => no_keyword(cx, s, Context::Device),
+        _ => return false,
     }
-    if matches!(
-        s.keyword(),
-        Some(
-            "isolation"
-                | "ratio"
-                | "split"
-                | "tee"
-                | "voltage"
-                | "passes"
-                | "noise"
-                | "ways"
-                | "coupled"
-                | "source"
-                | "reversed"
-        )
-    ) {
-        rest(cx, s, &mut cur, "a device");
-    }
+    true
 }
 
 /// Gain of an amplifier in dB.

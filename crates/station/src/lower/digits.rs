@@ -82,14 +82,16 @@ fn expanded(n: Number, t: Number, coverage: Option<f64>) -> Option<f64> {
     let dim = |u: Option<&Unit>| u.map_or(Dim::Count, |u| u.dim);
     let half = match (dim(of), dim(by)) {
         // a percentage of a level or gain is one of its power
-        (Dim::Level | Dim::GainIsotropic | Dim::GainDipole, Dim::Percent) => {
+        (Dim::Level | Dim::GainIsotropic | Dim::GainDipole | Dim::SidebandNoise, Dim::Percent) => {
             DB_PER_RELATIVE * t.value / 100.0
         }
         (d, Dim::Percent) if d != Dim::Percent && d != Dim::Temperature => {
             n.value.abs() * t.value / 100.0
         }
         (Dim::Power, Dim::Decibel) => n.value.abs() * (from_db(t.value) - 1.0),
-        (Dim::Level | Dim::GainIsotropic | Dim::GainDipole, Dim::Decibel) => t.value,
+        (Dim::Level | Dim::GainIsotropic | Dim::GainDipole | Dim::SidebandNoise, Dim::Decibel) => {
+            t.value
+        }
         (a, b) if a == b => t.value * by.map_or(1.0, step) / of.map_or(1.0, step),
         _ => return None,
     };

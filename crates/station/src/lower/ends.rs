@@ -81,6 +81,11 @@ fn transmitter_word<'a>(
         t.broken_duty |= t.keyed.is_none();
         return true;
     }
+    if cur.eat(cx, "noise") {
+        let what = super::isolation::What::Noise;
+        super::isolation::in_line(cx, cur, what, &mut t.noise, &mut t.broken_noise);
+        return true;
+    }
     if cur.eat(cx, "foldback") {
         second_word(cx, cur, "foldback", "swr", "foldback swr 2");
         match cur.val(cx) {
@@ -169,6 +174,8 @@ struct Sending {
     powers: Vec<(Figure, Option<PowerKind>)>,
     /// Whether a power is there but could not be read.
     broken: bool,
+    /// Whether it is part of a radio that also receives.
+    both: bool,
 }
 
 impl Sending {
@@ -210,6 +217,10 @@ impl Sending {
                 rest(cx, s, &mut c, "this line");
             }
             "bandwidth" => self.t.bandwidth_hz = super::site::bandwidth(cx, s),
+            // `noise figure` is the receiver's
+            "noise" if !(self.both && noise_figure_line(cx, s)) => {
+                super::isolation::sideband_noise(cx, s, self.both, &mut self.t);
+            }
             _ => return false,
         }
         true
@@ -306,6 +317,10 @@ fn receiver_line<'a>(
             r.bandwidth_hz = super::site::bandwidth(cx, s);
             return true;
         }
+        "blocking" => {
+            super::isolation::blocking(cx, s, &mut r.blocking);
+            return true;
+        }
         _ => return false,
     };
     // each line is a figure of its own
@@ -321,7 +336,10 @@ pub(super) fn transceiver<'a>(
     skip: usize,
 ) -> (Option<(Transmitter, Receiver)>, Meta) {
     let had = cx.diags.len();
-    let mut sending = Sending::default();
+    let mut sending = Sending {
+        both: true,
+        ..Sending::default()
+    };
     let meta = sending.head(cx, stmt, skip);
     let (mut r, mut q) = (Receiver::default(), Quals::default());
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
@@ -342,6 +360,13 @@ pub(super) fn transceiver<'a>(
         (t, r)
     });
     (both, meta)
+}
+
+/// Whether a line is `noise figure …`.
+fn noise_figure_line(cx: &Cx<'_>, s: Stmt<'_>) -> bool {
+    s.atoms()
+        .get(1)
+        .is_some_and(|a| cx.text(a.span) == "figure")
 }
 
 fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiver, q: &mut Quals) {
@@ -367,6 +392,9 @@ fn receiver_groups<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, skip: usize, r: &mut Receiv
                 why = criterion(cx, start.join(end));
             } else if cur.eat(cx, "noise") {
                 r.noise_figure = noise_figure(cx, &mut cur);
+            } else if cur.eat(cx, "blocking") {
+                let what = super::isolation::What::Blocking;
+                super::isolation::in_line(cx, &mut cur, what, &mut r.blocking, &mut false);
             } else if !q.take(cx, &mut cur) {
                 let own = own(Context::Receiver, "sensitivity");
                 q.unexpected(cx, &cur, "a receiver", own);
@@ -404,6 +432,10 @@ fn ends_criterion<'a>(cx: &Cx<'a>, cur: &Cur<'a>) -> bool {
     match cur.word(cx) {
         Some("for") => true,
         Some("noise") => next == Some("figure"),
+        Some("blocking") => cur
+            .atoms
+            .get(cur.i + 1)
+            .is_some_and(|a| matches!(a.kind, downlead_syntax::AtomKind::Value(_))),
         Some(w) => is_one_of(w) && OF_FIGURES.contains(&w),
         None => false,
     }
@@ -611,6 +643,7 @@ pub(super) fn antenna<'a>(
                 a.size = super::exposure::size(cx, &mut cur);
                 rest(cx, s, &mut cur, "a size");
             }
+            Some("pattern") if !load => {}
             Some("rating") => a.rating = rating(cx, s, 1),
             Some(w) => {
                 a.broken_match |= meant(w, &["swr", "return-loss", "impedance", "from"]);
@@ -655,6 +688,7 @@ pub(super) fn antenna<'a>(
     );
     let stated: Vec<Figure> = impedances.iter().map(|z| z.resistance.clone()).collect();
     network::twice(cx, "The impedance", &files, &stated);
+    a.pattern = super::pattern::of_antenna(cx, stmt, &gains);
     a.network = files.into();
     a.gain = gains.into();
     a.swr = swrs.into();

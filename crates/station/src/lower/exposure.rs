@@ -5,11 +5,16 @@ use downlead_quantity::Dim;
 use downlead_syntax::{Atom, AtomKind, Expr, ExprKind, Stmt};
 
 use super::law::any_law;
-use super::rules::{Read, figure, frequencies, name_of, quoted, slot, slots, text_of};
+use super::rules::{
+    Read, clean, figure, frequencies, name_of, quoted, slot, slots, text_of, without_range,
+};
 use crate::cx::{Cur, Cx};
+use crate::forms::Form;
 use crate::forms::exposure::{SPOT, SpotSlot};
 use crate::forms::rules::ClauseSlot;
-use crate::model::{Confidence, ExposureClause, Field, Frequencies, Spot, SpotAt, Tier, Variable};
+use crate::model::{
+    Confidence, ExposureClause, Field, Name, Spot, SpotAt, Tier, UnreadSpot, Variable,
+};
 use crate::quals::missing;
 
 /// Whether a line `limit` of rules is one of a field, by the unit of its value.
@@ -35,7 +40,7 @@ pub(super) fn is_field(s: Stmt<'_>) -> bool {
 pub(super) fn clause<'a>(
     cx: &mut Cx<'a>,
     s: Stmt<'a>,
-    read: &[Read<'a>],
+    (form, read): (&'static Form, &[Read<'a>]),
     licence: bool,
 ) -> Option<ExposureClause> {
     let loc = cx.loc(s.head_span());
@@ -63,9 +68,7 @@ pub(super) fn clause<'a>(
     }
     let on = match at(ClauseSlot::On) {
         Some((_, args)) => frequencies(cx, s, args)?,
-        // a range that cannot be read has its own finding; the clause does not hold everywhere
-        None if s.atoms().iter().any(|a| cx.text(a.span) == "on") => return None,
-        None => Frequencies::All,
+        None => without_range(cx, s)?,
     };
     let Some(tier) = at(ClauseSlot::Tier).and_then(|(a, _)| Tier::from_word(cx.text(a.span)))
     else {
@@ -95,7 +98,9 @@ pub(super) fn clause<'a>(
     if s.is_broken() {
         return None;
     }
-    super::rules::needs_source(cx, loc, cite.is_some(), confidence.is_some() || licence);
+    if clean(cx, s, form) {
+        super::rules::needs_source(cx, loc, cite.is_some(), confidence.is_some() || licence);
+    }
     Some(ExposureClause {
         loc,
         field,
@@ -153,41 +158,88 @@ pub(super) fn size<'a>(cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<downlead_qu
     cx.positive(&v, Dim::Length, "the size of an antenna", "2.7 m")
 }
 
-/// `spot NAME …`.
-pub(super) fn spot<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, spots: &mut Vec<Spot>) {
-    let mut cur = Cur::new(s, s.atoms());
-    cur.i = 1;
-    let Some(name) =
-        super::head::declared(cx, &mut cur, "a spot", "spot gate 5 m out, 2 m agl, public")
-    else {
-        return;
-    };
-    if let Some(first) = spots.iter().find(|x| x.name.text == name.text) {
-        super::station::duplicate(cx, &name, &first.name.clone());
-        return;
+/// The lines `spot` of a station, gathered.
+#[derive(Default)]
+pub(super) struct Spots {
+    read: Vec<Spot>,
+    unread: Vec<UnreadSpot>,
+}
+
+impl Spots {
+    /// `spot NAME …`.
+    pub(super) fn line<'a>(&mut self, cx: &mut Cx<'a>, s: Stmt<'a>) {
+        let mut cur = Cur::new(s, s.atoms());
+        cur.i = 1;
+        let example = "spot gate 5 m out, 2 m agl, public";
+        let name = super::head::declared(cx, &mut cur, "a spot", example);
+        let found = name.as_ref().and_then(|n| self.spot(cx, s, n.clone()));
+        match found {
+            Some(spot) if clean(cx, s, &SPOT) => self.read.push(spot),
+            _ => self.unread.push(UnreadSpot {
+                name: name.map_or_else(Box::default, |n| n.text),
+                loc: cx.loc(s.head_span()),
+            }),
+        }
     }
-    let read = slots(cx, s, &SPOT);
-    let loc = cx.loc(s.head_span());
-    let metres = |cx: &mut Cx<'a>, a: &Atom, what: &str, least: f64| {
-        let v = cx.value(s, a)?;
-        let v = cx.alone(&v, what);
-        let m = cx.measure(&v, Dim::Length, what, "5 m")?.value;
-        if m < least || !m.is_finite() {
-            let d = Diagnostic::new(
-                &codes::IMPOSSIBLE_VALUE,
-                v.loc,
-                format!("{} is not negative.", crate::cx::capital(what)),
-            )
-            .at("cannot be");
-            cx.push(d);
+
+    /// All of them, those that could be read first.
+    pub(super) fn finish(self) -> (Box<[Spot]>, Box<[UnreadSpot]>) {
+        (self.read.into(), self.unread.into())
+    }
+
+    fn spot<'a>(&self, cx: &mut Cx<'a>, s: Stmt<'a>, name: Name) -> Option<Spot> {
+        if let Some(first) = self.read.iter().find(|x| x.name.text == name.text) {
+            super::station::duplicate(cx, &name, &first.name.clone());
             return None;
         }
-        Some(m)
-    };
-    let tier = slot(&read, SpotSlot::Tier.id()).and_then(|(a, _)| Tier::from_word(cx.text(a.span)));
+        let read = slots(cx, s, &SPOT);
+        let loc = cx.loc(s.head_span());
+        let at = place(cx, s, &read, &name)?;
+        let tier =
+            slot(&read, SpotSlot::Tier.id()).and_then(|(a, _)| Tier::from_word(cx.text(a.span)));
+        if s.is_broken() {
+            return None;
+        }
+        let Some(tier) = tier else {
+            let question = format!(
+                "Who can be at `{}`: `public` or `occupational`? Their limits differ by five in most rules.",
+                name.text
+            );
+            without_tier(cx, loc, &question);
+            return None;
+        };
+        Some(Spot {
+            name,
+            tier,
+            at,
+            loc,
+        })
+    }
+}
+
+/// A length that is not negative, m.
+fn metres<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, a: &Atom, what: &str) -> Option<f64> {
+    let v = cx.value(s, a)?;
+    let v = cx.alone(&v, what);
+    let m = cx.measure(&v, Dim::Length, what, "5 m")?.value;
+    if m >= 0.0 && m.is_finite() {
+        return Some(m);
+    }
+    let d = Diagnostic::new(
+        &codes::IMPOSSIBLE_VALUE,
+        v.loc,
+        format!("{} is not negative.", crate::cx::capital(what)),
+    )
+    .at("cannot be");
+    cx.push(d);
+    None
+}
+
+/// Where a spot is.
+fn place<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, read: &[Read<'a>], name: &Name) -> Option<SpotAt> {
     let from: Vec<_> = read.iter().filter(|r| r.0 == SpotSlot::From.id()).collect();
-    let out = slot(&read, SpotSlot::Out.id()).map(|r| r.0);
-    let agl = slot(&read, SpotSlot::Agl.id()).map(|r| r.0);
+    let out = slot(read, SpotSlot::Out.id()).map(|r| r.0);
+    let agl = slot(read, SpotSlot::Agl.id()).map(|r| r.0);
     if let (Some(_), Some((_, head, _))) = (out.or(agl), from.first()) {
         let d = Diagnostic::new(
             &codes::SPOT_WITHOUT_DISTANCE,
@@ -200,56 +252,33 @@ pub(super) fn spot<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, spots: &mut Vec<Spot>) {
         .at("which of the two?")
         .help("Keep `out` and `agl`, or the distances from all antennas of the site.");
         cx.push(d);
-        return;
+        return None;
     }
-    let at = if let Some(out) = out {
+    if let Some(out) = out {
         let Some(agl) = agl else {
             let c = Cur::new(s, s.atoms());
-            return missing(
+            let example = "spot gate 5 m out, 2 m agl, public";
+            missing(
                 cx,
                 &c,
                 "the height of the head above ground follows",
-                "spot gate 5 m out, 2 m agl, public",
+                example,
             );
+            return None;
         };
-        let (Some(out), Some(agl)) = (
-            metres(cx, out, "the distance from the mast", 0.0),
-            metres(cx, agl, "the height of the head", 0.0),
-        ) else {
-            return;
-        };
-        SpotAt::Beside(out, agl)
-    } else {
-        let mut all = Vec::new();
-        for (_, head, args) in from {
-            let Some(d) = metres(cx, head, "the distance from an antenna", 0.0) else {
-                return;
-            };
-            let Some(antenna) = args.first() else { return };
-            let antenna = name_of(cx, antenna);
-            // the word `of` stands between the two names
-            let other = args[1..].last().map(|a| name_of(cx, a));
-            all.push((d, antenna, other));
-        }
-        if all.is_empty() {
-            return;
-        }
-        SpotAt::From(all.into())
-    };
-    if s.is_broken() {
-        return;
+        let out = metres(cx, s, out, "the distance from the mast")?;
+        return Some(SpotAt::Beside(
+            out,
+            metres(cx, s, agl, "the height of the head")?,
+        ));
     }
-    let Some(tier) = tier else {
-        let question = format!(
-            "Who can be at `{}`: `public` or `occupational`? Their limits differ by five in most rules.",
-            name.text
-        );
-        return without_tier(cx, loc, &question);
-    };
-    spots.push(Spot {
-        name,
-        tier,
-        at,
-        loc,
-    });
+    let mut all = Vec::new();
+    for (_, head, args) in from {
+        let d = metres(cx, s, head, "the distance from an antenna")?;
+        let antenna = name_of(cx, args.first()?);
+        // the word `of` stands between the two names
+        let other = args[1..].last().map(|a| name_of(cx, a));
+        all.push((d, antenna, other));
+    }
+    (!all.is_empty()).then(|| SpotAt::From(all.into()))
 }

@@ -4,7 +4,7 @@ use downlead_base::{Diagnostic, Span, codes};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx, nearest};
-use crate::keywords::{Context, KEYWORDS, Keyword, keyword, keywords_in, meant_in};
+use crate::keywords::{Context, KEYWORDS, Keyword, begun_in, keyword, keywords_in, meant_in};
 use crate::model::{Name, PartKind, Role};
 use crate::quals::missing;
 
@@ -63,7 +63,16 @@ pub(super) fn unknown_statement<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, word: &str,
         {
             d = d.help("The legs of a duplexer are named by frequency: `high` is the leg of the higher one of the pair, `low` that of the lower one.");
         }
-        None => d = d.help(format!("What can stand here: {}.", allowed.join(", "))),
+        None => match &begun_in(context, word)[..] {
+            several @ [_, _, ..] if several.len() <= 4 => {
+                let names: Vec<String> = several.iter().map(|n| format!("`{n}`")).collect();
+                d = d.help(format!("Did you mean {}?", names.join(" or ")));
+                for n in several {
+                    d = d.fix(format!("write `{n}`"), loc, *n);
+                }
+            }
+            _ => d = d.help(format!("What can stand here: {}.", allowed.join(", "))),
+        },
     }
     cx.push(d);
 }

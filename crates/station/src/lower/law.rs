@@ -20,6 +20,7 @@ enum Term {
 /// How a law is written, for messages.
 const WRITTEN: &str = "50 W * (7 m / haat)^2";
 const OF_FIELD: &str = "2 W/m2 * (frequency / 300 MHz)";
+const OF_ROOT: &str = "1.375 V/m * (frequency / 1 MHz)^0.5";
 
 /// The law of a power that a value of a clause is; says what is wrong otherwise.
 pub(super) fn law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Option<Law> {
@@ -88,6 +89,14 @@ pub(super) fn any_law<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, atom: &Atom) -> Optio
         ));
     }
     let v = cx.value(stmt, atom)?;
+    // what comes after the operator could not be read, and that is said
+    if stmt.is_broken() && v.q.dim == Dim::Count {
+        return None;
+    }
+    if let (Some(root), Some(_)) = (v.per, Field::of(v.q.dim)) {
+        wrong(cx, root, "A limit of a field does not fall `per` root.");
+        return None;
+    }
     let v = cx.alone(&v, "a limit");
     let (watts, dim) = match Field::of(v.q.dim) {
         Some(_) => (
@@ -138,7 +147,7 @@ fn wrong(cx: &mut Cx<'_>, loc: Loc, message: &str) {
         Diagnostic::new(&codes::RULE_LAW, loc, message)
             .at("not a law")
             .help(format!(
-                "A law is a power or a field times ratios to a power, with a variable on one side of each ratio: `{WRITTEN}`, `{OF_FIELD}`; a field is written in W/m2, mW/cm2, V/m or A/m."
+                "A law is a power or a field times ratios to a power, with a variable on one side of each ratio: `{WRITTEN}`, `{OF_FIELD}`, `{OF_ROOT}`; a field is written in W/m2, mW/cm2, V/m or A/m."
             )),
     );
 }
@@ -198,6 +207,10 @@ fn term<'a>(cx: &mut Cx<'a>, e: Expr<'a>) -> Option<Term> {
             }
         }
         ExprKind::Binary(BinOp::Div, a, b) => ratio(cx, a, b, loc),
+        ExprKind::Name(_) if cx.text(e.span()) == "sqrt" => {
+            wrong(cx, loc, "A law has no `sqrt`: a root is the power 0.5.");
+            None
+        }
         ExprKind::Name(_) => {
             wrong(
                 cx,

@@ -7,7 +7,9 @@ use downlead_syntax::{Atom, AtomKind, Stmt};
 use super::head::{declared, no_keyword, unknown_statement};
 use crate::cx::{Cur, Cx};
 use crate::keywords::Context;
-use crate::model::{Around, End, Hop, Link, LinkNeed, LinkNoise, Model, Name, SiteNoise};
+use crate::model::{
+    Around, End, Hop, Link, LinkNeed, LinkNoise, Model, Name, SiteNoise, UnreadHop,
+};
 use crate::quals::{Quals, ends, missing, rest};
 
 /// A link.
@@ -26,6 +28,7 @@ pub(super) fn link<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
         title,
         loc: cx.loc(stmt.head_span()),
         hops: Box::default(),
+        unread_hops: Box::default(),
         profile: None,
         distance: None,
         k: None,
@@ -35,7 +38,7 @@ pub(super) fn link<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
         coverage: Box::default(),
         broken: false,
     };
-    let (mut hops, mut noise) = (Vec::new(), Vec::new());
+    let (mut hops, mut unread, mut noise) = (Vec::new(), Vec::new(), Vec::new());
     for s in block.iter() {
         let Some(word) = s.keyword() else {
             no_keyword(cx, s, Context::Link);
@@ -45,7 +48,13 @@ pub(super) fn link<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
         let mut c = Cur::new(s, super::head::first_group(s));
         c.i = 1;
         let read = match word {
-            "hop" => hop(cx, s).map(|h| hops.push(h)),
+            "hop" => {
+                let found = hop(cx, s);
+                if found.is_none() {
+                    unread.push(unread_hop(cx, s));
+                }
+                found.map(|h| hops.push(h))
+            }
             "profile" => profile(cx, s, &mut c).map(|p| l.profile = Some(p)),
             "distance" => distance(cx, s, &mut c).map(|d| l.distance = Some(d)),
             "k-factor" => k_factor(cx, s, &mut c).map(|k| l.k = Some(k)),
@@ -61,6 +70,7 @@ pub(super) fn link<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) -> Op
         l.broken |= read.is_none();
     }
     l.hops = hops.into();
+    l.unread_hops = unread.into();
     l.noise = noise.into();
     if l.hops.is_empty() && !l.broken && !stmt.is_broken() {
         missing(
@@ -87,6 +97,15 @@ fn words<'a>(cx: &Cx<'a>, s: Stmt<'a>) -> Vec<(&'a str, Span)> {
         }
     }
     out
+}
+
+fn unread_hop<'a>(cx: &Cx<'a>, s: Stmt<'a>) -> UnreadHop {
+    let line = cx.text(s.head_span());
+    let text = line.strip_prefix("hop").unwrap_or(line).trim();
+    UnreadHop {
+        text: text.into(),
+        loc: cx.loc(s.head_span()),
+    }
 }
 
 fn hop<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Hop> {
@@ -185,7 +204,7 @@ fn k_factor<'a>(cx: &mut Cx<'a>, s: Stmt<'a>, c: &mut Cur<'a>) -> Option<f64> {
     None
 }
 
-fn site_noise<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<SiteNoise> {
+pub(super) fn site_noise<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<SiteNoise> {
     let mut q = Quals::default();
     let (mut noise, mut at) = (None, None);
     for (n, g) in s.groups().enumerate() {

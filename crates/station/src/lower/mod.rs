@@ -1,5 +1,6 @@
 //! Lowering: from the uniform tree of one item to what it means.
 
+mod accept;
 mod band;
 mod band_slip;
 mod cable;
@@ -12,8 +13,10 @@ mod digits;
 mod drift;
 mod ends;
 mod exposure;
+mod form;
 mod head;
 mod instrument;
+mod isolation;
 mod kinds;
 mod law;
 mod leg;
@@ -22,6 +25,7 @@ mod link;
 mod network;
 mod off_band;
 mod part;
+mod pattern;
 mod rating;
 mod recalled;
 mod rules;
@@ -36,7 +40,7 @@ use downlead_syntax::{Item, Stmt};
 
 use crate::cx::{Cur, Cx, Lets, Val};
 use crate::keywords::{Context, keyword};
-use crate::model::{Meaning, Name};
+use crate::model::{Accept, Meaning, Name};
 use crate::quals::missing;
 use band::band;
 pub use check::Mention;
@@ -54,6 +58,8 @@ pub struct Lowered {
     pub files: Box<[Name]>,
     /// The names of definitions it uses, in the order of the text.
     pub names: Box<[Mention]>,
+    /// The findings it accepts.
+    pub accepts: Box<[Accept]>,
     /// Number of this lowering in its cache; 0 outside one.
     pub stamp: u64,
 }
@@ -62,6 +68,12 @@ pub struct Lowered {
 #[must_use]
 pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     let mut cx = Cx::new(item, lets, built_in);
+    let accept::Found { accepts, spans } = accept::accepts(&mut cx, item);
+    // everything else reads the text without them
+    let without = (!spans.is_empty())
+        .then(|| downlead_syntax::without(item, &spans))
+        .flatten();
+    let item = without.as_ref().unwrap_or(item);
     let mut statements = item.statements();
     if !built_in && let Some(stmt) = item.statement() {
         cx.strays(stmt);
@@ -111,6 +123,7 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
         diagnostics: cx.diags,
         files: cx.files.into(),
         names,
+        accepts: accepts.into(),
         stamp: 0,
     }
 }

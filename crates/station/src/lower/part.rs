@@ -382,6 +382,18 @@ fn coupling_or_loss(cx: &mut Cx<'_>, d: &Draft, figure: Option<&(Measure, bool, 
     );
 }
 
+/// What the words of a device say so far.
+struct Words<'p> {
+    kind: PartKind,
+    places: &'p [Name],
+    d: Draft,
+    q: Quals,
+    file: network::Draft,
+    /// The first figure: its value, whether it is in percent, and where it is written. Its meaning
+    /// depends on the kind.
+    figure: Option<(Measure, bool, Loc)>,
+}
+
 fn device<'a>(
     cx: &mut Cx<'a>,
     stmt: Stmt<'a>,
@@ -390,100 +402,32 @@ fn device<'a>(
     places: &[Name],
     part: &mut Part,
 ) -> Option<Device> {
-    let mut d = Draft {
-        part: true,
-        ..Draft::default()
+    let mut w = Words {
+        kind,
+        places,
+        d: Draft {
+            part: true,
+            ..Draft::default()
+        },
+        q: Quals::warm(),
+        file: network::Draft::default(),
+        figure: None,
     };
-    let mut q = Quals::warm();
-    let had = cx.diags.len();
-    let mut file = network::Draft::default();
-    // a divider is no two-port
-    let measured = kind != PartKind::Divider;
-    // what the first figure means depends on the kind
-    let mut figure: Option<(Measure, bool, Loc)> = None;
     for (n, g) in stmt.groups().enumerate() {
         let mut cur = Cur::new(stmt, g);
-        if n == 0 {
+        let first = n == 0;
+        if first {
             cur.i = skip;
-            if cur.eat(cx, "of") {
-                d.device.class = cur.name(cx);
-            }
-            if let Some(v) = cur.val(cx) {
-                main_figure(cx, &mut cur, kind, &v, &mut d, &mut figure)?;
-            } else if cx.diags.len() > had {
-                return None;
-            }
+            w.head(cx, &mut cur)?;
         }
         while !cur.done() {
-            if n == 0 && figure.is_none() && d.has_no_figure() && cur.at_value(cx) {
+            if first && w.figure.is_none() && w.d.has_no_figure() && cur.at_value(cx) {
                 // the main figure after a word: `isolator reversed 0.5 dB`
                 let v = cur.val(cx)?;
-                main_figure(cx, &mut cur, kind, &v, &mut d, &mut figure)?;
-            } else if cur.eat(cx, "ends") {
-                part.ends = family_ends(cx, &mut cur).map(Box::new);
-            } else if super::device::passes(cx, &mut cur, &mut d.passes) {
-                // the next word
-            } else if cur.eat(cx, "swr") {
-                let v = cur.need(cx, "an SWR follows", "swr 1.3");
-                let swr = v.and_then(|v| Some(Figure::always(cx.swr(&v)?, v.loc)));
-                d.broken |= swr.is_none();
-                d.swr.extend(swr);
-            } else if cur.eat(cx, "return-loss") {
-                let v = cur.need(cx, "a return loss follows", "return-loss 20 dB");
-                let swr = v.and_then(|v| {
-                    let m = super::device::return_loss_to_swr(cx, &v)?;
-                    Some(Figure::always(m, v.loc))
-                });
-                d.broken |= swr.is_none();
-                d.swr.extend(swr);
-            } else if cur.eat(cx, "rating") {
-                if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
-                    d.device.rating = plain_rating(cx, &v).map(Box::new);
-                }
-            } else if cur.eat(cx, "isolation") {
-                if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
-                    d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
-                    d.isolation = Some(v.loc);
-                }
-                d.broken |= d.device.isolation.is_none();
-            } else if let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) {
-                let at = cx.loc(cur.next_span());
-                cur.i += 1;
-                match w {
-                    "ratio" => kinds::ratio(cx, &mut cur, at, &mut d),
-                    "split" => kinds::split(cx, &mut cur, at, &mut d),
-                    _ => kinds::tee(at, &mut d),
-                }
-            } else if kinds::sits(cx, &mut cur, &mut d.only, &mut d.device) {
-                // the next word
-            } else if cur.eat(cx, "excess") {
-                d.excess
-                    .extend(dated_loss(cx, &mut cur, "an excess loss", "excess 0.3 dB"));
-            } else if cur.eat(cx, "noise") {
-                d.device.noise_figure = noise_figure(cx, &mut cur);
-                d.broken |= d.device.noise_figure.is_none();
-            } else if kind.has_direction() && !file.has_path() && cur.eat(cx, "reversed") {
-                d.device.reversed = true;
-            } else if measured && file.take(cx, &mut cur, Ports::Two) {
-                // the next word
-            } else if network::refused(
-                cx,
-                &mut cur,
-                "A divider has more ports than a file of a chain can have.",
-                "Say into how many ways it divides: `divider DV1 2 way, excess 0.3 dB`.",
-            ) {
-                // told
-            } else if figure.is_none() && second_loss(kind, &d) && cur.at_value(cx) {
-                if let Some(v) = cur.val(cx) {
-                    let what = format!("the loss of {}", kind.with_article());
-                    figure = cx.loss(&v, &what).map(|(m, p)| (m, p, v.loc));
-                }
-                d.broken |= figure.is_none();
-            } else if let Some(p) = place(cx, &mut cur, places) {
-                one_place(cx, stmt, &mut d.device.place, p);
-            } else if !q.take(cx, &mut cur) {
-                d.broken |= unread(&cur);
-                d.broken |= unknown_place(cx, &cur, places, kind, &q);
+                main_figure(cx, &mut cur, kind, &v, &mut w.d, &mut w.figure)?;
+            } else if !w.next(cx, stmt, &mut cur, part) {
+                w.d.broken |= unread(&cur);
+                w.d.broken |= unknown_place(cx, &cur, places, kind, &w.q);
                 break;
             }
         }
@@ -491,67 +435,181 @@ fn device<'a>(
     for s in stmt.block().into_iter().flat_map(|b| b.iter()) {
         // branch blocks belong to the chain, see `chain`
         if s.keyword() != Some("branch") {
-            device_line(cx, s, &mut d, Some(kind));
+            device_line(cx, s, &mut w.d, Some(kind));
         }
     }
-    d.device.temperature = q.at_temperature.map(Box::new);
-    d.broken |= q.broken;
-    if file.is_broken() {
-        return None;
-    }
-    if file.has_path() && std::mem::take(&mut d.device.reversed) {
-        file.reverse();
-    }
-    d.network.extend(file.finish(&q));
-    if kind == PartKind::Coupler {
-        coupling_or_loss(cx, &d, figure.as_ref());
-    }
-    let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text);
-    kinds::only_of_kind(cx, &mut d, kind, who);
-    if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
-        missing(
-            cx,
-            &Cur::new(stmt, super::head::first_group(stmt)),
-            "a divider says into how many ways it divides",
-            "divider DV1 2 way, excess 0.3 dB",
-        );
-    }
-    if let Some((m, percent, loc)) = figure {
-        d.loss.insert(
-            0,
-            Figure {
-                when: q.when(),
-                value: m,
-                meta: q.meta.clone().into(),
-                loc,
-                percent,
-            },
-        );
-    } else if !q.on.is_empty() {
-        for f in &mut d.gain {
-            f.when = q.when();
+    w.finish(cx, stmt, part)
+}
+
+impl Words<'_> {
+    /// Reads `of NAME` and the main figure. None if the figure cannot be read.
+    fn head<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> Option<()> {
+        let had = cx.diags.len();
+        if cur.eat(cx, "of") {
+            self.d.device.class = cur.name(cx);
+        }
+        if let Some(v) = cur.val(cx) {
+            main_figure(cx, cur, self.kind, &v, &mut self.d, &mut self.figure)
+        } else {
+            (cx.diags.len() == had).then_some(())
         }
     }
-    part.meta = q.meta.into();
-    if d.meta.source.is_some() && part.meta.source.is_none() {
-        part.meta = crate::model::Meta {
-            source: d.meta.source.take(),
-            ..(*part.meta).clone()
+
+    /// Reads one word and what belongs to it. False if it is none of a device.
+    fn next<'a>(
+        &mut self,
+        cx: &mut Cx<'a>,
+        stmt: Stmt<'a>,
+        cur: &mut Cur<'a>,
+        part: &mut Part,
+    ) -> bool {
+        // a divider is no two-port
+        let measured = self.kind != PartKind::Divider;
+        if cur.eat(cx, "ends") {
+            part.ends = family_ends(cx, cur).map(Box::new);
+        } else if super::device::passes(cx, cur, &mut self.d.passes)
+            || self.quantity(cx, cur)
+            || self.of_kind(cx, cur)
+        {
+            // the next word
+        } else if self.kind.has_direction() && !self.file.has_path() && cur.eat(cx, "reversed") {
+            self.d.device.reversed = true;
+        } else if (measured && self.file.take(cx, cur, Ports::Two))
+            || network::refused(
+                cx,
+                cur,
+                "A divider has more ports than a file of a chain can have.",
+                "Say into how many ways it divides: `divider DV1 2 way, excess 0.3 dB`.",
+            )
+        {
+            // the next word
+        } else if self.figure.is_none() && second_loss(self.kind, &self.d) && cur.at_value(cx) {
+            if let Some(v) = cur.val(cx) {
+                let what = format!("the loss of {}", self.kind.with_article());
+                self.figure = cx.loss(&v, &what).map(|(m, p)| (m, p, v.loc));
+            }
+            self.d.broken |= self.figure.is_none();
+        } else if let Some(p) = place(cx, cur, self.places) {
+            one_place(cx, stmt, &mut self.d.device.place, p);
+        } else {
+            return self.q.take(cx, cur);
         }
-        .into();
+        true
     }
-    let head = Name {
-        text: kind.word().into(),
-        loc: part.loc,
-    };
-    let device = d.finish(head);
-    contradictions(
-        cx,
-        &device,
-        part.tag.as_ref().map_or(kind.word(), |t| &t.text),
-    );
-    unused(cx, &device, kind, part.loc);
-    Some(device)
+
+    /// Reads a figure that its word names.
+    fn quantity<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+        let d = &mut self.d;
+        if cur.eat(cx, "swr") {
+            let v = cur.need(cx, "an SWR follows", "swr 1.3");
+            let swr = v.and_then(|v| Some(Figure::always(cx.swr(&v)?, v.loc)));
+            d.broken |= swr.is_none();
+            d.swr.extend(swr);
+        } else if cur.eat(cx, "return-loss") {
+            let v = cur.need(cx, "a return loss follows", "return-loss 20 dB");
+            let swr = v.and_then(|v| {
+                let m = super::device::return_loss_to_swr(cx, &v)?;
+                Some(Figure::always(m, v.loc))
+            });
+            d.broken |= swr.is_none();
+            d.swr.extend(swr);
+        } else if cur.eat(cx, "rating") {
+            if let Some(v) = cur.need(cx, "a power follows", "rating 300 W") {
+                d.device.rating = plain_rating(cx, &v).map(Box::new);
+            }
+        } else if cur.eat(cx, "isolation") {
+            if let Some(v) = cur.need(cx, "an isolation follows", "isolation 40 dB") {
+                d.device.isolation = cx.loss(&v, "an isolation").map(|m| m.0);
+                d.isolation = Some(v.loc);
+            }
+            d.broken |= d.device.isolation.is_none();
+        } else if cur.eat(cx, "excess") {
+            d.excess
+                .extend(dated_loss(cx, cur, "an excess loss", "excess 0.3 dB"));
+        } else if cur.eat(cx, "noise") {
+            d.device.noise_figure = noise_figure(cx, cur);
+            d.broken |= d.device.noise_figure.is_none();
+        } else {
+            return false;
+        }
+        true
+    }
+
+    /// Reads what only some kinds have: the ratio of a balun, the split or tee of a divider, the
+    /// place of a loss.
+    fn of_kind<'a>(&mut self, cx: &mut Cx<'a>, cur: &mut Cur<'a>) -> bool {
+        let d = &mut self.d;
+        let Some(w @ ("ratio" | "split" | "tee")) = cur.word(cx) else {
+            return kinds::sits(cx, cur, &mut d.only, &mut d.device);
+        };
+        let at = cx.loc(cur.next_span());
+        cur.i += 1;
+        match w {
+            "ratio" => kinds::ratio(cx, cur, at, d),
+            "split" => kinds::split(cx, cur, at, d),
+            _ => kinds::tee(at, d),
+        }
+        true
+    }
+
+    /// The device that the words describe; None if its file cannot be read.
+    fn finish<'a>(mut self, cx: &mut Cx<'a>, stmt: Stmt<'a>, part: &mut Part) -> Option<Device> {
+        let (kind, mut d, q) = (self.kind, self.d, self.q);
+        d.device.temperature = q.at_temperature.clone().map(Box::new);
+        d.broken |= q.broken;
+        if self.file.is_broken() {
+            return None;
+        }
+        if self.file.has_path() && std::mem::take(&mut d.device.reversed) {
+            self.file.reverse();
+        }
+        d.network.extend(self.file.finish(&q));
+        if kind == PartKind::Coupler {
+            coupling_or_loss(cx, &d, self.figure.as_ref());
+        }
+        let who = part.tag.as_ref().map_or(kind.word(), |t| &t.text);
+        kinds::only_of_kind(cx, &mut d, kind, who);
+        if kind == PartKind::Divider && d.device.ways.is_none() && d.device.class.is_none() {
+            missing(
+                cx,
+                &Cur::new(stmt, super::head::first_group(stmt)),
+                "a divider says into how many ways it divides",
+                "divider DV1 2 way, excess 0.3 dB",
+            );
+        }
+        if let Some((m, percent, loc)) = self.figure {
+            d.loss.insert(
+                0,
+                Figure {
+                    when: q.when(),
+                    value: m,
+                    meta: q.meta.clone().into(),
+                    loc,
+                    percent,
+                },
+            );
+        } else if !q.on.is_empty() {
+            for f in &mut d.gain {
+                f.when = q.when();
+            }
+        }
+        part.meta = q.meta.into();
+        if d.meta.source.is_some() && part.meta.source.is_none() {
+            part.meta = crate::model::Meta {
+                source: d.meta.source.take(),
+                ..(*part.meta).clone()
+            }
+            .into();
+        }
+        let head = Name {
+            text: kind.word().into(),
+            loc: part.loc,
+        };
+        let device = d.finish(head);
+        contradictions(cx, &device, who);
+        unused(cx, &device, kind, part.loc);
+        Some(device)
+    }
 }
 
 /// The kind of part a statement is, if it is one.

@@ -44,6 +44,16 @@ pub(super) fn slots<'a>(cx: &Cx<'a>, s: Stmt<'a>, form: &'static Form) -> Vec<Re
     out
 }
 
+/// Whether the table of statements finds nothing wrong with a line.
+pub(super) fn clean<'a>(cx: &Cx<'a>, s: Stmt<'a>, form: &'static Form) -> bool {
+    let known = forms::Known {
+        lets: cx.lets,
+        places: &[],
+    };
+    let mut r = Reader::new(form, s, known);
+    !s.is_broken() && std::iter::from_fn(|| r.next()).all(|m| !matches!(m, Met::Problem(_)))
+}
+
 pub(super) fn text_of(cx: &Cx<'_>, a: &Atom) -> Box<str> {
     cx.text(a.span).trim_matches('"').into()
 }
@@ -102,6 +112,7 @@ pub(super) fn rules<'a>(
         conditions: Box::default(),
         exposure: Box::default(),
         reflection: None,
+        fields: Box::default(),
         built_in: cx.built_in,
     };
     let lines = match forms::top().form(stmt.keyword()) {
@@ -110,7 +121,7 @@ pub(super) fn rules<'a>(
     };
     let (mut asks, mut clauses, mut fixed, mut conditions) =
         (Vec::new(), Vec::new(), Vec::new(), Vec::new());
-    let mut exposure = Vec::new();
+    let (mut exposure, mut fields) = (Vec::new(), Vec::new());
     for s in block.iter() {
         let Some(word) = s.keyword() else {
             no_keyword(cx, s, Context::Rules);
@@ -142,11 +153,12 @@ pub(super) fn rules<'a>(
             }
             "condition" => conditions.extend(condition(cx, s, &read)),
             "fixed" => fixed.extend(fixed_line(cx, s, &read)),
+            "field" => fields.extend(super::form::field(cx, s, &read)),
             "reflection" => {
                 set.reflection = first.and_then(|a| super::exposure::reflection(cx, s, a))
             }
             "limit" if super::exposure::is_field(s) => {
-                exposure.extend(super::exposure::clause(cx, s, &read, licence));
+                exposure.extend(super::exposure::clause(cx, s, (form, &read), licence));
             }
             _ => clauses.extend(clause(cx, s, form, &read, licence)),
         }
@@ -155,6 +167,7 @@ pub(super) fn rules<'a>(
     set.clauses = clauses.into();
     set.fixed = fixed.into();
     set.exposure = exposure.into();
+    set.fields = fields.into();
     set.conditions = conditions.into();
     names(cx, &set);
     Some(set)
@@ -272,6 +285,20 @@ pub(super) fn frequencies<'a>(
     Some(Frequencies::Range(low.value, low.value))
 }
 
+/// A clause without frequencies holds everywhere; one whose range cannot be read holds nowhere, and that is
+/// said here or by the table.
+pub(super) fn without_range<'a>(cx: &mut Cx<'a>, s: Stmt<'a>) -> Option<Frequencies> {
+    let Some(on) = s.atoms().iter().position(|a| cx.text(a.span) == "on") else {
+        return Some(Frequencies::All);
+    };
+    let range = s.atoms().get(on + 1)?;
+    let ranged = s.value(*range).is_some_and(|v| v.upper().is_some());
+    if let Some(v) = ranged.then(|| cx.value(s, range)).flatten() {
+        cx.unit_on_one_end(&v, &[Dim::Frequency]);
+    }
+    None
+}
+
 #[allow(clippy::too_many_lines, reason = "one line with many slots")]
 fn clause<'a>(
     cx: &mut Cx<'a>,
@@ -334,9 +361,7 @@ fn clause<'a>(
     };
     let on = match at(ClauseSlot::On) {
         Some((_, args)) => frequencies(cx, s, args)?,
-        // a range that cannot be read has its own finding; the clause does not hold everywhere
-        None if s.atoms().iter().any(|a| cx.text(a.span) == "on") => return None,
-        None => Frequencies::All,
+        None => without_range(cx, s)?,
     };
     let head = at(ClauseSlot::Value).map(|(a, _)| a);
     let main = match head {
@@ -374,7 +399,10 @@ fn clause<'a>(
     if s.is_broken() {
         return None;
     }
-    needs_source(cx, loc, cite.is_some(), confidence.is_some() || licence);
+    // after a word that means nothing here the rest of the group is not read
+    if clean(cx, s, form) {
+        needs_source(cx, loc, cite.is_some(), confidence.is_some() || licence);
+    }
     let is_threshold = s.keyword() == Some("threshold");
     Some(Clause {
         loc,

@@ -1,10 +1,10 @@
 //! `beside`, `alone`, `bandwidth`: what is said for the site that stations share.
 
-use downlead_base::{Diagnostic, codes};
+use downlead_base::{Diagnostic, Loc, codes};
 use downlead_syntax::{AtomKind, Stmt};
 
 use crate::cx::{Cur, Cx};
-use crate::model::{Alone, Beside, Name, Site};
+use crate::model::{Alone, Beside, Isolation, LinkNoise, Name, Site};
 use crate::quals::{missing, rest};
 
 /// The lines of a station that are about its site, gathered.
@@ -12,6 +12,8 @@ use crate::quals::{missing, rest};
 pub(super) struct Draft {
     beside: Vec<Beside>,
     alone: Option<Alone>,
+    isolations: Vec<Isolation>,
+    noise: Option<(LinkNoise, Loc)>,
 }
 
 impl Draft {
@@ -66,6 +68,18 @@ impl Draft {
         }));
     }
 
+    /// `isolation A9 of harbour to A1 48 dB on 2m`; `own` is the station's own name.
+    pub(super) fn isolation<'a>(&mut self, cx: &mut Cx<'a>, s: Stmt<'a>, own: &Name) {
+        self.isolations
+            .extend(super::isolation::isolation(cx, s, own));
+    }
+
+    /// `site-noise rural`.
+    pub(super) fn noise<'a>(&mut self, cx: &mut Cx<'a>, s: Stmt<'a>) {
+        let read = super::link::site_noise(cx, s).map(|n| (n.noise, n.loc));
+        self.noise = self.noise.take().or(read);
+    }
+
     pub(super) fn finish(self, cx: &mut Cx<'_>) -> Site {
         if let (Some(alone), Some(first)) = (&self.alone, self.beside.first()) {
             cx.push(
@@ -85,6 +99,8 @@ impl Draft {
         Site {
             beside: self.beside.into(),
             alone: self.alone,
+            isolations: super::isolation::once(cx, self.isolations),
+            noise: self.noise,
         }
     }
 }

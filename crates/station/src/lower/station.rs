@@ -37,11 +37,12 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
         under: Box::default(),
         site: crate::model::Site::default(),
         spots: Box::default(),
+        unread_spots: Box::default(),
         newest: super::rules::newest(stmt),
     };
     let mut under = Vec::new();
     let mut site = super::site::Draft::default();
-    let mut spots = Vec::new();
+    let mut spots = super::exposure::Spots::default();
     // places first: parts may name one that stands below them
     for s in block.iter().filter(|s| s.keyword() == Some("place")) {
         if let Some(p) = place(cx, s) {
@@ -75,7 +76,9 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
             Some("under") => under.extend(super::rules::under(cx, s)),
             Some("beside") => site.beside(cx, s, &st.name),
             Some("alone") => site.alone(cx, s),
-            Some("spot") => super::exposure::spot(cx, s, &mut spots),
+            Some("spot") => spots.line(cx, s),
+            Some("isolation") => site.isolation(cx, s, &st.name),
+            Some("site-noise") => site.noise(cx, s),
             Some("chain") => chains.push(s),
             Some(w) => match part::kind_of(s) {
                 Some(k) => {
@@ -132,7 +135,7 @@ pub(super) fn station<'a>(cx: &mut Cx<'a>, stmt: Stmt<'a>, cur: &mut Cur<'a>) ->
     }
     st.under = under.into();
     st.site = site.finish(cx);
-    st.spots = spots.into();
+    (st.spots, st.unread_spots) = spots.finish();
     st.places = places.into();
     st.parts = parts.into();
     st.chains = lowered.into();

@@ -149,6 +149,8 @@ pub struct Station {
     pub site: super::Site,
     /// Places where people can be.
     pub spots: Box<[super::Spot]>,
+    /// Lines of such places that could not be read.
+    pub unread_spots: Box<[super::UnreadSpot]>,
     /// The newest date in its text: there is no clock.
     pub newest: Option<Box<str>>,
 }

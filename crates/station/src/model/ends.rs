@@ -1,8 +1,12 @@
 //! What a chain begins and ends with: transmitters, receivers, antennas.
 
+use downlead_base::Loc;
 use downlead_quantity::Measure;
 
+use super::Name;
 use super::figure::{Figure, NetworkFile, Rating};
+use super::list::List;
+use super::site::AtOffset;
 
 /// What a power figure counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -78,6 +82,10 @@ pub struct Transmitter {
     pub broken_duty: bool,
     /// Width of what it sends, Hz.
     pub bandwidth_hz: Option<f64>,
+    /// Noise beside the carrier in 1 Hz, dBc/Hz.
+    pub noise: List<AtOffset>,
+    /// Whether such a noise is there but could not be read.
+    pub broken_noise: bool,
 }
 
 /// A level that a receiver needs for a criterion.
@@ -98,6 +106,8 @@ pub struct Receiver {
     pub noise_figure: Option<Measure>,
     /// Width of its channel, Hz.
     pub bandwidth_hz: Option<f64>,
+    /// Levels of a carrier that it just withstands, dBm.
+    pub blocking: List<AtOffset>,
 }
 
 impl Receiver {
@@ -136,6 +146,28 @@ pub struct Impedance {
     pub reactance: Measure,
 }
 
+/// How far the gain of an antenna is below its peak, by the angle above the horizon.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Pattern {
+    /// Bands it is of; all where none is named.
+    pub on: Box<[Name]>,
+    /// Angle, degrees, and attenuation, dB, in rising order of the angle.
+    pub rows: Box<[(f64, f64)]>,
+    /// Its line.
+    pub loc: Loc,
+}
+
+impl Antenna {
+    /// The pattern on a band, if one is stated.
+    #[must_use]
+    pub fn pattern_on(&self, band: &str) -> Option<&Pattern> {
+        let of = |p: &&Pattern| p.on.iter().any(|b| *b.text == *band);
+        let mut all = self.pattern.iter();
+        all.find(of)
+            .or_else(|| self.pattern.iter().find(|p| p.on.is_empty()))
+    }
+}
+
 /// Antenna or dummy load.
 #[derive(Clone, Debug, PartialEq, Default)]
 pub struct Antenna {
@@ -149,6 +181,8 @@ pub struct Antenna {
     pub network: Box<[NetworkFile]>,
     /// Efficiency, 0 to 1.
     pub efficiency: Option<Measure>,
+    /// How its gain falls off from the peak.
+    pub pattern: Box<[Pattern]>,
     /// Height above ground, m.
     pub height_agl: Option<Measure>,
     /// Length from its highest point down, m.

@@ -103,6 +103,15 @@ pub enum SpotAt {
     From(Box<[(f64, Name, Option<Name>)]>),
 }
 
+/// A line `spot` that could not be read: nothing is judged there, and every output says so.
+#[derive(Clone, Debug, PartialEq)]
+pub struct UnreadSpot {
+    /// Its name; empty where that could not be read either.
+    pub name: Box<str>,
+    /// Its line.
+    pub loc: Loc,
+}
+
 /// A place where people can be.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Spot {

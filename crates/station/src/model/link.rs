@@ -25,6 +25,15 @@ pub struct Hop {
     pub loc: Loc,
 }
 
+/// A line `hop` that could not be read: it is not judged, and every output says so.
+#[derive(Clone, Debug, PartialEq)]
+pub struct UnreadHop {
+    /// What follows its word, as written.
+    pub text: Box<str>,
+    /// The line.
+    pub loc: Loc,
+}
+
 /// Noise at the receiving antennas.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Noise {
@@ -134,6 +143,8 @@ pub struct Link {
     pub loc: Loc,
     /// Hops, in the order of the text.
     pub hops: Box<[Hop]>,
+    /// Lines of hops that could not be read.
+    pub unread_hops: Box<[UnreadHop]>,
     /// The table with the profile.
     pub profile: Option<Name>,
     /// Distance, m.

@@ -3,12 +3,14 @@
 //! Values are in base units (see [`downlead_quantity::Dim`]). Places are item-relative, so a
 //! definition survives edits elsewhere in its file.
 
+mod accept;
 mod cable;
 mod chain;
 mod definition;
 mod ends;
 mod exposure;
 mod figure;
+mod form;
 mod kind;
 mod link;
 mod list;
@@ -20,16 +22,22 @@ mod variant;
 
 use downlead_base::Loc;
 
+pub use accept::{Accept, Covers, acceptable};
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
 pub use definition::{
     Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument, Recalled,
 };
-pub use ends::{Antenna, Gain, Impedance, Mode, PowerKind, Receiver, Sensitivity, Transmitter};
-pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier};
+pub use ends::{
+    Antenna, Gain, Impedance, Mode, Pattern, PowerKind, Receiver, Sensitivity, Transmitter,
+};
+pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier, UnreadSpot};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
+pub use form::{FieldKind, FieldWhat, FormField, Rounding};
 pub use kind::{PartKind, Role};
-pub use link::{Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise};
+pub use link::{
+    Around, End, Hop, Link, Model, Need as LinkNeed, Noise as LinkNoise, SiteNoise, UnreadHop,
+};
 pub use list::List;
 pub use node::{Expect, LimitQuantity, Node, Read, ReadPower};
 pub use part::{Device, Line, LineLength, Part, PartData, Port, Sits};
@@ -37,7 +45,7 @@ pub use rules::{
     Amount, Answer, Ask, Clause, Condition, Confidence, Counted, Example, Factor, Fixed, FixedWhat,
     Frequencies, Known, Law, RuleSet, StepRow, Under, Variable,
 };
-pub use site::{Alone, Beside, Site};
+pub use site::{Alone, AntennaOf, AtOffset, Beside, Isolated, Isolation, Site};
 pub use variant::{Change, Passed, Variant};
 
 /// A name as written, and where.

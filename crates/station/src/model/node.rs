@@ -107,6 +107,15 @@ pub enum Node {
         /// Bands.
         on: Box<[Name]>,
     },
+    /// `limit 1 dB desense`.
+    Desense {
+        /// Limit, dB.
+        db: f64,
+        /// Document and clause.
+        source: Option<Box<str>>,
+        /// Bands.
+        on: Box<[Name]>,
+    },
     /// `limit`.
     Limit {
         /// What is limited.

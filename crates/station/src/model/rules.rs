@@ -402,6 +402,8 @@ pub struct RuleSet {
     pub exposure: Box<[super::ExposureClause]>,
     /// Factor on the field by reflection.
     pub reflection: Option<f64>,
+    /// Fields of its form.
+    pub fields: Box<[super::FormField]>,
     /// Whether it is part of the built-in library.
     pub built_in: bool,
 }

@@ -464,6 +464,10 @@ fn unexpected(loc: Loc, text: &str, read: &[Tok], tok: &Tok) -> Diagnostic {
             .help("Write the value, or remove the operator before it."),
         S::Unit => new(format!("The unit `{}` has no number before it.", slice(tok)))
             .help(format!("Write the number first: `5 {}`.", slice(tok))),
+        S::Root if read.first().is_some_and(|t| slice(t) == "limit") => {
+            new(format!("A limit has no `{}`: a root is the power 0.5.", slice(tok)))
+                .help("Write it so: `1.375 V/m * (frequency / 1 MHz)^0.5`.")
+        }
         S::Root => new(format!("`{}` is allowed only after a value and `per`.", slice(tok)))
             .help("Write it so: `loss 0.05 dB per sqrt(GHz)`."),
         _ if unclosed_paren(read).is_some() && !before.is_some_and(is_operator) => {

@@ -10,10 +10,11 @@ pub use message::{date_fault, dates_meant};
 
 use std::sync::Arc;
 
-use downlead_base::ItemId;
+use downlead_base::{ItemId, Span};
 
 use crate::Placed;
 use crate::lex::Tok;
+use crate::tree::Item;
 use arena::Arena;
 use build::Builder;
 
@@ -72,6 +73,27 @@ pub(crate) fn parse_items(
             });
         }
     }
+}
+
+/// An item as it would be read if some ranges of its text were blanks. Identity and all places stay
+/// the same. None if a range does not lie between characters of the text.
+#[must_use]
+pub fn without(item: &Item, ranges: &[Span]) -> Option<Item> {
+    let mut text = item.text().as_bytes().to_vec();
+    for r in ranges {
+        for byte in text.get_mut(r.range())? {
+            if !matches!(byte, b'\n' | b'\r') {
+                *byte = b' ';
+            }
+        }
+    }
+    let text = String::from_utf8(text).ok()?;
+    let mut items = Vec::new();
+    parse_items(&text, None, 0, &mut items);
+    let [one] = <[Placed; 1]>::try_from(items).ok()?;
+    let mut read = Arc::into_inner(one.item)?;
+    read.id = item.id;
+    Some(read)
 }
 
 /// An item between lexing and parsing.

@@ -12,8 +12,8 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
-    "session" "station" "use" "variant"
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place"
+    "rules" "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 
@@ -31,7 +31,7 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
     "session" "station" "use" "variant"
   ] @keyword.storage.type)
 

@@ -38,7 +38,7 @@
 
 ; definitions
 (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "rules"
     "session" "station" "use" "variant"
   ] @keyword.type)
 
@@ -57,8 +57,8 @@
 ; what is defined
 (statement
   . (keyword [
-    "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place" "rules"
-    "session" "station" "use" "variant"
+    "accept" "band" "cable" "chain" "connector" "device" "instrument" "let" "licence" "link" "place"
+    "rules" "session" "station" "use" "variant"
   ])
   . [(name) (word)] @type)
 

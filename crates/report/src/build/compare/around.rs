@@ -111,8 +111,13 @@ fn placed(a: &Station, b: &Station) -> Vec<String> {
     if changed(&a.spots, &b.spots) {
         out.push("spots".to_owned());
     }
-    if changed(&a.site, &b.site) {
+    let neighbours = |s: &Station| (s.site.beside.clone(), s.site.alone.clone());
+    if changed(&neighbours(a), &neighbours(b)) {
         out.push("neighbours of the site".to_owned());
+    }
+    let between = |s: &Station| (s.site.isolations.clone(), s.site.noise.clone());
+    if changed(&between(a), &between(b)) {
+        out.push("isolation or noise of the site".to_owned());
     }
     let reflection = |s: &Station| s.under.iter().map(|u| u.reflection).collect::<Vec<_>>();
     if changed(&reflection(a), &reflection(b)) {
