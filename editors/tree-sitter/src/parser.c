@@ -15,9 +15,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 395
+#define SYMBOL_COUNT 397
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 373
+#define TOKEN_COUNT 375
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -184,240 +184,242 @@ enum ts_symbol_identifiers {
   anon_sym_blocking = 158,
   anon_sym_efficiency = 159,
   anon_sym_height = 160,
-  anon_sym_haat = 161,
-  anon_sym_radius = 162,
-  anon_sym_fails = 163,
-  anon_sym_GHz = 164,
-  anon_sym_Hz = 165,
-  anon_sym_MHz = 166,
-  anon_sym_above = 167,
-  anon_sym_added = 168,
-  anon_sym_after = 169,
-  anon_sym_against = 170,
-  anon_sym_agl = 171,
-  anon_sym_allocated = 172,
-  anon_sym_am = 173,
-  anon_sym_ambient = 174,
-  anon_sym_amsl = 175,
-  anon_sym_apart = 176,
-  anon_sym_at = 177,
-  anon_sym_averaging = 178,
-  anon_sym_below = 179,
-  anon_sym_beyond = 180,
-  anon_sym_blank = 181,
-  anon_sym_bow = 182,
-  anon_sym_bullington = 183,
-  anon_sym_by = 184,
-  anon_sym_carrier = 185,
-  anon_sym_cascade = 186,
-  anon_sym_city = 187,
-  anon_sym_clad = 188,
-  anon_sym_confidence = 189,
-  anon_sym_corrected = 190,
-  anon_sym_cw = 191,
-  anon_sym_dB = 192,
-  anon_sym_dBW = 193,
-  anon_sym_dBd = 194,
-  anon_sym_dBi = 195,
-  anon_sym_dBm = 196,
-  anon_sym_data = 197,
-  anon_sym_date = 198,
-  anon_sym_datum = 199,
-  anon_sym_dc_DASHinput = 200,
-  anon_sym_degrees = 201,
-  anon_sym_delivered = 202,
-  anon_sym_desense = 203,
-  anon_sym_displayed = 204,
-  anon_sym_dms = 205,
-  anon_sym_down = 206,
-  anon_sym_eirp = 207,
-  anon_sym_ends = 208,
-  anon_sym_erp = 209,
-  anon_sym_etrs89 = 210,
-  anon_sym_figure = 211,
-  anon_sym_fm = 212,
-  anon_sym_for = 213,
-  anon_sym_forward = 214,
-  anon_sym_free_DASHspace = 215,
-  anon_sym_frequency = 216,
-  anon_sym_ft = 217,
-  anon_sym_full = 218,
-  anon_sym_guess = 219,
-  anon_sym_hata_DASHopen = 220,
-  anon_sym_hata_DASHsuburban = 221,
-  anon_sym_hata_DASHurban = 222,
-  anon_sym_height_DASHamsl = 223,
-  anon_sym_horizontal = 224,
-  anon_sym_if = 225,
-  anon_sym_in = 226,
-  anon_sym_input = 227,
-  anon_sym_instead = 228,
-  anon_sym_k = 229,
-  anon_sym_kHz = 230,
-  anon_sym_kW = 231,
-  anon_sym_km = 232,
-  anon_sym_latitude = 233,
-  anon_sym_longitude = 234,
-  anon_sym_m = 235,
-  anon_sym_mW = 236,
-  anon_sym_maximum = 237,
-  anon_sym_mean = 238,
-  anon_sym_medium = 239,
-  anon_sym_nad27 = 240,
-  anon_sym_nad83 = 241,
-  anon_sym_net = 242,
-  anon_sym_no = 243,
-  anon_sym_nominal = 244,
-  anon_sym_occupational = 245,
-  anon_sym_of = 246,
-  anon_sym_offset = 247,
-  anon_sym_on = 248,
-  anon_sym_one_DASHedge = 249,
-  anon_sym_out = 250,
-  anon_sym_output = 251,
-  anon_sym_over = 252,
-  anon_sym_pep = 253,
-  anon_sym_per = 254,
-  anon_sym_places = 255,
-  anon_sym_public = 256,
-  anon_sym_quiet_DASHrural = 257,
-  anon_sym_quieting = 258,
-  anon_sym_rated = 259,
-  anon_sym_reactance = 260,
-  anon_sym_reading = 261,
-  anon_sym_realized = 262,
-  anon_sym_receive_DASHfrequency = 263,
-  anon_sym_receive_DASHloss = 264,
-  anon_sym_reference = 265,
-  anon_sym_reflected = 266,
-  anon_sym_rejects = 267,
-  anon_sym_residential = 268,
-  anon_sym_rural = 269,
-  anon_sym_series = 270,
-  anon_sym_shared = 271,
-  anon_sym_sheet = 272,
-  anon_sym_shunt = 273,
-  anon_sym_sinad = 274,
-  anon_sym_since = 275,
-  anon_sym_snr = 276,
-  anon_sym_spread = 277,
-  anon_sym_ssb = 278,
-  anon_sym_ssb_DASHprocessed = 279,
-  anon_sym_then = 280,
-  anon_sym_title = 281,
-  anon_sym_to = 282,
-  anon_sym_total = 283,
-  anon_sym_transmit_DASHfrequency = 284,
-  anon_sym_two_DASHray = 285,
-  anon_sym_typical = 286,
-  anon_sym_up = 287,
-  anon_sym_vertical = 288,
-  anon_sym_way = 289,
-  anon_sym_wet = 290,
-  anon_sym_wgs84 = 291,
-  anon_sym_with = 292,
-  anon_sym_within = 293,
-  anon_sym_yes = 294,
-  anon_sym_COMMA = 295,
-  anon_sym_EQ = 296,
-  anon_sym_u00b1 = 297,
-  anon_sym_PLUS_SLASH_DASH = 298,
-  anon_sym_LPAREN = 299,
-  anon_sym_RPAREN = 300,
-  anon_sym_DASH = 301,
-  anon_sym_u2212 = 302,
-  anon_sym_u2013 = 303,
-  anon_sym_PLUS = 304,
-  anon_sym_STAR = 305,
-  anon_sym_SLASH = 306,
-  anon_sym_CARET = 307,
-  sym__glued = 308,
-  sym_date = 309,
-  sym_dms = 310,
-  sym_number = 311,
-  aux_sym_unit_token1 = 312,
-  aux_sym_unit_token2 = 313,
-  aux_sym_unit_token3 = 314,
-  aux_sym_unit_token4 = 315,
-  aux_sym_unit_token5 = 316,
-  aux_sym_unit_token6 = 317,
-  anon_sym_wavelengths = 318,
-  anon_sym_wavelength = 319,
-  aux_sym_unit_token7 = 320,
-  aux_sym_unit_token8 = 321,
-  aux_sym_unit_token9 = 322,
-  aux_sym_unit_token10 = 323,
-  aux_sym_unit_token11 = 324,
-  aux_sym_unit_token12 = 325,
-  anon_sym_ohm_DASHm = 326,
-  aux_sym_unit_token13 = 327,
-  aux_sym_unit_token14 = 328,
-  aux_sym_unit_token15 = 329,
-  anon_sym_degC = 330,
-  anon_sym_degF = 331,
-  anon_sym_ohms = 332,
-  aux_sym_unit_token16 = 333,
-  aux_sym_unit_token17 = 334,
-  aux_sym_unit_token18 = 335,
-  anon_sym_deg = 336,
-  anon_sym_min = 337,
-  anon_sym_ohm = 338,
-  anon_sym_cm = 339,
-  anon_sym_kV = 340,
-  anon_sym_mi = 341,
-  anon_sym_mm = 342,
-  anon_sym_ms = 343,
-  anon_sym_ns = 344,
-  anon_sym_uV = 345,
-  anon_sym_uW = 346,
-  anon_sym_us = 347,
-  anon_sym_yd = 348,
-  anon_sym_u00b0C = 349,
-  anon_sym_u00b0F = 350,
-  anon_sym_u00b5V = 351,
-  anon_sym_u00b5W = 352,
-  anon_sym_u00b5s = 353,
-  anon_sym_u03a9m = 354,
-  anon_sym_u03bcV = 355,
-  anon_sym_u03bcW = 356,
-  anon_sym_u03bcs = 357,
-  anon_sym_u2126m = 358,
-  anon_sym_PERCENT = 359,
-  anon_sym_A = 360,
-  anon_sym_V = 361,
-  anon_sym_W = 362,
-  anon_sym_h = 363,
-  anon_sym_s = 364,
-  anon_sym_u00b0 = 365,
-  anon_sym_u03a9 = 366,
-  anon_sym_u03bb = 367,
-  anon_sym_u2126 = 368,
-  sym_root = 369,
-  sym_digit_name = 370,
-  sym_string = 371,
-  sym_comment = 372,
-  sym_source_file = 373,
-  sym__line = 374,
-  sym__end = 375,
-  sym_statement = 376,
-  sym_block_statement = 377,
-  sym_block = 378,
-  sym__head = 379,
-  sym_keyword = 380,
-  sym_only_word = 381,
-  sym_word = 382,
-  sym__value = 383,
-  sym_range = 384,
-  sym_tolerance = 385,
-  sym_coverage = 386,
-  sym__expression = 387,
-  sym_parenthesized_expression = 388,
-  sym_negation = 389,
-  sym_binary_expression = 390,
-  sym_quantity = 391,
-  sym_unit = 392,
-  aux_sym_source_file_repeat1 = 393,
-  aux_sym__head_repeat1 = 394,
+  anon_sym_pattern = 161,
+  anon_sym_haat = 162,
+  anon_sym_radius = 163,
+  anon_sym_fails = 164,
+  anon_sym_GHz = 165,
+  anon_sym_Hz = 166,
+  anon_sym_MHz = 167,
+  anon_sym_above = 168,
+  anon_sym_added = 169,
+  anon_sym_after = 170,
+  anon_sym_against = 171,
+  anon_sym_agl = 172,
+  anon_sym_allocated = 173,
+  anon_sym_am = 174,
+  anon_sym_ambient = 175,
+  anon_sym_amsl = 176,
+  anon_sym_apart = 177,
+  anon_sym_at = 178,
+  anon_sym_averaging = 179,
+  anon_sym_below = 180,
+  anon_sym_beyond = 181,
+  anon_sym_blank = 182,
+  anon_sym_bow = 183,
+  anon_sym_bullington = 184,
+  anon_sym_by = 185,
+  anon_sym_carrier = 186,
+  anon_sym_cascade = 187,
+  anon_sym_city = 188,
+  anon_sym_clad = 189,
+  anon_sym_confidence = 190,
+  anon_sym_corrected = 191,
+  anon_sym_cw = 192,
+  anon_sym_dB = 193,
+  anon_sym_dBW = 194,
+  anon_sym_dBd = 195,
+  anon_sym_dBi = 196,
+  anon_sym_dBm = 197,
+  anon_sym_data = 198,
+  anon_sym_date = 199,
+  anon_sym_datum = 200,
+  anon_sym_dc_DASHinput = 201,
+  anon_sym_degrees = 202,
+  anon_sym_delivered = 203,
+  anon_sym_desense = 204,
+  anon_sym_displayed = 205,
+  anon_sym_dms = 206,
+  anon_sym_down = 207,
+  anon_sym_eirp = 208,
+  anon_sym_elevation = 209,
+  anon_sym_ends = 210,
+  anon_sym_erp = 211,
+  anon_sym_etrs89 = 212,
+  anon_sym_figure = 213,
+  anon_sym_fm = 214,
+  anon_sym_for = 215,
+  anon_sym_forward = 216,
+  anon_sym_free_DASHspace = 217,
+  anon_sym_frequency = 218,
+  anon_sym_ft = 219,
+  anon_sym_full = 220,
+  anon_sym_guess = 221,
+  anon_sym_hata_DASHopen = 222,
+  anon_sym_hata_DASHsuburban = 223,
+  anon_sym_hata_DASHurban = 224,
+  anon_sym_height_DASHamsl = 225,
+  anon_sym_horizontal = 226,
+  anon_sym_if = 227,
+  anon_sym_in = 228,
+  anon_sym_input = 229,
+  anon_sym_instead = 230,
+  anon_sym_k = 231,
+  anon_sym_kHz = 232,
+  anon_sym_kW = 233,
+  anon_sym_km = 234,
+  anon_sym_latitude = 235,
+  anon_sym_longitude = 236,
+  anon_sym_m = 237,
+  anon_sym_mW = 238,
+  anon_sym_maximum = 239,
+  anon_sym_mean = 240,
+  anon_sym_medium = 241,
+  anon_sym_nad27 = 242,
+  anon_sym_nad83 = 243,
+  anon_sym_net = 244,
+  anon_sym_no = 245,
+  anon_sym_nominal = 246,
+  anon_sym_occupational = 247,
+  anon_sym_of = 248,
+  anon_sym_offset = 249,
+  anon_sym_on = 250,
+  anon_sym_one_DASHedge = 251,
+  anon_sym_out = 252,
+  anon_sym_output = 253,
+  anon_sym_over = 254,
+  anon_sym_pep = 255,
+  anon_sym_per = 256,
+  anon_sym_places = 257,
+  anon_sym_public = 258,
+  anon_sym_quiet_DASHrural = 259,
+  anon_sym_quieting = 260,
+  anon_sym_rated = 261,
+  anon_sym_reactance = 262,
+  anon_sym_reading = 263,
+  anon_sym_realized = 264,
+  anon_sym_receive_DASHfrequency = 265,
+  anon_sym_receive_DASHloss = 266,
+  anon_sym_reference = 267,
+  anon_sym_reflected = 268,
+  anon_sym_rejects = 269,
+  anon_sym_residential = 270,
+  anon_sym_rural = 271,
+  anon_sym_series = 272,
+  anon_sym_shared = 273,
+  anon_sym_sheet = 274,
+  anon_sym_shunt = 275,
+  anon_sym_sinad = 276,
+  anon_sym_since = 277,
+  anon_sym_snr = 278,
+  anon_sym_spread = 279,
+  anon_sym_ssb = 280,
+  anon_sym_ssb_DASHprocessed = 281,
+  anon_sym_then = 282,
+  anon_sym_title = 283,
+  anon_sym_to = 284,
+  anon_sym_total = 285,
+  anon_sym_transmit_DASHfrequency = 286,
+  anon_sym_two_DASHray = 287,
+  anon_sym_typical = 288,
+  anon_sym_up = 289,
+  anon_sym_vertical = 290,
+  anon_sym_way = 291,
+  anon_sym_wet = 292,
+  anon_sym_wgs84 = 293,
+  anon_sym_with = 294,
+  anon_sym_within = 295,
+  anon_sym_yes = 296,
+  anon_sym_COMMA = 297,
+  anon_sym_EQ = 298,
+  anon_sym_u00b1 = 299,
+  anon_sym_PLUS_SLASH_DASH = 300,
+  anon_sym_LPAREN = 301,
+  anon_sym_RPAREN = 302,
+  anon_sym_DASH = 303,
+  anon_sym_u2212 = 304,
+  anon_sym_u2013 = 305,
+  anon_sym_PLUS = 306,
+  anon_sym_STAR = 307,
+  anon_sym_SLASH = 308,
+  anon_sym_CARET = 309,
+  sym__glued = 310,
+  sym_date = 311,
+  sym_dms = 312,
+  sym_number = 313,
+  aux_sym_unit_token1 = 314,
+  aux_sym_unit_token2 = 315,
+  aux_sym_unit_token3 = 316,
+  aux_sym_unit_token4 = 317,
+  aux_sym_unit_token5 = 318,
+  aux_sym_unit_token6 = 319,
+  anon_sym_wavelengths = 320,
+  anon_sym_wavelength = 321,
+  aux_sym_unit_token7 = 322,
+  aux_sym_unit_token8 = 323,
+  aux_sym_unit_token9 = 324,
+  aux_sym_unit_token10 = 325,
+  aux_sym_unit_token11 = 326,
+  aux_sym_unit_token12 = 327,
+  anon_sym_ohm_DASHm = 328,
+  aux_sym_unit_token13 = 329,
+  aux_sym_unit_token14 = 330,
+  aux_sym_unit_token15 = 331,
+  anon_sym_degC = 332,
+  anon_sym_degF = 333,
+  anon_sym_ohms = 334,
+  aux_sym_unit_token16 = 335,
+  aux_sym_unit_token17 = 336,
+  aux_sym_unit_token18 = 337,
+  anon_sym_deg = 338,
+  anon_sym_min = 339,
+  anon_sym_ohm = 340,
+  anon_sym_cm = 341,
+  anon_sym_kV = 342,
+  anon_sym_mi = 343,
+  anon_sym_mm = 344,
+  anon_sym_ms = 345,
+  anon_sym_ns = 346,
+  anon_sym_uV = 347,
+  anon_sym_uW = 348,
+  anon_sym_us = 349,
+  anon_sym_yd = 350,
+  anon_sym_u00b0C = 351,
+  anon_sym_u00b0F = 352,
+  anon_sym_u00b5V = 353,
+  anon_sym_u00b5W = 354,
+  anon_sym_u00b5s = 355,
+  anon_sym_u03a9m = 356,
+  anon_sym_u03bcV = 357,
+  anon_sym_u03bcW = 358,
+  anon_sym_u03bcs = 359,
+  anon_sym_u2126m = 360,
+  anon_sym_PERCENT = 361,
+  anon_sym_A = 362,
+  anon_sym_V = 363,
+  anon_sym_W = 364,
+  anon_sym_h = 365,
+  anon_sym_s = 366,
+  anon_sym_u00b0 = 367,
+  anon_sym_u03a9 = 368,
+  anon_sym_u03bb = 369,
+  anon_sym_u2126 = 370,
+  sym_root = 371,
+  sym_digit_name = 372,
+  sym_string = 373,
+  sym_comment = 374,
+  sym_source_file = 375,
+  sym__line = 376,
+  sym__end = 377,
+  sym_statement = 378,
+  sym_block_statement = 379,
+  sym_block = 380,
+  sym__head = 381,
+  sym_keyword = 382,
+  sym_only_word = 383,
+  sym_word = 384,
+  sym__value = 385,
+  sym_range = 386,
+  sym_tolerance = 387,
+  sym_coverage = 388,
+  sym__expression = 389,
+  sym_parenthesized_expression = 390,
+  sym_negation = 391,
+  sym_binary_expression = 392,
+  sym_quantity = 393,
+  sym_unit = 394,
+  aux_sym_source_file_repeat1 = 395,
+  aux_sym__head_repeat1 = 396,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -582,6 +584,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_pattern] = "pattern",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
@@ -629,6 +632,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_dms] = "dms",
   [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
+  [anon_sym_elevation] = "elevation",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
   [anon_sym_etrs89] = "etrs89",
@@ -980,6 +984,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_pattern] = anon_sym_pattern,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
@@ -1027,6 +1032,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_dms] = anon_sym_dms,
   [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
+  [anon_sym_elevation] = anon_sym_elevation,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
   [anon_sym_etrs89] = anon_sym_etrs89,
@@ -1861,6 +1867,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_pattern] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_haat] = {
     .visible = true,
     .named = false,
@@ -2046,6 +2056,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_eirp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_elevation] = {
     .visible = true,
     .named = false,
   },
@@ -5142,4102 +5156,4143 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
         'd', 68,
         'f', 69,
         'i', 70,
-        'n', 71,
-        'q', 72,
-        'r', 73,
-        't', 74,
-        'x', 75,
+        'l', 71,
+        'n', 72,
+        'q', 73,
+        'r', 74,
+        't', 75,
+        'x', 76,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(76);
-      if (lookahead == 'i') ADVANCE(77);
-      if (lookahead == 'm') ADVANCE(78);
-      if (lookahead == 'o') ADVANCE(79);
-      if (lookahead == 'r') ADVANCE(80);
-      if (lookahead == 't') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(77);
+      if (lookahead == 'i') ADVANCE(78);
+      if (lookahead == 'm') ADVANCE(79);
+      if (lookahead == 'o') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 't') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'r') ADVANCE(85);
-      if (lookahead == 'u') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'r') ADVANCE(86);
+      if (lookahead == 'u') ADVANCE(87);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(87);
-      if (lookahead == 'e') ADVANCE(88);
-      if (lookahead == 'i') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'a') ADVANCE(88);
+      if (lookahead == 'e') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(90);
+      if (lookahead == 'o') ADVANCE(91);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(91);
-      if (lookahead == 'm') ADVANCE(92);
-      if (lookahead == 'n') ADVANCE(93);
-      if (lookahead == 's') ADVANCE(94);
+      if (lookahead == 'f') ADVANCE(92);
+      if (lookahead == 'm') ADVANCE(93);
+      if (lookahead == 'n') ADVANCE(94);
+      if (lookahead == 's') ADVANCE(95);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(95);
-      if (lookahead == 'u') ADVANCE(96);
+      if (lookahead == 'o') ADVANCE(96);
+      if (lookahead == 'u') ADVANCE(97);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(97);
-      if (lookahead == 'H') ADVANCE(98);
-      if (lookahead == 'V') ADVANCE(99);
-      if (lookahead == 'W') ADVANCE(100);
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'm') ADVANCE(103);
+      if (lookahead == '-') ADVANCE(98);
+      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == 'V') ADVANCE(100);
+      if (lookahead == 'W') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'i') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(104);
       END_STATE();
     case 15:
-      if (lookahead == 'a') ADVANCE(104);
-      if (lookahead == 'e') ADVANCE(105);
-      if (lookahead == 'i') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
+      if (lookahead == 'a') ADVANCE(105);
+      if (lookahead == 'e') ADVANCE(106);
+      if (lookahead == 'i') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'i') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(111);
-      if (lookahead == 'o') ADVANCE(112);
-      if (lookahead == 's') ADVANCE(113);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'i') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(112);
+      if (lookahead == 'o') ADVANCE(113);
+      if (lookahead == 's') ADVANCE(114);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(114);
-      if (lookahead == 'e') ADVANCE(115);
-      if (lookahead == 'o') ADVANCE(116);
-      if (lookahead == 's') ADVANCE(117);
+      if (lookahead == 'a') ADVANCE(115);
+      if (lookahead == 'e') ADVANCE(116);
+      if (lookahead == 'o') ADVANCE(117);
+      if (lookahead == 's') ADVANCE(118);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(118);
-      if (lookahead == 'f') ADVANCE(119);
-      if (lookahead == 'h') ADVANCE(120);
-      if (lookahead == 'n') ADVANCE(121);
-      if (lookahead == 'p') ADVANCE(122);
-      if (lookahead == 'u') ADVANCE(123);
-      if (lookahead == 'v') ADVANCE(124);
+      if (lookahead == 'c') ADVANCE(119);
+      if (lookahead == 'f') ADVANCE(120);
+      if (lookahead == 'h') ADVANCE(121);
+      if (lookahead == 'n') ADVANCE(122);
+      if (lookahead == 'p') ADVANCE(123);
+      if (lookahead == 'u') ADVANCE(124);
+      if (lookahead == 'v') ADVANCE(125);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 125,
-        'e', 126,
-        'h', 127,
-        'i', 128,
-        'l', 129,
-        'o', 130,
-        'r', 131,
-        'u', 132,
+        'a', 126,
+        'e', 127,
+        'h', 128,
+        'i', 129,
+        'l', 130,
+        'o', 131,
+        'r', 132,
+        'u', 133,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(133);
+      if (lookahead == 'u') ADVANCE(134);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(134);
-      if (lookahead == 'e') ADVANCE(135);
-      if (lookahead == 'u') ADVANCE(136);
+      if (lookahead == 'a') ADVANCE(135);
+      if (lookahead == 'e') ADVANCE(136);
+      if (lookahead == 'u') ADVANCE(137);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 137,
-        'e', 138,
-        'h', 139,
-        'i', 140,
-        'n', 141,
-        'o', 142,
-        'p', 143,
-        's', 144,
-        't', 145,
-        'w', 146,
+        'c', 138,
+        'e', 139,
+        'h', 140,
+        'i', 141,
+        'n', 142,
+        'o', 143,
+        'p', 144,
+        's', 145,
+        't', 146,
+        'w', 147,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 147,
-        'e', 148,
-        'h', 149,
-        'i', 150,
-        'o', 151,
-        'r', 152,
-        'u', 153,
-        'w', 154,
-        'y', 155,
+        'a', 148,
+        'e', 149,
+        'h', 150,
+        'i', 151,
+        'o', 152,
+        'r', 153,
+        'u', 154,
+        'w', 155,
+        'y', 156,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(156);
-      if (lookahead == 'W') ADVANCE(157);
-      if (lookahead == 'n') ADVANCE(158);
-      if (lookahead == 'p') ADVANCE(159);
-      if (lookahead == 's') ADVANCE(160);
+      if (lookahead == 'V') ADVANCE(157);
+      if (lookahead == 'W') ADVANCE(158);
+      if (lookahead == 'n') ADVANCE(159);
+      if (lookahead == 'p') ADVANCE(160);
+      if (lookahead == 's') ADVANCE(161);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
-      if (lookahead == 'o') ADVANCE(163);
+      if (lookahead == 'a') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'o') ADVANCE(164);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(164);
-      if (lookahead == 'e') ADVANCE(165);
-      if (lookahead == 'g') ADVANCE(166);
-      if (lookahead == 'i') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'e') ADVANCE(166);
+      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == 'i') ADVANCE(168);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(168);
-      if (lookahead == 'e') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'e') ADVANCE(170);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(170);
+      if (lookahead == 'z') ADVANCE(171);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(171);
+      if (lookahead == 'z') ADVANCE(172);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(172);
+      if (lookahead == 'o') ADVANCE(173);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(173);
+      if (lookahead == 'c') ADVANCE(174);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(174);
-      if (lookahead == 'd') ADVANCE(175);
+      if (lookahead == 'a') ADVANCE(175);
+      if (lookahead == 'd') ADVANCE(176);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(176);
+      if (lookahead == 't') ADVANCE(177);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(177);
-      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'l') ADVANCE(179);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(179);
-      if (lookahead == 'o') ADVANCE(180);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'o') ADVANCE(181);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(181);
-      if (lookahead == 'p') ADVANCE(182);
-      if (lookahead == 's') ADVANCE(183);
+      if (lookahead == 'b') ADVANCE(182);
+      if (lookahead == 'p') ADVANCE(183);
+      if (lookahead == 's') ADVANCE(184);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(184);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(185);
+      if (lookahead == 'a') ADVANCE(186);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(186);
+      if (lookahead == 'k') ADVANCE(187);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(187);
+      if (lookahead == 't') ADVANCE(188);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(188);
+      if (lookahead == 'e') ADVANCE(189);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'n') ADVANCE(190);
-      if (lookahead == 's') ADVANCE(191);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'n') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 's') ADVANCE(193);
-      if (lookahead == 'y') ADVANCE(194);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'y') ADVANCE(195);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(195);
-      if (lookahead == 'o') ADVANCE(196);
+      if (lookahead == 'a') ADVANCE(196);
+      if (lookahead == 'o') ADVANCE(197);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(197);
+      if (lookahead == 'w') ADVANCE(198);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'a') ADVANCE(199);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'm') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(201);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(201);
-      if (lookahead == 'l') ADVANCE(202);
-      if (lookahead == 'r') ADVANCE(203);
-      if (lookahead == 's') ADVANCE(204);
+      if (lookahead == 'b') ADVANCE(202);
+      if (lookahead == 'l') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
+      if (lookahead == 's') ADVANCE(205);
       END_STATE();
     case 52:
-      if (lookahead == 'r') ADVANCE(205);
+      if (lookahead == 'r') ADVANCE(206);
       END_STATE();
     case 53:
-      if (lookahead == 'a') ADVANCE(206);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 54:
-      if (lookahead == 'r') ADVANCE(207);
-      if (lookahead == 't') ADVANCE(208);
+      if (lookahead == 'r') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
       END_STATE();
     case 55:
-      if (lookahead == 'a') ADVANCE(209);
+      if (lookahead == 'a') ADVANCE(210);
       END_STATE();
     case 56:
       ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 57:
-      if (lookahead == 'm') ADVANCE(210);
-      if (lookahead == 'n') ADVANCE(211);
-      if (lookahead == 'r') ADVANCE(212);
-      if (lookahead == 'u') ADVANCE(213);
-      if (lookahead == 'v') ADVANCE(214);
+      if (lookahead == 'm') ADVANCE(211);
+      if (lookahead == 'n') ADVANCE(212);
+      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 'u') ADVANCE(214);
+      if (lookahead == 'v') ADVANCE(215);
       END_STATE();
     case 58:
       ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 59:
-      if (lookahead == 'W') ADVANCE(215);
-      if (lookahead == 'd') ADVANCE(216);
-      if (lookahead == 'i') ADVANCE(217);
-      if (lookahead == 'm') ADVANCE(218);
+      if (lookahead == 'W') ADVANCE(216);
+      if (lookahead == 'd') ADVANCE(217);
+      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'm') ADVANCE(219);
       END_STATE();
     case 60:
-      if (lookahead == 't') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(220);
       END_STATE();
     case 61:
-      if (lookahead == '-') ADVANCE(220);
+      if (lookahead == '-') ADVANCE(221);
       END_STATE();
     case 62:
-      if (lookahead == 'g') ADVANCE(221);
-      if (lookahead == 'l') ADVANCE(222);
-      if (lookahead == 's') ADVANCE(223);
-      if (lookahead == 'v') ADVANCE(224);
+      if (lookahead == 'g') ADVANCE(222);
+      if (lookahead == 'l') ADVANCE(223);
+      if (lookahead == 's') ADVANCE(224);
+      if (lookahead == 'v') ADVANCE(225);
       END_STATE();
     case 63:
-      if (lookahead == 'a') ADVANCE(225);
-      if (lookahead == 'p') ADVANCE(226);
-      if (lookahead == 'r') ADVANCE(227);
-      if (lookahead == 's') ADVANCE(228);
-      if (lookahead == 'v') ADVANCE(229);
+      if (lookahead == 'a') ADVANCE(226);
+      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 's') ADVANCE(229);
+      if (lookahead == 'v') ADVANCE(230);
       END_STATE();
     case 64:
-      if (lookahead == 's') ADVANCE(230);
+      if (lookahead == 's') ADVANCE(231);
       END_STATE();
     case 65:
-      if (lookahead == 'w') ADVANCE(231);
+      if (lookahead == 'w') ADVANCE(232);
       END_STATE();
     case 66:
-      if (lookahead == 'i') ADVANCE(232);
+      if (lookahead == 'i') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'e') ADVANCE(233);
-      if (lookahead == 'p') ADVANCE(234);
-      if (lookahead == 't') ADVANCE(235);
+      if (lookahead == 'e') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(235);
+      if (lookahead == 't') ADVANCE(236);
       END_STATE();
     case 68:
-      if (lookahead == 'i') ADVANCE(236);
+      if (lookahead == 'i') ADVANCE(237);
       END_STATE();
     case 69:
-      if (lookahead == 'f') ADVANCE(237);
+      if (lookahead == 'f') ADVANCE(238);
       END_STATE();
     case 70:
-      if (lookahead == 'r') ADVANCE(238);
+      if (lookahead == 'r') ADVANCE(239);
       END_STATE();
     case 71:
-      if (lookahead == 'd') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(240);
       END_STATE();
     case 72:
-      if (lookahead == 'u') ADVANCE(240);
+      if (lookahead == 'd') ADVANCE(241);
       END_STATE();
     case 73:
-      if (lookahead == 'p') ADVANCE(241);
+      if (lookahead == 'u') ADVANCE(242);
       END_STATE();
     case 74:
-      if (lookahead == 'r') ADVANCE(242);
+      if (lookahead == 'p') ADVANCE(243);
       END_STATE();
     case 75:
-      if (lookahead == 'c') ADVANCE(243);
-      if (lookahead == 'p') ADVANCE(244);
+      if (lookahead == 'r') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'i') ADVANCE(245);
-      if (lookahead == 'm') ADVANCE(246);
+      if (lookahead == 'c') ADVANCE(245);
+      if (lookahead == 'p') ADVANCE(246);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(247);
-      if (lookahead == 'g') ADVANCE(248);
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'x') ADVANCE(250);
+      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'm') ADVANCE(248);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'e') ADVANCE(249);
+      if (lookahead == 'g') ADVANCE(250);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'x') ADVANCE(252);
       END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(251);
-      if (lookahead == 'r') ADVANCE(252);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 80:
-      if (lookahead == 'e') ADVANCE(253);
-      if (lookahead == 'o') ADVANCE(254);
+      if (lookahead == 'l') ADVANCE(253);
+      if (lookahead == 'r') ADVANCE(254);
       END_STATE();
     case 81:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(255);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 82:
-      if (lookahead == 'l') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 83:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'l') ADVANCE(257);
       END_STATE();
     case 84:
-      if (lookahead == 'n') ADVANCE(257);
+      if (lookahead == 'i') ADVANCE(258);
       END_STATE();
     case 85:
-      if (lookahead == 'o') ADVANCE(258);
+      if (lookahead == 'n') ADVANCE(259);
       END_STATE();
     case 86:
-      if (lookahead == 'e') ADVANCE(259);
+      if (lookahead == 'o') ADVANCE(260);
       END_STATE();
     case 87:
-      if (lookahead == 'a') ADVANCE(260);
-      if (lookahead == 't') ADVANCE(261);
+      if (lookahead == 'e') ADVANCE(261);
       END_STATE();
     case 88:
-      if (lookahead == 'i') ADVANCE(262);
+      if (lookahead == 'a') ADVANCE(262);
+      if (lookahead == 't') ADVANCE(263);
       END_STATE();
     case 89:
-      if (lookahead == 'g') ADVANCE(263);
+      if (lookahead == 'i') ADVANCE(264);
       END_STATE();
     case 90:
-      if (lookahead == 'l') ADVANCE(264);
-      if (lookahead == 'p') ADVANCE(265);
-      if (lookahead == 'r') ADVANCE(266);
+      if (lookahead == 'g') ADVANCE(265);
       END_STATE();
     case 91:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 'r') ADVANCE(268);
       END_STATE();
     case 92:
-      if (lookahead == 'p') ADVANCE(267);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 93:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(268);
       if (lookahead == 'p') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
       END_STATE();
     case 94:
-      if (lookahead == 'o') ADVANCE(271);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(270);
+      if (lookahead == 'p') ADVANCE(271);
+      if (lookahead == 's') ADVANCE(272);
       END_STATE();
     case 95:
-      if (lookahead == 'i') ADVANCE(272);
+      if (lookahead == 'o') ADVANCE(273);
       END_STATE();
     case 96:
-      if (lookahead == 'm') ADVANCE(273);
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'i') ADVANCE(274);
       END_STATE();
     case 97:
-      if (lookahead == 'f') ADVANCE(275);
+      if (lookahead == 'm') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(276);
+      if (lookahead == 'f') ADVANCE(277);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(278);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 101:
-      if (lookahead == 'y') ADVANCE(277);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 102:
-      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'y') ADVANCE(279);
       END_STATE();
     case 103:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(280);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(279);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(280);
+      if (lookahead == 't') ADVANCE(281);
       END_STATE();
     case 106:
-      if (lookahead == 'c') ADVANCE(281);
-      if (lookahead == 'm') ADVANCE(282);
-      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 't') ADVANCE(282);
       END_STATE();
     case 107:
-      if (lookahead == 'a') ADVANCE(284);
+      if (lookahead == 'c') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(284);
       if (lookahead == 'n') ADVANCE(285);
-      if (lookahead == 's') ADVANCE(286);
-      if (lookahead == 'w') ADVANCE(287);
       END_STATE();
     case 108:
-      if (lookahead == 'x') ADVANCE(288);
+      if (lookahead == 'a') ADVANCE(286);
+      if (lookahead == 'n') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'w') ADVANCE(289);
       END_STATE();
     case 109:
-      if (lookahead == 'a') ADVANCE(289);
-      if (lookahead == 'd') ADVANCE(290);
-      if (lookahead == 't') ADVANCE(291);
+      if (lookahead == 'x') ADVANCE(290);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(292);
+      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'd') ADVANCE(292);
+      if (lookahead == 't') ADVANCE(293);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(294);
       END_STATE();
     case 112:
-      if (lookahead == 'd') ADVANCE(293);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(295);
       END_STATE();
     case 114:
-      if (lookahead == 'd') ADVANCE(294);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 115:
-      if (lookahead == 'e') ADVANCE(295);
-      if (lookahead == 't') ADVANCE(296);
+      if (lookahead == 'd') ADVANCE(296);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(297);
-      if (lookahead == 'm') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 't') ADVANCE(298);
       END_STATE();
     case 117:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'm') ADVANCE(300);
       END_STATE();
     case 118:
-      if (lookahead == 'c') ADVANCE(299);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 119:
-      ACCEPT_TOKEN(anon_sym_of);
-      if (lookahead == 'f') ADVANCE(300);
+      if (lookahead == 'c') ADVANCE(301);
       END_STATE();
     case 120:
-      if (lookahead == 'm') ADVANCE(301);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(302);
       END_STATE();
     case 121:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'm') ADVANCE(303);
       END_STATE();
     case 122:
-      if (lookahead == 'e') ADVANCE(303);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(304);
       END_STATE();
     case 123:
-      if (lookahead == 't') ADVANCE(304);
-      END_STATE();
-    case 124:
       if (lookahead == 'e') ADVANCE(305);
       END_STATE();
+    case 124:
+      if (lookahead == 't') ADVANCE(306);
+      END_STATE();
     case 125:
-      if (lookahead == 'd') ADVANCE(306);
-      if (lookahead == 's') ADVANCE(307);
+      if (lookahead == 'e') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'p') ADVANCE(308);
-      if (lookahead == 'r') ADVANCE(309);
+      if (lookahead == 'd') ADVANCE(308);
+      if (lookahead == 's') ADVANCE(309);
+      if (lookahead == 't') ADVANCE(310);
       END_STATE();
     case 127:
-      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'p') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
       END_STATE();
     case 128:
-      if (lookahead == 'e') ADVANCE(311);
+      if (lookahead == 'a') ADVANCE(313);
       END_STATE();
     case 129:
-      if (lookahead == 'a') ADVANCE(312);
+      if (lookahead == 'e') ADVANCE(314);
       END_STATE();
     case 130:
-      if (lookahead == 'r') ADVANCE(313);
-      if (lookahead == 's') ADVANCE(314);
-      if (lookahead == 'w') ADVANCE(315);
+      if (lookahead == 'a') ADVANCE(315);
       END_STATE();
     case 131:
-      if (lookahead == 'e') ADVANCE(316);
-      if (lookahead == 'o') ADVANCE(317);
+      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 's') ADVANCE(317);
+      if (lookahead == 'w') ADVANCE(318);
       END_STATE();
     case 132:
-      if (lookahead == 'b') ADVANCE(318);
-      if (lookahead == 't') ADVANCE(319);
+      if (lookahead == 'e') ADVANCE(319);
+      if (lookahead == 'o') ADVANCE(320);
       END_STATE();
     case 133:
-      if (lookahead == 'i') ADVANCE(320);
-      END_STATE();
-    case 134:
-      if (lookahead == 'd') ADVANCE(321);
+      if (lookahead == 'b') ADVANCE(321);
       if (lookahead == 't') ADVANCE(322);
       END_STATE();
+    case 134:
+      if (lookahead == 'i') ADVANCE(323);
+      END_STATE();
     case 135:
-      ADVANCE_MAP(
-        'a', 323,
-        'c', 324,
-        'f', 325,
-        'j', 326,
-        'p', 327,
-        's', 328,
-        't', 329,
-        'v', 330,
-      );
+      if (lookahead == 'd') ADVANCE(324);
+      if (lookahead == 't') ADVANCE(325);
       END_STATE();
     case 136:
-      if (lookahead == 'l') ADVANCE(331);
-      if (lookahead == 'n') ADVANCE(332);
-      if (lookahead == 'r') ADVANCE(333);
+      ADVANCE_MAP(
+        'a', 326,
+        'c', 327,
+        'f', 328,
+        'j', 329,
+        'p', 330,
+        's', 331,
+        't', 332,
+        'v', 333,
+      );
       END_STATE();
     case 137:
-      if (lookahead == 'a') ADVANCE(334);
-      END_STATE();
-    case 138:
+      if (lookahead == 'l') ADVANCE(334);
       if (lookahead == 'n') ADVANCE(335);
       if (lookahead == 'r') ADVANCE(336);
-      if (lookahead == 's') ADVANCE(337);
+      END_STATE();
+    case 138:
+      if (lookahead == 'a') ADVANCE(337);
       END_STATE();
     case 139:
-      if (lookahead == 'a') ADVANCE(338);
-      if (lookahead == 'e') ADVANCE(339);
-      if (lookahead == 'o') ADVANCE(340);
-      if (lookahead == 'u') ADVANCE(341);
+      if (lookahead == 'n') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 's') ADVANCE(340);
       END_STATE();
     case 140:
-      if (lookahead == 'n') ADVANCE(342);
-      if (lookahead == 't') ADVANCE(343);
-      if (lookahead == 'z') ADVANCE(344);
+      if (lookahead == 'a') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(342);
+      if (lookahead == 'o') ADVANCE(343);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 141:
-      if (lookahead == 'r') ADVANCE(345);
+      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 'z') ADVANCE(347);
       END_STATE();
     case 142:
-      if (lookahead == 'u') ADVANCE(346);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'a') ADVANCE(347);
-      if (lookahead == 'l') ADVANCE(348);
-      if (lookahead == 'o') ADVANCE(349);
-      if (lookahead == 'r') ADVANCE(350);
+      if (lookahead == 'u') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'b') ADVANCE(351);
-      END_STATE();
-    case 145:
-      if (lookahead == 'a') ADVANCE(352);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'o') ADVANCE(352);
       if (lookahead == 'r') ADVANCE(353);
       END_STATE();
+    case 145:
+      if (lookahead == 'b') ADVANCE(354);
+      END_STATE();
     case 146:
-      if (lookahead == 'i') ADVANCE(354);
-      if (lookahead == 'r') ADVANCE(355);
+      if (lookahead == 'a') ADVANCE(355);
+      if (lookahead == 'r') ADVANCE(356);
       END_STATE();
     case 147:
-      if (lookahead == 'i') ADVANCE(356);
-      if (lookahead == 'k') ADVANCE(357);
+      if (lookahead == 'i') ADVANCE(357);
+      if (lookahead == 'r') ADVANCE(358);
       END_STATE();
     case 148:
-      if (lookahead == 'e') ADVANCE(358);
-      if (lookahead == 'm') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(359);
+      if (lookahead == 'k') ADVANCE(360);
       END_STATE();
     case 149:
-      if (lookahead == 'e') ADVANCE(360);
-      if (lookahead == 'r') ADVANCE(361);
+      if (lookahead == 'e') ADVANCE(361);
+      if (lookahead == 'm') ADVANCE(362);
       END_STATE();
     case 150:
-      if (lookahead == 't') ADVANCE(362);
+      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'r') ADVANCE(364);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(363);
+      if (lookahead == 't') ADVANCE(365);
       END_STATE();
     case 152:
-      if (lookahead == 'a') ADVANCE(364);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(366);
       END_STATE();
     case 153:
-      if (lookahead == 'n') ADVANCE(365);
+      if (lookahead == 'a') ADVANCE(367);
       END_STATE();
     case 154:
-      if (lookahead == 'o') ADVANCE(366);
+      if (lookahead == 'n') ADVANCE(368);
       END_STATE();
     case 155:
-      if (lookahead == 'p') ADVANCE(367);
+      if (lookahead == 'o') ADVANCE(369);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(370);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(368);
-      if (lookahead == 't') ADVANCE(369);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_up);
+      if (lookahead == 'd') ADVANCE(371);
+      if (lookahead == 't') ADVANCE(372);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 161:
-      if (lookahead == 'l') ADVANCE(371);
-      if (lookahead == 'r') ADVANCE(372);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(373);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(373);
-      if (lookahead == 'r') ADVANCE(374);
+      if (lookahead == 'l') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(375);
       END_STATE();
     case 163:
-      if (lookahead == 'l') ADVANCE(375);
+      if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 164:
-      if (lookahead == 'v') ADVANCE(376);
-      if (lookahead == 'y') ADVANCE(377);
+      if (lookahead == 'l') ADVANCE(378);
       END_STATE();
     case 165:
-      if (lookahead == 't') ADVANCE(378);
+      if (lookahead == 'v') ADVANCE(379);
+      if (lookahead == 'y') ADVANCE(380);
       END_STATE();
     case 166:
-      if (lookahead == 's') ADVANCE(379);
-      END_STATE();
-    case 167:
-      if (lookahead == 'r') ADVANCE(380);
       if (lookahead == 't') ADVANCE(381);
       END_STATE();
-    case 168:
-      ACCEPT_TOKEN(anon_sym_yd);
-      END_STATE();
-    case 169:
+    case 167:
       if (lookahead == 's') ADVANCE(382);
       END_STATE();
+    case 168:
+      if (lookahead == 'r') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(384);
+      END_STATE();
+    case 169:
+      ACCEPT_TOKEN(anon_sym_yd);
+      END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(385);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 172:
-      if (lookahead == 'v') ADVANCE(383);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 173:
-      if (lookahead == 'e') ADVANCE(384);
-      if (lookahead == 'u') ADVANCE(385);
+      if (lookahead == 'v') ADVANCE(386);
       END_STATE();
     case 174:
-      if (lookahead == 'p') ADVANCE(386);
+      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'u') ADVANCE(388);
       END_STATE();
     case 175:
-      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'p') ADVANCE(389);
       END_STATE();
     case 176:
-      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 'e') ADVANCE(390);
       END_STATE();
     case 177:
-      if (lookahead == 'i') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_agl);
-      END_STATE();
-    case 179:
-      if (lookahead == 'o') ADVANCE(390);
-      END_STATE();
-    case 180:
-      if (lookahead == 'n') ADVANCE(391);
-      END_STATE();
-    case 181:
       if (lookahead == 'i') ADVANCE(392);
       END_STATE();
+    case 179:
+      ACCEPT_TOKEN(anon_sym_agl);
+      END_STATE();
+    case 180:
+      if (lookahead == 'o') ADVANCE(393);
+      END_STATE();
+    case 181:
+      if (lookahead == 'n') ADVANCE(394);
+      END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(393);
+      if (lookahead == 'i') ADVANCE(395);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(394);
+      if (lookahead == 'l') ADVANCE(396);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(395);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 185:
-      if (lookahead == 'r') ADVANCE(396);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'r') ADVANCE(399);
       END_STATE();
     case 187:
-      if (lookahead == 'h') ADVANCE(397);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 188:
-      if (lookahead == 'r') ADVANCE(398);
+      if (lookahead == 'h') ADVANCE(400);
       END_STATE();
     case 189:
-      if (lookahead == 'u') ADVANCE(399);
+      if (lookahead == 'r') ADVANCE(401);
       END_STATE();
     case 190:
-      if (lookahead == 'd') ADVANCE(400);
+      if (lookahead == 'u') ADVANCE(402);
       END_STATE();
     case 191:
-      if (lookahead == 'e') ADVANCE(401);
+      if (lookahead == 'd') ADVANCE(403);
       END_STATE();
     case 192:
-      if (lookahead == 'o') ADVANCE(402);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(403);
+      if (lookahead == 'o') ADVANCE(405);
       END_STATE();
     case 194:
-      if (lookahead == 'o') ADVANCE(404);
+      if (lookahead == 'i') ADVANCE(406);
       END_STATE();
     case 195:
-      if (lookahead == 'n') ADVANCE(405);
+      if (lookahead == 'o') ADVANCE(407);
       END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(406);
-      END_STATE();
-    case 197:
-      ACCEPT_TOKEN(anon_sym_bow);
-      END_STATE();
-    case 198:
-      if (lookahead == 'i') ADVANCE(407);
       if (lookahead == 'n') ADVANCE(408);
       END_STATE();
+    case 197:
+      if (lookahead == 'c') ADVANCE(409);
+      END_STATE();
+    case 198:
+      ACCEPT_TOKEN(anon_sym_bow);
+      END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(409);
+      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'n') ADVANCE(411);
       END_STATE();
     case 200:
-      if (lookahead == 'p') ADVANCE(410);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 201:
-      if (lookahead == 'l') ADVANCE(411);
+      if (lookahead == 'p') ADVANCE(413);
       END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(412);
+      if (lookahead == 'l') ADVANCE(414);
       END_STATE();
     case 203:
-      if (lookahead == 'r') ADVANCE(413);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 204:
-      if (lookahead == 'c') ADVANCE(414);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 205:
-      if (lookahead == 't') ADVANCE(415);
-      END_STATE();
-    case 206:
-      if (lookahead == 'i') ADVANCE(416);
-      END_STATE();
-    case 207:
       if (lookahead == 'c') ADVANCE(417);
       END_STATE();
+    case 206:
+      if (lookahead == 't') ADVANCE(418);
+      END_STATE();
+    case 207:
+      if (lookahead == 'i') ADVANCE(419);
+      END_STATE();
     case 208:
-      if (lookahead == 'y') ADVANCE(418);
+      if (lookahead == 'c') ADVANCE(420);
       END_STATE();
     case 209:
-      if (lookahead == 'd') ADVANCE(419);
-      if (lookahead == 's') ADVANCE(420);
+      if (lookahead == 'y') ADVANCE(421);
       END_STATE();
     case 210:
-      if (lookahead == 'b') ADVANCE(421);
+      if (lookahead == 'd') ADVANCE(422);
+      if (lookahead == 's') ADVANCE(423);
       END_STATE();
     case 211:
-      if (lookahead == 'd') ADVANCE(422);
-      if (lookahead == 'f') ADVANCE(423);
-      if (lookahead == 'n') ADVANCE(424);
-      if (lookahead == 's') ADVANCE(425);
+      if (lookahead == 'b') ADVANCE(424);
       END_STATE();
     case 212:
-      if (lookahead == 'r') ADVANCE(426);
+      if (lookahead == 'd') ADVANCE(425);
+      if (lookahead == 'f') ADVANCE(426);
+      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 's') ADVANCE(428);
       END_STATE();
     case 213:
-      if (lookahead == 'p') ADVANCE(427);
+      if (lookahead == 'r') ADVANCE(429);
       END_STATE();
     case 214:
-      if (lookahead == 'e') ADVANCE(428);
+      if (lookahead == 'p') ADVANCE(430);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 218:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 219:
-      if (lookahead == 'a') ADVANCE(429);
-      if (lookahead == 'e') ADVANCE(430);
-      if (lookahead == 'u') ADVANCE(431);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 220:
-      if (lookahead == 'i') ADVANCE(432);
+      if (lookahead == 'a') ADVANCE(432);
+      if (lookahead == 'e') ADVANCE(433);
+      if (lookahead == 'u') ADVANCE(434);
       END_STATE();
     case 221:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(433);
-      if (lookahead == 'F') ADVANCE(434);
-      if (lookahead == 'r') ADVANCE(435);
+      if (lookahead == 'i') ADVANCE(435);
       END_STATE();
     case 222:
-      if (lookahead == 'a') ADVANCE(436);
-      if (lookahead == 'i') ADVANCE(437);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(436);
+      if (lookahead == 'F') ADVANCE(437);
+      if (lookahead == 'r') ADVANCE(438);
       END_STATE();
     case 223:
-      if (lookahead == 'e') ADVANCE(438);
+      if (lookahead == 'a') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 224:
-      if (lookahead == 'i') ADVANCE(439);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 225:
-      if (lookahead == 'm') ADVANCE(440);
+      if (lookahead == 'i') ADVANCE(442);
       END_STATE();
     case 226:
-      if (lookahead == 'l') ADVANCE(441);
+      if (lookahead == 'm') ADVANCE(443);
       END_STATE();
     case 227:
-      if (lookahead == 'e') ADVANCE(442);
+      if (lookahead == 'l') ADVANCE(444);
       END_STATE();
     case 228:
-      if (lookahead == 'p') ADVANCE(443);
-      if (lookahead == 't') ADVANCE(444);
+      if (lookahead == 'e') ADVANCE(445);
       END_STATE();
     case 229:
-      if (lookahead == 'i') ADVANCE(445);
+      if (lookahead == 'p') ADVANCE(446);
+      if (lookahead == 't') ADVANCE(447);
       END_STATE();
     case 230:
-      ACCEPT_TOKEN(anon_sym_dms);
+      if (lookahead == 'i') ADVANCE(448);
       END_STATE();
     case 231:
-      if (lookahead == 'n') ADVANCE(446);
+      ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 232:
-      if (lookahead == 'f') ADVANCE(447);
+      if (lookahead == 'n') ADVANCE(449);
       END_STATE();
     case 233:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'f') ADVANCE(450);
       END_STATE();
     case 234:
-      if (lookahead == 'l') ADVANCE(448);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 235:
-      if (lookahead == 'y') ADVANCE(449);
+      if (lookahead == 'l') ADVANCE(451);
       END_STATE();
     case 236:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 'y') ADVANCE(452);
       END_STATE();
     case 237:
-      if (lookahead == 'i') ADVANCE(451);
+      if (lookahead == 't') ADVANCE(453);
       END_STATE();
     case 238:
-      if (lookahead == 'p') ADVANCE(452);
+      if (lookahead == 'i') ADVANCE(454);
       END_STATE();
     case 239:
-      if (lookahead == 's') ADVANCE(453);
+      if (lookahead == 'p') ADVANCE(455);
       END_STATE();
     case 240:
-      if (lookahead == 'a') ADVANCE(454);
+      if (lookahead == 'v') ADVANCE(456);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(457);
       END_STATE();
     case 242:
-      if (lookahead == 's') ADVANCE(455);
+      if (lookahead == 'a') ADVANCE(458);
       END_STATE();
     case 243:
-      if (lookahead == 'e') ADVANCE(456);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 244:
-      if (lookahead == 'e') ADVANCE(457);
+      if (lookahead == 's') ADVANCE(459);
       END_STATE();
     case 245:
-      if (lookahead == 'l') ADVANCE(458);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 246:
-      if (lookahead == 'i') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 247:
-      if (lookahead == 'l') ADVANCE(460);
+      if (lookahead == 'l') ADVANCE(462);
       END_STATE();
     case 248:
-      if (lookahead == 'u') ADVANCE(461);
+      if (lookahead == 'i') ADVANCE(463);
       END_STATE();
     case 249:
-      if (lookahead == 't') ADVANCE(462);
+      if (lookahead == 'l') ADVANCE(464);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(463);
+      if (lookahead == 'u') ADVANCE(465);
       END_STATE();
     case 251:
-      if (lookahead == 'd') ADVANCE(464);
+      if (lookahead == 't') ADVANCE(466);
       END_STATE();
     case 252:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(465);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(466);
-      if (lookahead == 'q') ADVANCE(467);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 254:
-      if (lookahead == 'm') ADVANCE(468);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(469);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(469);
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'q') ADVANCE(471);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(470);
+      if (lookahead == 'm') ADVANCE(472);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(471);
+      if (lookahead == 'l') ADVANCE(473);
       END_STATE();
     case 258:
-      if (lookahead == 'u') ADVANCE(472);
+      if (lookahead == 'n') ADVANCE(474);
       END_STATE();
     case 259:
-      if (lookahead == 's') ADVANCE(473);
+      if (lookahead == 'e') ADVANCE(475);
       END_STATE();
     case 260:
-      if (lookahead == 't') ADVANCE(474);
+      if (lookahead == 'u') ADVANCE(476);
       END_STATE();
     case 261:
-      if (lookahead == 'a') ADVANCE(475);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 262:
-      if (lookahead == 'g') ADVANCE(476);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 263:
-      if (lookahead == 'h') ADVANCE(477);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 264:
-      if (lookahead == 'd') ADVANCE(478);
+      if (lookahead == 'g') ADVANCE(480);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(481);
       END_STATE();
     case 266:
-      if (lookahead == 'i') ADVANCE(479);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 267:
-      if (lookahead == 'e') ADVANCE(480);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 268:
-      if (lookahead == 'e') ADVANCE(481);
+      if (lookahead == 'i') ADVANCE(483);
       END_STATE();
     case 269:
-      if (lookahead == 'u') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(484);
       END_STATE();
     case 270:
-      if (lookahead == 't') ADVANCE(483);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 271:
-      if (lookahead == 'l') ADVANCE(484);
+      if (lookahead == 'u') ADVANCE(486);
       END_STATE();
     case 272:
-      if (lookahead == 'n') ADVANCE(485);
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
     case 273:
-      if (lookahead == 'p') ADVANCE(486);
+      if (lookahead == 'l') ADVANCE(488);
       END_STATE();
     case 274:
-      if (lookahead == 'i') ADVANCE(487);
+      if (lookahead == 'n') ADVANCE(489);
       END_STATE();
     case 275:
-      if (lookahead == 'a') ADVANCE(488);
+      if (lookahead == 'p') ADVANCE(490);
       END_STATE();
     case 276:
-      ACCEPT_TOKEN(anon_sym_kHz);
-      END_STATE();
-    case 277:
-      if (lookahead == 'e') ADVANCE(489);
-      END_STATE();
-    case 278:
-      if (lookahead == 'd') ADVANCE(490);
-      END_STATE();
-    case 279:
       if (lookahead == 'i') ADVANCE(491);
       END_STATE();
+    case 277:
+      if (lookahead == 'a') ADVANCE(492);
+      END_STATE();
+    case 278:
+      ACCEPT_TOKEN(anon_sym_kHz);
+      END_STATE();
+    case 279:
+      if (lookahead == 'e') ADVANCE(493);
+      END_STATE();
     case 280:
-      ACCEPT_TOKEN(anon_sym_let);
+      if (lookahead == 'd') ADVANCE(494);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(492);
+      if (lookahead == 'i') ADVANCE(495);
       END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(494);
-      if (lookahead == 'k') ADVANCE(495);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 284:
-      if (lookahead == 'd') ADVANCE(496);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 285:
-      if (lookahead == 'g') ADVANCE(497);
+      if (lookahead == 'e') ADVANCE(498);
+      if (lookahead == 'k') ADVANCE(499);
       END_STATE();
     case 286:
-      if (lookahead == 's') ADVANCE(498);
+      if (lookahead == 'd') ADVANCE(500);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'g') ADVANCE(501);
       END_STATE();
     case 288:
-      if (lookahead == 'i') ADVANCE(499);
+      if (lookahead == 's') ADVANCE(502);
       END_STATE();
     case 289:
-      if (lookahead == 'n') ADVANCE(500);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 290:
-      if (lookahead == 'i') ADVANCE(501);
+      if (lookahead == 'i') ADVANCE(503);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(502);
+      if (lookahead == 'n') ADVANCE(504);
       END_STATE();
     case 292:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 293:
-      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
     case 294:
-      if (lookahead == '2') ADVANCE(504);
-      if (lookahead == '8') ADVANCE(505);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 295:
-      if (lookahead == 'd') ADVANCE(506);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 296:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(508);
+      if (lookahead == '8') ADVANCE(509);
       END_STATE();
     case 297:
-      if (lookahead == 's') ADVANCE(507);
+      if (lookahead == 'd') ADVANCE(510);
       END_STATE();
     case 298:
-      if (lookahead == 'i') ADVANCE(508);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 299:
-      if (lookahead == 'u') ADVANCE(509);
+      if (lookahead == 's') ADVANCE(511);
       END_STATE();
     case 300:
-      if (lookahead == 's') ADVANCE(510);
+      if (lookahead == 'i') ADVANCE(512);
       END_STATE();
     case 301:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(511);
-      if (lookahead == 's') ADVANCE(512);
+      if (lookahead == 'u') ADVANCE(513);
       END_STATE();
     case 302:
-      if (lookahead == '-') ADVANCE(513);
+      if (lookahead == 's') ADVANCE(514);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(514);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(515);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
     case 304:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(515);
-      if (lookahead == 'p') ADVANCE(516);
+      if (lookahead == '-') ADVANCE(517);
       END_STATE();
     case 305:
-      if (lookahead == 'r') ADVANCE(517);
+      if (lookahead == 'n') ADVANCE(518);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'p') ADVANCE(520);
       END_STATE();
     case 307:
-      if (lookahead == 's') ADVANCE(518);
+      if (lookahead == 'r') ADVANCE(521);
       END_STATE();
     case 308:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(519);
+      if (lookahead == 's') ADVANCE(522);
       END_STATE();
     case 310:
-      if (lookahead == 's') ADVANCE(520);
-      END_STATE();
-    case 311:
-      if (lookahead == 'c') ADVANCE(521);
-      END_STATE();
-    case 312:
-      if (lookahead == 'c') ADVANCE(522);
-      END_STATE();
-    case 313:
       if (lookahead == 't') ADVANCE(523);
       END_STATE();
+    case 311:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
+    case 312:
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(524);
+      END_STATE();
+    case 313:
+      if (lookahead == 's') ADVANCE(525);
+      END_STATE();
     case 314:
-      if (lookahead == 'i') ADVANCE(524);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 315:
-      if (lookahead == 'e') ADVANCE(525);
+      if (lookahead == 'c') ADVANCE(527);
       END_STATE();
     case 316:
-      if (lookahead == 'a') ADVANCE(526);
-      END_STATE();
-    case 317:
-      if (lookahead == 'f') ADVANCE(527);
       if (lookahead == 't') ADVANCE(528);
       END_STATE();
+    case 317:
+      if (lookahead == 'i') ADVANCE(529);
+      END_STATE();
     case 318:
-      if (lookahead == 'l') ADVANCE(529);
-      END_STATE();
-    case 319:
-      ACCEPT_TOKEN(anon_sym_put);
-      END_STATE();
-    case 320:
       if (lookahead == 'e') ADVANCE(530);
       END_STATE();
+    case 319:
+      if (lookahead == 'a') ADVANCE(531);
+      END_STATE();
+    case 320:
+      if (lookahead == 'f') ADVANCE(532);
+      if (lookahead == 't') ADVANCE(533);
+      END_STATE();
     case 321:
-      if (lookahead == 'i') ADVANCE(531);
+      if (lookahead == 'l') ADVANCE(534);
       END_STATE();
     case 322:
-      if (lookahead == 'e') ADVANCE(532);
-      if (lookahead == 'i') ADVANCE(533);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 323:
-      if (lookahead == 'c') ADVANCE(534);
-      if (lookahead == 'd') ADVANCE(535);
-      if (lookahead == 'l') ADVANCE(536);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 324:
-      if (lookahead == 'a') ADVANCE(537);
-      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'i') ADVANCE(536);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(539);
-      if (lookahead == 'l') ADVANCE(540);
+      if (lookahead == 'e') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 326:
-      if (lookahead == 'e') ADVANCE(541);
+      if (lookahead == 'c') ADVANCE(539);
+      if (lookahead == 'd') ADVANCE(540);
+      if (lookahead == 'l') ADVANCE(541);
       END_STATE();
     case 327:
-      if (lookahead == 'e') ADVANCE(542);
+      if (lookahead == 'a') ADVANCE(542);
+      if (lookahead == 'e') ADVANCE(543);
       END_STATE();
     case 328:
-      if (lookahead == 'i') ADVANCE(543);
-      if (lookahead == 'o') ADVANCE(544);
+      if (lookahead == 'e') ADVANCE(544);
+      if (lookahead == 'l') ADVANCE(545);
       END_STATE();
     case 329:
-      if (lookahead == 'u') ADVANCE(545);
-      END_STATE();
-    case 330:
       if (lookahead == 'e') ADVANCE(546);
       END_STATE();
-    case 331:
+    case 330:
       if (lookahead == 'e') ADVANCE(547);
       END_STATE();
+    case 331:
+      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'o') ADVANCE(549);
+      END_STATE();
     case 332:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'u') ADVANCE(550);
       END_STATE();
     case 333:
-      if (lookahead == 'a') ADVANCE(548);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 334:
-      if (lookahead == 'l') ADVANCE(549);
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
     case 335:
-      if (lookahead == 's') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 336:
-      if (lookahead == 'i') ADVANCE(551);
-      if (lookahead == 'v') ADVANCE(552);
+      if (lookahead == 'a') ADVANCE(553);
       END_STATE();
     case 337:
-      if (lookahead == 's') ADVANCE(553);
+      if (lookahead == 'l') ADVANCE(554);
       END_STATE();
     case 338:
-      if (lookahead == 'r') ADVANCE(554);
+      if (lookahead == 's') ADVANCE(555);
       END_STATE();
     case 339:
-      if (lookahead == 'e') ADVANCE(555);
+      if (lookahead == 'i') ADVANCE(556);
+      if (lookahead == 'v') ADVANCE(557);
       END_STATE();
     case 340:
-      if (lookahead == 'r') ADVANCE(556);
+      if (lookahead == 's') ADVANCE(558);
       END_STATE();
     case 341:
-      if (lookahead == 'n') ADVANCE(557);
+      if (lookahead == 'r') ADVANCE(559);
       END_STATE();
     case 342:
-      if (lookahead == 'a') ADVANCE(558);
-      if (lookahead == 'c') ADVANCE(559);
-      END_STATE();
-    case 343:
       if (lookahead == 'e') ADVANCE(560);
       END_STATE();
+    case 343:
+      if (lookahead == 'r') ADVANCE(561);
+      END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(561);
+      if (lookahead == 'n') ADVANCE(562);
       END_STATE();
     case 345:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'a') ADVANCE(563);
+      if (lookahead == 'c') ADVANCE(564);
       END_STATE();
     case 346:
-      if (lookahead == 'r') ADVANCE(562);
+      if (lookahead == 'e') ADVANCE(565);
       END_STATE();
     case 347:
-      if (lookahead == 'c') ADVANCE(563);
-      END_STATE();
-    case 348:
-      if (lookahead == 'i') ADVANCE(564);
-      END_STATE();
-    case 349:
-      if (lookahead == 't') ADVANCE(565);
-      END_STATE();
-    case 350:
       if (lookahead == 'e') ADVANCE(566);
       END_STATE();
+    case 348:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
+    case 349:
+      if (lookahead == 'r') ADVANCE(567);
+      END_STATE();
+    case 350:
+      if (lookahead == 'c') ADVANCE(568);
+      END_STATE();
     case 351:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(567);
+      if (lookahead == 'i') ADVANCE(569);
       END_STATE();
     case 352:
-      if (lookahead == 't') ADVANCE(568);
-      END_STATE();
-    case 353:
-      if (lookahead == 'a') ADVANCE(569);
-      END_STATE();
-    case 354:
       if (lookahead == 't') ADVANCE(570);
       END_STATE();
+    case 353:
+      if (lookahead == 'e') ADVANCE(571);
+      END_STATE();
+    case 354:
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(572);
+      END_STATE();
     case 355:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 't') ADVANCE(573);
       END_STATE();
     case 356:
-      if (lookahead == 'l') ADVANCE(571);
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
     case 357:
-      if (lookahead == 'e') ADVANCE(572);
+      if (lookahead == 't') ADVANCE(575);
       END_STATE();
     case 358:
-      ACCEPT_TOKEN(anon_sym_tee);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 359:
-      if (lookahead == 'p') ADVANCE(573);
+      if (lookahead == 'l') ADVANCE(576);
       END_STATE();
     case 360:
-      if (lookahead == 'n') ADVANCE(574);
+      if (lookahead == 'e') ADVANCE(577);
       END_STATE();
     case 361:
-      if (lookahead == 'e') ADVANCE(575);
-      if (lookahead == 'o') ADVANCE(576);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 362:
-      if (lookahead == 'l') ADVANCE(577);
+      if (lookahead == 'p') ADVANCE(578);
       END_STATE();
     case 363:
-      if (lookahead == 'a') ADVANCE(578);
-      END_STATE();
-    case 364:
       if (lookahead == 'n') ADVANCE(579);
       END_STATE();
-    case 365:
+    case 364:
       if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'o') ADVANCE(581);
+      END_STATE();
+    case 365:
+      if (lookahead == 'l') ADVANCE(582);
       END_STATE();
     case 366:
-      if (lookahead == '-') ADVANCE(581);
+      if (lookahead == 'a') ADVANCE(583);
       END_STATE();
     case 367:
-      if (lookahead == 'i') ADVANCE(582);
+      if (lookahead == 'n') ADVANCE(584);
       END_STATE();
     case 368:
-      if (lookahead == 'e') ADVANCE(583);
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
     case 369:
-      if (lookahead == 'i') ADVANCE(584);
+      if (lookahead == '-') ADVANCE(586);
       END_STATE();
     case 370:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 371:
-      if (lookahead == 'i') ADVANCE(585);
+      if (lookahead == 'e') ADVANCE(588);
       END_STATE();
     case 372:
-      if (lookahead == 'i') ADVANCE(586);
+      if (lookahead == 'i') ADVANCE(589);
       END_STATE();
     case 373:
-      if (lookahead == 'o') ADVANCE(587);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 374:
-      if (lookahead == 't') ADVANCE(588);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 375:
-      if (lookahead == 't') ADVANCE(589);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
     case 376:
-      if (lookahead == 'e') ADVANCE(590);
+      if (lookahead == 'o') ADVANCE(592);
       END_STATE();
     case 377:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(591);
+      if (lookahead == 't') ADVANCE(593);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 't') ADVANCE(594);
       END_STATE();
     case 379:
-      if (lookahead == '8') ADVANCE(592);
-      END_STATE();
-    case 380:
-      if (lookahead == 'e') ADVANCE(593);
-      END_STATE();
-    case 381:
-      if (lookahead == 'h') ADVANCE(594);
-      END_STATE();
-    case 382:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 383:
       if (lookahead == 'e') ADVANCE(595);
       END_STATE();
+    case 380:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(596);
+      END_STATE();
+    case 381:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 382:
+      if (lookahead == '8') ADVANCE(597);
+      END_STATE();
+    case 383:
+      if (lookahead == 'e') ADVANCE(598);
+      END_STATE();
     case 384:
-      if (lookahead == 'p') ADVANCE(596);
+      if (lookahead == 'h') ADVANCE(599);
       END_STATE();
     case 385:
-      if (lookahead == 'r') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 386:
-      if (lookahead == 't') ADVANCE(598);
+      if (lookahead == 'e') ADVANCE(600);
       END_STATE();
     case 387:
-      if (lookahead == 'd') ADVANCE(599);
+      if (lookahead == 'p') ADVANCE(601);
       END_STATE();
     case 388:
-      if (lookahead == 'r') ADVANCE(600);
+      if (lookahead == 'r') ADVANCE(602);
       END_STATE();
     case 389:
-      if (lookahead == 'n') ADVANCE(601);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 390:
-      if (lookahead == 'c') ADVANCE(602);
+      if (lookahead == 'd') ADVANCE(604);
       END_STATE();
     case 391:
-      if (lookahead == 'e') ADVANCE(603);
+      if (lookahead == 'r') ADVANCE(605);
       END_STATE();
     case 392:
-      if (lookahead == 'e') ADVANCE(604);
-      END_STATE();
-    case 393:
-      if (lookahead == 'i') ADVANCE(605);
-      END_STATE();
-    case 394:
-      ACCEPT_TOKEN(anon_sym_amsl);
-      END_STATE();
-    case 395:
       if (lookahead == 'n') ADVANCE(606);
       END_STATE();
+    case 393:
+      if (lookahead == 'c') ADVANCE(607);
+      END_STATE();
+    case 394:
+      if (lookahead == 'e') ADVANCE(608);
+      END_STATE();
+    case 395:
+      if (lookahead == 'e') ADVANCE(609);
+      END_STATE();
     case 396:
-      if (lookahead == 't') ADVANCE(607);
+      if (lookahead == 'i') ADVANCE(610);
       END_STATE();
     case 397:
-      if (lookahead == 'o') ADVANCE(608);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 398:
-      if (lookahead == 'a') ADVANCE(609);
+      if (lookahead == 'n') ADVANCE(611);
       END_STATE();
     case 399:
-      if (lookahead == 'n') ADVANCE(610);
+      if (lookahead == 't') ADVANCE(612);
       END_STATE();
     case 400:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(611);
+      if (lookahead == 'o') ADVANCE(613);
       END_STATE();
     case 401:
-      if (lookahead == 'l') ADVANCE(612);
+      if (lookahead == 'a') ADVANCE(614);
       END_STATE();
     case 402:
-      if (lookahead == 'w') ADVANCE(613);
-      END_STATE();
-    case 403:
-      if (lookahead == 'd') ADVANCE(614);
-      END_STATE();
-    case 404:
       if (lookahead == 'n') ADVANCE(615);
       END_STATE();
+    case 403:
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(616);
+      END_STATE();
+    case 404:
+      if (lookahead == 'l') ADVANCE(617);
+      END_STATE();
     case 405:
-      if (lookahead == 'k') ADVANCE(616);
+      if (lookahead == 'w') ADVANCE(618);
       END_STATE();
     case 406:
-      if (lookahead == 'k') ADVANCE(617);
+      if (lookahead == 'd') ADVANCE(619);
       END_STATE();
     case 407:
-      if (lookahead == 'd') ADVANCE(618);
+      if (lookahead == 'n') ADVANCE(620);
       END_STATE();
     case 408:
-      if (lookahead == 'c') ADVANCE(619);
+      if (lookahead == 'k') ADVANCE(621);
       END_STATE();
     case 409:
-      if (lookahead == 'i') ADVANCE(620);
+      if (lookahead == 'k') ADVANCE(622);
       END_STATE();
     case 410:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'd') ADVANCE(623);
       END_STATE();
     case 411:
-      if (lookahead == 'e') ADVANCE(621);
+      if (lookahead == 'c') ADVANCE(624);
       END_STATE();
     case 412:
-      if (lookahead == 'b') ADVANCE(622);
-      END_STATE();
-    case 413:
-      if (lookahead == 'i') ADVANCE(623);
-      END_STATE();
-    case 414:
-      if (lookahead == 'a') ADVANCE(624);
-      END_STATE();
-    case 415:
       if (lookahead == 'i') ADVANCE(625);
       END_STATE();
+    case 413:
+      ACCEPT_TOKEN(anon_sym_bump);
+      END_STATE();
+    case 414:
+      if (lookahead == 'e') ADVANCE(626);
+      END_STATE();
+    case 415:
+      if (lookahead == 'b') ADVANCE(627);
+      END_STATE();
     case 416:
-      if (lookahead == 'n') ADVANCE(626);
+      if (lookahead == 'i') ADVANCE(628);
       END_STATE();
     case 417:
-      if (lookahead == 'u') ADVANCE(627);
+      if (lookahead == 'a') ADVANCE(629);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'i') ADVANCE(630);
       END_STATE();
     case 419:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(631);
       END_STATE();
     case 420:
-      if (lookahead == 's') ADVANCE(628);
+      if (lookahead == 'u') ADVANCE(632);
       END_STATE();
     case 421:
-      if (lookahead == 'i') ADVANCE(629);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 422:
-      if (lookahead == 'i') ADVANCE(630);
-      if (lookahead == 'u') ADVANCE(631);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 423:
-      if (lookahead == 'i') ADVANCE(632);
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
     case 424:
-      if (lookahead == 'e') ADVANCE(633);
+      if (lookahead == 'i') ADVANCE(634);
       END_STATE();
     case 425:
-      if (lookahead == 't') ADVANCE(634);
+      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'u') ADVANCE(636);
       END_STATE();
     case 426:
-      if (lookahead == 'e') ADVANCE(635);
+      if (lookahead == 'i') ADVANCE(637);
       END_STATE();
     case 427:
-      if (lookahead == 'l') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 428:
-      if (lookahead == 'r') ADVANCE(637);
+      if (lookahead == 't') ADVANCE(639);
       END_STATE();
     case 429:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(638);
+      if (lookahead == 'l') ADVANCE(641);
       END_STATE();
     case 431:
-      if (lookahead == 'm') ADVANCE(639);
+      if (lookahead == 'r') ADVANCE(642);
       END_STATE();
     case 432:
-      if (lookahead == 'n') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 433:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(643);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'm') ADVANCE(644);
       END_STATE();
     case 435:
-      if (lookahead == 'e') ADVANCE(641);
+      if (lookahead == 'n') ADVANCE(645);
       END_STATE();
     case 436:
-      if (lookahead == 'y') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 437:
-      if (lookahead == 'v') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 438:
-      if (lookahead == 'n') ADVANCE(644);
-      END_STATE();
-    case 439:
-      if (lookahead == 'c') ADVANCE(645);
-      END_STATE();
-    case 440:
       if (lookahead == 'e') ADVANCE(646);
       END_STATE();
+    case 439:
+      if (lookahead == 'y') ADVANCE(647);
+      END_STATE();
+    case 440:
+      if (lookahead == 'v') ADVANCE(648);
+      END_STATE();
     case 441:
-      if (lookahead == 'e') ADVANCE(647);
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
     case 442:
-      if (lookahead == 'c') ADVANCE(648);
+      if (lookahead == 'c') ADVANCE(650);
       END_STATE();
     case 443:
-      if (lookahead == 'l') ADVANCE(649);
+      if (lookahead == 'e') ADVANCE(651);
       END_STATE();
     case 444:
-      if (lookahead == 'a') ADVANCE(650);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 445:
-      if (lookahead == 'd') ADVANCE(651);
+      if (lookahead == 'c') ADVANCE(653);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_down);
+      if (lookahead == 'l') ADVANCE(654);
       END_STATE();
     case 447:
-      if (lookahead == 't') ADVANCE(652);
+      if (lookahead == 'a') ADVANCE(655);
       END_STATE();
     case 448:
-      if (lookahead == 'e') ADVANCE(653);
+      if (lookahead == 'd') ADVANCE(656);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_duty);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 450:
-      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 't') ADVANCE(657);
       END_STATE();
     case 451:
-      if (lookahead == 'c') ADVANCE(655);
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
     case 452:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 453:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 'i') ADVANCE(659);
       END_STATE();
     case 454:
-      if (lookahead == 'l') ADVANCE(656);
+      if (lookahead == 'c') ADVANCE(660);
       END_STATE();
     case 455:
-      if (lookahead == '8') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 456:
-      if (lookahead == 's') ADVANCE(658);
+      if (lookahead == 'a') ADVANCE(661);
       END_STATE();
     case 457:
-      if (lookahead == 'c') ADVANCE(659);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 458:
-      if (lookahead == 's') ADVANCE(660);
+      if (lookahead == 'l') ADVANCE(662);
       END_STATE();
     case 459:
-      if (lookahead == 'l') ADVANCE(661);
+      if (lookahead == '8') ADVANCE(663);
       END_STATE();
     case 460:
-      if (lookahead == 'd') ADVANCE(662);
+      if (lookahead == 's') ADVANCE(664);
       END_STATE();
     case 461:
-      if (lookahead == 'r') ADVANCE(663);
+      if (lookahead == 'c') ADVANCE(665);
       END_STATE();
     case 462:
-      if (lookahead == 'e') ADVANCE(664);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 463:
-      if (lookahead == 'd') ADVANCE(665);
+      if (lookahead == 'l') ADVANCE(667);
       END_STATE();
     case 464:
-      if (lookahead == 'b') ADVANCE(666);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 465:
-      if (lookahead == 'a') ADVANCE(667);
+      if (lookahead == 'r') ADVANCE(669);
       END_STATE();
     case 466:
-      if (lookahead == '-') ADVANCE(668);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 467:
-      if (lookahead == 'u') ADVANCE(669);
+      if (lookahead == 'd') ADVANCE(671);
       END_STATE();
     case 468:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'b') ADVANCE(672);
       END_STATE();
     case 469:
-      ACCEPT_TOKEN(anon_sym_full);
+      if (lookahead == 'a') ADVANCE(673);
       END_STATE();
     case 470:
-      ACCEPT_TOKEN(anon_sym_gain);
+      if (lookahead == '-') ADVANCE(674);
       END_STATE();
     case 471:
-      if (lookahead == 'r') ADVANCE(670);
+      if (lookahead == 'u') ADVANCE(675);
       END_STATE();
     case 472:
-      if (lookahead == 'n') ADVANCE(671);
+      ACCEPT_TOKEN(anon_sym_from);
       END_STATE();
     case 473:
-      if (lookahead == 's') ADVANCE(672);
+      ACCEPT_TOKEN(anon_sym_full);
       END_STATE();
     case 474:
-      ACCEPT_TOKEN(anon_sym_haat);
+      ACCEPT_TOKEN(anon_sym_gain);
       END_STATE();
     case 475:
-      if (lookahead == '-') ADVANCE(673);
+      if (lookahead == 'r') ADVANCE(676);
       END_STATE();
     case 476:
-      if (lookahead == 'h') ADVANCE(674);
+      if (lookahead == 'n') ADVANCE(677);
       END_STATE();
     case 477:
-      ACCEPT_TOKEN(anon_sym_high);
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
     case 478:
-      if (lookahead == 'e') ADVANCE(675);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 479:
-      if (lookahead == 'z') ADVANCE(676);
+      if (lookahead == '-') ADVANCE(679);
       END_STATE();
     case 480:
-      if (lookahead == 'd') ADVANCE(677);
+      if (lookahead == 'h') ADVANCE(680);
       END_STATE();
     case 481:
-      if (lookahead == 'r') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 482:
-      if (lookahead == 't') ADVANCE(679);
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
     case 483:
-      if (lookahead == 'e') ADVANCE(680);
-      if (lookahead == 'r') ADVANCE(681);
+      if (lookahead == 'z') ADVANCE(682);
       END_STATE();
     case 484:
-      if (lookahead == 'a') ADVANCE(682);
+      if (lookahead == 'd') ADVANCE(683);
       END_STATE();
     case 485:
-      if (lookahead == 's') ADVANCE(683);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 486:
-      if (lookahead == 'e') ADVANCE(684);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 487:
-      if (lookahead == 's') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 'r') ADVANCE(687);
       END_STATE();
     case 488:
-      if (lookahead == 'c') ADVANCE(686);
+      if (lookahead == 'a') ADVANCE(688);
       END_STATE();
     case 489:
-      if (lookahead == 'd') ADVANCE(687);
+      if (lookahead == 's') ADVANCE(689);
       END_STATE();
     case 490:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 'e') ADVANCE(690);
       END_STATE();
     case 491:
-      if (lookahead == 't') ADVANCE(688);
+      if (lookahead == 's') ADVANCE(691);
       END_STATE();
     case 492:
-      if (lookahead == 'n') ADVANCE(689);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 493:
-      if (lookahead == 't') ADVANCE(690);
+      if (lookahead == 'd') ADVANCE(693);
       END_STATE();
     case 494:
-      if (lookahead == 'a') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 495:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'n') ADVANCE(695);
       END_STATE();
     case 497:
-      if (lookahead == 'i') ADVANCE(692);
+      if (lookahead == 't') ADVANCE(696);
       END_STATE();
     case 498:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(693);
+      if (lookahead == 'a') ADVANCE(697);
       END_STATE();
     case 499:
-      if (lookahead == 'm') ADVANCE(694);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 500:
-      ACCEPT_TOKEN(anon_sym_mean);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 501:
-      if (lookahead == 'u') ADVANCE(695);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 502:
-      if (lookahead == 'r') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(699);
       END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(697);
+      if (lookahead == 'm') ADVANCE(700);
       END_STATE();
     case 504:
-      if (lookahead == '7') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 505:
-      if (lookahead == '3') ADVANCE(699);
+      if (lookahead == 'u') ADVANCE(701);
       END_STATE();
     case 506:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'r') ADVANCE(702);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(703);
       END_STATE();
     case 508:
-      if (lookahead == 'n') ADVANCE(701);
+      if (lookahead == '7') ADVANCE(704);
       END_STATE();
     case 509:
-      if (lookahead == 'p') ADVANCE(702);
+      if (lookahead == '3') ADVANCE(705);
       END_STATE();
     case 510:
-      if (lookahead == 'e') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 511:
-      if (lookahead == 'm') ADVANCE(704);
+      if (lookahead == 'e') ADVANCE(706);
       END_STATE();
     case 512:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
     case 513:
-      if (lookahead == 'e') ADVANCE(705);
+      if (lookahead == 'p') ADVANCE(708);
       END_STATE();
     case 514:
-      ACCEPT_TOKEN(anon_sym_open);
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
     case 515:
-      if (lookahead == 'r') ADVANCE(706);
+      if (lookahead == 'm') ADVANCE(710);
       END_STATE();
     case 516:
-      if (lookahead == 'u') ADVANCE(707);
+      ACCEPT_TOKEN(anon_sym_ohms);
       END_STATE();
     case 517:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 518:
-      if (lookahead == 'e') ADVANCE(708);
-      END_STATE();
-    case 519:
-      if (lookahead == 'i') ADVANCE(709);
-      END_STATE();
-    case 520:
-      if (lookahead == 'e') ADVANCE(710);
-      END_STATE();
-    case 521:
       if (lookahead == 'e') ADVANCE(711);
       END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 519:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
+    case 520:
+      if (lookahead == 'u') ADVANCE(713);
+      END_STATE();
+    case 521:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(712);
+      if (lookahead == 'e') ADVANCE(714);
       END_STATE();
     case 523:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(715);
       END_STATE();
     case 524:
-      if (lookahead == 't') ADVANCE(713);
-      END_STATE();
-    case 525:
-      if (lookahead == 'r') ADVANCE(714);
-      END_STATE();
-    case 526:
-      if (lookahead == 'm') ADVANCE(715);
-      END_STATE();
-    case 527:
       if (lookahead == 'i') ADVANCE(716);
       END_STATE();
-    case 528:
+    case 525:
       if (lookahead == 'e') ADVANCE(717);
       END_STATE();
+    case 526:
+      if (lookahead == 'e') ADVANCE(718);
+      END_STATE();
+    case 527:
+      if (lookahead == 'e') ADVANCE(719);
+      END_STATE();
+    case 528:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
     case 529:
-      if (lookahead == 'i') ADVANCE(718);
+      if (lookahead == 't') ADVANCE(720);
       END_STATE();
     case 530:
-      if (lookahead == 't') ADVANCE(719);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 531:
-      if (lookahead == 'u') ADVANCE(720);
+      if (lookahead == 'm') ADVANCE(722);
       END_STATE();
     case 532:
-      if (lookahead == 'd') ADVANCE(721);
+      if (lookahead == 'i') ADVANCE(723);
       END_STATE();
     case 533:
-      if (lookahead == 'n') ADVANCE(722);
-      if (lookahead == 'o') ADVANCE(723);
+      if (lookahead == 'e') ADVANCE(724);
       END_STATE();
     case 534:
-      if (lookahead == 't') ADVANCE(724);
-      END_STATE();
-    case 535:
-      ACCEPT_TOKEN(anon_sym_read);
       if (lookahead == 'i') ADVANCE(725);
       END_STATE();
+    case 535:
+      if (lookahead == 't') ADVANCE(726);
+      END_STATE();
     case 536:
-      if (lookahead == 'i') ADVANCE(726);
+      if (lookahead == 'u') ADVANCE(727);
       END_STATE();
     case 537:
-      if (lookahead == 'l') ADVANCE(727);
+      if (lookahead == 'd') ADVANCE(728);
       END_STATE();
     case 538:
-      if (lookahead == 'i') ADVANCE(728);
+      if (lookahead == 'n') ADVANCE(729);
+      if (lookahead == 'o') ADVANCE(730);
       END_STATE();
     case 539:
-      if (lookahead == 'r') ADVANCE(729);
+      if (lookahead == 't') ADVANCE(731);
       END_STATE();
     case 540:
-      if (lookahead == 'e') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(732);
       END_STATE();
     case 541:
-      if (lookahead == 'c') ADVANCE(731);
+      if (lookahead == 'i') ADVANCE(733);
       END_STATE();
     case 542:
-      if (lookahead == 'a') ADVANCE(732);
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
     case 543:
-      if (lookahead == 'd') ADVANCE(733);
-      if (lookahead == 's') ADVANCE(734);
+      if (lookahead == 'i') ADVANCE(735);
       END_STATE();
     case 544:
-      if (lookahead == 'l') ADVANCE(735);
-      if (lookahead == 'n') ADVANCE(736);
+      if (lookahead == 'r') ADVANCE(736);
       END_STATE();
     case 545:
-      if (lookahead == 'r') ADVANCE(737);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(738);
+      if (lookahead == 'c') ADVANCE(738);
       END_STATE();
     case 547:
-      if (lookahead == 's') ADVANCE(739);
+      if (lookahead == 'a') ADVANCE(739);
       END_STATE();
     case 548:
-      if (lookahead == 'l') ADVANCE(740);
+      if (lookahead == 'd') ADVANCE(740);
+      if (lookahead == 's') ADVANCE(741);
       END_STATE();
     case 549:
-      if (lookahead == 'e') ADVANCE(741);
+      if (lookahead == 'l') ADVANCE(742);
+      if (lookahead == 'n') ADVANCE(743);
       END_STATE();
     case 550:
-      if (lookahead == 'i') ADVANCE(742);
+      if (lookahead == 'r') ADVANCE(744);
       END_STATE();
     case 551:
-      if (lookahead == 'e') ADVANCE(743);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 552:
-      if (lookahead == 'i') ADVANCE(744);
+      if (lookahead == 's') ADVANCE(746);
       END_STATE();
     case 553:
-      if (lookahead == 'i') ADVANCE(745);
+      if (lookahead == 'l') ADVANCE(747);
       END_STATE();
     case 554:
-      if (lookahead == 'e') ADVANCE(746);
+      if (lookahead == 'e') ADVANCE(748);
       END_STATE();
     case 555:
-      if (lookahead == 't') ADVANCE(747);
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
     case 556:
-      if (lookahead == 't') ADVANCE(748);
+      if (lookahead == 'e') ADVANCE(750);
       END_STATE();
     case 557:
-      if (lookahead == 't') ADVANCE(749);
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
     case 558:
-      if (lookahead == 'd') ADVANCE(750);
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
     case 559:
-      if (lookahead == 'e') ADVANCE(751);
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
     case 560:
-      if (lookahead == '-') ADVANCE(752);
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
     case 561:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 562:
-      if (lookahead == 'c') ADVANCE(753);
-      END_STATE();
-    case 563:
-      if (lookahead == 'i') ADVANCE(754);
-      END_STATE();
-    case 564:
       if (lookahead == 't') ADVANCE(755);
       END_STATE();
+    case 562:
+      if (lookahead == 't') ADVANCE(756);
+      END_STATE();
+    case 563:
+      if (lookahead == 'd') ADVANCE(757);
+      END_STATE();
+    case 564:
+      if (lookahead == 'e') ADVANCE(758);
+      END_STATE();
     case 565:
-      ACCEPT_TOKEN(anon_sym_spot);
+      if (lookahead == '-') ADVANCE(759);
       END_STATE();
     case 566:
-      if (lookahead == 'a') ADVANCE(756);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 567:
-      if (lookahead == 'p') ADVANCE(757);
-      END_STATE();
-    case 568:
-      if (lookahead == 'i') ADVANCE(758);
-      END_STATE();
-    case 569:
-      if (lookahead == 'n') ADVANCE(759);
-      END_STATE();
-    case 570:
       if (lookahead == 'c') ADVANCE(760);
       END_STATE();
+    case 568:
+      if (lookahead == 'i') ADVANCE(761);
+      END_STATE();
+    case 569:
+      if (lookahead == 't') ADVANCE(762);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
     case 571:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'a') ADVANCE(763);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'p') ADVANCE(764);
       END_STATE();
     case 573:
-      if (lookahead == 'e') ADVANCE(761);
+      if (lookahead == 'i') ADVANCE(765);
       END_STATE();
     case 574:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 575:
-      if (lookahead == 's') ADVANCE(762);
+      if (lookahead == 'c') ADVANCE(767);
       END_STATE();
     case 576:
-      if (lookahead == 'u') ADVANCE(763);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 577:
-      if (lookahead == 'e') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 578:
-      if (lookahead == 'l') ADVANCE(765);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 579:
-      if (lookahead == 's') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 580:
-      if (lookahead == 'r') ADVANCE(767);
+      if (lookahead == 's') ADVANCE(769);
       END_STATE();
     case 581:
-      if (lookahead == 'r') ADVANCE(768);
+      if (lookahead == 'u') ADVANCE(770);
       END_STATE();
     case 582:
-      if (lookahead == 'c') ADVANCE(769);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 583:
-      if (lookahead == 'r') ADVANCE(770);
+      if (lookahead == 'l') ADVANCE(772);
       END_STATE();
     case 584:
-      if (lookahead == 'l') ADVANCE(771);
+      if (lookahead == 's') ADVANCE(773);
       END_STATE();
     case 585:
-      if (lookahead == 'd') ADVANCE(772);
+      if (lookahead == 'r') ADVANCE(774);
       END_STATE();
     case 586:
-      if (lookahead == 'a') ADVANCE(773);
+      if (lookahead == 'r') ADVANCE(775);
       END_STATE();
     case 587:
-      if (lookahead == 'c') ADVANCE(774);
+      if (lookahead == 'c') ADVANCE(776);
       END_STATE();
     case 588:
-      if (lookahead == 'i') ADVANCE(775);
+      if (lookahead == 'r') ADVANCE(777);
       END_STATE();
     case 589:
-      if (lookahead == 'a') ADVANCE(776);
+      if (lookahead == 'l') ADVANCE(778);
       END_STATE();
     case 590:
-      if (lookahead == 'l') ADVANCE(777);
+      if (lookahead == 'd') ADVANCE(779);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'a') ADVANCE(780);
       END_STATE();
     case 592:
-      if (lookahead == '4') ADVANCE(778);
+      if (lookahead == 'c') ADVANCE(781);
       END_STATE();
     case 593:
-      if (lookahead == 's') ADVANCE(779);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 594:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(780);
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'l') ADVANCE(784);
       END_STATE();
     case 596:
-      if (lookahead == 't') ADVANCE(781);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 597:
-      if (lookahead == 'a') ADVANCE(782);
+      if (lookahead == '4') ADVANCE(785);
       END_STATE();
     case 598:
-      if (lookahead == 'e') ADVANCE(783);
+      if (lookahead == 's') ADVANCE(786);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_after);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 601:
-      if (lookahead == 's') ADVANCE(784);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 602:
-      if (lookahead == 'a') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(789);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_alone);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 604:
-      if (lookahead == 'n') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 605:
-      if (lookahead == 'f') ADVANCE(787);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 606:
-      if (lookahead == 'n') ADVANCE(788);
+      if (lookahead == 's') ADVANCE(791);
       END_STATE();
     case 607:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'a') ADVANCE(792);
       END_STATE();
     case 608:
-      if (lookahead == 'r') ADVANCE(789);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 609:
-      if (lookahead == 'g') ADVANCE(790);
+      if (lookahead == 'n') ADVANCE(793);
       END_STATE();
     case 610:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'f') ADVANCE(794);
       END_STATE();
     case 611:
-      if (lookahead == 'i') ADVANCE(791);
+      if (lookahead == 'n') ADVANCE(795);
       END_STATE();
     case 612:
-      if (lookahead == 'i') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 613:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'r') ADVANCE(796);
       END_STATE();
     case 614:
-      if (lookahead == 'e') ADVANCE(793);
+      if (lookahead == 'g') ADVANCE(797);
       END_STATE();
     case 615:
-      if (lookahead == 'd') ADVANCE(794);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 616:
-      ACCEPT_TOKEN(anon_sym_blank);
+      if (lookahead == 'i') ADVANCE(798);
       END_STATE();
     case 617:
-      if (lookahead == 'i') ADVANCE(795);
+      if (lookahead == 'i') ADVANCE(799);
       END_STATE();
     case 618:
-      ACCEPT_TOKEN(anon_sym_braid);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 619:
-      if (lookahead == 'h') ADVANCE(796);
+      if (lookahead == 'e') ADVANCE(800);
       END_STATE();
     case 620:
-      if (lookahead == 'n') ADVANCE(797);
+      if (lookahead == 'd') ADVANCE(801);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_cable);
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
     case 622:
-      if (lookahead == 'r') ADVANCE(798);
+      if (lookahead == 'i') ADVANCE(802);
       END_STATE();
     case 623:
-      if (lookahead == 'e') ADVANCE(799);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 624:
-      if (lookahead == 'd') ADVANCE(800);
+      if (lookahead == 'h') ADVANCE(803);
       END_STATE();
     case 625:
-      if (lookahead == 'f') ADVANCE(801);
+      if (lookahead == 'n') ADVANCE(804);
       END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 627:
-      if (lookahead == 'l') ADVANCE(802);
+      if (lookahead == 'r') ADVANCE(805);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'e') ADVANCE(806);
       END_STATE();
     case 629:
-      if (lookahead == 'n') ADVANCE(803);
+      if (lookahead == 'd') ADVANCE(807);
       END_STATE();
     case 630:
-      if (lookahead == 't') ADVANCE(804);
+      if (lookahead == 'f') ADVANCE(808);
       END_STATE();
     case 631:
-      if (lookahead == 'c') ADVANCE(805);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 632:
-      if (lookahead == 'd') ADVANCE(806);
+      if (lookahead == 'l') ADVANCE(809);
       END_STATE();
     case 633:
-      if (lookahead == 'c') ADVANCE(807);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(808);
+      if (lookahead == 'n') ADVANCE(810);
       END_STATE();
     case 635:
-      if (lookahead == 'c') ADVANCE(809);
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
     case 636:
-      if (lookahead == 'e') ADVANCE(810);
+      if (lookahead == 'c') ADVANCE(812);
       END_STATE();
     case 637:
-      if (lookahead == 'a') ADVANCE(811);
+      if (lookahead == 'd') ADVANCE(813);
       END_STATE();
     case 638:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(814);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_datum);
+      if (lookahead == 'r') ADVANCE(815);
       END_STATE();
     case 640:
-      if (lookahead == 'p') ADVANCE(812);
+      if (lookahead == 'c') ADVANCE(816);
       END_STATE();
     case 641:
-      if (lookahead == 'e') ADVANCE(813);
+      if (lookahead == 'e') ADVANCE(817);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 643:
-      if (lookahead == 'e') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 644:
-      if (lookahead == 's') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
     case 645:
-      if (lookahead == 'e') ADVANCE(816);
+      if (lookahead == 'p') ADVANCE(819);
       END_STATE();
     case 646:
-      if (lookahead == 't') ADVANCE(817);
+      if (lookahead == 'e') ADVANCE(820);
       END_STATE();
     case 647:
-      if (lookahead == 'x') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 648:
-      if (lookahead == 't') ADVANCE(819);
+      if (lookahead == 'e') ADVANCE(821);
       END_STATE();
     case 649:
-      if (lookahead == 'a') ADVANCE(820);
+      if (lookahead == 's') ADVANCE(822);
       END_STATE();
     case 650:
-      if (lookahead == 'n') ADVANCE(821);
+      if (lookahead == 'e') ADVANCE(823);
       END_STATE();
     case 651:
-      if (lookahead == 'e') ADVANCE(822);
+      if (lookahead == 't') ADVANCE(824);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'x') ADVANCE(825);
       END_STATE();
     case 653:
-      if (lookahead == 'x') ADVANCE(823);
+      if (lookahead == 't') ADVANCE(826);
       END_STATE();
     case 654:
-      if (lookahead == 'o') ADVANCE(824);
+      if (lookahead == 'a') ADVANCE(827);
       END_STATE();
     case 655:
-      if (lookahead == 'i') ADVANCE(825);
+      if (lookahead == 'n') ADVANCE(828);
       END_STATE();
     case 656:
-      if (lookahead == 'i') ADVANCE(826);
+      if (lookahead == 'e') ADVANCE(829);
       END_STATE();
     case 657:
-      if (lookahead == '9') ADVANCE(827);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 658:
-      if (lookahead == 's') ADVANCE(828);
+      if (lookahead == 'x') ADVANCE(830);
       END_STATE();
     case 659:
-      if (lookahead == 't') ADVANCE(829);
+      if (lookahead == 'o') ADVANCE(831);
       END_STATE();
     case 660:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'i') ADVANCE(832);
       END_STATE();
     case 661:
-      if (lookahead == 'y') ADVANCE(830);
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
     case 662:
-      ACCEPT_TOKEN(anon_sym_field);
+      if (lookahead == 'i') ADVANCE(834);
       END_STATE();
     case 663:
-      if (lookahead == 'e') ADVANCE(831);
+      if (lookahead == '9') ADVANCE(835);
       END_STATE();
     case 664:
-      if (lookahead == 'r') ADVANCE(832);
+      if (lookahead == 's') ADVANCE(836);
       END_STATE();
     case 665:
-      ACCEPT_TOKEN(anon_sym_fixed);
+      if (lookahead == 't') ADVANCE(837);
       END_STATE();
     case 666:
-      if (lookahead == 'a') ADVANCE(833);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 667:
-      if (lookahead == 'r') ADVANCE(834);
+      if (lookahead == 'y') ADVANCE(838);
       END_STATE();
     case 668:
-      if (lookahead == 's') ADVANCE(835);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 669:
-      if (lookahead == 'e') ADVANCE(836);
+      if (lookahead == 'e') ADVANCE(839);
       END_STATE();
     case 670:
-      if (lookahead == 'a') ADVANCE(837);
+      if (lookahead == 'r') ADVANCE(840);
       END_STATE();
     case 671:
-      if (lookahead == 'd') ADVANCE(838);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 672:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'a') ADVANCE(841);
       END_STATE();
     case 673:
-      if (lookahead == 'o') ADVANCE(839);
-      if (lookahead == 's') ADVANCE(840);
-      if (lookahead == 'u') ADVANCE(841);
+      if (lookahead == 'r') ADVANCE(842);
       END_STATE();
     case 674:
-      if (lookahead == 't') ADVANCE(842);
+      if (lookahead == 's') ADVANCE(843);
       END_STATE();
     case 675:
-      if (lookahead == 'r') ADVANCE(843);
+      if (lookahead == 'e') ADVANCE(844);
       END_STATE();
     case 676:
-      if (lookahead == 'o') ADVANCE(844);
-      END_STATE();
-    case 677:
       if (lookahead == 'a') ADVANCE(845);
       END_STATE();
+    case 677:
+      if (lookahead == 'd') ADVANCE(846);
+      END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(846);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 'o') ADVANCE(847);
+      if (lookahead == 's') ADVANCE(848);
+      if (lookahead == 'u') ADVANCE(849);
       END_STATE();
     case 680:
-      if (lookahead == 'a') ADVANCE(847);
+      if (lookahead == 't') ADVANCE(850);
       END_STATE();
     case 681:
-      if (lookahead == 'u') ADVANCE(848);
+      if (lookahead == 'r') ADVANCE(851);
       END_STATE();
     case 682:
-      if (lookahead == 't') ADVANCE(849);
+      if (lookahead == 'o') ADVANCE(852);
       END_STATE();
     case 683:
-      ACCEPT_TOKEN(anon_sym_joins);
+      if (lookahead == 'a') ADVANCE(853);
       END_STATE();
     case 684:
-      if (lookahead == 'r') ADVANCE(850);
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(854);
       END_STATE();
     case 685:
-      if (lookahead == 'd') ADVANCE(851);
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
     case 686:
-      if (lookahead == 't') ADVANCE(852);
+      if (lookahead == 'a') ADVANCE(855);
       END_STATE();
     case 687:
-      ACCEPT_TOKEN(anon_sym_keyed);
+      if (lookahead == 'u') ADVANCE(856);
       END_STATE();
     case 688:
-      if (lookahead == 'u') ADVANCE(853);
-      END_STATE();
-    case 689:
-      if (lookahead == 'c') ADVANCE(854);
-      END_STATE();
-    case 690:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 691:
-      if (lookahead == 'r') ADVANCE(855);
-      END_STATE();
-    case 692:
-      if (lookahead == 't') ADVANCE(856);
-      END_STATE();
-    case 693:
       if (lookahead == 't') ADVANCE(857);
       END_STATE();
+    case 689:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 690:
+      if (lookahead == 'r') ADVANCE(858);
+      END_STATE();
+    case 691:
+      if (lookahead == 'd') ADVANCE(859);
+      END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
     case 694:
-      if (lookahead == 'u') ADVANCE(858);
+      if (lookahead == 'u') ADVANCE(861);
       END_STATE();
     case 695:
-      if (lookahead == 'm') ADVANCE(859);
+      if (lookahead == 'c') ADVANCE(862);
       END_STATE();
     case 696:
-      ACCEPT_TOKEN(anon_sym_meter);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 'r') ADVANCE(863);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(864);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 700:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 701:
-      if (lookahead == 'a') ADVANCE(860);
-      END_STATE();
-    case 702:
-      if (lookahead == 'a') ADVANCE(861);
-      END_STATE();
-    case 703:
-      if (lookahead == 't') ADVANCE(862);
-      END_STATE();
-    case 704:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
-      END_STATE();
-    case 705:
-      if (lookahead == 'd') ADVANCE(863);
-      END_STATE();
-    case 706:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(864);
-      END_STATE();
-    case 707:
       if (lookahead == 't') ADVANCE(865);
       END_STATE();
+    case 700:
+      if (lookahead == 'u') ADVANCE(866);
+      END_STATE();
+    case 701:
+      if (lookahead == 'm') ADVANCE(867);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
+    case 705:
+      ACCEPT_TOKEN(anon_sym_nad83);
+      END_STATE();
+    case 706:
+      ACCEPT_TOKEN(anon_sym_noise);
+      END_STATE();
+    case 707:
+      if (lookahead == 'a') ADVANCE(868);
+      END_STATE();
     case 708:
-      if (lookahead == 's') ADVANCE(866);
+      if (lookahead == 'a') ADVANCE(869);
       END_STATE();
     case 709:
-      if (lookahead == 't') ADVANCE(867);
+      if (lookahead == 't') ADVANCE(870);
       END_STATE();
     case 710:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 711:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 'd') ADVANCE(871);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(868);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(872);
       END_STATE();
     case 713:
-      if (lookahead == 'i') ADVANCE(869);
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
     case 714:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 's') ADVANCE(874);
       END_STATE();
     case 715:
-      if (lookahead == 'p') ADVANCE(870);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 716:
-      if (lookahead == 'l') ADVANCE(871);
+      if (lookahead == 't') ADVANCE(876);
       END_STATE();
     case 717:
-      if (lookahead == 'c') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 718:
-      if (lookahead == 'c') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 719:
-      if (lookahead == '-') ADVANCE(874);
-      if (lookahead == 'i') ADVANCE(875);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(877);
       END_STATE();
     case 720:
-      if (lookahead == 's') ADVANCE(876);
+      if (lookahead == 'i') ADVANCE(878);
       END_STATE();
     case 721:
-      ACCEPT_TOKEN(anon_sym_rated);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 722:
-      if (lookahead == 'g') ADVANCE(877);
+      if (lookahead == 'p') ADVANCE(879);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'l') ADVANCE(880);
       END_STATE();
     case 724:
-      if (lookahead == 'a') ADVANCE(878);
+      if (lookahead == 'c') ADVANCE(881);
       END_STATE();
     case 725:
-      if (lookahead == 'n') ADVANCE(879);
+      if (lookahead == 'c') ADVANCE(882);
       END_STATE();
     case 726:
-      if (lookahead == 'z') ADVANCE(880);
+      if (lookahead == '-') ADVANCE(883);
+      if (lookahead == 'i') ADVANCE(884);
       END_STATE();
     case 727:
-      if (lookahead == 'l') ADVANCE(881);
+      if (lookahead == 's') ADVANCE(885);
       END_STATE();
     case 728:
-      if (lookahead == 'v') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 729:
-      if (lookahead == 'e') ADVANCE(883);
+      if (lookahead == 'g') ADVANCE(886);
       END_STATE();
     case 730:
-      if (lookahead == 'c') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 731:
-      if (lookahead == 't') ADVANCE(885);
+      if (lookahead == 'a') ADVANCE(887);
       END_STATE();
     case 732:
-      if (lookahead == 't') ADVANCE(886);
+      if (lookahead == 'n') ADVANCE(888);
       END_STATE();
     case 733:
-      if (lookahead == 'e') ADVANCE(887);
+      if (lookahead == 'z') ADVANCE(889);
       END_STATE();
     case 734:
-      if (lookahead == 't') ADVANCE(888);
+      if (lookahead == 'l') ADVANCE(890);
       END_STATE();
     case 735:
-      if (lookahead == 'u') ADVANCE(889);
+      if (lookahead == 'v') ADVANCE(891);
       END_STATE();
     case 736:
-      if (lookahead == 'a') ADVANCE(890);
+      if (lookahead == 'e') ADVANCE(892);
       END_STATE();
     case 737:
-      if (lookahead == 'n') ADVANCE(891);
+      if (lookahead == 'c') ADVANCE(893);
       END_STATE();
     case 738:
-      if (lookahead == 's') ADVANCE(892);
+      if (lookahead == 't') ADVANCE(894);
       END_STATE();
     case 739:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
     case 740:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'e') ADVANCE(896);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 't') ADVANCE(897);
       END_STATE();
     case 742:
-      if (lookahead == 't') ADVANCE(893);
+      if (lookahead == 'u') ADVANCE(898);
       END_STATE();
     case 743:
-      if (lookahead == 's') ADVANCE(894);
+      if (lookahead == 'a') ADVANCE(899);
       END_STATE();
     case 744:
-      if (lookahead == 'c') ADVANCE(895);
-      END_STATE();
-    case 745:
-      if (lookahead == 'o') ADVANCE(896);
-      END_STATE();
-    case 746:
-      if (lookahead == 'd') ADVANCE(897);
-      END_STATE();
-    case 747:
-      ACCEPT_TOKEN(anon_sym_sheet);
-      END_STATE();
-    case 748:
-      ACCEPT_TOKEN(anon_sym_short);
-      END_STATE();
-    case 749:
-      ACCEPT_TOKEN(anon_sym_shunt);
-      END_STATE();
-    case 750:
-      ACCEPT_TOKEN(anon_sym_sinad);
-      END_STATE();
-    case 751:
-      ACCEPT_TOKEN(anon_sym_since);
-      END_STATE();
-    case 752:
-      if (lookahead == 'n') ADVANCE(898);
-      END_STATE();
-    case 753:
-      if (lookahead == 'e') ADVANCE(899);
-      END_STATE();
-    case 754:
       if (lookahead == 'n') ADVANCE(900);
       END_STATE();
+    case 745:
+      if (lookahead == 's') ADVANCE(901);
+      END_STATE();
+    case 746:
+      ACCEPT_TOKEN(anon_sym_rules);
+      END_STATE();
+    case 747:
+      ACCEPT_TOKEN(anon_sym_rural);
+      END_STATE();
+    case 748:
+      ACCEPT_TOKEN(anon_sym_scale);
+      END_STATE();
+    case 749:
+      if (lookahead == 't') ADVANCE(902);
+      END_STATE();
+    case 750:
+      if (lookahead == 's') ADVANCE(903);
+      END_STATE();
+    case 751:
+      if (lookahead == 'c') ADVANCE(904);
+      END_STATE();
+    case 752:
+      if (lookahead == 'o') ADVANCE(905);
+      END_STATE();
+    case 753:
+      if (lookahead == 'd') ADVANCE(906);
+      END_STATE();
+    case 754:
+      ACCEPT_TOKEN(anon_sym_sheet);
+      END_STATE();
     case 755:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 756:
-      if (lookahead == 'd') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 757:
-      if (lookahead == 'r') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 758:
-      if (lookahead == 'o') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 759:
-      if (lookahead == 'd') ADVANCE(904);
+      if (lookahead == 'n') ADVANCE(907);
       END_STATE();
     case 760:
-      if (lookahead == 'h') ADVANCE(905);
+      if (lookahead == 'e') ADVANCE(908);
       END_STATE();
     case 761:
-      if (lookahead == 'r') ADVANCE(906);
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
     case 762:
-      if (lookahead == 'h') ADVANCE(907);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 763:
-      if (lookahead == 'g') ADVANCE(908);
+      if (lookahead == 'd') ADVANCE(910);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_title);
+      if (lookahead == 'r') ADVANCE(911);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'o') ADVANCE(912);
       END_STATE();
     case 766:
-      if (lookahead == 'c') ADVANCE(909);
-      if (lookahead == 'm') ADVANCE(910);
+      if (lookahead == 'd') ADVANCE(913);
       END_STATE();
     case 767:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'h') ADVANCE(914);
       END_STATE();
     case 768:
-      if (lookahead == 'a') ADVANCE(911);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
     case 769:
-      if (lookahead == 'a') ADVANCE(912);
+      if (lookahead == 'h') ADVANCE(916);
       END_STATE();
     case 770:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'g') ADVANCE(917);
       END_STATE();
     case 771:
-      ACCEPT_TOKEN(anon_sym_until);
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_valid);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 773:
-      if (lookahead == 'n') ADVANCE(913);
+      if (lookahead == 'c') ADVANCE(918);
+      if (lookahead == 'm') ADVANCE(919);
       END_STATE();
     case 774:
-      if (lookahead == 'i') ADVANCE(914);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 775:
-      if (lookahead == 'c') ADVANCE(915);
+      if (lookahead == 'a') ADVANCE(920);
       END_STATE();
     case 776:
-      if (lookahead == 'g') ADVANCE(916);
+      if (lookahead == 'a') ADVANCE(921);
       END_STATE();
     case 777:
-      if (lookahead == 'e') ADVANCE(917);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 778:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_wires);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 780:
-      if (lookahead == 'n') ADVANCE(918);
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
     case 781:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'i') ADVANCE(923);
       END_STATE();
     case 782:
-      if (lookahead == 'c') ADVANCE(919);
+      if (lookahead == 'c') ADVANCE(924);
       END_STATE();
     case 783:
-      if (lookahead == 'r') ADVANCE(920);
+      if (lookahead == 'g') ADVANCE(925);
       END_STATE();
     case 784:
-      if (lookahead == 't') ADVANCE(921);
+      if (lookahead == 'e') ADVANCE(926);
       END_STATE();
     case 785:
-      if (lookahead == 't') ADVANCE(922);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 786:
-      if (lookahead == 't') ADVANCE(923);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 787:
-      if (lookahead == 'i') ADVANCE(924);
+      if (lookahead == 'n') ADVANCE(927);
       END_STATE();
     case 788:
-      if (lookahead == 'a') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 789:
-      if (lookahead == 'i') ADVANCE(926);
+      if (lookahead == 'c') ADVANCE(928);
       END_STATE();
     case 790:
-      if (lookahead == 'i') ADVANCE(927);
+      if (lookahead == 'r') ADVANCE(929);
       END_STATE();
     case 791:
-      if (lookahead == 'd') ADVANCE(928);
+      if (lookahead == 't') ADVANCE(930);
       END_STATE();
     case 792:
-      if (lookahead == 'n') ADVANCE(929);
+      if (lookahead == 't') ADVANCE(931);
       END_STATE();
     case 793:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 't') ADVANCE(932);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_beyond);
+      if (lookahead == 'i') ADVANCE(933);
       END_STATE();
     case 795:
-      if (lookahead == 'n') ADVANCE(930);
+      if (lookahead == 'a') ADVANCE(934);
       END_STATE();
     case 796:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(931);
+      if (lookahead == 'i') ADVANCE(935);
       END_STATE();
     case 797:
-      if (lookahead == 'g') ADVANCE(932);
-      END_STATE();
-    case 798:
-      if (lookahead == 'a') ADVANCE(933);
-      END_STATE();
-    case 799:
-      if (lookahead == 'r') ADVANCE(934);
-      END_STATE();
-    case 800:
-      if (lookahead == 'e') ADVANCE(935);
-      END_STATE();
-    case 801:
       if (lookahead == 'i') ADVANCE(936);
       END_STATE();
+    case 798:
+      if (lookahead == 'd') ADVANCE(937);
+      END_STATE();
+    case 799:
+      if (lookahead == 'n') ADVANCE(938);
+      END_STATE();
+    case 800:
+      ACCEPT_TOKEN(anon_sym_beside);
+      END_STATE();
+    case 801:
+      ACCEPT_TOKEN(anon_sym_beyond);
+      END_STATE();
     case 802:
-      if (lookahead == 'a') ADVANCE(937);
+      if (lookahead == 'n') ADVANCE(939);
       END_STATE();
     case 803:
-      if (lookahead == 'e') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(940);
       END_STATE();
     case 804:
-      if (lookahead == 'i') ADVANCE(939);
+      if (lookahead == 'g') ADVANCE(941);
       END_STATE();
     case 805:
-      if (lookahead == 't') ADVANCE(940);
+      if (lookahead == 'a') ADVANCE(942);
       END_STATE();
     case 806:
-      if (lookahead == 'e') ADVANCE(941);
+      if (lookahead == 'r') ADVANCE(943);
       END_STATE();
     case 807:
-      if (lookahead == 't') ADVANCE(942);
+      if (lookahead == 'e') ADVANCE(944);
       END_STATE();
     case 808:
-      if (lookahead == 'u') ADVANCE(943);
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
     case 809:
-      if (lookahead == 't') ADVANCE(944);
+      if (lookahead == 'a') ADVANCE(946);
       END_STATE();
     case 810:
-      if (lookahead == 'd') ADVANCE(945);
-      if (lookahead == 'r') ADVANCE(946);
+      if (lookahead == 'e') ADVANCE(947);
       END_STATE();
     case 811:
-      if (lookahead == 'g') ADVANCE(947);
+      if (lookahead == 'i') ADVANCE(948);
       END_STATE();
     case 812:
-      if (lookahead == 'u') ADVANCE(948);
+      if (lookahead == 't') ADVANCE(949);
       END_STATE();
     case 813:
-      if (lookahead == 's') ADVANCE(949);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 814:
-      if (lookahead == 'r') ADVANCE(950);
+      if (lookahead == 't') ADVANCE(951);
       END_STATE();
     case 815:
-      if (lookahead == 'e') ADVANCE(951);
+      if (lookahead == 'u') ADVANCE(952);
       END_STATE();
     case 816:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(953);
       END_STATE();
     case 817:
-      if (lookahead == 'e') ADVANCE(952);
+      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 'r') ADVANCE(955);
       END_STATE();
     case 818:
-      if (lookahead == 'e') ADVANCE(953);
+      if (lookahead == 'g') ADVANCE(956);
       END_STATE();
     case 819:
-      if (lookahead == 'i') ADVANCE(954);
+      if (lookahead == 'u') ADVANCE(957);
       END_STATE();
     case 820:
-      if (lookahead == 'y') ADVANCE(955);
+      if (lookahead == 's') ADVANCE(958);
       END_STATE();
     case 821:
-      if (lookahead == 'c') ADVANCE(956);
+      if (lookahead == 'r') ADVANCE(959);
       END_STATE();
     case 822:
-      if (lookahead == 'r') ADVANCE(957);
-      END_STATE();
-    case 823:
-      if (lookahead == 'e') ADVANCE(958);
-      END_STATE();
-    case 824:
-      if (lookahead == 'n') ADVANCE(959);
-      END_STATE();
-    case 825:
       if (lookahead == 'e') ADVANCE(960);
       END_STATE();
+    case 823:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 824:
+      if (lookahead == 'e') ADVANCE(961);
+      END_STATE();
+    case 825:
+      if (lookahead == 'e') ADVANCE(962);
+      END_STATE();
     case 826:
-      if (lookahead == 's') ADVANCE(961);
+      if (lookahead == 'i') ADVANCE(963);
       END_STATE();
     case 827:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'y') ADVANCE(964);
       END_STATE();
     case 828:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'c') ADVANCE(965);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'r') ADVANCE(966);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'e') ADVANCE(967);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'n') ADVANCE(968);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'e') ADVANCE(969);
       END_STATE();
     case 833:
-      if (lookahead == 'c') ADVANCE(962);
+      if (lookahead == 'i') ADVANCE(970);
       END_STATE();
     case 834:
-      if (lookahead == 'd') ADVANCE(963);
+      if (lookahead == 's') ADVANCE(971);
       END_STATE();
     case 835:
-      if (lookahead == 'p') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 836:
-      if (lookahead == 'n') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 837:
-      if (lookahead == 't') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 838:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 839:
-      if (lookahead == 'p') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 840:
-      if (lookahead == 'u') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 841:
-      if (lookahead == 'r') ADVANCE(969);
+      if (lookahead == 'c') ADVANCE(972);
       END_STATE();
     case 842:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(970);
+      if (lookahead == 'd') ADVANCE(973);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'p') ADVANCE(974);
       END_STATE();
     case 844:
-      if (lookahead == 'n') ADVANCE(971);
+      if (lookahead == 'n') ADVANCE(975);
       END_STATE();
     case 845:
-      if (lookahead == 'n') ADVANCE(972);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 846:
-      if (lookahead == 'r') ADVANCE(973);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 847:
-      if (lookahead == 'd') ADVANCE(974);
+      if (lookahead == 'p') ADVANCE(977);
       END_STATE();
     case 848:
-      if (lookahead == 'm') ADVANCE(975);
+      if (lookahead == 'u') ADVANCE(978);
       END_STATE();
     case 849:
-      if (lookahead == 'i') ADVANCE(976);
-      if (lookahead == 'o') ADVANCE(977);
+      if (lookahead == 'r') ADVANCE(979);
       END_STATE();
     case 850:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(980);
       END_STATE();
     case 851:
-      if (lookahead == 'i') ADVANCE(978);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 852:
-      if (lookahead == 'o') ADVANCE(979);
+      if (lookahead == 'n') ADVANCE(981);
       END_STATE();
     case 853:
-      if (lookahead == 'd') ADVANCE(980);
+      if (lookahead == 'n') ADVANCE(982);
       END_STATE();
     case 854:
-      if (lookahead == 'e') ADVANCE(981);
+      if (lookahead == 'r') ADVANCE(983);
       END_STATE();
     case 855:
-      if (lookahead == 'i') ADVANCE(982);
+      if (lookahead == 'd') ADVANCE(984);
       END_STATE();
     case 856:
-      if (lookahead == 'u') ADVANCE(983);
-      END_STATE();
-    case 857:
-      if (lookahead == 'a') ADVANCE(984);
-      END_STATE();
-    case 858:
       if (lookahead == 'm') ADVANCE(985);
       END_STATE();
+    case 857:
+      if (lookahead == 'i') ADVANCE(986);
+      if (lookahead == 'o') ADVANCE(987);
+      END_STATE();
+    case 858:
+      ACCEPT_TOKEN(anon_sym_jumper);
+      END_STATE();
     case 859:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'i') ADVANCE(988);
       END_STATE();
     case 860:
-      if (lookahead == 'l') ADVANCE(986);
+      if (lookahead == 'o') ADVANCE(989);
       END_STATE();
     case 861:
-      if (lookahead == 't') ADVANCE(987);
+      if (lookahead == 'd') ADVANCE(990);
       END_STATE();
     case 862:
-      ACCEPT_TOKEN(anon_sym_offset);
+      if (lookahead == 'e') ADVANCE(991);
       END_STATE();
     case 863:
-      if (lookahead == 'g') ADVANCE(988);
+      if (lookahead == 'i') ADVANCE(992);
       END_STATE();
     case 864:
-      if (lookahead == 'r') ADVANCE(989);
+      if (lookahead == 'u') ADVANCE(993);
       END_STATE();
     case 865:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'a') ADVANCE(994);
       END_STATE();
     case 866:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'm') ADVANCE(995);
       END_STATE();
     case 867:
-      if (lookahead == 't') ADVANCE(990);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 868:
-      ACCEPT_TOKEN(anon_sym_places);
+      if (lookahead == 'l') ADVANCE(996);
       END_STATE();
     case 869:
-      if (lookahead == 'o') ADVANCE(991);
+      if (lookahead == 't') ADVANCE(997);
       END_STATE();
     case 870:
-      if (lookahead == 'l') ADVANCE(992);
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
     case 871:
-      if (lookahead == 'e') ADVANCE(993);
-      END_STATE();
-    case 872:
-      if (lookahead == 't') ADVANCE(994);
-      END_STATE();
-    case 873:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 874:
-      if (lookahead == 'r') ADVANCE(995);
-      END_STATE();
-    case 875:
-      if (lookahead == 'n') ADVANCE(996);
-      END_STATE();
-    case 876:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 877:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 878:
-      if (lookahead == 'n') ADVANCE(997);
-      END_STATE();
-    case 879:
       if (lookahead == 'g') ADVANCE(998);
       END_STATE();
+    case 872:
+      if (lookahead == 'r') ADVANCE(999);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 874:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
+    case 875:
+      if (lookahead == 'n') ADVANCE(1000);
+      END_STATE();
+    case 876:
+      if (lookahead == 't') ADVANCE(1001);
+      END_STATE();
+    case 877:
+      ACCEPT_TOKEN(anon_sym_places);
+      END_STATE();
+    case 878:
+      if (lookahead == 'o') ADVANCE(1002);
+      END_STATE();
+    case 879:
+      if (lookahead == 'l') ADVANCE(1003);
+      END_STATE();
     case 880:
-      if (lookahead == 'e') ADVANCE(999);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 881:
-      if (lookahead == 'e') ADVANCE(1000);
+      if (lookahead == 't') ADVANCE(1005);
       END_STATE();
     case 882:
-      if (lookahead == 'e') ADVANCE(1001);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 883:
-      if (lookahead == 'n') ADVANCE(1002);
+      if (lookahead == 'r') ADVANCE(1006);
       END_STATE();
     case 884:
-      if (lookahead == 't') ADVANCE(1003);
+      if (lookahead == 'n') ADVANCE(1007);
       END_STATE();
     case 885:
-      if (lookahead == 's') ADVANCE(1004);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 886:
-      if (lookahead == 'a') ADVANCE(1005);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 887:
-      if (lookahead == 'n') ADVANCE(1006);
+      if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
     case 888:
-      if (lookahead == 'i') ADVANCE(1007);
+      if (lookahead == 'g') ADVANCE(1009);
       END_STATE();
     case 889:
-      if (lookahead == 't') ADVANCE(1008);
+      if (lookahead == 'e') ADVANCE(1010);
       END_STATE();
     case 890:
-      if (lookahead == 'n') ADVANCE(1009);
-      END_STATE();
-    case 891:
-      if (lookahead == '-') ADVANCE(1010);
-      END_STATE();
-    case 892:
       if (lookahead == 'e') ADVANCE(1011);
       END_STATE();
+    case 891:
+      if (lookahead == 'e') ADVANCE(1012);
+      END_STATE();
+    case 892:
+      if (lookahead == 'n') ADVANCE(1013);
+      END_STATE();
     case 893:
-      if (lookahead == 'i') ADVANCE(1012);
+      if (lookahead == 't') ADVANCE(1014);
       END_STATE();
     case 894:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 's') ADVANCE(1015);
       END_STATE();
     case 895:
-      if (lookahead == 'e') ADVANCE(1013);
+      if (lookahead == 'a') ADVANCE(1016);
       END_STATE();
     case 896:
-      if (lookahead == 'n') ADVANCE(1014);
+      if (lookahead == 'n') ADVANCE(1017);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 'i') ADVANCE(1018);
       END_STATE();
     case 898:
-      if (lookahead == 'o') ADVANCE(1015);
+      if (lookahead == 't') ADVANCE(1019);
       END_STATE();
     case 899:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == 'n') ADVANCE(1020);
       END_STATE();
     case 900:
-      if (lookahead == 'g') ADVANCE(1016);
+      if (lookahead == '-') ADVANCE(1021);
       END_STATE();
     case 901:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'e') ADVANCE(1022);
       END_STATE();
     case 902:
-      if (lookahead == 'o') ADVANCE(1017);
+      if (lookahead == 'i') ADVANCE(1023);
       END_STATE();
     case 903:
-      if (lookahead == 'n') ADVANCE(1018);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 904:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(1019);
+      if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
     case 905:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'n') ADVANCE(1025);
       END_STATE();
     case 906:
-      if (lookahead == 'a') ADVANCE(1020);
+      ACCEPT_TOKEN(anon_sym_shared);
       END_STATE();
     case 907:
-      if (lookahead == 'o') ADVANCE(1021);
+      if (lookahead == 'o') ADVANCE(1026);
       END_STATE();
     case 908:
-      if (lookahead == 'h') ADVANCE(1022);
+      ACCEPT_TOKEN(anon_sym_source);
       END_STATE();
     case 909:
-      if (lookahead == 'e') ADVANCE(1023);
+      if (lookahead == 'g') ADVANCE(1027);
       END_STATE();
     case 910:
-      if (lookahead == 'i') ADVANCE(1024);
+      ACCEPT_TOKEN(anon_sym_spread);
       END_STATE();
     case 911:
-      if (lookahead == 'y') ADVANCE(1025);
+      if (lookahead == 'o') ADVANCE(1028);
       END_STATE();
     case 912:
-      if (lookahead == 'l') ADVANCE(1026);
+      if (lookahead == 'n') ADVANCE(1029);
       END_STATE();
     case 913:
-      if (lookahead == 't') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1030);
       END_STATE();
     case 914:
-      if (lookahead == 't') ADVANCE(1028);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 915:
-      if (lookahead == 'a') ADVANCE(1029);
+      if (lookahead == 'a') ADVANCE(1031);
       END_STATE();
     case 916:
-      if (lookahead == 'e') ADVANCE(1030);
+      if (lookahead == 'o') ADVANCE(1032);
       END_STATE();
     case 917:
-      if (lookahead == 'n') ADVANCE(1031);
+      if (lookahead == 'h') ADVANCE(1033);
       END_STATE();
     case 918:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 919:
-      if (lookahead == 'y') ADVANCE(1032);
-      END_STATE();
-    case 920:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 922:
-      if (lookahead == 'e') ADVANCE(1033);
-      END_STATE();
-    case 923:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 924:
       if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
+    case 919:
+      if (lookahead == 'i') ADVANCE(1035);
+      END_STATE();
+    case 920:
+      if (lookahead == 'y') ADVANCE(1036);
+      END_STATE();
+    case 921:
+      if (lookahead == 'l') ADVANCE(1037);
+      END_STATE();
+    case 922:
+      if (lookahead == 't') ADVANCE(1038);
+      END_STATE();
+    case 923:
+      if (lookahead == 't') ADVANCE(1039);
+      END_STATE();
+    case 924:
+      if (lookahead == 'a') ADVANCE(1040);
+      END_STATE();
     case 925:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'e') ADVANCE(1041);
       END_STATE();
     case 926:
-      if (lookahead == 't') ADVANCE(1035);
+      if (lookahead == 'n') ADVANCE(1042);
       END_STATE();
     case 927:
-      if (lookahead == 'n') ADVANCE(1036);
+      ACCEPT_TOKEN(anon_sym_within);
       END_STATE();
     case 928:
-      if (lookahead == 't') ADVANCE(1037);
+      if (lookahead == 'y') ADVANCE(1043);
       END_STATE();
     case 929:
-      if (lookahead == 'e') ADVANCE(1038);
+      ACCEPT_TOKEN(anon_sym_adapter);
       END_STATE();
     case 930:
-      if (lookahead == 'g') ADVANCE(1039);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 931:
-      if (lookahead == 's') ADVANCE(1040);
+      if (lookahead == 'e') ADVANCE(1044);
       END_STATE();
     case 932:
-      if (lookahead == 't') ADVANCE(1041);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 933:
-      if (lookahead == 't') ADVANCE(1042);
+      if (lookahead == 'e') ADVANCE(1045);
       END_STATE();
     case 934:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 't') ADVANCE(1046);
       END_STATE();
     case 936:
-      if (lookahead == 'c') ADVANCE(1043);
+      if (lookahead == 'n') ADVANCE(1047);
       END_STATE();
     case 937:
-      if (lookahead == 't') ADVANCE(1044);
+      if (lookahead == 't') ADVANCE(1048);
       END_STATE();
     case 938:
-      if (lookahead == 'r') ADVANCE(1045);
+      if (lookahead == 'e') ADVANCE(1049);
       END_STATE();
     case 939:
-      if (lookahead == 'o') ADVANCE(1046);
+      if (lookahead == 'g') ADVANCE(1050);
       END_STATE();
     case 940:
-      if (lookahead == 'o') ADVANCE(1047);
+      if (lookahead == 's') ADVANCE(1051);
       END_STATE();
     case 941:
-      if (lookahead == 'n') ADVANCE(1048);
+      if (lookahead == 't') ADVANCE(1052);
       END_STATE();
     case 942:
-      if (lookahead == 'o') ADVANCE(1049);
-      END_STATE();
-    case 943:
-      if (lookahead == 'c') ADVANCE(1050);
-      END_STATE();
-    case 944:
-      if (lookahead == 'e') ADVANCE(1051);
-      END_STATE();
-    case 945:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 946:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 947:
-      if (lookahead == 'e') ADVANCE(1052);
-      END_STATE();
-    case 948:
       if (lookahead == 't') ADVANCE(1053);
       END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_degrees);
+    case 943:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 950:
-      if (lookahead == 'e') ADVANCE(1054);
+    case 944:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_desense);
+    case 945:
+      if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
-    case 952:
-      if (lookahead == 'r') ADVANCE(1055);
+    case 946:
+      if (lookahead == 't') ADVANCE(1055);
       END_STATE();
-    case 953:
+    case 947:
       if (lookahead == 'r') ADVANCE(1056);
       END_STATE();
-    case 954:
-      if (lookahead == 'v') ADVANCE(1057);
+    case 948:
+      if (lookahead == 'o') ADVANCE(1057);
       END_STATE();
-    case 955:
-      if (lookahead == 'e') ADVANCE(1058);
+    case 949:
+      if (lookahead == 'o') ADVANCE(1058);
       END_STATE();
-    case 956:
-      if (lookahead == 'e') ADVANCE(1059);
+    case 950:
+      if (lookahead == 'n') ADVANCE(1059);
       END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_divider);
+    case 951:
+      if (lookahead == 'o') ADVANCE(1060);
       END_STATE();
-    case 958:
-      if (lookahead == 'r') ADVANCE(1060);
+    case 952:
+      if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
-    case 959:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 960:
-      if (lookahead == 'n') ADVANCE(1061);
-      END_STATE();
-    case 961:
+    case 953:
       if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
+    case 954:
+      ACCEPT_TOKEN(anon_sym_coupled);
+      END_STATE();
+    case 955:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 956:
+      if (lookahead == 'e') ADVANCE(1063);
+      END_STATE();
+    case 957:
+      if (lookahead == 't') ADVANCE(1064);
+      END_STATE();
+    case 958:
+      ACCEPT_TOKEN(anon_sym_degrees);
+      END_STATE();
+    case 959:
+      if (lookahead == 'e') ADVANCE(1065);
+      END_STATE();
+    case 960:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 961:
+      if (lookahead == 'r') ADVANCE(1066);
+      END_STATE();
     case 962:
-      if (lookahead == 'k') ADVANCE(1063);
+      if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
     case 963:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'v') ADVANCE(1068);
       END_STATE();
     case 964:
-      if (lookahead == 'a') ADVANCE(1064);
+      if (lookahead == 'e') ADVANCE(1069);
       END_STATE();
     case 965:
-      if (lookahead == 'c') ADVANCE(1065);
+      if (lookahead == 'e') ADVANCE(1070);
       END_STATE();
     case 966:
-      if (lookahead == 'o') ADVANCE(1066);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 967:
-      if (lookahead == 'e') ADVANCE(1067);
+      if (lookahead == 'r') ADVANCE(1071);
       END_STATE();
     case 968:
-      if (lookahead == 'b') ADVANCE(1068);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 969:
-      if (lookahead == 'b') ADVANCE(1069);
+      if (lookahead == 'n') ADVANCE(1072);
       END_STATE();
     case 970:
-      if (lookahead == 'a') ADVANCE(1070);
+      if (lookahead == 'o') ADVANCE(1073);
       END_STATE();
     case 971:
-      if (lookahead == 't') ADVANCE(1071);
-      END_STATE();
-    case 972:
-      if (lookahead == 'c') ADVANCE(1072);
-      END_STATE();
-    case 973:
-      if (lookahead == 'e') ADVANCE(1073);
-      END_STATE();
-    case 974:
-      ACCEPT_TOKEN(anon_sym_instead);
-      END_STATE();
-    case 975:
       if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
-    case 976:
-      if (lookahead == 'o') ADVANCE(1075);
+    case 972:
+      if (lookahead == 'k') ADVANCE(1075);
       END_STATE();
-    case 977:
-      if (lookahead == 'r') ADVANCE(1076);
+    case 973:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 978:
+    case 974:
+      if (lookahead == 'a') ADVANCE(1076);
+      END_STATE();
+    case 975:
       if (lookahead == 'c') ADVANCE(1077);
       END_STATE();
-    case 979:
-      if (lookahead == 'r') ADVANCE(1078);
+    case 976:
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
-    case 980:
+    case 977:
       if (lookahead == 'e') ADVANCE(1079);
       END_STATE();
+    case 978:
+      if (lookahead == 'b') ADVANCE(1080);
+      END_STATE();
+    case 979:
+      if (lookahead == 'b') ADVANCE(1081);
+      END_STATE();
+    case 980:
+      if (lookahead == 'a') ADVANCE(1082);
+      END_STATE();
     case 981:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 't') ADVANCE(1083);
       END_STATE();
     case 982:
-      if (lookahead == 't') ADVANCE(1080);
+      if (lookahead == 'c') ADVANCE(1084);
       END_STATE();
     case 983:
-      if (lookahead == 'd') ADVANCE(1081);
-      END_STATE();
-    case 984:
-      if (lookahead == 'n') ADVANCE(1082);
-      END_STATE();
-    case 985:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 986:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 987:
-      if (lookahead == 'i') ADVANCE(1083);
-      END_STATE();
-    case 988:
-      if (lookahead == 'e') ADVANCE(1084);
-      END_STATE();
-    case 989:
       if (lookahead == 'e') ADVANCE(1085);
       END_STATE();
+    case 984:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 985:
+      if (lookahead == 'e') ADVANCE(1086);
+      END_STATE();
+    case 986:
+      if (lookahead == 'o') ADVANCE(1087);
+      END_STATE();
+    case 987:
+      if (lookahead == 'r') ADVANCE(1088);
+      END_STATE();
+    case 988:
+      if (lookahead == 'c') ADVANCE(1089);
+      END_STATE();
+    case 989:
+      if (lookahead == 'r') ADVANCE(1090);
+      END_STATE();
     case 990:
-      if (lookahead == 'i') ADVANCE(1086);
+      if (lookahead == 'e') ADVANCE(1091);
       END_STATE();
     case 991:
-      if (lookahead == 'n') ADVANCE(1087);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 992:
-      if (lookahead == 'i') ADVANCE(1088);
+      if (lookahead == 't') ADVANCE(1092);
       END_STATE();
     case 993:
-      ACCEPT_TOKEN(anon_sym_profile);
+      if (lookahead == 'd') ADVANCE(1093);
       END_STATE();
     case 994:
-      if (lookahead == 'o') ADVANCE(1089);
+      if (lookahead == 'n') ADVANCE(1094);
       END_STATE();
     case 995:
-      if (lookahead == 'u') ADVANCE(1090);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 996:
-      if (lookahead == 'g') ADVANCE(1091);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 997:
-      if (lookahead == 'c') ADVANCE(1092);
+      if (lookahead == 'i') ADVANCE(1095);
       END_STATE();
     case 998:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1093);
+      if (lookahead == 'e') ADVANCE(1096);
       END_STATE();
     case 999:
-      if (lookahead == 'd') ADVANCE(1094);
+      if (lookahead == 'e') ADVANCE(1097);
       END_STATE();
     case 1000:
-      if (lookahead == 'd') ADVANCE(1095);
+      ACCEPT_TOKEN(anon_sym_pattern);
       END_STATE();
     case 1001:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1096);
-      if (lookahead == 'r') ADVANCE(1097);
+      if (lookahead == 'i') ADVANCE(1098);
       END_STATE();
     case 1002:
-      if (lookahead == 'c') ADVANCE(1098);
+      if (lookahead == 'n') ADVANCE(1099);
       END_STATE();
     case 1003:
-      if (lookahead == 'e') ADVANCE(1099);
       if (lookahead == 'i') ADVANCE(1100);
       END_STATE();
     case 1004:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 1005:
-      if (lookahead == 'b') ADVANCE(1101);
+      if (lookahead == 'o') ADVANCE(1101);
       END_STATE();
     case 1006:
-      if (lookahead == 't') ADVANCE(1102);
+      if (lookahead == 'u') ADVANCE(1102);
       END_STATE();
     case 1007:
-      if (lookahead == 'v') ADVANCE(1103);
+      if (lookahead == 'g') ADVANCE(1103);
       END_STATE();
     case 1008:
-      if (lookahead == 'i') ADVANCE(1104);
+      if (lookahead == 'c') ADVANCE(1104);
       END_STATE();
     case 1009:
-      if (lookahead == 'c') ADVANCE(1105);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1105);
       END_STATE();
     case 1010:
-      if (lookahead == 'l') ADVANCE(1106);
+      if (lookahead == 'd') ADVANCE(1106);
       END_STATE();
     case 1011:
       if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
     case 1012:
-      if (lookahead == 'v') ADVANCE(1108);
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1108);
+      if (lookahead == 'r') ADVANCE(1109);
       END_STATE();
     case 1013:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 1014:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 1015:
-      if (lookahead == 'i') ADVANCE(1109);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 1017:
       if (lookahead == 'c') ADVANCE(1110);
       END_STATE();
+    case 1014:
+      if (lookahead == 'e') ADVANCE(1111);
+      if (lookahead == 'i') ADVANCE(1112);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'b') ADVANCE(1113);
+      END_STATE();
+    case 1017:
+      if (lookahead == 't') ADVANCE(1114);
+      END_STATE();
     case 1018:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'v') ADVANCE(1115);
       END_STATE();
     case 1019:
-      if (lookahead == 'd') ADVANCE(1111);
+      if (lookahead == 'i') ADVANCE(1116);
       END_STATE();
     case 1020:
-      if (lookahead == 't') ADVANCE(1112);
+      if (lookahead == 'c') ADVANCE(1117);
       END_STATE();
     case 1021:
-      if (lookahead == 'l') ADVANCE(1113);
+      if (lookahead == 'l') ADVANCE(1118);
       END_STATE();
     case 1022:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 1023:
-      if (lookahead == 'i') ADVANCE(1114);
-      END_STATE();
-    case 1024:
-      if (lookahead == 't') ADVANCE(1115);
-      END_STATE();
-    case 1025:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
-      END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 1027:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 1028:
-      if (lookahead == 'y') ADVANCE(1116);
-      END_STATE();
-    case 1029:
-      if (lookahead == 'l') ADVANCE(1117);
-      END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 1031:
-      if (lookahead == 'g') ADVANCE(1118);
-      END_STATE();
-    case 1032:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 1033:
       if (lookahead == 'd') ADVANCE(1119);
       END_STATE();
+    case 1023:
+      if (lookahead == 'v') ADVANCE(1120);
+      END_STATE();
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 1025:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 1026:
+      if (lookahead == 'i') ADVANCE(1121);
+      END_STATE();
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 1028:
+      if (lookahead == 'c') ADVANCE(1122);
+      END_STATE();
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 1030:
+      if (lookahead == 'd') ADVANCE(1123);
+      END_STATE();
+    case 1031:
+      if (lookahead == 't') ADVANCE(1124);
+      END_STATE();
+    case 1032:
+      if (lookahead == 'l') ADVANCE(1125);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
     case 1034:
-      if (lookahead == 'r') ADVANCE(1120);
+      if (lookahead == 'i') ADVANCE(1126);
       END_STATE();
     case 1035:
-      if (lookahead == 'y') ADVANCE(1121);
+      if (lookahead == 't') ADVANCE(1127);
       END_STATE();
     case 1036:
-      if (lookahead == 'g') ADVANCE(1122);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 1037:
-      if (lookahead == 'h') ADVANCE(1123);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 1038:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 1039:
-      ACCEPT_TOKEN(anon_sym_blocking);
+      if (lookahead == 'y') ADVANCE(1128);
       END_STATE();
     case 1040:
-      ACCEPT_TOKEN(anon_sym_branches);
+      if (lookahead == 'l') ADVANCE(1129);
       END_STATE();
     case 1041:
-      if (lookahead == 'o') ADVANCE(1124);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 1042:
-      if (lookahead == 'e') ADVANCE(1125);
+      if (lookahead == 'g') ADVANCE(1130);
       END_STATE();
     case 1043:
-      if (lookahead == 'a') ADVANCE(1126);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 1044:
-      if (lookahead == 'o') ADVANCE(1127);
+      if (lookahead == 'd') ADVANCE(1131);
       END_STATE();
     case 1045:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(1132);
       END_STATE();
     case 1046:
-      if (lookahead == 'n') ADVANCE(1128);
+      if (lookahead == 'y') ADVANCE(1133);
       END_STATE();
     case 1047:
-      if (lookahead == 'r') ADVANCE(1129);
+      if (lookahead == 'g') ADVANCE(1134);
       END_STATE();
     case 1048:
-      if (lookahead == 'c') ADVANCE(1130);
+      if (lookahead == 'h') ADVANCE(1135);
       END_STATE();
     case 1049:
-      if (lookahead == 'r') ADVANCE(1131);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 1050:
-      if (lookahead == 't') ADVANCE(1132);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 1051:
-      if (lookahead == 'd') ADVANCE(1133);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1052:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'o') ADVANCE(1136);
       END_STATE();
     case 1053:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'e') ADVANCE(1137);
       END_STATE();
     case 1054:
-      if (lookahead == 'd') ADVANCE(1134);
+      if (lookahead == 'a') ADVANCE(1138);
       END_STATE();
     case 1055:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(1139);
       END_STATE();
     case 1056:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1057:
-      if (lookahead == 'i') ADVANCE(1135);
+      if (lookahead == 'n') ADVANCE(1140);
       END_STATE();
     case 1058:
-      if (lookahead == 'd') ADVANCE(1136);
+      if (lookahead == 'r') ADVANCE(1141);
       END_STATE();
     case 1059:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'c') ADVANCE(1142);
       END_STATE();
     case 1060:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'r') ADVANCE(1143);
       END_STATE();
     case 1061:
-      if (lookahead == 'c') ADVANCE(1137);
+      if (lookahead == 't') ADVANCE(1144);
       END_STATE();
     case 1062:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      if (lookahead == 'd') ADVANCE(1145);
       END_STATE();
     case 1063:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 1064:
-      if (lookahead == 'c') ADVANCE(1138);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 1065:
-      if (lookahead == 'y') ADVANCE(1139);
+      if (lookahead == 'd') ADVANCE(1146);
       END_STATE();
     case 1066:
-      if (lookahead == 'r') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 1067:
-      if (lookahead == 'n') ADVANCE(1141);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1068:
-      if (lookahead == 'u') ADVANCE(1142);
+      if (lookahead == 'i') ADVANCE(1147);
       END_STATE();
     case 1069:
-      if (lookahead == 'a') ADVANCE(1143);
+      if (lookahead == 'd') ADVANCE(1148);
       END_STATE();
     case 1070:
-      if (lookahead == 'm') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1071:
-      if (lookahead == 'a') ADVANCE(1145);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1072:
-      if (lookahead == 'e') ADVANCE(1146);
+      if (lookahead == 'c') ADVANCE(1149);
       END_STATE();
     case 1073:
-      if (lookahead == 's') ADVANCE(1147);
+      if (lookahead == 'n') ADVANCE(1150);
       END_STATE();
     case 1074:
-      if (lookahead == 'n') ADVANCE(1148);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1075:
-      if (lookahead == 'n') ADVANCE(1149);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1076:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'c') ADVANCE(1151);
       END_STATE();
     case 1077:
-      if (lookahead == 't') ADVANCE(1150);
+      if (lookahead == 'y') ADVANCE(1152);
       END_STATE();
     case 1078:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'r') ADVANCE(1153);
       END_STATE();
     case 1079:
-      ACCEPT_TOKEN(anon_sym_latitude);
+      if (lookahead == 'n') ADVANCE(1154);
       END_STATE();
     case 1080:
-      if (lookahead == 'y') ADVANCE(1151);
+      if (lookahead == 'u') ADVANCE(1155);
       END_STATE();
     case 1081:
-      if (lookahead == 'e') ADVANCE(1152);
+      if (lookahead == 'a') ADVANCE(1156);
       END_STATE();
     case 1082:
-      if (lookahead == 'g') ADVANCE(1153);
+      if (lookahead == 'm') ADVANCE(1157);
       END_STATE();
     case 1083:
-      if (lookahead == 'o') ADVANCE(1154);
+      if (lookahead == 'a') ADVANCE(1158);
       END_STATE();
     case 1084:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'e') ADVANCE(1159);
       END_STATE();
     case 1085:
-      if (lookahead == 's') ADVANCE(1155);
+      if (lookahead == 's') ADVANCE(1160);
       END_STATE();
     case 1086:
-      if (lookahead == 'v') ADVANCE(1156);
+      if (lookahead == 'n') ADVANCE(1161);
       END_STATE();
     case 1087:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'n') ADVANCE(1162);
       END_STATE();
     case 1088:
-      if (lookahead == 'f') ADVANCE(1157);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 1089:
-      if (lookahead == 'r') ADVANCE(1158);
+      if (lookahead == 't') ADVANCE(1163);
       END_STATE();
     case 1090:
-      if (lookahead == 'r') ADVANCE(1159);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 1091:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
     case 1092:
-      if (lookahead == 'e') ADVANCE(1160);
+      if (lookahead == 'y') ADVANCE(1164);
       END_STATE();
     case 1093:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'e') ADVANCE(1165);
       END_STATE();
     case 1094:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'g') ADVANCE(1166);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_recalled);
+      if (lookahead == 'o') ADVANCE(1167);
       END_STATE();
     case 1096:
-      if (lookahead == 'f') ADVANCE(1161);
-      if (lookahead == 'l') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1097:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 's') ADVANCE(1168);
       END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1163);
+      if (lookahead == 'v') ADVANCE(1169);
       END_STATE();
     case 1099:
-      if (lookahead == 'd') ADVANCE(1164);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1100:
-      if (lookahead == 'o') ADVANCE(1165);
+      if (lookahead == 'f') ADVANCE(1170);
       END_STATE();
     case 1101:
-      if (lookahead == 'i') ADVANCE(1166);
+      if (lookahead == 'r') ADVANCE(1171);
       END_STATE();
     case 1102:
-      if (lookahead == 'i') ADVANCE(1167);
+      if (lookahead == 'r') ADVANCE(1172);
       END_STATE();
     case 1103:
-      if (lookahead == 'i') ADVANCE(1168);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1104:
-      if (lookahead == 'o') ADVANCE(1169);
+      if (lookahead == 'e') ADVANCE(1173);
       END_STATE();
     case 1105:
-      if (lookahead == 'e') ADVANCE(1170);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1106:
-      if (lookahead == 'o') ADVANCE(1171);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_recalled);
       END_STATE();
     case 1108:
-      if (lookahead == 'i') ADVANCE(1172);
+      if (lookahead == 'f') ADVANCE(1174);
+      if (lookahead == 'l') ADVANCE(1175);
       END_STATE();
     case 1109:
-      if (lookahead == 's') ADVANCE(1173);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1110:
-      if (lookahead == 'e') ADVANCE(1174);
+      if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
     case 1111:
-      if (lookahead == 'i') ADVANCE(1175);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'u') ADVANCE(1176);
-      END_STATE();
-    case 1113:
       if (lookahead == 'd') ADVANCE(1177);
       END_STATE();
+    case 1112:
+      if (lookahead == 'o') ADVANCE(1178);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'i') ADVANCE(1179);
+      END_STATE();
     case 1114:
-      if (lookahead == 'v') ADVANCE(1178);
+      if (lookahead == 'i') ADVANCE(1180);
       END_STATE();
     case 1115:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1179);
-      if (lookahead == 't') ADVANCE(1180);
+      if (lookahead == 'i') ADVANCE(1181);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(1182);
       END_STATE();
     case 1117:
-      ACCEPT_TOKEN(anon_sym_vertical);
+      if (lookahead == 'e') ADVANCE(1183);
       END_STATE();
     case 1118:
-      if (lookahead == 't') ADVANCE(1181);
+      if (lookahead == 'o') ADVANCE(1184);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1120:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(1185);
       END_STATE();
     case 1121:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 's') ADVANCE(1186);
       END_STATE();
     case 1122:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      if (lookahead == 'e') ADVANCE(1187);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'i') ADVANCE(1188);
       END_STATE();
     case 1124:
-      if (lookahead == 'n') ADVANCE(1182);
+      if (lookahead == 'u') ADVANCE(1189);
       END_STATE();
     case 1125:
-      if (lookahead == 'd') ADVANCE(1183);
+      if (lookahead == 'd') ADVANCE(1190);
       END_STATE();
     case 1126:
-      if (lookahead == 't') ADVANCE(1184);
+      if (lookahead == 'v') ADVANCE(1191);
       END_STATE();
     case 1127:
-      if (lookahead == 'r') ADVANCE(1185);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1192);
+      if (lookahead == 't') ADVANCE(1193);
       END_STATE();
     case 1128:
-      ACCEPT_TOKEN(anon_sym_condition);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1129:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
     case 1130:
-      if (lookahead == 'e') ADVANCE(1186);
+      if (lookahead == 't') ADVANCE(1194);
       END_STATE();
     case 1131:
-      ACCEPT_TOKEN(anon_sym_connector);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1132:
-      if (lookahead == 'i') ADVANCE(1187);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1133:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1134:
-      ACCEPT_TOKEN(anon_sym_delivered);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1135:
-      if (lookahead == 't') ADVANCE(1188);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1136:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      if (lookahead == 'n') ADVANCE(1195);
       END_STATE();
     case 1137:
-      if (lookahead == 'y') ADVANCE(1189);
+      if (lookahead == 'd') ADVANCE(1196);
       END_STATE();
     case 1138:
-      if (lookahead == 'e') ADVANCE(1190);
+      if (lookahead == 't') ADVANCE(1197);
       END_STATE();
     case 1139:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 'r') ADVANCE(1198);
       END_STATE();
     case 1140:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1141:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1142:
-      if (lookahead == 'r') ADVANCE(1191);
+      if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
     case 1143:
-      if (lookahead == 'n') ADVANCE(1192);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1144:
-      if (lookahead == 's') ADVANCE(1193);
-      END_STATE();
-    case 1145:
-      if (lookahead == 'l') ADVANCE(1194);
-      END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1147:
-      if (lookahead == 'i') ADVANCE(1195);
-      END_STATE();
-    case 1148:
-      if (lookahead == 't') ADVANCE(1196);
-      END_STATE();
-    case 1149:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1150:
-      if (lookahead == 'i') ADVANCE(1197);
-      END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 1152:
-      ACCEPT_TOKEN(anon_sym_longitude);
-      END_STATE();
-    case 1153:
-      if (lookahead == 'e') ADVANCE(1198);
-      END_STATE();
-    case 1154:
-      if (lookahead == 'n') ADVANCE(1199);
-      END_STATE();
-    case 1155:
       if (lookahead == 'i') ADVANCE(1200);
       END_STATE();
-    case 1156:
-      if (lookahead == 'i') ADVANCE(1201);
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
-    case 1157:
-      if (lookahead == 'i') ADVANCE(1202);
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
-    case 1158:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1147:
+      if (lookahead == 't') ADVANCE(1201);
       END_STATE();
-    case 1159:
-      if (lookahead == 'a') ADVANCE(1203);
+    case 1148:
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
-    case 1160:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1149:
+      if (lookahead == 'y') ADVANCE(1202);
       END_STATE();
-    case 1161:
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_elevation);
+      END_STATE();
+    case 1151:
+      if (lookahead == 'e') ADVANCE(1203);
+      END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1153:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1155:
       if (lookahead == 'r') ADVANCE(1204);
       END_STATE();
-    case 1162:
-      if (lookahead == 'o') ADVANCE(1205);
+    case 1156:
+      if (lookahead == 'n') ADVANCE(1205);
       END_STATE();
-    case 1163:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1157:
+      if (lookahead == 's') ADVANCE(1206);
       END_STATE();
-    case 1164:
-      ACCEPT_TOKEN(anon_sym_reflected);
-      END_STATE();
-    case 1165:
-      if (lookahead == 'n') ADVANCE(1206);
-      END_STATE();
-    case 1166:
+    case 1158:
       if (lookahead == 'l') ADVANCE(1207);
       END_STATE();
-    case 1167:
-      if (lookahead == 'a') ADVANCE(1208);
+    case 1159:
+      ACCEPT_TOKEN(anon_sym_impedance);
       END_STATE();
-    case 1168:
+    case 1160:
+      if (lookahead == 'i') ADVANCE(1208);
+      END_STATE();
+    case 1161:
       if (lookahead == 't') ADVANCE(1209);
       END_STATE();
+    case 1162:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'i') ADVANCE(1210);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1165:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
+    case 1166:
+      if (lookahead == 'e') ADVANCE(1211);
+      END_STATE();
+    case 1167:
+      if (lookahead == 'n') ADVANCE(1212);
+      END_STATE();
+    case 1168:
+      if (lookahead == 'i') ADVANCE(1213);
+      END_STATE();
     case 1169:
-      if (lookahead == 'n') ADVANCE(1210);
+      if (lookahead == 'i') ADVANCE(1214);
       END_STATE();
     case 1170:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(1215);
       END_STATE();
     case 1171:
-      if (lookahead == 's') ADVANCE(1211);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1172:
-      if (lookahead == 't') ADVANCE(1212);
+      if (lookahead == 'a') ADVANCE(1216);
       END_STATE();
     case 1173:
-      if (lookahead == 'e') ADVANCE(1213);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1174:
-      if (lookahead == 's') ADVANCE(1214);
+      if (lookahead == 'r') ADVANCE(1217);
       END_STATE();
     case 1175:
-      if (lookahead == 'a') ADVANCE(1215);
+      if (lookahead == 'o') ADVANCE(1218);
       END_STATE();
     case 1176:
-      if (lookahead == 'r') ADVANCE(1216);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1177:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1178:
-      if (lookahead == 'e') ADVANCE(1217);
+      if (lookahead == 'n') ADVANCE(1219);
       END_STATE();
     case 1179:
-      if (lookahead == 'f') ADVANCE(1218);
+      if (lookahead == 'l') ADVANCE(1220);
       END_STATE();
     case 1180:
-      if (lookahead == 'e') ADVANCE(1219);
+      if (lookahead == 'a') ADVANCE(1221);
       END_STATE();
     case 1181:
-      if (lookahead == 'h') ADVANCE(1220);
+      if (lookahead == 't') ADVANCE(1222);
       END_STATE();
     case 1182:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'n') ADVANCE(1223);
       END_STATE();
     case 1183:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1184:
-      if (lookahead == 'e') ADVANCE(1221);
+      if (lookahead == 's') ADVANCE(1224);
       END_STATE();
     case 1185:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      if (lookahead == 't') ADVANCE(1225);
       END_STATE();
     case 1186:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'e') ADVANCE(1226);
       END_STATE();
     case 1187:
-      if (lookahead == 'o') ADVANCE(1222);
+      if (lookahead == 's') ADVANCE(1227);
       END_STATE();
     case 1188:
-      if (lookahead == 'y') ADVANCE(1223);
+      if (lookahead == 'a') ADVANCE(1228);
       END_STATE();
     case 1189:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'r') ADVANCE(1229);
       END_STATE();
     case 1190:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
     case 1191:
-      if (lookahead == 'b') ADVANCE(1224);
+      if (lookahead == 'e') ADVANCE(1230);
       END_STATE();
     case 1192:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      if (lookahead == 'f') ADVANCE(1231);
       END_STATE();
     case 1193:
-      if (lookahead == 'l') ADVANCE(1225);
-      END_STATE();
-    case 1194:
-      ACCEPT_TOKEN(anon_sym_horizontal);
-      END_STATE();
-    case 1195:
-      if (lookahead == 's') ADVANCE(1226);
-      END_STATE();
-    case 1196:
-      ACCEPT_TOKEN(anon_sym_instrument);
-      END_STATE();
-    case 1197:
-      if (lookahead == 'o') ADVANCE(1227);
-      END_STATE();
-    case 1198:
-      if (lookahead == 'n') ADVANCE(1228);
-      END_STATE();
-    case 1199:
-      if (lookahead == 'a') ADVANCE(1229);
-      END_STATE();
-    case 1200:
-      if (lookahead == 's') ADVANCE(1230);
-      END_STATE();
-    case 1201:
-      if (lookahead == 't') ADVANCE(1231);
-      END_STATE();
-    case 1202:
       if (lookahead == 'e') ADVANCE(1232);
       END_STATE();
-    case 1203:
-      if (lookahead == 'l') ADVANCE(1233);
+    case 1194:
+      if (lookahead == 'h') ADVANCE(1233);
       END_STATE();
-    case 1204:
+    case 1195:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1197:
       if (lookahead == 'e') ADVANCE(1234);
       END_STATE();
+    case 1198:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1200:
+      if (lookahead == 'o') ADVANCE(1235);
+      END_STATE();
+    case 1201:
+      if (lookahead == 'y') ADVANCE(1236);
+      END_STATE();
+    case 1202:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1203:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
+    case 1204:
+      if (lookahead == 'b') ADVANCE(1237);
+      END_STATE();
     case 1205:
-      if (lookahead == 's') ADVANCE(1235);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1206:
-      ACCEPT_TOKEN(anon_sym_reflection);
+      if (lookahead == 'l') ADVANCE(1238);
       END_STATE();
     case 1207:
-      if (lookahead == 'i') ADVANCE(1236);
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
     case 1208:
-      if (lookahead == 'l') ADVANCE(1237);
-      END_STATE();
-    case 1209:
-      if (lookahead == 'y') ADVANCE(1238);
-      END_STATE();
-    case 1210:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1211:
       if (lookahead == 's') ADVANCE(1239);
       END_STATE();
+    case 1209:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1210:
+      if (lookahead == 'o') ADVANCE(1240);
+      END_STATE();
+    case 1211:
+      if (lookahead == 'n') ADVANCE(1241);
+      END_STATE();
     case 1212:
-      if (lookahead == 'y') ADVANCE(1240);
+      if (lookahead == 'a') ADVANCE(1242);
       END_STATE();
     case 1213:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      if (lookahead == 's') ADVANCE(1243);
       END_STATE();
     case 1214:
-      if (lookahead == 's') ADVANCE(1241);
+      if (lookahead == 't') ADVANCE(1244);
       END_STATE();
     case 1215:
-      if (lookahead == 'm') ADVANCE(1242);
+      if (lookahead == 'e') ADVANCE(1245);
       END_STATE();
     case 1216:
-      if (lookahead == 'e') ADVANCE(1243);
+      if (lookahead == 'l') ADVANCE(1246);
       END_STATE();
     case 1217:
-      if (lookahead == 'r') ADVANCE(1244);
+      if (lookahead == 'e') ADVANCE(1247);
       END_STATE();
     case 1218:
-      if (lookahead == 'r') ADVANCE(1245);
+      if (lookahead == 's') ADVANCE(1248);
       END_STATE();
     case 1219:
-      if (lookahead == 'r') ADVANCE(1246);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1220:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1247);
+      if (lookahead == 'i') ADVANCE(1249);
       END_STATE();
     case 1221:
-      ACCEPT_TOKEN(anon_sym_certificate);
+      if (lookahead == 'l') ADVANCE(1250);
       END_STATE();
     case 1222:
-      if (lookahead == 'n') ADVANCE(1248);
+      if (lookahead == 'y') ADVANCE(1251);
       END_STATE();
     case 1223:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1224:
-      if (lookahead == 'a') ADVANCE(1249);
+      if (lookahead == 's') ADVANCE(1252);
       END_STATE();
     case 1225:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      if (lookahead == 'y') ADVANCE(1253);
       END_STATE();
     case 1226:
-      if (lookahead == 't') ADVANCE(1250);
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
       END_STATE();
     case 1227:
-      if (lookahead == 'n') ADVANCE(1251);
+      if (lookahead == 's') ADVANCE(1254);
       END_STATE();
     case 1228:
-      if (lookahead == 't') ADVANCE(1252);
+      if (lookahead == 'm') ADVANCE(1255);
       END_STATE();
     case 1229:
-      if (lookahead == 'l') ADVANCE(1253);
+      if (lookahead == 'e') ADVANCE(1256);
       END_STATE();
     case 1230:
-      if (lookahead == 't') ADVANCE(1254);
+      if (lookahead == 'r') ADVANCE(1257);
       END_STATE();
     case 1231:
-      if (lookahead == 'y') ADVANCE(1255);
+      if (lookahead == 'r') ADVANCE(1258);
       END_STATE();
     case 1232:
-      if (lookahead == 'r') ADVANCE(1256);
+      if (lookahead == 'r') ADVANCE(1259);
       END_STATE();
     case 1233:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1260);
       END_STATE();
     case 1234:
-      if (lookahead == 'q') ADVANCE(1257);
+      ACCEPT_TOKEN(anon_sym_certificate);
       END_STATE();
     case 1235:
-      if (lookahead == 's') ADVANCE(1258);
+      if (lookahead == 'n') ADVANCE(1261);
       END_STATE();
     case 1236:
-      if (lookahead == 't') ADVANCE(1259);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1237:
-      ACCEPT_TOKEN(anon_sym_residential);
+      if (lookahead == 'a') ADVANCE(1262);
       END_STATE();
     case 1238:
-      ACCEPT_TOKEN(anon_sym_resistivity);
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
     case 1239:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      if (lookahead == 't') ADVANCE(1263);
       END_STATE();
     case 1240:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
+      if (lookahead == 'n') ADVANCE(1264);
       END_STATE();
     case 1241:
-      if (lookahead == 'e') ADVANCE(1260);
+      if (lookahead == 't') ADVANCE(1265);
       END_STATE();
     case 1242:
-      if (lookahead == 'e') ADVANCE(1261);
+      if (lookahead == 'l') ADVANCE(1266);
       END_STATE();
     case 1243:
-      ACCEPT_TOKEN(anon_sym_temperature);
+      if (lookahead == 't') ADVANCE(1267);
       END_STATE();
     case 1244:
-      ACCEPT_TOKEN(anon_sym_transceiver);
+      if (lookahead == 'y') ADVANCE(1268);
       END_STATE();
     case 1245:
-      if (lookahead == 'e') ADVANCE(1262);
+      if (lookahead == 'r') ADVANCE(1269);
       END_STATE();
     case 1246:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
       END_STATE();
     case 1247:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1248:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1249:
-      if (lookahead == 'n') ADVANCE(1263);
-      END_STATE();
-    case 1250:
-      if (lookahead == 'i') ADVANCE(1264);
-      END_STATE();
-    case 1251:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
-      END_STATE();
-    case 1252:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
-      END_STATE();
-    case 1253:
-      ACCEPT_TOKEN(anon_sym_occupational);
-      END_STATE();
-    case 1254:
-      if (lookahead == 'i') ADVANCE(1265);
-      END_STATE();
-    case 1255:
-      ACCEPT_TOKEN(anon_sym_permittivity);
-      END_STATE();
-    case 1256:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
-      END_STATE();
-    case 1257:
-      if (lookahead == 'u') ADVANCE(1266);
-      END_STATE();
-    case 1258:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
-      END_STATE();
-    case 1259:
-      if (lookahead == 'y') ADVANCE(1267);
-      END_STATE();
-    case 1260:
-      if (lookahead == 'd') ADVANCE(1268);
-      END_STATE();
-    case 1261:
-      if (lookahead == 't') ADVANCE(1269);
-      END_STATE();
-    case 1262:
       if (lookahead == 'q') ADVANCE(1270);
       END_STATE();
-    case 1263:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+    case 1248:
+      if (lookahead == 's') ADVANCE(1271);
       END_STATE();
-    case 1264:
-      if (lookahead == 'v') ADVANCE(1271);
+    case 1249:
+      if (lookahead == 't') ADVANCE(1272);
       END_STATE();
-    case 1265:
-      if (lookahead == 'v') ADVANCE(1272);
+    case 1250:
+      ACCEPT_TOKEN(anon_sym_residential);
       END_STATE();
-    case 1266:
+    case 1251:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1254:
       if (lookahead == 'e') ADVANCE(1273);
       END_STATE();
-    case 1267:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1268:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1269:
+    case 1255:
       if (lookahead == 'e') ADVANCE(1274);
       END_STATE();
-    case 1270:
-      if (lookahead == 'u') ADVANCE(1275);
+    case 1256:
+      ACCEPT_TOKEN(anon_sym_temperature);
       END_STATE();
-    case 1271:
-      if (lookahead == 'i') ADVANCE(1276);
+    case 1257:
+      ACCEPT_TOKEN(anon_sym_transceiver);
       END_STATE();
-    case 1272:
+    case 1258:
+      if (lookahead == 'e') ADVANCE(1275);
+      END_STATE();
+    case 1259:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1260:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1261:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1262:
+      if (lookahead == 'n') ADVANCE(1276);
+      END_STATE();
+    case 1263:
       if (lookahead == 'i') ADVANCE(1277);
       END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1265:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1266:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'i') ADVANCE(1278);
+      END_STATE();
+    case 1268:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1269:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1270:
+      if (lookahead == 'u') ADVANCE(1279);
+      END_STATE();
+    case 1271:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
+    case 1272:
+      if (lookahead == 'y') ADVANCE(1280);
+      END_STATE();
     case 1273:
-      if (lookahead == 'n') ADVANCE(1278);
+      if (lookahead == 'd') ADVANCE(1281);
       END_STATE();
     case 1274:
-      if (lookahead == 'r') ADVANCE(1279);
-      END_STATE();
-    case 1275:
-      if (lookahead == 'e') ADVANCE(1280);
-      END_STATE();
-    case 1276:
-      if (lookahead == 't') ADVANCE(1281);
-      END_STATE();
-    case 1277:
       if (lookahead == 't') ADVANCE(1282);
       END_STATE();
+    case 1275:
+      if (lookahead == 'q') ADVANCE(1283);
+      END_STATE();
+    case 1276:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1277:
+      if (lookahead == 'v') ADVANCE(1284);
+      END_STATE();
     case 1278:
-      if (lookahead == 'c') ADVANCE(1283);
+      if (lookahead == 'v') ADVANCE(1285);
       END_STATE();
     case 1279:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'e') ADVANCE(1286);
       END_STATE();
     case 1280:
-      if (lookahead == 'n') ADVANCE(1284);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1281:
-      if (lookahead == 'y') ADVANCE(1285);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1282:
-      if (lookahead == 'y') ADVANCE(1286);
+      if (lookahead == 'e') ADVANCE(1287);
       END_STATE();
     case 1283:
-      if (lookahead == 'y') ADVANCE(1287);
+      if (lookahead == 'u') ADVANCE(1288);
       END_STATE();
     case 1284:
-      if (lookahead == 'c') ADVANCE(1288);
+      if (lookahead == 'i') ADVANCE(1289);
       END_STATE();
     case 1285:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'i') ADVANCE(1290);
       END_STATE();
     case 1286:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      if (lookahead == 'n') ADVANCE(1291);
       END_STATE();
     case 1287:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      if (lookahead == 'r') ADVANCE(1292);
       END_STATE();
     case 1288:
-      if (lookahead == 'y') ADVANCE(1289);
+      if (lookahead == 'e') ADVANCE(1293);
       END_STATE();
     case 1289:
+      if (lookahead == 't') ADVANCE(1294);
+      END_STATE();
+    case 1290:
+      if (lookahead == 't') ADVANCE(1295);
+      END_STATE();
+    case 1291:
+      if (lookahead == 'c') ADVANCE(1296);
+      END_STATE();
+    case 1292:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1293:
+      if (lookahead == 'n') ADVANCE(1297);
+      END_STATE();
+    case 1294:
+      if (lookahead == 'y') ADVANCE(1298);
+      END_STATE();
+    case 1295:
+      if (lookahead == 'y') ADVANCE(1299);
+      END_STATE();
+    case 1296:
+      if (lookahead == 'y') ADVANCE(1300);
+      END_STATE();
+    case 1297:
+      if (lookahead == 'c') ADVANCE(1301);
+      END_STATE();
+    case 1298:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1299:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1300:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1301:
+      if (lookahead == 'y') ADVANCE(1302);
+      END_STATE();
+    case 1302:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -9492,6 +9547,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_pattern] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
@@ -9539,6 +9595,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(1),
     [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
+    [anon_sym_elevation] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
     [anon_sym_etrs89] = ACTIONS(1),
@@ -9881,6 +9938,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -9928,6 +9986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -10187,6 +10246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10234,6 +10294,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10561,6 +10622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10608,6 +10670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10942,6 +11005,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -10989,6 +11053,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11262,6 +11327,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -11309,6 +11375,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11582,6 +11649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_pattern] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
@@ -11629,6 +11697,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(58),
     [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
+    [anon_sym_elevation] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
     [anon_sym_etrs89] = ACTIONS(58),
@@ -11907,6 +11976,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_pattern] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
@@ -11954,6 +12024,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(90),
     [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
+    [anon_sym_elevation] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
     [anon_sym_etrs89] = ACTIONS(90),
@@ -12226,6 +12297,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12273,6 +12345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12545,6 +12618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12592,6 +12666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12864,6 +12939,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12911,6 +12987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -13170,6 +13247,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_pattern] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
@@ -13217,6 +13295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(117),
     [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
+    [anon_sym_elevation] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
     [anon_sym_etrs89] = ACTIONS(117),
@@ -13486,6 +13565,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -13533,6 +13613,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -13802,6 +13883,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -13849,6 +13931,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -14118,6 +14201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -14165,6 +14249,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -14434,6 +14519,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -14481,6 +14567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -14750,6 +14837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -14797,6 +14885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -15066,6 +15155,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -15113,6 +15203,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -15382,6 +15473,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -15429,6 +15521,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -15698,6 +15791,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -15745,6 +15839,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -16014,6 +16109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -16061,6 +16157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -16331,6 +16428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_pattern] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
@@ -16378,6 +16476,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(165),
     [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
+    [anon_sym_elevation] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
     [anon_sym_etrs89] = ACTIONS(165),
@@ -16645,6 +16744,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_pattern] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
@@ -16692,6 +16792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(173),
     [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
+    [anon_sym_elevation] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
     [anon_sym_etrs89] = ACTIONS(173),
@@ -16959,6 +17060,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -17006,6 +17108,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -17273,6 +17376,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -17320,6 +17424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -17587,6 +17692,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -17634,6 +17740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -17901,6 +18008,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -17948,6 +18056,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -18215,6 +18324,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -18262,6 +18372,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -18529,6 +18640,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -18576,6 +18688,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -18843,6 +18956,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -18890,6 +19004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -19157,6 +19272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -19204,6 +19320,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -19471,6 +19588,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -19518,6 +19636,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -19785,6 +19904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_pattern] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
@@ -19832,6 +19952,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(179),
     [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
+    [anon_sym_elevation] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
     [anon_sym_etrs89] = ACTIONS(179),
@@ -20095,6 +20216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_pattern] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
@@ -20142,6 +20264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(183),
     [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
+    [anon_sym_elevation] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
     [anon_sym_etrs89] = ACTIONS(183),
@@ -20405,6 +20528,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_pattern] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
@@ -20452,6 +20576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(187),
     [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
+    [anon_sym_elevation] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
     [anon_sym_etrs89] = ACTIONS(187),
@@ -20715,6 +20840,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_pattern] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
@@ -20762,6 +20888,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(191),
     [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
+    [anon_sym_elevation] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
     [anon_sym_etrs89] = ACTIONS(191),
@@ -21025,6 +21152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_pattern] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
@@ -21072,6 +21200,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(195),
     [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
+    [anon_sym_elevation] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
     [anon_sym_etrs89] = ACTIONS(195),
@@ -21335,6 +21464,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_pattern] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
@@ -21382,6 +21512,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(199),
     [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
+    [anon_sym_elevation] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
     [anon_sym_etrs89] = ACTIONS(199),
@@ -21644,6 +21775,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_pattern] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
@@ -21691,6 +21823,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(203),
     [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
+    [anon_sym_elevation] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
     [anon_sym_etrs89] = ACTIONS(203),
@@ -21948,6 +22081,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_pattern] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
@@ -21995,6 +22129,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(207),
     [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
+    [anon_sym_elevation] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
     [anon_sym_etrs89] = ACTIONS(207),
@@ -22252,6 +22387,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_pattern] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
@@ -22299,6 +22435,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(211),
     [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
+    [anon_sym_elevation] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
     [anon_sym_etrs89] = ACTIONS(211),
@@ -22556,6 +22693,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_pattern] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
@@ -22603,6 +22741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(215),
     [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
+    [anon_sym_elevation] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
     [anon_sym_etrs89] = ACTIONS(215),
@@ -22860,6 +22999,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_pattern] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
@@ -22907,6 +23047,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(219),
     [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
+    [anon_sym_elevation] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
     [anon_sym_etrs89] = ACTIONS(219),

@@ -8,7 +8,6 @@ use downlead_station::model::{
     Basis, Device, DeviceClass, Figure, Name, Part, PartKind, Port, Sits,
 };
 
-use super::foreign::{Leg, beside, leg};
 use super::{Build, Element};
 use crate::assume::Assumed;
 use crate::cause::Cause;
@@ -76,16 +75,9 @@ impl<'m> Build<'m, '_> {
             return;
         };
         let figures: &'m [Figure] = chosen.map_or(&[], |p| &p.loss);
-        let picked = match chosen.filter(|_| self.foreign) {
-            Some(port) => match leg(part.kind, port, self.point, self.env) {
-                Leg::Passes => beside(figures, self.point, self.env),
-                Leg::Rejects(p) => Some(p),
-                Leg::Unknown => {
-                    e.complete = false;
-                    return;
-                }
-            },
-            None => pick(figures, self.point, self.env),
+        let Some(picked) = self.loss_of(part.kind, chosen) else {
+            e.complete = false;
+            return;
         };
         let stated = picked.map(|p| {
             self.picked(e, &p);

@@ -4,6 +4,7 @@
 use downlead_station::Env;
 use downlead_station::model::{BandKind, Figure, PartKind, Port, When};
 
+use super::Build;
 use crate::point::{Picked, Point, band_matches, pick};
 
 /// A rejection stated at one frequency holds within 0.2 % of it: notches are narrow (common
@@ -22,7 +23,7 @@ pub(crate) enum Leg<'m> {
 
 /// The figure that holds at a frequency, or on a band next to it: what distinguishes no frequencies loses nearly the
 /// same a few per cent off (our choice: 5 %).
-pub(crate) fn beside<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Option<Picked<'m>> {
+fn beside<'m>(figures: &'m [Figure], point: &Point, env: &Env) -> Option<Picked<'m>> {
     const BESIDE: f64 = 0.05;
     let off = |f: &Figure| {
         let When::Bands(names) = &f.when else {
@@ -69,5 +70,24 @@ pub(crate) fn leg<'m>(kind: PartKind, port: &'m Port, point: &Point, env: &Env) 
     match selective && !stated {
         true => Leg::Unknown,
         false => Leg::Passes,
+    }
+}
+
+impl<'m> Build<'m, '_> {
+    /// The loss that holds of a port at the frequency; none where nothing is said of what it does there.
+    pub(super) fn loss_of(
+        &self,
+        kind: PartKind,
+        port: Option<&'m Port>,
+    ) -> Option<Option<Picked<'m>>> {
+        let figures: &'m [Figure] = port.map_or(&[], |p| &p.loss);
+        let Some(port) = port.filter(|_| self.foreign) else {
+            return Some(pick(figures, self.point, self.env));
+        };
+        match leg(kind, port, self.point, self.env) {
+            Leg::Passes => Some(beside(figures, self.point, self.env)),
+            Leg::Rejects(p) => Some(Some(p)),
+            Leg::Unknown => None,
+        }
     }
 }

@@ -6,7 +6,7 @@ use downlead_station::Env;
 use downlead_station::model::{AtOffset, Station};
 
 use super::gather::Line;
-use super::judge::used_at;
+use super::offset::used_at;
 use super::{DesenseResult, DesenseVerdict, Missing, Source};
 
 /// Points out what each receive channel comes to.

@@ -88,7 +88,7 @@ impl<'m> Line<'m> {
     }
 
     /// Whether it ends in a load, which radiates nothing.
-    pub(super) fn into_load(&self) -> bool {
+    pub(super) fn ends_in_load(&self) -> bool {
         self.parts()
             .any(|(p, _)| p.kind == downlead_station::model::PartKind::Load)
     }

@@ -1,89 +1,37 @@
 //! What the transmitters of a site do to each receive channel, and whether that is kept within its limit.
 
-use downlead_physics::noise::{T0_K, noise_rise, thermal_noise};
-use downlead_physics::path::{Surroundings, external_noise};
-use downlead_physics::site::{interference_for_rise, noise_floor};
-use downlead_quantity::{Measure, from_db, to_db, w_to_dbm};
+use downlead_physics::noise::noise_rise;
+use downlead_physics::site::interference_for_rise;
+use downlead_quantity::w_to_dbm;
 use downlead_station::Env;
-use downlead_station::model::{
-    Around, AtOffset, LinkNoise, Node, Part, PartData, Receiver, Station, Transmitter,
-};
+use downlead_station::model::{Node, Part, PartData, Receiver, Station, Transmitter};
 
+use super::floor::floor;
 use super::gather::Line;
 use super::isolation::{IsolationAt, between};
+use super::offset::at_offset;
 use super::path::{Meets, Way, Ways, meet};
+use super::sum::{against, rise, surely, together, verdict};
 use super::{
     CarrierAt, DesenseAssumed, DesenseLimit, DesenseResult, DesenseVerdict, Floor, Missing,
-    NoiseAt, Rise, SiteFloor, Source,
+    NoiseAt, Source,
 };
 use crate::cause::{Budget, Cause};
 use crate::chain::holds;
 use crate::point::{Point, pick_by};
-use crate::result::{BandResult, ChainResult};
+use crate::result::ChainResult;
 use crate::walk::Stop;
 
-/// An offset fits a stated one within this share of it (our choice: noise at this distance from a carrier falls by less
-/// than half a decibel over it).
-const OFFSET_FITS: f64 = 0.05;
-
-/// Margin and uncertainty below this are at the limit, dB.
-const AT_LIMIT_DB: f64 = 0.02;
-
-/// The figure that holds at an offset: the stated one, a straight line in dB over the logarithm between two, or the last
-/// one that says that it holds beyond.
-fn at_offset(list: &[AtOffset], hz: f64) -> Option<(Measure, downlead_base::Loc)> {
-    let near = |a: &&AtOffset| (hz / a.offset_hz - 1.0).abs() <= OFFSET_FITS;
-    let closest = |a: &&AtOffset, b: &&AtOffset| {
-        let d = |x: &AtOffset| (hz / x.offset_hz - 1.0).abs();
-        d(a).total_cmp(&d(b))
-    };
-    if let Some(a) = list.iter().filter(near).min_by(closest) {
-        return Some((a.figure.value, a.figure.loc));
-    }
-    let below = list.iter().filter(|a| a.offset_hz < hz);
-    let below = below.max_by(|a, b| a.offset_hz.total_cmp(&b.offset_hz))?;
-    if below.beyond {
-        return Some((below.figure.value, below.figure.loc));
-    }
-    let above = list.iter().filter(|a| a.offset_hz > hz);
-    let above = above.min_by(|a, b| a.offset_hz.total_cmp(&b.offset_hz))?;
-    let t = libm::log(hz / below.offset_hz) / libm::log(above.offset_hz / below.offset_hz);
-    let (a, b) = (&below.figure.value, &above.figure.value);
-    let m = Measure {
-        value: a.value + t * (b.value - a.value),
-        u: a.u.max(b.u),
-        ..*a
-    };
-    Some((m, below.figure.loc))
-}
-
-/// Whether a stated offset is used for a distance of frequencies.
-pub(super) fn used_at(list: &[AtOffset], one: &AtOffset, hz: f64) -> bool {
-    if (hz / one.offset_hz - 1.0).abs() <= OFFSET_FITS || one.beyond && hz > one.offset_hz {
-        return true;
-    }
-    // at one end of a line between two
-    let inside = |a: &AtOffset| {
-        let (low, high) = (
-            a.offset_hz.min(one.offset_hz),
-            a.offset_hz.max(one.offset_hz),
-        );
-        (low..=high).contains(&hz)
-    };
-    list.iter()
-        .any(|a| a.offset_hz != one.offset_hz && inside(a))
-}
-
 /// One receive channel.
-struct Heard<'a, 'm> {
+pub(super) struct Heard<'a, 'm> {
     line: &'a Line<'m>,
     part: &'m Part,
     receiver: &'m Receiver,
     point: &'a Point,
-    limit: Option<DesenseLimit>,
-    floor: Option<Floor>,
+    pub(super) limit: Option<DesenseLimit>,
+    pub(super) floor: Option<Floor>,
     /// What its floor owes to each cause, dB: alone, and with the noise of the site.
-    budgets: [Budget<'m>; 2],
+    pub(super) budgets: [Budget<'m>; 2],
 }
 
 /// All of the site.
@@ -95,10 +43,10 @@ struct Site<'a, 'm> {
 }
 
 /// Budgets of one source beside its result.
-struct Computed<'m> {
-    source: Source,
+pub(super) struct Computed<'m> {
+    pub(super) source: Source,
     /// Noise at the receiver, dBm/Hz, with what it owes to each cause.
-    noise: Option<(f64, Budget<'m>)>,
+    pub(super) noise: Option<(f64, Budget<'m>)>,
 }
 
 /// Desense of each receive channel of a station.
@@ -183,102 +131,6 @@ fn limit_of(line: &Line<'_>, point: Option<&Point>, env: &Env) -> Option<Desense
     limits.min_by(|a, b| a.db.total_cmp(&b.db))
 }
 
-/// Noise of a receiver in 1 Hz, alone and with that of its site.
-fn floor<'m>(
-    st: &Station,
-    receiver: &Receiver,
-    result: Option<&BandResult>,
-) -> (Option<Floor>, [Budget<'m>; 2], Vec<DesenseAssumed>) {
-    let none = || [Budget::default(), Budget::default()];
-    let mut budget = Budget::default();
-    let mut assumed = Vec::new();
-    let Some(own) = receiver.noise_figure else {
-        return (None, none(), assumed);
-    };
-    let chain = result.and_then(|b| Some((b, b.noise_figure_db?, b.total_db?)));
-    let amplified = result.is_some_and(|b| b.nodes.iter().any(|n| n.matched_db < 0.0));
-    let kt0 = thermal_noise(1.0, T0_K);
-    let alone = match (amplified, chain) {
-        (false, _) => noise_floor(own.value),
-        // what amplifiers before the receiver add is in the system's figure at the antenna
-        (true, Some((_, system, lost))) => kt0 + system - lost,
-        (true, None) => return (None, none(), assumed),
-    };
-    let u = match (amplified, chain) {
-        (true, Some((b, ..))) => b.noise_figure_u_db.unwrap_or(0.0) / 2.0,
-        _ => own.u,
-    };
-    if let Some(b) = result.and_then(|b| b.nodes.last()) {
-        budget.add(Cause::Noise(b.def), u);
-    }
-    let mut on_site = budget.clone();
-    let around = match &st.site.noise {
-        None => {
-            assumed.push(DesenseAssumed::NoSiteNoise);
-            None
-        }
-        Some((LinkNoise::Read(m), loc)) => {
-            on_site.add(Cause::Device(*loc), m.u);
-            Some(SiteFloor {
-                around: None,
-                external_db: None,
-                dbm_hz: alone + m.value,
-            })
-        }
-        Some((LinkNoise::Around(a), _)) => {
-            let median = result.and_then(|b| external_noise(surroundings(*a), b.hz).ok());
-            match (median, chain) {
-                (Some(e), Some((_, system, lost))) => Some(SiteFloor {
-                    around: Some(*a),
-                    external_db: Some(e.median_db),
-                    dbm_hz: kt0 + to_db(from_db(e.median_db) - 1.0 + from_db(system)) - lost,
-                }),
-                _ => {
-                    assumed.push(DesenseAssumed::NoiseRange);
-                    None
-                }
-            }
-        }
-    };
-    // noise from outside never makes a receiver quieter than it is alone
-    let site = around.map(|s| SiteFloor {
-        dbm_hz: s.dbm_hz.max(alone),
-        ..s
-    });
-    let floor = Floor {
-        alone_dbm_hz: alone,
-        site,
-    };
-    (Some(floor), [budget, on_site], assumed)
-}
-
-/// The surroundings of the recommendation.
-pub(crate) fn surroundings(a: Around) -> Surroundings {
-    match a {
-        Around::City => Surroundings::City,
-        Around::Residential => Surroundings::Residential,
-        Around::Rural => Surroundings::Rural,
-        Around::QuietRural => Surroundings::QuietRural,
-    }
-}
-
-/// Desense by a noise over a floor, both in dBm/Hz, where the two together are uncertain by `u_db` (k = 2).
-fn rise(noise: f64, floor: f64, u_db: f64) -> Rise {
-    let over = noise - floor;
-    Rise {
-        db: noise_rise(over),
-        low_db: noise_rise(over - u_db),
-        high_db: noise_rise(over + u_db),
-    }
-}
-
-/// Standard uncertainty of a budget less another one, dB.
-fn against(a: &Budget<'_>, b: &Budget<'_>) -> f64 {
-    let mut all = a.clone();
-    b.terms.iter().for_each(|(cause, db)| all.add(*cause, -db));
-    all.standard()
-}
-
 impl<'m> Site<'_, 'm> {
     fn channel(
         &self,
@@ -310,7 +162,7 @@ impl<'m> Site<'_, 'm> {
                         && c.source.station.is_some() == tx.other
                 };
                 let met = meet(tx, heard.line);
-                let silent = tx.into_load() && matches!(met, Meets::Apart);
+                let silent = tx.ends_in_load() && matches!(met, Meets::Apart);
                 if !simplex && !silent && !all.iter().any(again) {
                     all.push(self.source(heard, (tx, transmitter, point), &met, ways));
                 }
@@ -319,6 +171,12 @@ impl<'m> Site<'_, 'm> {
         for b in &self.own.site.beside {
             if self.env.station(&b.station.text).is_none() {
                 missing.push(Missing::NotDefined(b.station.text.clone()));
+            }
+        }
+        for st in std::iter::once(self.own).chain(self.others.iter().copied()) {
+            // what a station sends may be missing from what its text means
+            if crate::site::misread(st, self.env) {
+                missing.push(Missing::Line(st.name.text.clone()));
             }
         }
         if heard.receiver.noise_figure.is_none() {
@@ -575,106 +433,4 @@ impl<'m> Site<'_, 'm> {
 fn named(p: &Part, line: &Line<'_>, name: &str) -> bool {
     let tag = p.tag.as_ref().map_or(p.kind.word(), |t| &t.text);
     matches!(&p.data, PartData::Device(_)) && *line.of_station(tag) == *name
-}
-
-/// A verdict from the margins with the uncertainty to the bad and to the good side.
-fn surely(worst: f64, best: f64, margin: f64, u_db: f64) -> DesenseVerdict {
-    if margin.abs() < AT_LIMIT_DB && u_db < AT_LIMIT_DB {
-        DesenseVerdict::AtLimit
-    } else if worst >= 0.0 {
-        DesenseVerdict::Met
-    } else if best < 0.0 {
-        DesenseVerdict::NotMet
-    } else {
-        DesenseVerdict::CannotTell
-    }
-}
-
-/// The noise of some transmitters together, dBm/Hz, with what it owes to each cause; none of none.
-fn sum<'m>(all: &[Computed<'m>], wanted: impl Fn(&NoiseAt) -> bool) -> Option<(f64, Budget<'m>)> {
-    let noises = || {
-        all.iter()
-            .filter(|c| c.source.noise.as_ref().is_some_and(&wanted))
-            .filter_map(|c| c.noise.as_ref())
-    };
-    let sum: f64 = noises().map(|n| from_db(n.0)).sum();
-    let mut budget = Budget::default();
-    for (noise, own) in noises() {
-        let share = from_db(*noise) / sum;
-        own.terms
-            .iter()
-            .for_each(|(cause, db)| budget.add(*cause, share * db));
-    }
-    (sum > 0.0).then(|| (to_db(sum), budget))
-}
-
-/// Adds up the noise of all transmitters, with what they have in common, over the floor that counts.
-fn together<'m>(r: &mut DesenseResult, heard: &Heard<'_, 'm>, all: &mut [Computed<'m>]) {
-    let Some(floor) = &heard.floor else { return };
-    let floor_dbm = floor.site.as_ref().map_or(floor.alone_dbm_hz, |s| s.dbm_hz);
-    let rise = |(noise, budget): (f64, Budget<'m>)| {
-        let own = &heard.budgets[usize::from(floor.site.is_some())];
-        rise(noise, floor_dbm, 2.0 * against(&budget, own))
-    };
-    r.most = sum(all, |_| true).map(rise);
-    let known = sum(all, |n| !n.at_most);
-    let known_mw = known.as_ref().map_or(0.0, |k| from_db(k.0));
-    r.together = known.map(rise);
-    let Some(limit) = &heard.limit else { return };
-    let allowed = from_db(floor_dbm + interference_for_rise(limit.db));
-    for c in all {
-        let Some((noise, _)) = &c.noise else { continue };
-        let Some(n) = c.source.noise.as_mut().filter(|n| !n.at_most) else {
-            continue;
-        };
-        let left = allowed - (known_mw - from_db(*noise));
-        n.needs_db = (left > 0.0).then(|| noise - to_db(left));
-    }
-}
-
-fn verdict(r: &DesenseResult) -> DesenseVerdict {
-    use DesenseVerdict as V;
-    let carriers = r.sources.iter().filter_map(|s| s.carrier.as_ref());
-    let blocked = carriers.map(|c| c.verdict).min();
-    let Some(limit) = &r.limit else {
-        // a carrier over what the receiver withstands is wrong under any limit
-        return match blocked {
-            Some(V::NotMet) => V::NotMet,
-            _ => V::NoLimit,
-        };
-    };
-    let judged = |t: &Rise| {
-        let u = t.high_db - t.low_db;
-        surely(
-            limit.db - t.high_db,
-            limit.db - t.low_db,
-            limit.db - t.db,
-            u,
-        )
-    };
-    let noise = match (&r.together, &r.most) {
-        (Some(t), _) if judged(t) == V::NotMet => V::NotMet,
-        (Some(t), Some(m)) if m == t => judged(t),
-        // what only may be as much is nothing that surely is
-        (_, Some(m)) if judged(m) == V::Met => V::Met,
-        (_, Some(_)) => V::CannotJudge,
-        (_, None) => V::Met,
-    };
-    // a figure that can only be less than one that is kept needs nothing further
-    let kept = |s: &Source| {
-        let noise = s.noise.is_some();
-        let carrier = s
-            .carrier
-            .as_ref()
-            .is_some_and(|c| c.verdict != V::CannotJudge);
-        noise && carrier
-    };
-    let open = !r.missing.is_empty() || !r.sources.iter().all(kept);
-    match [Some(noise), blocked].into_iter().flatten().min() {
-        Some(V::NotMet) => V::NotMet,
-        _ if open => V::CannotJudge,
-        Some(V::Met) if r.assumed.contains(&DesenseAssumed::NoOther) => V::MetAlone,
-        Some(v) => v,
-        None => V::CannotJudge,
-    }
 }

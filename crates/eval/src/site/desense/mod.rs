@@ -3,10 +3,13 @@
 //! for the other, so the two are never added up.
 
 mod findings;
+mod floor;
 mod gather;
 mod isolation;
 mod judge;
+mod offset;
 mod path;
+mod sum;
 mod words;
 
 use downlead_base::Loc;
