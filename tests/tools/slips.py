@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """The slip score: of the single slips of the hand that move a result, how many are pointed out.
 
-    slips.py PROGRAM [--stations N] [--most M] [--table]
+    slips.py PROGRAM [--stations N] [--most M] [--unseen] [--at-least PERCENT]
 
 PROGRAM is the built `downlead`. The slips are made by rule in each example station and in N generated
 ones: the digits of a figure swapped, its point moved, its unit exchanged, its ± lost, the leg of a
@@ -10,12 +10,14 @@ text. It counts where it moves the loss, the ERP or the uncertainty of a band by
 takes one of these away. It is pointed out when `check` has an error or warning that the text without
 the slip has not; `check --history` knows the committed text too.
 
-Standard library only. `--table` prints the table of docs/slips.md.
+Standard library only. It prints the table of docs/how-sure.md.
 """
 
 import argparse
 import collections
+import difflib
 import json
+import math
 import os
 import pathlib
 import random
@@ -142,8 +144,6 @@ def results(report):
 
 
 def moved(old, new):
-    import math
-
     for key, before in old.items():
         after = new.get(key)
         if after is None:
@@ -168,7 +168,7 @@ def findings(check, beyond_notes=("error", "warning")):
     return out
 
 
-def score(program, name, text, others, most, rng):
+def score(program, name, text, others, most, rng, show):
     """(kind, pointed out without history, with history) of each slip that moves a result."""
     all_slips = slips(text)
     if len(all_slips) > most:
@@ -191,11 +191,16 @@ def score(program, name, text, others, most, rng):
         history = findings(run(program, top, "check", "--history", "--format", "json"))
     shown = [str(p.relative_to(top)) for p in paths]
     base, out = shown[0], []
+    texts = {file: new for file, (_, new) in zip(shown[1:], all_slips)}
     for file, (kind, _) in zip(shown[1:], all_slips):
         if not moved(figures[base], figures[file]):
             continue
         new = lambda f: bool(f[file] - f[base])
-        out.append((kind, new(plain), new(plain) or new(history), file))
+        seen = new(plain), new(plain) or new(history)
+        if show and not seen[1]:
+            changed = [x for x in difflib.ndiff(text.split("\n"), texts[file].split("\n")) if x[0] in "+-"]
+            print(f"{name}: {kind}: {' '.join(changed)}")
+        out.append((kind, *seen))
     return out
 
 
@@ -204,8 +209,8 @@ def main():
     args.add_argument("program")
     args.add_argument("--stations", type=int, default=20)
     args.add_argument("--most", type=int, default=10_000)
-    args.add_argument("--table", action="store_true")
     args.add_argument("--unseen", action="store_true", help="print each slip that is not pointed out")
+    args.add_argument("--at-least", type=float, default=0, help="exit 1 below so many percent with history")
     args = args.parse_args()
     program, rng = str(pathlib.Path(args.program).resolve()), random.Random(7)
     texts = []
@@ -219,7 +224,7 @@ def main():
     texts += [(f"made/{n}.downlead", generated(rng, n), {}) for n in range(args.stations)]
     found = []
     for name, text, others in texts:
-        one = score(program, name, text, others, args.most, rng)
+        one = score(program, name, text, others, args.most, rng, args.unseen)
         found += one
         print(f"{name}: {sum(x[2] for x in one)} of {len(one)}", file=sys.stderr)
     print("| slip | move a result | pointed out | with history |")
@@ -230,6 +235,8 @@ def main():
         plain, history = sum(x[1] for x in mine), sum(x[2] for x in mine)
         share = lambda n: f"{n} ({100 * n / max(len(mine), 1):.0f} %)"
         print(f"| {kind or '**all**'} | {len(mine)} | {share(plain)} | {share(history)} |")
+    if 100 * history < args.at_least * len(found):
+        sys.exit(1)
 
 
 main()

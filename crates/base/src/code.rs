@@ -58,6 +58,7 @@ pub mod codes {
         MISSING_VALUE Error "missing-value" "A statement lacks a figure it cannot do without";
         WORDS_EXCLUDE Error "words-exclude" "Two words exclude each other";
         SAID_TWICE Error "said-twice" "A line or block says one thing twice";
+        LINE_TWICE Warning "line-twice" "The same line stands twice in a row";
         // files and names
         USE_NOT_FOUND Error "use-not-found" "A used file is not there or cannot be read";
         USE_CYCLE Error "use-cycle" "Files use each other in a circle";
@@ -113,6 +114,8 @@ pub mod codes {
         UNKNOWN_PORT Error "unknown-port" "A part has no port of that name";
         SPOT_WITHOUT_TIER Error "spot-without-tier" "It is not said who can be at a place, or for whom a limit is";
         SPOT_WITHOUT_DISTANCE Error "spot-without-distance" "A spot does not say how far it is from an antenna";
+        SPOT_IMPOSSIBLE Error "spot-impossible" "A spot is at distances from two antennas that cannot both be";
+        PEP_AGAINST_MEAN Error "pep-against-mean" "A limit of a field states a peak and an averaging time";
         EXPOSURE_EXCEEDED Error "exposure-exceeded" "The fields at a spot exceed a limit of exposure";
         EXPOSURE_CANNOT_TELL Warning "exposure-cannot-tell" "The uncertainty decides whether a limit of exposure is met";
         EXPOSURE_CANNOT_JUDGE Warning "exposure-cannot-judge" "The exposure at a spot cannot be judged";

@@ -167,15 +167,20 @@ pub(crate) fn direction(chain: &Chain, stops: &[Stop<'_>]) -> Direction {
     }
 }
 
-/// Checks the shape of a chain that does not depend on frequency.
-pub(crate) fn shape(
+/// Checks only with what a chain begins and ends.
+pub(crate) fn ends(
     chain: &Chain,
     stops: &[Stop<'_>],
     direction: Direction,
-    env: &Env,
     out: &mut Vec<Diagnostic>,
 ) {
-    let parts: Vec<(&Part, Loc, bool, Option<&Name>)> = stops
+    let gaps = stops.iter().any(|s| matches!(s, Stop::Gap));
+    begin_and_end(chain, &rows(stops), direction, gaps, out);
+}
+
+/// The parts of a chain: each with its place, whether branches follow it, and its port.
+fn rows<'a, 'm>(stops: &[Stop<'m>]) -> Vec<Row<'a, 'm>> {
+    stops
         .iter()
         .filter_map(|s| match s {
             Stop::Part {
@@ -186,7 +191,18 @@ pub(crate) fn shape(
             } => Some((*part, *loc, !branches.is_empty(), *port)),
             _ => None,
         })
-        .collect();
+        .collect()
+}
+
+/// Checks the shape of a chain that does not depend on frequency.
+pub(crate) fn shape(
+    chain: &Chain,
+    stops: &[Stop<'_>],
+    direction: Direction,
+    env: &Env,
+    out: &mut Vec<Diagnostic>,
+) {
+    let parts = rows(stops);
     let gaps = stops.iter().any(|s| matches!(s, Stop::Gap));
     begin_and_end(chain, &parts, direction, gaps, out);
     loops(&parts, out);

@@ -1102,3 +1102,24 @@ fn a_device_named_as_a_tag_is_pointed_out_with_a_fix_that_mends() {
     let codes: Vec<_> = s.diagnostics().iter().map(|d| d.code.id).collect();
     assert!(!codes.contains(&"lossless-part"), "{codes:?}");
 }
+
+#[test]
+fn the_same_line_twice_in_a_row_is_pointed_out() {
+    let twice = chain(
+        "5 W",
+        "connector 2 of n-pair\n    connector 2 of n-pair",
+        "antenna 2 dBi",
+    );
+    let d = one(&twice, "line-twice");
+    assert_eq!(d.fixes.len(), 1);
+    for lines in [
+        "connector 2 of n-pair\n    connector 1 of n-pair",
+        "connector 2 of n-pair\n    pad 3 dB\n    connector 2 of n-pair",
+        "expect loss 0 dB\n    expect loss 0 dB",
+    ] {
+        none(&chain("5 W", lines, "antenna 2 dBi"), "line-twice");
+    }
+    // in a branch too
+    let branch = "chain c on 145 MHz {\n    transmitter 5 W\n    divider 2 way, 3.3 dB {\n        branch a { pad 1 dB; pad 1 dB; antenna 2 dBi }\n        branch b { pad 1 dB; antenna 2 dBi }\n    }\n}\n";
+    one(branch, "line-twice");
+}

@@ -98,3 +98,37 @@ fn an_edited_snapshot_says_what_a_fresh_one_says() {
     }
     assert!(told > 50, "hardly a reading was touched: {told}");
 }
+
+/// The demo station through its true revisions: nothing in them is a slip.
+#[test]
+fn the_revisions_of_the_demo_are_quiet() {
+    use downlead_eval::history::{Recorded, Recording};
+    let texts: Vec<String> = (1..=4)
+        .map(|n| {
+            let path = format!("examples/pellgarrow/rev{n}.downlead");
+            std::fs::read_to_string(downlead_testkit::project(&path)).expect("a revision")
+        })
+        .collect();
+    for n in 1..4 {
+        let before = texts[..n].iter().enumerate().map(|(i, t)| {
+            let when = Recording {
+                revision: format!("r{i}").into(),
+                date: format!("202{i}-07-04").into(),
+                seconds: 31_536_000 * i as i64,
+                author: "QY2TEC".into(),
+            };
+            (when, t.as_str())
+        });
+        let recorded = Recorded::of("main.downlead", before);
+        let files = downlead_testkit::Files::default().with("main.downlead", texts[n].as_str());
+        let mut s = downlead_eval::Snapshot::load(&["main.downlead".to_owned()], &files);
+        s.set_recorded("main.downlead", std::sync::Arc::new(recorded));
+        let found: Vec<String> = s
+            .diagnostics()
+            .into_iter()
+            .filter(|d| d.code.id.ends_with("mistyped"))
+            .map(|d| d.message)
+            .collect();
+        assert_eq!(found, [""; 0], "revision {}", n + 1);
+    }
+}

@@ -448,3 +448,171 @@ fn a_pattern_counts_in_a_hop_toward_the_other_end() {
     assert!(link(&s).assumed.contains(&LinkAssumed::PatternOrMainBeam));
     assert!(link(&plain).assumed.contains(&LinkAssumed::MainBeam));
 }
+
+#[test]
+fn distances_that_cannot_both_be_judge_nothing() {
+    let text = |spot: &str| {
+        hill(TX, "filter P1 0.5 dB ± 0.1 dB", spot)
+            .replace("    chain out-2m", "    transmitter TX2 5 W ± 5 % carrier, fm\n    antenna A2 2.15 dBi ± 0.5 dB, height 15 m agl, size 1.4 m\n    chain second on 147.5 MHz {\n        TX2\n        A2\n    }\n    chain out-2m")
+    };
+    // A1 reaches down to 23.3 m, A2 up to 15 m: 8.3 m apart
+    let bad = text("spot gate 5 m from A1, 3.2 m from A2, public");
+    let d = one(&bad, "spot-impossible");
+    assert!(
+        d.message
+            .contains("5 m from A1 and 3.2 m from A2, but these are 8.3 m apart"),
+        "{}",
+        d.message
+    );
+    let e = exposure(&bad);
+    assert_eq!(
+        (e.spots[0].sum, e.spots[0].verdict),
+        (None, ExposureVerdict::CannotJudge)
+    );
+    let good = text("spot gate 5 m from A1, 3.3 m from A2, public");
+    assert!(find(&good, "spot-impossible").is_empty());
+    assert!(exposure(&good).spots[0].sum.is_some());
+}
+
+#[test]
+fn a_limit_of_a_field_says_nothing_of_a_power() {
+    let line = |l: &str| {
+        format!("rules r {{\n    dated 2026-01-15\n    limit {l}, \"7\", confidence high\n}}\n")
+    };
+    for (limit, code) in [
+        (
+            "2 W/m2 pep on 30 MHz to 300 MHz, public, averaging 30 min",
+            "pep-against-mean",
+        ),
+        (
+            "2 W/m2 carrier on 30 MHz to 300 MHz, public, averaging 30 min",
+            "pep-against-mean",
+        ),
+        (
+            "2 W/m2 erp on 30 MHz to 300 MHz, public, averaging 30 min",
+            "unexpected-word",
+        ),
+        (
+            "2 W/m2 total on 30 MHz to 300 MHz, public",
+            "unexpected-word",
+        ),
+    ] {
+        let all = load(&line(limit)).diagnostics();
+        assert_eq!(all.len(), 1, "{limit}: {all:#?}");
+        assert_eq!(all[0].code.id, code, "{limit}");
+    }
+    for limit in [
+        "2 W/m2 mean on 30 MHz to 300 MHz, public, averaging 30 min",
+        "2 W/m2 pep on 30 MHz to 300 MHz, public",
+    ] {
+        assert_eq!(load(&line(limit)).diagnostics(), [], "{limit}");
+    }
+}
+
+/// The margin of question E4D12 of the published US question pool (2024 to 2028): 40 dBm, 10 dBi, 3 dB of line, 136 dB
+/// of path; -103 dBm and 6 dB of signal over noise are needed: +8 dB.
+#[test]
+fn a_margin_of_the_question_pool() {
+    let ends = "station hill {\n    transmitter TX1 10 W carrier, fm\n    filter P1 3 dB\n    antenna A1 10 dBi\n    chain talk on 145 MHz transmit {\n        TX1\n        P1\n        A1\n    }\n}\nstation far {\n    receiver RX1 -97 dBm for 6 dB snr\n    chain hear on 145 MHz receive {\n        antenna 0 dBi\n        RX1\n    }\n}\n";
+    // 136 dB of free space at 145 MHz: 10^((136 - 32.4477832 - 20 log10 145)/20) km
+    let km = 10f64.powf((136.0 - 32.447_783_2 - 20.0 * 145f64.log10()) / 20.0);
+    let s = load(&format!(
+        "{ends}link l {{\n    hop talk of hill to hear of far\n    distance {km:.6} km\n    need 6 dB snr\n}}\n"
+    ));
+    let j = link(&s).hops[0].judged.as_ref().expect("judged");
+    assert!((j.margin_db - 8.0).abs() < 1e-3, "{j:?}");
+}
+
+/// A second transmitter whose line or chain has an error cannot be left out of a sum that looks whole.
+#[test]
+fn a_line_with_an_error_leaves_the_sum_open() {
+    let second = |line: &str, chain: &str| {
+        let text = hill(TX, "pad P1 1 dB", GATE);
+        let end = text.rfind('}').expect("the end of the station");
+        format!(
+            "{}    {line}\n    antenna A2 8 dBi ± 0.5 dB, swr 1.3, height 20 m agl, size 1 m\n    {chain}\n}}\n",
+            &text[..end]
+        )
+        .replace(GATE, "spot gate 15 m out, 2 m agl, public")
+    };
+    let whole = "chain out-4m on 70.2 MHz { TX2; A2 }";
+    let known = exposure(&second("transmitter TX2 40 W carrier, fm", whole));
+    assert!(known.spots[0].sum.is_some());
+    for (line, chain) in [
+        ("transmiter TX2 40 W carrier, fm", whole),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chian out-4m on 70.2 MHz { TX2; A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { tx2; A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { TX2 A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { TX2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { A2; TX2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-2m on 70.2 MHz { TX2; A2 }",
+        ),
+    ] {
+        let e = exposure(&second(line, chain));
+        assert_eq!(e.spots[0].sum, None, "{line} {chain}");
+        assert_eq!(
+            e.spots[0].verdict,
+            ExposureVerdict::CannotJudge,
+            "{line} {chain}"
+        );
+    }
+    // a line that says nothing of what is sent changes no sum
+    let aside = second("transmitter TX2 40 W carrier, fm", whole)
+        .replace("    alone,", "    position 50.1 north\n    alone,");
+    assert!(!load(&aside).diagnostics().is_empty());
+    assert_eq!(exposure(&aside).spots[0].sum, known.spots[0].sum);
+}
+
+/// What cannot be computed can only add to a share that is over the limits by itself.
+#[test]
+fn a_share_over_the_limits_counts_beside_one_that_is_refused() {
+    let text = "rules exo \"an order\" {
+    dated 2026-01-15
+    reflection 1.6
+    limit 28 V/m on 10 MHz to 400 MHz, public, averaging 6 min, \"7.1\", confidence high
+    limit 2 W/m2 * (frequency / 400 MHz) on 400 MHz to 2000 MHz, public, averaging 6 min, \"7.2\", confidence high
+}
+station e {
+    under exo
+    alone, \"me 2026-01-01\"
+    spot garden 3 m out, 1.8 m agl, public
+    transmitter T1 10 W ± 10 % carrier, fm
+    transmitter T2 2000 W ± 10 % carrier, fm
+    antenna A1 2.15 dBi ± 0.5 dB, swr 1, height 8.5 m agl, size 5 m
+    antenna A2 8 dBi ± 0.5 dB, swr 1, height 11 m agl, size 1 m
+    chain a on 28.5 MHz { T1; A1 }
+    chain b on 432.2 MHz { T2; A2 }
+}
+";
+    let e = exposure(text);
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::NotMet);
+    // the far field of 2000 W, 8 dBi: E = √(30 P G)/d with the field of reflection 1.6
+    let (d, eirp) = (
+        libm::hypot(3.0, 11.0 - 1.0 - 1.8),
+        2000.0 * libm::pow(10.0, 0.8),
+    );
+    let density = 1.6 * 1.6 * eirp / (4.0 * core::f64::consts::PI * d * d);
+    let share = density / (2.0 * 432.2 / 400.0);
+    let sum = e.spots[0].sum.expect("at least that");
+    assert!((sum / share - 1.0).abs() < 0.01, "{sum} {share}");
+    let over = one(text, "exposure-exceeded");
+    assert_eq!(over.severity, Severity::Error);
+    assert_eq!(find(text, "exposure-cannot-judge").len(), 1);
+}

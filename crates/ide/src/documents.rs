@@ -98,6 +98,9 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                     name: name.to_owned(),
                 },
             }));
+            if let Meaning::Rules(set) = &low.meaning {
+                crate::lens_rules::lens(&view, scope, set, &mut out);
+            }
             if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session) {
                 crate::bench::lenses(&view, &places, file, x, r, &mut out);
             }

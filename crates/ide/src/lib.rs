@@ -18,6 +18,7 @@ mod hints;
 mod hover;
 mod inlay;
 mod inline;
+mod lens_rules;
 mod level_diagram;
 mod markdown;
 mod names;

@@ -214,3 +214,22 @@ fn a_published_distance() {
     let buninyong = (-dms(37.0, 39.0, 10.1561), dms(143.0, 55.0, 35.3839));
     close(position::distance_m(flinders, buninyong), 54_972.271, 5.0);
 }
+
+/// Friis, and a line at 330 K; the cascades are what the noise cascade of scikit-rf gives: 2.917 449 73 dB with the line
+/// first, 1.668 011 32 dB with the preamplifier at the mast; F = 1 + (L - 1) T/290 gives 3.288 972 dB.
+#[test]
+fn noise_figures_of_cascades() {
+    use downlead_physics::noise::{Stage, cascade_noise_figure, passive_noise_figure};
+    let line = |db: f64| Stage::passive(db, 290.0);
+    let active = |gain_db: f64, noise_figure_db: f64| Stage {
+        gain_db,
+        noise_figure_db,
+    };
+    let preamp = active(18.0, 0.8);
+    let receiver = active(0.0, 8.0);
+    let first = cascade_noise_figure(&[line(1.5), preamp, line(3.0), receiver]);
+    close(first, 2.917_449_73, 1e-6);
+    let mast = cascade_noise_figure(&[preamp, line(1.5), line(3.0), receiver]);
+    close(mast, 1.668_011_32, 1e-6);
+    close(passive_noise_figure(3.0, 330.0), 3.288_972, 1e-5);
+}

@@ -78,7 +78,7 @@ fn walk(item: &Item, s: Stmt<'_>, path: &str, out: &mut Vec<StatedFigure>) {
         .collect();
     // what was read is evidence, and has its own comparison
     if !s.is_broken() && !words.contains(&"read") {
-        let name: Vec<&str> = words.iter().take(2).copied().collect();
+        let name = head(s, path);
         let length = length_of(s, word);
         let values = s
             .atoms()
@@ -94,19 +94,32 @@ fn walk(item: &Item, s: Stmt<'_>, path: &str, out: &mut Vec<StatedFigure>) {
                 continue;
             }
             out.push(StatedFigure {
-                key: format!("{path}/{}/{n}", words.join(" ")).into(),
-                name: name.join(" ").into(),
+                key: format!("{path}/{name}/{}/{n}", words.join(" ")).into(),
+                name: name.as_str().into(),
                 numbers,
                 text: text.into(),
                 loc: Loc::new(item.id, a.span),
             });
         }
     }
-    let head = words.iter().take(2).copied().collect::<Vec<_>>().join(" ");
-    let path = format!("{path}/{head}");
+    let path = format!("{path}/{}", head(s, path));
     for inner in s.block().into_iter().flat_map(|b| b.iter()) {
         walk(item, inner, &path, out);
     }
+}
+
+/// Keyword and tag or name. At the left margin the name follows the keyword, and may begin with a
+/// digit (`band 2m`), which is read as a figure.
+fn head(s: Stmt<'_>, path: &str) -> String {
+    let named = |a: &&Atom| path.is_empty() || a.kind == AtomKind::Word;
+    let words: Vec<&str> = s
+        .atoms()
+        .iter()
+        .filter(named)
+        .take(2)
+        .map(|a| s.text(*a))
+        .collect();
+    words.join(" ")
 }
 
 /// The length of cable of a line, which stands before `of`, or that of a named length.

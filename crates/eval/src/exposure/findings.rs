@@ -70,14 +70,14 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
                 d.severity = Severity::Warning;
                 d = d.help("The text of a clause is of low confidence: read the rule before relying on this.");
             }
+            if r.sources.iter().any(|s| s.refused.is_some()) {
+                d = d.help("What is not judged there comes to it.");
+            }
             out.push(d);
+            unjudged(r, spot, set, out);
         }
         ExposureVerdict::Refused | ExposureVerdict::CannotJudge => {
-            for s in r.sources.iter() {
-                if let Some(why) = &s.refused {
-                    out.push(refused(spot, set, s, why));
-                }
-            }
+            unjudged(r, spot, set, out);
             if r.sources.is_empty() {
                 out.push(
                     Diagnostic::new(
@@ -88,6 +88,15 @@ pub(super) fn of(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagn
                     .at("nothing radiates"),
                 );
             }
+        }
+    }
+}
+
+/// The sources of which no figure is computed.
+fn unjudged(r: &SpotResult, spot: &Spot, set: &RuleSet, out: &mut Vec<Diagnostic>) {
+    for s in r.sources.iter() {
+        if let Some(why) = &s.refused {
+            out.push(refused(spot, set, s, why));
         }
     }
 }
@@ -188,6 +197,12 @@ pub(super) fn open(spots: &[Spot], open: &[Open], out: &mut Vec<Diagnostic>) {
                 format!(
                     "Define the station with what is known of it, and a transmit chain that ends in its antenna; or remove `beside {n}`."
                 ),
+            ),
+            Open::Text(n) => (
+                format!(
+                    "A line of `{n}` has an error, and what it sends may be missing: there is no sum at {names}."
+                ),
+                "Correct the lines of the station that are reported.".to_owned(),
             ),
             Open::Chain(c) => (
                 format!("The chain `{c}` has no result, so there is no sum at {names}."),

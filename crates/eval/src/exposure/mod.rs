@@ -402,6 +402,13 @@ pub(crate) fn station(
             .filter(|n| env.station(n).is_none())
             .map(|n| Open::Station(n.clone())),
     );
+    let texts = neighbours.iter().map(|n| n.station);
+    open.extend(
+        std::iter::once(st)
+            .chain(texts)
+            .filter(|s| crate::site::misread(s, env))
+            .map(|s| Open::Text(s.name.text.clone())),
+    );
     for n in &neighbours {
         let name = &n.station.name.text;
         let (theirs, chains) = radiators(Some(name), n.station, &n.chains);
@@ -415,11 +422,17 @@ pub(crate) fn station(
     if !sets.is_empty() {
         findings::open(&st.spots, &open, out);
     }
+    for spot in &st.spots {
+        geometry::impossible(spot, &all, out);
+    }
     let (mut spots, mut keep_clear) = (Vec::new(), Vec::new());
     for (under, set) in &sets {
         for spot in &st.spots {
             let mut found = at(st, spot, (under, set), &all, env, out);
-            if !open.is_empty() {
+            // what is not known can only add to what is over the limits
+            let unsure = !open.is_empty() && found.verdict != ExposureVerdict::NotMet;
+            let impossible = geometry::impossible(spot, &all, &mut Vec::new());
+            if unsure || impossible {
                 found.sum = None;
                 found.upper = None;
                 found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);
@@ -462,6 +475,8 @@ enum Open {
     Station(Box<str>),
     /// A chain without a result.
     Chain(Box<str>),
+    /// A station with a line that could not be read.
+    Text(Box<str>),
 }
 
 /// The factor on the field by reflection, and whether it is stated.
@@ -500,6 +515,11 @@ fn at(
         .iter()
         .map(|(s, _)| s.fraction.map(|f| if s.counts { f } else { 0.0 }))
         .sum();
+    // what is not known can only add to shares that are over the limits by themselves
+    let counted = sources.iter().filter(|(s, _)| s.counts);
+    let known: f64 = counted.filter_map(|(s, _)| s.fraction).sum();
+    let over = known / from_db(uncertainty(&sources, known)) > 1.0;
+    let sum = sum.or(over.then_some(known));
     let upper = sum.map(|sum| sum * from_db(uncertainty(&sources, sum)));
     let unlost = sum.map_or(1.0, |sum| lowered::factor(&sources, sum));
     let lower = sum.map(|sum| sum / from_db(uncertainty(&sources, sum)));
@@ -512,6 +532,7 @@ fn at(
             .any(|r| r.is_range() == range)
     };
     let verdict = match (lower, upper) {
+        _ if over => ExposureVerdict::NotMet,
         _ if refused(true) => ExposureVerdict::Refused,
         _ if refused(false) => ExposureVerdict::CannotJudge,
         // nothing radiates: nothing to judge

@@ -218,7 +218,7 @@ mod tests {
     fn slips_are_pointed_out_and_changes_are_not() {
         for (was, now, words) in [
             ("transmitter T 25 W", "transmitter T 52 W", "two digits"),
-            ("antenna A1 5.20 dBi", "antenna A1 2.50 dBi", ""),
+            ("antenna A1 5.20 dBi", "antenna A1 6.20 dBi", ""),
             ("antenna A1 5.20 dBi", "antenna A1 5.02 dBi", "two digits"),
             (
                 "antenna A1 5.2 dBi",
@@ -239,7 +239,7 @@ mod tests {
             (
                 "filter F 1 dB, passes 146.8 MHz to 147.0 MHz",
                 "filter F 1 dB, passes 148.6 MHz to 147.0 MHz",
-                "",
+                "two digits",
             ),
             (
                 "filter F 1 dB, passes 146.8 MHz to 147.0 MHz",

@@ -3,12 +3,14 @@
 mod alone;
 mod carriers;
 pub mod desense;
+mod misread;
 mod neighbours;
 mod plan;
 
 use downlead_base::Loc;
 
 pub(crate) use alone::alone;
+pub(crate) use misread::misread;
 pub(crate) use neighbours::neighbours;
 pub(crate) use plan::plan;
 

@@ -156,3 +156,30 @@ fn level_diagrams_follow_the_power() {
         "{svg}"
     );
 }
+
+/// Above a licence: what its clauses come to here, and which questions are open.
+#[test]
+fn a_licence_has_a_lens() {
+    let text = "band 2m 145.3 MHz\n\
+        licence tso-14-0093 { dated 2014-03-02; limit 30 W erp carrier on 2m, \"clause 4\"; limit 10 W erp carrier on 2m, \"clause 5\" }\n\
+        licence unused { limit 5 W erp, \"1\" }\n\
+        rules tso { ask isle \"On an island?\"; limit 9 W erp on 2m, if isle, \"2\", confidence high }\n\
+        station hill {\n    under tso-14-0093\n    under tso\n    chain out on 2m { transmitter 15 W ± 5 % carrier, fm; run 28 m of half-inch-foam; antenna 4.5 dBi ± 0.5 dB }\n}\n";
+    let c = Case::new(text);
+    let lens = |name: &str| {
+        let all = code_lenses(&c.s, c.doc, &Config::default());
+        let mut of = all
+            .into_iter()
+            .filter(|l| &c.text()[l.span.range()] == name);
+        of.next().map(|l| l.title)
+    };
+    assert_eq!(
+        lens("tso-14-0093").as_deref(),
+        Some("clauses: 1 not met, 1 met")
+    );
+    assert_eq!(
+        lens("tso").as_deref(),
+        Some("clauses: 1 cannot judge, 1 open question")
+    );
+    assert_eq!(lens("unused"), None);
+}

@@ -66,6 +66,9 @@ pub(super) fn clause<'a>(
         cx.push(d);
         return None;
     }
+    if misplaced(cx, read) {
+        return None;
+    }
     let on = match at(ClauseSlot::On) {
         Some((_, args)) => frequencies(cx, s, args)?,
         None => without_range(cx, s)?,
@@ -113,6 +116,53 @@ pub(super) fn clause<'a>(
         cite,
         confidence,
     })
+}
+
+/// Whether a limit of a field says what only one of a power can; which is reported.
+fn misplaced(cx: &mut Cx<'_>, read: &[Read<'_>]) -> bool {
+    use ClauseSlot as C;
+    const OF_FIELDS: [ClauseSlot; 8] = [
+        C::Value,
+        C::On,
+        C::Tier,
+        C::Averaging,
+        C::Since,
+        C::Until,
+        C::Cite,
+        C::Confidence,
+    ];
+    let averaging = slot(read, C::Averaging.id()).and_then(|(_, args)| args.first());
+    for (id, head, _) in read {
+        if OF_FIELDS.iter().any(|s| s.id() == *id) {
+            continue;
+        }
+        let word = cx.text(head.span);
+        let kind = *id == C::Kind.id();
+        let d = match (kind, word, averaging) {
+            (true, "mean", _) | (true, "pep", None) => continue,
+            (true, _, Some(time)) => Diagnostic::new(
+                &codes::PEP_AGAINST_MEAN,
+                cx.loc(head.span),
+                format!(
+                    "This limit goes by the mean over {}, and says {}.",
+                    cx.text(time.span),
+                    if word == "pep" { "PEP" } else { "carrier power" }
+                ),
+            )
+            .at("another quantity")
+            .help("Remove the word, or the averaging time: without one the peak of the envelope counts."),
+            _ => Diagnostic::new(
+                &codes::UNEXPECTED_WORD,
+                cx.loc(head.span),
+                format!("`{word}` has no meaning in a limit of a field."),
+            )
+            .at("said of a power")
+            .help("Written for example `limit 2 W/m2 on 30 MHz to 300 MHz, public, averaging 30 min, \"7.1\"`."),
+        };
+        cx.push(d);
+        return true;
+    }
+    false
 }
 
 /// Asks who can be there, or for whom a limit is.

@@ -21,6 +21,7 @@ mod kinds;
 mod law;
 mod leg;
 mod line;
+mod line_twice;
 mod link;
 mod network;
 mod off_band;
@@ -116,6 +117,12 @@ pub fn lower(item: &Item, lets: &Lets, built_in: bool) -> Lowered {
     } else {
         check::check(&mut cx, item)
     };
+    if !built_in
+        && let Some(stmt) = item.statement()
+        && matches!(stmt.keyword(), Some("station" | "chain"))
+    {
+        line_twice::check(&mut cx, stmt);
+    }
     let names = with_senders(&meaning, names);
     cx.diags.shrink_to_fit();
     Lowered {

@@ -173,6 +173,12 @@ impl<'m> Site<'_, 'm> {
                 missing.push(Missing::NotDefined(b.station.text.clone()));
             }
         }
+        for st in std::iter::once(self.own).chain(self.others.iter().copied()) {
+            // what a station sends may be missing from what its text means
+            if crate::site::misread(st, self.env) {
+                missing.push(Missing::Line(st.name.text.clone()));
+            }
+        }
         if heard.receiver.noise_figure.is_none() {
             missing.push(Missing::NoiseFigure(heard.line.end_name()));
         } else if heard.floor.is_none() {

@@ -1,0 +1,71 @@
+//! The same line twice in a row in a chain: a slip of the hand that adds a loss.
+
+use downlead_base::{Diagnostic, Loc, codes};
+use downlead_syntax::{Block, Stmt};
+
+use super::part;
+use crate::cx::Cx;
+use crate::model::PartKind;
+
+/// Points out each line of the chains of an item that repeats the one above it.
+pub(super) fn check<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>) {
+    let Some(block) = outer.block() else { return };
+    let word = outer.keyword();
+    if word == Some("chain") || word == Some("branch") {
+        among(cx, block);
+    }
+    // branches stand in dividers, those in chains
+    block.iter().for_each(|s| check(cx, s));
+}
+
+fn among<'a>(cx: &mut Cx<'a>, block: Block<'a>) {
+    let mut above: Option<Stmt<'a>> = None;
+    for s in block.iter() {
+        // a tag that stands twice is a part that is passed twice, which has its own finding
+        let kind = part::kind_of(s);
+        // an adapter and its like turned round are written alike
+        let part = kind.is_some_and(|k| k != PartKind::Adapter) && !s.is_broken();
+        if part && let Some(a) = above.filter(|a| same(*a, s)) {
+            say(cx, a, s);
+        }
+        above = part.then_some(s);
+    }
+}
+
+fn same(a: Stmt<'_>, b: Stmt<'_>) -> bool {
+    a.slice(a.span())
+        .split_whitespace()
+        .eq(b.slice(b.span()).split_whitespace())
+}
+
+fn say<'a>(cx: &mut Cx<'a>, first: Stmt<'a>, again: Stmt<'a>) {
+    let loc = cx.loc(again.head_span());
+    if cx.diags.iter().any(|d| d.primary.loc == loc) {
+        return;
+    }
+    let between = cx.text(downlead_base::Span::new(
+        first.span().end,
+        again.span().start,
+    ));
+    let d = Diagnostic::new(
+        &codes::LINE_TWICE,
+        loc,
+        "The same line stands twice in a row.",
+    )
+    .at("again here")
+    .also(cx.loc(first.head_span()), "first here")
+    .help("Remove one of them, or write both as one: `connector 2 of n-pair`, `pad 6 dB`.");
+    // a comment between them may hold information
+    let d = match between.contains("//") {
+        true => d,
+        false => d.fix(
+            "remove the second one",
+            Loc::new(
+                loc.item,
+                downlead_base::Span::new(first.span().end, again.span().end),
+            ),
+            "",
+        ),
+    };
+    cx.push(d);
+}
