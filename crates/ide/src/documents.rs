@@ -99,7 +99,12 @@ pub fn code_lenses(s: &Snapshot, doc: Doc, c: &Config) -> Vec<Lens> {
                 },
             }));
             if let Meaning::Rules(set) = &low.meaning {
-                crate::lens_rules::lens(&view, scope, set, &mut out);
+                let found = crate::lens_rules::lens(&view, scope, set);
+                out.extend(found.map(|(span, title, name)| Lens {
+                    span,
+                    title,
+                    command: LensCommand::Report { file, name },
+                }));
             }
             if let (Meaning::Session(x), Some(r)) = (&low.meaning, &result.session) {
                 crate::bench::lenses(&view, &places, file, x, r, &mut out);

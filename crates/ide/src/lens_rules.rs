@@ -2,16 +2,21 @@
 
 use std::collections::BTreeMap;
 
+use downlead_base::Span;
 use downlead_eval::Scope;
 use downlead_eval::licence::RuleVerdict;
 use downlead_report::words::figure::counted;
 use downlead_station::model::{Meaning, RuleSet};
 
-use crate::documents::{Lens, LensCommand};
 use crate::view::View;
 
-/// Adds the lens; a set that no station of the file is under has none.
-pub(crate) fn lens(view: &View<'_>, scope: &Scope, set: &RuleSet, out: &mut Vec<Lens>) {
+/// Where the lens stands, what it says, and the first station that is under the set; a set that no station of the file
+/// is under has none.
+pub(crate) fn lens(
+    view: &View<'_>,
+    scope: &Scope,
+    set: &RuleSet,
+) -> Option<(Span, String, String)> {
     let mut verdicts: BTreeMap<RuleVerdict, usize> = BTreeMap::new();
     let mut questions = 0;
     let mut first = None;
@@ -33,9 +38,7 @@ pub(crate) fn lens(view: &View<'_>, scope: &Scope, set: &RuleSet, out: &mut Vec<
         let site = result.rules.iter().flat_map(|r| &r.questions);
         questions += site.filter(|q| *q.set == *set.name.text).count();
     }
-    let (Some(st), Some(place)) = (first, view.place(set.name.loc)) else {
-        return;
-    };
+    let (st, place) = (first?, view.place(set.name.loc)?);
     let mut parts: Vec<String> = verdicts
         .iter()
         .map(|(v, n)| format!("{n} {}", v.words()))
@@ -46,12 +49,6 @@ pub(crate) fn lens(view: &View<'_>, scope: &Scope, set: &RuleSet, out: &mut Vec<
     if questions > 0 {
         parts.push(counted(questions, "open question"));
     }
-    out.push(Lens {
-        span: place.span,
-        title: format!("clauses: {}", parts.join(", ")),
-        command: LensCommand::Report {
-            file: scope.file(),
-            name: st.name.text.to_string(),
-        },
-    });
+    let title = format!("clauses: {}", parts.join(", "));
+    Some((place.span, title, st.name.text.to_string()))
 }
