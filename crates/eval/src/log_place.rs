@@ -5,7 +5,7 @@ use downlead_station::Env;
 use downlead_station::attach::Row;
 use downlead_station::model::{Name, Node, PartKind, Station, Step};
 
-use crate::point::{Point, band_matches};
+use crate::point::{Point, band_matches, band_named};
 use crate::walk::{Stop, walk};
 
 /// A `readings from` of a transmit chain.
@@ -79,7 +79,7 @@ fn gather<'m>(
 /// Whether a row was read on the band of a point, or names none.
 pub(crate) fn on_band(row: &Row, point: &Point, env: &Env) -> bool {
     match (&row.band, row.hz) {
-        (Some(b), _) => band_matches(b, point, env),
+        (Some(b), _) => band_matches(band_named(b, env).unwrap_or(b), point, env),
         (None, Some((hz, _))) => (hz / point.hz - 1.0).abs() < 1e-4,
         (None, None) => true,
     }

@@ -10,7 +10,7 @@ use downlead_station::{Attachment, Content, Env, Lowered, NameKind, RestsOn, cap
 use downlead_touchstone::{Kind, Network, Note, Severity as Bad, Touchstone, ports_from_name};
 use num_complex::Complex64;
 
-use crate::point::{Point, pick_by};
+use crate::point::{Point, band_named, pick_by};
 use crate::result::ItemResult;
 use downlead_physics::net::R0;
 
@@ -569,11 +569,14 @@ pub(crate) fn depends(low: &Lowered, env: &Env, r: &mut ItemResult) {
             ];
             for (kind, name) in named {
                 let kind = RestsOn::Name(kind);
-                if let Some(n) = name
-                    && !r.depends.iter().any(|d| d.0 == kind && d.1 == *n)
+                // as it is defined, however the table writes it
+                let defined = name.as_deref().and_then(|n| band_named(n, env));
+                let defined = defined.filter(|_| kind == RestsOn::Name(NameKind::Band));
+                if let Some(n) = defined.map(Box::from).or_else(|| name.clone())
+                    && !r.depends.iter().any(|d| d.0 == kind && d.1 == n)
                 {
-                    let id = env.identity(kind, n);
-                    r.depends.push((kind, n.clone(), id));
+                    let id = env.identity(kind, &n);
+                    r.depends.push((kind, n, id));
                 }
             }
         }

@@ -117,6 +117,24 @@ pub(crate) fn band_matches(name: &str, point: &Point, env: &Env) -> bool {
     }
 }
 
+/// The band that a table means: as it is defined, or the only one that is written alike but for
+/// capitals, spaces and marks (`2M`, `70 cm`).
+pub(crate) fn band_named<'e>(name: &'e str, env: &'e Env) -> Option<&'e str> {
+    if env.band(name).is_some() {
+        return Some(name);
+    }
+    let plain = |t: &str| -> String {
+        t.chars()
+            .filter(|c| c.is_alphanumeric())
+            .flat_map(char::to_lowercase)
+            .collect()
+    };
+    let wanted = plain(name);
+    let mut alike = env.bands.keys().filter(|k| plain(k) == wanted);
+    let (only, more) = (alike.next()?, alike.next());
+    more.is_none().then_some(&**only)
+}
+
 /// A figure chosen for a point.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Picked<'m> {

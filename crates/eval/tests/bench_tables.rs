@@ -134,3 +134,34 @@ fn one_cause_is_said_once() {
         assert!(said.iter().any(|m| m.contains(&offer)), "{head}: {said:?}");
     }
 }
+
+/// A log of a station takes the names of bands as people write them, as sessions do.
+#[test]
+fn a_log_takes_bands_as_people_write_them() {
+    let text = |hz: &str| {
+        format!(
+            "band 2m {hz}\nstation st {{\n  transmitter TX1 18 W carrier\n  chain talk on 2m {{\n    TX1\n    readings from \"log.csv\"\n    \
+             run 10 m of rg-213\n    antenna 4.5 dBi\n  }}\n}}\n"
+        )
+    };
+    let rows = |s: &Snapshot| -> Vec<f64> {
+        let items = s.scopes()[0].items().iter();
+        let bands = items.flat_map(|i| &i.2.chains).flat_map(|c| &c.bands);
+        let logs = bands.flat_map(|b| &b.logs).flat_map(|l| &l.rows);
+        logs.map(|r| r.read).collect()
+    };
+    for name in ["2m", "2M", " 2 m ", "2-M"] {
+        let log = format!("after,band,date,forward_w\nTX1,{name},2026-07-04,18.3\n");
+        let files = Files::default()
+            .with("main.downlead", &text("145.3 MHz"))
+            .with("log.csv", &log);
+        let s = Snapshot::load(&["main.downlead".to_owned()], &files);
+        assert_eq!(rows(&s), [18.3], "{name}: {:?}", s.diagnostics());
+        assert!(
+            !s.diagnostics()
+                .iter()
+                .any(|d| d.code.id == "reading-not-used"),
+            "{name}"
+        );
+    }
+}

@@ -688,3 +688,63 @@ fn amplifiers_are_not_passed_over() {
         "carrier",
     );
 }
+
+/// Two relays' worth of stations: a transmitter, a switch before its antenna, and a receiver on the site.
+fn relayed(port: &str, keyword: &str) -> String {
+    format!(
+        "station a {{
+    alone, \"me 2026-01-01\"
+    isolation AT to AR 60 dB ± 1 dB at 440 MHz
+    {keyword} TA {{
+        power 5 W ± 5 % carrier
+        mode fm
+        noise -140 dBc/Hz ± 2 dB at 5 MHz
+    }}
+    receiver RA {{
+        sensitivity -120 dBm for 12 dB sinad
+        noise figure 8 dB
+        blocking -10 dBm ± 1 dB at 5 MHz
+    }}
+    {port}
+    antenna AT 8 dBi, swr 1
+    antenna AR 5 dBi, swr 1
+    chain o on 445 MHz transmit {{ TA; S1.a; AT }}
+    chain in on 440 MHz receive {{ AR; limit 1 dB desense, \"r\"; RA }}
+}}
+"
+    )
+}
+
+/// A closed contact loses nearly nothing beside the carrier too: what a relay rejects is between its
+/// ports. A path of filters that says without a frequency what it rejects says nothing of this one.
+#[test]
+fn a_rejection_without_a_frequency_is_not_of_the_path_itself() {
+    let switch = "switch S1 { port a 0.1 dB ± 0.05 dB, rejects 60 dB; port b 0.1 dB ± 0.05 dB, rejects 60 dB }";
+    let r = only(&relayed(switch, "transmitter"));
+    assert_eq!(r.verdict, DesenseVerdict::NotMet);
+    // 5 W is 36.99 dBm
+    let noise = named(&r, "TA").noise.as_ref().expect("its noise").dbm_hz;
+    near(noise, 36.99 - 140.0 - 0.1 - 60.0, 0.1, "noise of TA");
+    let combiner = "combiner S1 { port a 3.3 dB ± 0.1 dB, rejects 30 dB; port b 3.3 dB ± 0.1 dB, rejects 30 dB }";
+    let r = only(&relayed(combiner, "transmitter"));
+    assert_eq!(r.verdict, DesenseVerdict::CannotJudge, "{r:#?}");
+}
+
+/// A transmitter whose line has an error is missing from what the text means, not from the air.
+#[test]
+fn a_line_with_an_error_leaves_the_desense_open() {
+    let plain = "pad S1 0.1 dB ± 0.05 dB";
+    let text = |keyword: &str| {
+        relayed(plain, keyword)
+            .replace("S1.a", "S1")
+            .replace(
+                "dB ± 1 dB at 440 MHz",
+                "dB ± 1 dB at 440 MHz\n    // far enough",
+            )
+            .replace("AR 60 dB", "AR 120 dB")
+    };
+    assert_eq!(only(&text("transmitter")).verdict, DesenseVerdict::Met);
+    let r = only(&text("transmiter"));
+    assert_eq!(r.verdict, DesenseVerdict::CannotJudge);
+    assert!(r.missing.contains(&Missing::Line("a".into())), "{r:#?}");
+}

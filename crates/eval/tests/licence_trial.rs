@@ -274,3 +274,19 @@ fn a_clause_on_a_segment_shows_the_allocation() {
         [(10.12, RuleVerdict::Met), (10.12, RuleVerdict::Met)]
     );
 }
+
+/// A clause with an error is not there to be judged, and may be the one that decides.
+#[test]
+fn a_clause_with_an_error_is_said_where_the_station_is_under_it() {
+    let fine = format!("limit 400 W output pep, \"x\", {HIGH}");
+    assert!(messages(&band(&fine, ""), "cannot-judge").is_empty());
+    let s = band(
+        &format!("{fine}\n    limt 15 W output pep, \"y\", {HIGH}"),
+        "",
+    );
+    let said = messages(&s, "cannot-judge");
+    assert_eq!(
+        said,
+        ["A line of `r` has an error, so a clause of it may not be judged. This is not \"met\"."]
+    );
+}

@@ -522,3 +522,97 @@ fn a_margin_of_the_question_pool() {
     let j = link(&s).hops[0].judged.as_ref().expect("judged");
     assert!((j.margin_db - 8.0).abs() < 1e-3, "{j:?}");
 }
+
+/// A second transmitter whose line or chain has an error cannot be left out of a sum that looks whole.
+#[test]
+fn a_line_with_an_error_leaves_the_sum_open() {
+    let second = |line: &str, chain: &str| {
+        let text = hill(TX, "pad P1 1 dB", GATE);
+        let end = text.rfind('}').expect("the end of the station");
+        format!(
+            "{}    {line}\n    antenna A2 8 dBi ± 0.5 dB, swr 1.3, height 20 m agl, size 1 m\n    {chain}\n}}\n",
+            &text[..end]
+        )
+        .replace(GATE, "spot gate 15 m out, 2 m agl, public")
+    };
+    let whole = "chain out-4m on 70.2 MHz { TX2; A2 }";
+    let known = exposure(&second("transmitter TX2 40 W carrier, fm", whole));
+    assert!(known.spots[0].sum.is_some());
+    for (line, chain) in [
+        ("transmiter TX2 40 W carrier, fm", whole),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chian out-4m on 70.2 MHz { TX2; A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { tx2; A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { TX2 A2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { TX2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-4m on 70.2 MHz { A2; TX2 }",
+        ),
+        (
+            "transmitter TX2 40 W carrier, fm",
+            "chain out-2m on 70.2 MHz { TX2; A2 }",
+        ),
+    ] {
+        let e = exposure(&second(line, chain));
+        assert_eq!(e.spots[0].sum, None, "{line} {chain}");
+        assert_eq!(
+            e.spots[0].verdict,
+            ExposureVerdict::CannotJudge,
+            "{line} {chain}"
+        );
+    }
+    // a line that says nothing of what is sent changes no sum
+    let aside = second("transmitter TX2 40 W carrier, fm", whole)
+        .replace("    alone,", "    position 50.1 north\n    alone,");
+    assert!(!load(&aside).diagnostics().is_empty());
+    assert_eq!(exposure(&aside).spots[0].sum, known.spots[0].sum);
+}
+
+/// What cannot be computed can only add to a share that is over the limits by itself.
+#[test]
+fn a_share_over_the_limits_counts_beside_one_that_is_refused() {
+    let text = "rules exo \"an order\" {
+    dated 2026-01-15
+    reflection 1.6
+    limit 28 V/m on 10 MHz to 400 MHz, public, averaging 6 min, \"7.1\", confidence high
+    limit 2 W/m2 * (frequency / 400 MHz) on 400 MHz to 2000 MHz, public, averaging 6 min, \"7.2\", confidence high
+}
+station e {
+    under exo
+    alone, \"me 2026-01-01\"
+    spot garden 3 m out, 1.8 m agl, public
+    transmitter T1 10 W ± 10 % carrier, fm
+    transmitter T2 2000 W ± 10 % carrier, fm
+    antenna A1 2.15 dBi ± 0.5 dB, swr 1, height 8.5 m agl, size 5 m
+    antenna A2 8 dBi ± 0.5 dB, swr 1, height 11 m agl, size 1 m
+    chain a on 28.5 MHz { T1; A1 }
+    chain b on 432.2 MHz { T2; A2 }
+}
+";
+    let e = exposure(text);
+    assert_eq!(e.spots[0].verdict, ExposureVerdict::NotMet);
+    // the far field of 2000 W, 8 dBi: E = √(30 P G)/d with the field of reflection 1.6
+    let (d, eirp) = (
+        libm::hypot(3.0, 11.0 - 1.0 - 1.8),
+        2000.0 * libm::pow(10.0, 0.8),
+    );
+    let density = 1.6 * 1.6 * eirp / (4.0 * core::f64::consts::PI * d * d);
+    let share = density / (2.0 * 432.2 / 400.0);
+    let sum = e.spots[0].sum.expect("at least that");
+    assert!((sum / share - 1.0).abs() < 0.01, "{sum} {share}");
+    let over = one(text, "exposure-exceeded");
+    assert_eq!(over.severity, Severity::Error);
+    assert_eq!(find(text, "exposure-cannot-judge").len(), 1);
+}

@@ -555,6 +555,17 @@ impl Env {
         Some((self.bases.get(station)?, &self.stations.get(station)?.1))
     }
 
+    /// Whether a licence or a set of rules has a line with an error, so that a clause of it may be
+    /// missing.
+    #[must_use]
+    pub fn misreads_rules(&self, name: &str) -> bool {
+        self.rules.get(name).is_some_and(|(_, low)| {
+            low.diagnostics
+                .iter()
+                .any(|d| d.severity == downlead_base::Severity::Error)
+        })
+    }
+
     /// Whether there is a definition of that name that could not be understood.
     #[must_use]
     pub fn is_broken(&self, name: &str) -> bool {

@@ -15,9 +15,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 395
+#define SYMBOL_COUNT 397
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 373
+#define TOKEN_COUNT 375
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -58,366 +58,368 @@ enum ts_symbol_identifiers {
   anon_sym_size = 32,
   anon_sym_conductor = 33,
   anon_sym_source = 34,
-  anon_sym_joins = 35,
-  anon_sym_limit = 36,
-  anon_sym_family = 37,
-  anon_sym_bump = 38,
-  anon_sym_return_DASHloss = 39,
-  anon_sym_swr = 40,
-  anon_sym_kind = 41,
-  anon_sym_high = 42,
-  anon_sym_low = 43,
-  anon_sym_port = 44,
-  anon_sym_from = 45,
-  anon_sym_isolation = 46,
-  anon_sym_ratio = 47,
-  anon_sym_split = 48,
-  anon_sym_tee = 49,
-  anon_sym_reversed = 50,
-  anon_sym_passes = 51,
-  anon_sym_gain = 52,
-  anon_sym_noise = 53,
-  anon_sym_excess = 54,
-  anon_sym_ways = 55,
-  anon_sym_coupled = 56,
-  anon_sym_calibrated = 57,
-  anon_sym_scale = 58,
-  anon_sym_resolution = 59,
-  anon_sym_due = 60,
-  anon_sym_linearity = 61,
-  anon_sym_repeatability = 62,
-  anon_sym_directivity = 63,
-  anon_sym_load = 64,
-  anon_sym_read = 65,
-  anon_sym_temperature = 66,
-  anon_sym_generator = 67,
-  anon_sym_drift = 68,
-  anon_sym_piece = 69,
-  anon_sym_readings = 70,
-  anon_sym_resonance = 71,
-  anon_sym_delay = 72,
-  anon_sym_phase = 73,
-  anon_sym_adapter = 74,
-  anon_sym_position = 75,
-  anon_sym_ground = 76,
-  anon_sym_place = 77,
-  anon_sym_under = 78,
-  anon_sym_beside = 79,
-  anon_sym_spot = 80,
-  anon_sym_alone = 81,
-  anon_sym_site_DASHnoise = 82,
-  anon_sym_transmitter = 83,
-  anon_sym_receiver = 84,
-  anon_sym_transceiver = 85,
-  anon_sym_run = 86,
-  anon_sym_jumper = 87,
-  anon_sym_tail = 88,
-  anon_sym_pad = 89,
-  anon_sym_filter = 90,
-  anon_sym_isolator = 91,
-  anon_sym_circulator = 92,
-  anon_sym_protector = 93,
-  anon_sym_switch = 94,
-  anon_sym_coupler = 95,
-  anon_sym_meter = 96,
-  anon_sym_balun = 97,
-  anon_sym_tuner = 98,
-  anon_sym_duplexer = 99,
-  anon_sym_diplexer = 100,
-  anon_sym_combiner = 101,
-  anon_sym_divider = 102,
-  anon_sym_amplifier = 103,
-  anon_sym_preamplifier = 104,
-  anon_sym_antenna = 105,
-  anon_sym_branches = 106,
-  anon_sym_expect = 107,
-  anon_sym_authority = 108,
-  anon_sym_jurisdiction = 109,
-  anon_sym_service = 110,
-  anon_sym_edition = 111,
-  anon_sym_dated = 112,
-  anon_sym_until = 113,
-  anon_sym_holder = 114,
-  anon_sym_class = 115,
-  anon_sym_ask = 116,
-  anon_sym_threshold = 117,
-  anon_sym_fixed = 118,
-  anon_sym_condition = 119,
-  anon_sym_reflection = 120,
-  anon_sym_field = 121,
-  anon_sym_hop = 122,
-  anon_sym_profile = 123,
-  anon_sym_distance = 124,
-  anon_sym_k_DASHfactor = 125,
-  anon_sym_need = 126,
-  anon_sym_model = 127,
-  anon_sym_coverage = 128,
-  anon_sym_take = 129,
-  anon_sym_put = 130,
-  anon_sym_branch = 131,
-  anon_sym_inner = 132,
-  anon_sym_outer = 133,
-  anon_sym_permittivity = 134,
-  anon_sym_loss_DASHtangent = 135,
-  anon_sym_strand = 136,
-  anon_sym_strand_DASHdiameter = 137,
-  anon_sym_braid = 138,
-  anon_sym_resistivity = 139,
-  anon_sym_inner_DASHresistivity = 140,
-  anon_sym_outer_DASHresistivity = 141,
-  anon_sym_diameter = 142,
-  anon_sym_spacing = 143,
-  anon_sym_baseline = 144,
-  anon_sym_through = 145,
-  anon_sym_open = 146,
-  anon_sym_short = 147,
-  anon_sym_equalise = 148,
-  anon_sym_power = 149,
-  anon_sym_mode = 150,
-  anon_sym_duty = 151,
-  anon_sym_keyed = 152,
-  anon_sym_foldback = 153,
-  anon_sym_bandwidth = 154,
-  anon_sym_sensitivity = 155,
-  anon_sym_blocking = 156,
-  anon_sym_efficiency = 157,
-  anon_sym_height = 158,
-  anon_sym_pattern = 159,
-  anon_sym_haat = 160,
-  anon_sym_radius = 161,
-  anon_sym_fails = 162,
-  anon_sym_GHz = 163,
-  anon_sym_Hz = 164,
-  anon_sym_MHz = 165,
-  anon_sym_above = 166,
-  anon_sym_added = 167,
-  anon_sym_after = 168,
-  anon_sym_against = 169,
-  anon_sym_agl = 170,
-  anon_sym_allocated = 171,
-  anon_sym_am = 172,
-  anon_sym_ambient = 173,
-  anon_sym_amsl = 174,
-  anon_sym_apart = 175,
-  anon_sym_at = 176,
-  anon_sym_averaging = 177,
-  anon_sym_below = 178,
-  anon_sym_beyond = 179,
-  anon_sym_blank = 180,
-  anon_sym_bow = 181,
-  anon_sym_bullington = 182,
-  anon_sym_by = 183,
-  anon_sym_carrier = 184,
-  anon_sym_cascade = 185,
-  anon_sym_city = 186,
-  anon_sym_clad = 187,
-  anon_sym_confidence = 188,
-  anon_sym_corrected = 189,
-  anon_sym_cw = 190,
-  anon_sym_dB = 191,
-  anon_sym_dBW = 192,
-  anon_sym_dBd = 193,
-  anon_sym_dBi = 194,
-  anon_sym_dBm = 195,
-  anon_sym_data = 196,
-  anon_sym_date = 197,
-  anon_sym_datum = 198,
-  anon_sym_dc_DASHinput = 199,
-  anon_sym_degrees = 200,
-  anon_sym_delivered = 201,
-  anon_sym_desense = 202,
-  anon_sym_displayed = 203,
-  anon_sym_dms = 204,
-  anon_sym_down = 205,
-  anon_sym_eirp = 206,
-  anon_sym_elevation = 207,
-  anon_sym_ends = 208,
-  anon_sym_erp = 209,
-  anon_sym_etrs89 = 210,
-  anon_sym_figure = 211,
-  anon_sym_fm = 212,
-  anon_sym_for = 213,
-  anon_sym_forward = 214,
-  anon_sym_free_DASHspace = 215,
-  anon_sym_frequency = 216,
-  anon_sym_ft = 217,
-  anon_sym_full = 218,
-  anon_sym_guess = 219,
-  anon_sym_hata_DASHopen = 220,
-  anon_sym_hata_DASHsuburban = 221,
-  anon_sym_hata_DASHurban = 222,
-  anon_sym_height_DASHamsl = 223,
-  anon_sym_horizontal = 224,
-  anon_sym_if = 225,
-  anon_sym_in = 226,
-  anon_sym_input = 227,
-  anon_sym_instead = 228,
-  anon_sym_k = 229,
-  anon_sym_kHz = 230,
-  anon_sym_kW = 231,
-  anon_sym_km = 232,
-  anon_sym_latitude = 233,
-  anon_sym_longitude = 234,
-  anon_sym_m = 235,
-  anon_sym_mW = 236,
-  anon_sym_maximum = 237,
-  anon_sym_mean = 238,
-  anon_sym_medium = 239,
-  anon_sym_nad27 = 240,
-  anon_sym_nad83 = 241,
-  anon_sym_net = 242,
-  anon_sym_no = 243,
-  anon_sym_nominal = 244,
-  anon_sym_occupational = 245,
-  anon_sym_of = 246,
-  anon_sym_offset = 247,
-  anon_sym_on = 248,
-  anon_sym_one_DASHedge = 249,
-  anon_sym_out = 250,
-  anon_sym_output = 251,
-  anon_sym_over = 252,
-  anon_sym_pep = 253,
-  anon_sym_per = 254,
-  anon_sym_places = 255,
-  anon_sym_public = 256,
-  anon_sym_quiet_DASHrural = 257,
-  anon_sym_quieting = 258,
-  anon_sym_rated = 259,
-  anon_sym_reactance = 260,
-  anon_sym_reading = 261,
-  anon_sym_realized = 262,
-  anon_sym_receive_DASHfrequency = 263,
-  anon_sym_receive_DASHloss = 264,
-  anon_sym_reference = 265,
-  anon_sym_reflected = 266,
-  anon_sym_rejects = 267,
-  anon_sym_residential = 268,
-  anon_sym_rural = 269,
-  anon_sym_series = 270,
-  anon_sym_shared = 271,
-  anon_sym_sheet = 272,
-  anon_sym_shunt = 273,
-  anon_sym_sinad = 274,
-  anon_sym_since = 275,
-  anon_sym_snr = 276,
-  anon_sym_spread = 277,
-  anon_sym_ssb = 278,
-  anon_sym_ssb_DASHprocessed = 279,
-  anon_sym_then = 280,
-  anon_sym_title = 281,
-  anon_sym_to = 282,
-  anon_sym_total = 283,
-  anon_sym_transmit_DASHfrequency = 284,
-  anon_sym_two_DASHray = 285,
-  anon_sym_typical = 286,
-  anon_sym_up = 287,
-  anon_sym_vertical = 288,
-  anon_sym_way = 289,
-  anon_sym_wet = 290,
-  anon_sym_wgs84 = 291,
-  anon_sym_with = 292,
-  anon_sym_within = 293,
-  anon_sym_yes = 294,
-  anon_sym_COMMA = 295,
-  anon_sym_EQ = 296,
-  anon_sym_u00b1 = 297,
-  anon_sym_PLUS_SLASH_DASH = 298,
-  anon_sym_LPAREN = 299,
-  anon_sym_RPAREN = 300,
-  anon_sym_DASH = 301,
-  anon_sym_u2212 = 302,
-  anon_sym_u2013 = 303,
-  anon_sym_PLUS = 304,
-  anon_sym_STAR = 305,
-  anon_sym_SLASH = 306,
-  anon_sym_CARET = 307,
-  sym__glued = 308,
-  sym_date = 309,
-  sym_dms = 310,
-  sym_number = 311,
-  aux_sym_unit_token1 = 312,
-  aux_sym_unit_token2 = 313,
-  aux_sym_unit_token3 = 314,
-  aux_sym_unit_token4 = 315,
-  aux_sym_unit_token5 = 316,
-  aux_sym_unit_token6 = 317,
-  anon_sym_wavelengths = 318,
-  anon_sym_wavelength = 319,
-  aux_sym_unit_token7 = 320,
-  aux_sym_unit_token8 = 321,
-  aux_sym_unit_token9 = 322,
-  aux_sym_unit_token10 = 323,
-  aux_sym_unit_token11 = 324,
-  aux_sym_unit_token12 = 325,
-  anon_sym_ohm_DASHm = 326,
-  aux_sym_unit_token13 = 327,
-  aux_sym_unit_token14 = 328,
-  aux_sym_unit_token15 = 329,
-  anon_sym_degC = 330,
-  anon_sym_degF = 331,
-  anon_sym_ohms = 332,
-  aux_sym_unit_token16 = 333,
-  aux_sym_unit_token17 = 334,
-  aux_sym_unit_token18 = 335,
-  anon_sym_deg = 336,
-  anon_sym_min = 337,
-  anon_sym_ohm = 338,
-  anon_sym_cm = 339,
-  anon_sym_kV = 340,
-  anon_sym_mi = 341,
-  anon_sym_mm = 342,
-  anon_sym_ms = 343,
-  anon_sym_ns = 344,
-  anon_sym_uV = 345,
-  anon_sym_uW = 346,
-  anon_sym_us = 347,
-  anon_sym_yd = 348,
-  anon_sym_u00b0C = 349,
-  anon_sym_u00b0F = 350,
-  anon_sym_u00b5V = 351,
-  anon_sym_u00b5W = 352,
-  anon_sym_u00b5s = 353,
-  anon_sym_u03a9m = 354,
-  anon_sym_u03bcV = 355,
-  anon_sym_u03bcW = 356,
-  anon_sym_u03bcs = 357,
-  anon_sym_u2126m = 358,
-  anon_sym_PERCENT = 359,
-  anon_sym_A = 360,
-  anon_sym_V = 361,
-  anon_sym_W = 362,
-  anon_sym_h = 363,
-  anon_sym_s = 364,
-  anon_sym_u00b0 = 365,
-  anon_sym_u03a9 = 366,
-  anon_sym_u03bb = 367,
-  anon_sym_u2126 = 368,
-  sym_root = 369,
-  sym_digit_name = 370,
-  sym_string = 371,
-  sym_comment = 372,
-  sym_source_file = 373,
-  sym__line = 374,
-  sym__end = 375,
-  sym_statement = 376,
-  sym_block_statement = 377,
-  sym_block = 378,
-  sym__head = 379,
-  sym_keyword = 380,
-  sym_only_word = 381,
-  sym_word = 382,
-  sym__value = 383,
-  sym_range = 384,
-  sym_tolerance = 385,
-  sym_coverage = 386,
-  sym__expression = 387,
-  sym_parenthesized_expression = 388,
-  sym_negation = 389,
-  sym_binary_expression = 390,
-  sym_quantity = 391,
-  sym_unit = 392,
-  aux_sym_source_file_repeat1 = 393,
-  aux_sym__head_repeat1 = 394,
+  anon_sym_recalled = 35,
+  anon_sym_joins = 36,
+  anon_sym_limit = 37,
+  anon_sym_family = 38,
+  anon_sym_bump = 39,
+  anon_sym_return_DASHloss = 40,
+  anon_sym_swr = 41,
+  anon_sym_kind = 42,
+  anon_sym_high = 43,
+  anon_sym_low = 44,
+  anon_sym_port = 45,
+  anon_sym_from = 46,
+  anon_sym_isolation = 47,
+  anon_sym_ratio = 48,
+  anon_sym_split = 49,
+  anon_sym_tee = 50,
+  anon_sym_reversed = 51,
+  anon_sym_passes = 52,
+  anon_sym_gain = 53,
+  anon_sym_noise = 54,
+  anon_sym_excess = 55,
+  anon_sym_ways = 56,
+  anon_sym_coupled = 57,
+  anon_sym_calibrated = 58,
+  anon_sym_scale = 59,
+  anon_sym_resolution = 60,
+  anon_sym_due = 61,
+  anon_sym_linearity = 62,
+  anon_sym_repeatability = 63,
+  anon_sym_directivity = 64,
+  anon_sym_certificate = 65,
+  anon_sym_load = 66,
+  anon_sym_read = 67,
+  anon_sym_temperature = 68,
+  anon_sym_generator = 69,
+  anon_sym_drift = 70,
+  anon_sym_piece = 71,
+  anon_sym_readings = 72,
+  anon_sym_resonance = 73,
+  anon_sym_delay = 74,
+  anon_sym_phase = 75,
+  anon_sym_adapter = 76,
+  anon_sym_position = 77,
+  anon_sym_ground = 78,
+  anon_sym_place = 79,
+  anon_sym_under = 80,
+  anon_sym_beside = 81,
+  anon_sym_spot = 82,
+  anon_sym_alone = 83,
+  anon_sym_site_DASHnoise = 84,
+  anon_sym_transmitter = 85,
+  anon_sym_receiver = 86,
+  anon_sym_transceiver = 87,
+  anon_sym_run = 88,
+  anon_sym_jumper = 89,
+  anon_sym_tail = 90,
+  anon_sym_pad = 91,
+  anon_sym_filter = 92,
+  anon_sym_isolator = 93,
+  anon_sym_circulator = 94,
+  anon_sym_protector = 95,
+  anon_sym_switch = 96,
+  anon_sym_coupler = 97,
+  anon_sym_meter = 98,
+  anon_sym_balun = 99,
+  anon_sym_tuner = 100,
+  anon_sym_duplexer = 101,
+  anon_sym_diplexer = 102,
+  anon_sym_combiner = 103,
+  anon_sym_divider = 104,
+  anon_sym_amplifier = 105,
+  anon_sym_preamplifier = 106,
+  anon_sym_antenna = 107,
+  anon_sym_branches = 108,
+  anon_sym_expect = 109,
+  anon_sym_authority = 110,
+  anon_sym_jurisdiction = 111,
+  anon_sym_service = 112,
+  anon_sym_edition = 113,
+  anon_sym_dated = 114,
+  anon_sym_until = 115,
+  anon_sym_holder = 116,
+  anon_sym_class = 117,
+  anon_sym_ask = 118,
+  anon_sym_threshold = 119,
+  anon_sym_fixed = 120,
+  anon_sym_condition = 121,
+  anon_sym_reflection = 122,
+  anon_sym_field = 123,
+  anon_sym_hop = 124,
+  anon_sym_profile = 125,
+  anon_sym_distance = 126,
+  anon_sym_k_DASHfactor = 127,
+  anon_sym_need = 128,
+  anon_sym_model = 129,
+  anon_sym_coverage = 130,
+  anon_sym_take = 131,
+  anon_sym_put = 132,
+  anon_sym_branch = 133,
+  anon_sym_inner = 134,
+  anon_sym_outer = 135,
+  anon_sym_permittivity = 136,
+  anon_sym_loss_DASHtangent = 137,
+  anon_sym_strand = 138,
+  anon_sym_strand_DASHdiameter = 139,
+  anon_sym_braid = 140,
+  anon_sym_resistivity = 141,
+  anon_sym_inner_DASHresistivity = 142,
+  anon_sym_outer_DASHresistivity = 143,
+  anon_sym_diameter = 144,
+  anon_sym_spacing = 145,
+  anon_sym_baseline = 146,
+  anon_sym_through = 147,
+  anon_sym_open = 148,
+  anon_sym_short = 149,
+  anon_sym_equalise = 150,
+  anon_sym_power = 151,
+  anon_sym_mode = 152,
+  anon_sym_duty = 153,
+  anon_sym_keyed = 154,
+  anon_sym_foldback = 155,
+  anon_sym_bandwidth = 156,
+  anon_sym_sensitivity = 157,
+  anon_sym_blocking = 158,
+  anon_sym_efficiency = 159,
+  anon_sym_height = 160,
+  anon_sym_pattern = 161,
+  anon_sym_haat = 162,
+  anon_sym_radius = 163,
+  anon_sym_fails = 164,
+  anon_sym_GHz = 165,
+  anon_sym_Hz = 166,
+  anon_sym_MHz = 167,
+  anon_sym_above = 168,
+  anon_sym_added = 169,
+  anon_sym_after = 170,
+  anon_sym_against = 171,
+  anon_sym_agl = 172,
+  anon_sym_allocated = 173,
+  anon_sym_am = 174,
+  anon_sym_ambient = 175,
+  anon_sym_amsl = 176,
+  anon_sym_apart = 177,
+  anon_sym_at = 178,
+  anon_sym_averaging = 179,
+  anon_sym_below = 180,
+  anon_sym_beyond = 181,
+  anon_sym_blank = 182,
+  anon_sym_bow = 183,
+  anon_sym_bullington = 184,
+  anon_sym_by = 185,
+  anon_sym_carrier = 186,
+  anon_sym_cascade = 187,
+  anon_sym_city = 188,
+  anon_sym_clad = 189,
+  anon_sym_confidence = 190,
+  anon_sym_corrected = 191,
+  anon_sym_cw = 192,
+  anon_sym_dB = 193,
+  anon_sym_dBW = 194,
+  anon_sym_dBd = 195,
+  anon_sym_dBi = 196,
+  anon_sym_dBm = 197,
+  anon_sym_data = 198,
+  anon_sym_date = 199,
+  anon_sym_datum = 200,
+  anon_sym_dc_DASHinput = 201,
+  anon_sym_degrees = 202,
+  anon_sym_delivered = 203,
+  anon_sym_desense = 204,
+  anon_sym_displayed = 205,
+  anon_sym_dms = 206,
+  anon_sym_down = 207,
+  anon_sym_eirp = 208,
+  anon_sym_elevation = 209,
+  anon_sym_ends = 210,
+  anon_sym_erp = 211,
+  anon_sym_etrs89 = 212,
+  anon_sym_figure = 213,
+  anon_sym_fm = 214,
+  anon_sym_for = 215,
+  anon_sym_forward = 216,
+  anon_sym_free_DASHspace = 217,
+  anon_sym_frequency = 218,
+  anon_sym_ft = 219,
+  anon_sym_full = 220,
+  anon_sym_guess = 221,
+  anon_sym_hata_DASHopen = 222,
+  anon_sym_hata_DASHsuburban = 223,
+  anon_sym_hata_DASHurban = 224,
+  anon_sym_height_DASHamsl = 225,
+  anon_sym_horizontal = 226,
+  anon_sym_if = 227,
+  anon_sym_in = 228,
+  anon_sym_input = 229,
+  anon_sym_instead = 230,
+  anon_sym_k = 231,
+  anon_sym_kHz = 232,
+  anon_sym_kW = 233,
+  anon_sym_km = 234,
+  anon_sym_latitude = 235,
+  anon_sym_longitude = 236,
+  anon_sym_m = 237,
+  anon_sym_mW = 238,
+  anon_sym_maximum = 239,
+  anon_sym_mean = 240,
+  anon_sym_medium = 241,
+  anon_sym_nad27 = 242,
+  anon_sym_nad83 = 243,
+  anon_sym_net = 244,
+  anon_sym_no = 245,
+  anon_sym_nominal = 246,
+  anon_sym_occupational = 247,
+  anon_sym_of = 248,
+  anon_sym_offset = 249,
+  anon_sym_on = 250,
+  anon_sym_one_DASHedge = 251,
+  anon_sym_out = 252,
+  anon_sym_output = 253,
+  anon_sym_over = 254,
+  anon_sym_pep = 255,
+  anon_sym_per = 256,
+  anon_sym_places = 257,
+  anon_sym_public = 258,
+  anon_sym_quiet_DASHrural = 259,
+  anon_sym_quieting = 260,
+  anon_sym_rated = 261,
+  anon_sym_reactance = 262,
+  anon_sym_reading = 263,
+  anon_sym_realized = 264,
+  anon_sym_receive_DASHfrequency = 265,
+  anon_sym_receive_DASHloss = 266,
+  anon_sym_reference = 267,
+  anon_sym_reflected = 268,
+  anon_sym_rejects = 269,
+  anon_sym_residential = 270,
+  anon_sym_rural = 271,
+  anon_sym_series = 272,
+  anon_sym_shared = 273,
+  anon_sym_sheet = 274,
+  anon_sym_shunt = 275,
+  anon_sym_sinad = 276,
+  anon_sym_since = 277,
+  anon_sym_snr = 278,
+  anon_sym_spread = 279,
+  anon_sym_ssb = 280,
+  anon_sym_ssb_DASHprocessed = 281,
+  anon_sym_then = 282,
+  anon_sym_title = 283,
+  anon_sym_to = 284,
+  anon_sym_total = 285,
+  anon_sym_transmit_DASHfrequency = 286,
+  anon_sym_two_DASHray = 287,
+  anon_sym_typical = 288,
+  anon_sym_up = 289,
+  anon_sym_vertical = 290,
+  anon_sym_way = 291,
+  anon_sym_wet = 292,
+  anon_sym_wgs84 = 293,
+  anon_sym_with = 294,
+  anon_sym_within = 295,
+  anon_sym_yes = 296,
+  anon_sym_COMMA = 297,
+  anon_sym_EQ = 298,
+  anon_sym_u00b1 = 299,
+  anon_sym_PLUS_SLASH_DASH = 300,
+  anon_sym_LPAREN = 301,
+  anon_sym_RPAREN = 302,
+  anon_sym_DASH = 303,
+  anon_sym_u2212 = 304,
+  anon_sym_u2013 = 305,
+  anon_sym_PLUS = 306,
+  anon_sym_STAR = 307,
+  anon_sym_SLASH = 308,
+  anon_sym_CARET = 309,
+  sym__glued = 310,
+  sym_date = 311,
+  sym_dms = 312,
+  sym_number = 313,
+  aux_sym_unit_token1 = 314,
+  aux_sym_unit_token2 = 315,
+  aux_sym_unit_token3 = 316,
+  aux_sym_unit_token4 = 317,
+  aux_sym_unit_token5 = 318,
+  aux_sym_unit_token6 = 319,
+  anon_sym_wavelengths = 320,
+  anon_sym_wavelength = 321,
+  aux_sym_unit_token7 = 322,
+  aux_sym_unit_token8 = 323,
+  aux_sym_unit_token9 = 324,
+  aux_sym_unit_token10 = 325,
+  aux_sym_unit_token11 = 326,
+  aux_sym_unit_token12 = 327,
+  anon_sym_ohm_DASHm = 328,
+  aux_sym_unit_token13 = 329,
+  aux_sym_unit_token14 = 330,
+  aux_sym_unit_token15 = 331,
+  anon_sym_degC = 332,
+  anon_sym_degF = 333,
+  anon_sym_ohms = 334,
+  aux_sym_unit_token16 = 335,
+  aux_sym_unit_token17 = 336,
+  aux_sym_unit_token18 = 337,
+  anon_sym_deg = 338,
+  anon_sym_min = 339,
+  anon_sym_ohm = 340,
+  anon_sym_cm = 341,
+  anon_sym_kV = 342,
+  anon_sym_mi = 343,
+  anon_sym_mm = 344,
+  anon_sym_ms = 345,
+  anon_sym_ns = 346,
+  anon_sym_uV = 347,
+  anon_sym_uW = 348,
+  anon_sym_us = 349,
+  anon_sym_yd = 350,
+  anon_sym_u00b0C = 351,
+  anon_sym_u00b0F = 352,
+  anon_sym_u00b5V = 353,
+  anon_sym_u00b5W = 354,
+  anon_sym_u00b5s = 355,
+  anon_sym_u03a9m = 356,
+  anon_sym_u03bcV = 357,
+  anon_sym_u03bcW = 358,
+  anon_sym_u03bcs = 359,
+  anon_sym_u2126m = 360,
+  anon_sym_PERCENT = 361,
+  anon_sym_A = 362,
+  anon_sym_V = 363,
+  anon_sym_W = 364,
+  anon_sym_h = 365,
+  anon_sym_s = 366,
+  anon_sym_u00b0 = 367,
+  anon_sym_u03a9 = 368,
+  anon_sym_u03bb = 369,
+  anon_sym_u2126 = 370,
+  sym_root = 371,
+  sym_digit_name = 372,
+  sym_string = 373,
+  sym_comment = 374,
+  sym_source_file = 375,
+  sym__line = 376,
+  sym__end = 377,
+  sym_statement = 378,
+  sym_block_statement = 379,
+  sym_block = 380,
+  sym__head = 381,
+  sym_keyword = 382,
+  sym_only_word = 383,
+  sym_word = 384,
+  sym__value = 385,
+  sym_range = 386,
+  sym_tolerance = 387,
+  sym_coverage = 388,
+  sym__expression = 389,
+  sym_parenthesized_expression = 390,
+  sym_negation = 391,
+  sym_binary_expression = 392,
+  sym_quantity = 393,
+  sym_unit = 394,
+  aux_sym_source_file_repeat1 = 395,
+  aux_sym__head_repeat1 = 396,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -456,6 +458,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_size] = "size",
   [anon_sym_conductor] = "conductor",
   [anon_sym_source] = "source",
+  [anon_sym_recalled] = "recalled",
   [anon_sym_joins] = "joins",
   [anon_sym_limit] = "limit",
   [anon_sym_family] = "family",
@@ -485,6 +488,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_linearity] = "linearity",
   [anon_sym_repeatability] = "repeatability",
   [anon_sym_directivity] = "directivity",
+  [anon_sym_certificate] = "certificate",
   [anon_sym_load] = "load",
   [anon_sym_read] = "read",
   [anon_sym_temperature] = "temperature",
@@ -854,6 +858,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_size] = anon_sym_size,
   [anon_sym_conductor] = anon_sym_conductor,
   [anon_sym_source] = anon_sym_source,
+  [anon_sym_recalled] = anon_sym_recalled,
   [anon_sym_joins] = anon_sym_joins,
   [anon_sym_limit] = anon_sym_limit,
   [anon_sym_family] = anon_sym_family,
@@ -883,6 +888,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_linearity] = anon_sym_linearity,
   [anon_sym_repeatability] = anon_sym_repeatability,
   [anon_sym_directivity] = anon_sym_directivity,
+  [anon_sym_certificate] = anon_sym_certificate,
   [anon_sym_load] = anon_sym_load,
   [anon_sym_read] = anon_sym_read,
   [anon_sym_temperature] = anon_sym_temperature,
@@ -1357,6 +1363,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_recalled] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_joins] = {
     .visible = true,
     .named = false,
@@ -1470,6 +1480,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_directivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_certificate] = {
     .visible = true,
     .named = false,
   },
@@ -5113,679 +5127,681 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(51);
-      if (lookahead == 'h') ADVANCE(52);
-      if (lookahead == 'i') ADVANCE(53);
-      if (lookahead == 'l') ADVANCE(54);
-      if (lookahead == 'm') ADVANCE(55);
-      if (lookahead == 'o') ADVANCE(56);
-      if (lookahead == 'w') ADVANCE(57);
+      ADVANCE_MAP(
+        'a', 51,
+        'e', 52,
+        'h', 53,
+        'i', 54,
+        'l', 55,
+        'm', 56,
+        'o', 57,
+        'w', 58,
+      );
       END_STATE();
     case 7:
       ADVANCE_MAP(
-        'B', 58,
-        'a', 59,
-        'c', 60,
-        'e', 61,
-        'i', 62,
-        'm', 63,
-        'o', 64,
-        'r', 65,
-        'u', 66,
+        'B', 59,
+        'a', 60,
+        'c', 61,
+        'e', 62,
+        'i', 63,
+        'm', 64,
+        'o', 65,
+        'r', 66,
+        'u', 67,
       );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 67,
-        'f', 68,
-        'i', 69,
-        'l', 70,
-        'n', 71,
-        'q', 72,
-        'r', 73,
-        't', 74,
-        'x', 75,
+        'd', 68,
+        'f', 69,
+        'i', 70,
+        'l', 71,
+        'n', 72,
+        'q', 73,
+        'r', 74,
+        't', 75,
+        'x', 76,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(76);
-      if (lookahead == 'i') ADVANCE(77);
-      if (lookahead == 'm') ADVANCE(78);
-      if (lookahead == 'o') ADVANCE(79);
-      if (lookahead == 'r') ADVANCE(80);
-      if (lookahead == 't') ADVANCE(81);
-      if (lookahead == 'u') ADVANCE(82);
+      if (lookahead == 'a') ADVANCE(77);
+      if (lookahead == 'i') ADVANCE(78);
+      if (lookahead == 'm') ADVANCE(79);
+      if (lookahead == 'o') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 't') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(83);
-      if (lookahead == 'e') ADVANCE(84);
-      if (lookahead == 'r') ADVANCE(85);
-      if (lookahead == 'u') ADVANCE(86);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'r') ADVANCE(86);
+      if (lookahead == 'u') ADVANCE(87);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(87);
-      if (lookahead == 'e') ADVANCE(88);
-      if (lookahead == 'i') ADVANCE(89);
-      if (lookahead == 'o') ADVANCE(90);
+      if (lookahead == 'a') ADVANCE(88);
+      if (lookahead == 'e') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(90);
+      if (lookahead == 'o') ADVANCE(91);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(91);
-      if (lookahead == 'm') ADVANCE(92);
-      if (lookahead == 'n') ADVANCE(93);
-      if (lookahead == 's') ADVANCE(94);
+      if (lookahead == 'f') ADVANCE(92);
+      if (lookahead == 'm') ADVANCE(93);
+      if (lookahead == 'n') ADVANCE(94);
+      if (lookahead == 's') ADVANCE(95);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(95);
-      if (lookahead == 'u') ADVANCE(96);
+      if (lookahead == 'o') ADVANCE(96);
+      if (lookahead == 'u') ADVANCE(97);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(97);
-      if (lookahead == 'H') ADVANCE(98);
-      if (lookahead == 'V') ADVANCE(99);
-      if (lookahead == 'W') ADVANCE(100);
-      if (lookahead == 'e') ADVANCE(101);
-      if (lookahead == 'i') ADVANCE(102);
-      if (lookahead == 'm') ADVANCE(103);
+      if (lookahead == '-') ADVANCE(98);
+      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == 'V') ADVANCE(100);
+      if (lookahead == 'W') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'i') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(104);
       END_STATE();
     case 15:
-      if (lookahead == 'a') ADVANCE(104);
-      if (lookahead == 'e') ADVANCE(105);
-      if (lookahead == 'i') ADVANCE(106);
-      if (lookahead == 'o') ADVANCE(107);
+      if (lookahead == 'a') ADVANCE(105);
+      if (lookahead == 'e') ADVANCE(106);
+      if (lookahead == 'i') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(108);
-      if (lookahead == 'e') ADVANCE(109);
-      if (lookahead == 'i') ADVANCE(110);
-      if (lookahead == 'm') ADVANCE(111);
-      if (lookahead == 'o') ADVANCE(112);
-      if (lookahead == 's') ADVANCE(113);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'i') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(112);
+      if (lookahead == 'o') ADVANCE(113);
+      if (lookahead == 's') ADVANCE(114);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(114);
-      if (lookahead == 'e') ADVANCE(115);
-      if (lookahead == 'o') ADVANCE(116);
-      if (lookahead == 's') ADVANCE(117);
+      if (lookahead == 'a') ADVANCE(115);
+      if (lookahead == 'e') ADVANCE(116);
+      if (lookahead == 'o') ADVANCE(117);
+      if (lookahead == 's') ADVANCE(118);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(118);
-      if (lookahead == 'f') ADVANCE(119);
-      if (lookahead == 'h') ADVANCE(120);
-      if (lookahead == 'n') ADVANCE(121);
-      if (lookahead == 'p') ADVANCE(122);
-      if (lookahead == 'u') ADVANCE(123);
-      if (lookahead == 'v') ADVANCE(124);
+      if (lookahead == 'c') ADVANCE(119);
+      if (lookahead == 'f') ADVANCE(120);
+      if (lookahead == 'h') ADVANCE(121);
+      if (lookahead == 'n') ADVANCE(122);
+      if (lookahead == 'p') ADVANCE(123);
+      if (lookahead == 'u') ADVANCE(124);
+      if (lookahead == 'v') ADVANCE(125);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 125,
-        'e', 126,
-        'h', 127,
-        'i', 128,
-        'l', 129,
-        'o', 130,
-        'r', 131,
-        'u', 132,
+        'a', 126,
+        'e', 127,
+        'h', 128,
+        'i', 129,
+        'l', 130,
+        'o', 131,
+        'r', 132,
+        'u', 133,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(133);
+      if (lookahead == 'u') ADVANCE(134);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(134);
-      if (lookahead == 'e') ADVANCE(135);
-      if (lookahead == 'u') ADVANCE(136);
+      if (lookahead == 'a') ADVANCE(135);
+      if (lookahead == 'e') ADVANCE(136);
+      if (lookahead == 'u') ADVANCE(137);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 137,
-        'e', 138,
-        'h', 139,
-        'i', 140,
-        'n', 141,
-        'o', 142,
-        'p', 143,
-        's', 144,
-        't', 145,
-        'w', 146,
+        'c', 138,
+        'e', 139,
+        'h', 140,
+        'i', 141,
+        'n', 142,
+        'o', 143,
+        'p', 144,
+        's', 145,
+        't', 146,
+        'w', 147,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 147,
-        'e', 148,
-        'h', 149,
-        'i', 150,
-        'o', 151,
-        'r', 152,
-        'u', 153,
-        'w', 154,
-        'y', 155,
+        'a', 148,
+        'e', 149,
+        'h', 150,
+        'i', 151,
+        'o', 152,
+        'r', 153,
+        'u', 154,
+        'w', 155,
+        'y', 156,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(156);
-      if (lookahead == 'W') ADVANCE(157);
-      if (lookahead == 'n') ADVANCE(158);
-      if (lookahead == 'p') ADVANCE(159);
-      if (lookahead == 's') ADVANCE(160);
+      if (lookahead == 'V') ADVANCE(157);
+      if (lookahead == 'W') ADVANCE(158);
+      if (lookahead == 'n') ADVANCE(159);
+      if (lookahead == 'p') ADVANCE(160);
+      if (lookahead == 's') ADVANCE(161);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(161);
-      if (lookahead == 'e') ADVANCE(162);
-      if (lookahead == 'o') ADVANCE(163);
+      if (lookahead == 'a') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'o') ADVANCE(164);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(164);
-      if (lookahead == 'e') ADVANCE(165);
-      if (lookahead == 'g') ADVANCE(166);
-      if (lookahead == 'i') ADVANCE(167);
+      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'e') ADVANCE(166);
+      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == 'i') ADVANCE(168);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(168);
-      if (lookahead == 'e') ADVANCE(169);
+      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'e') ADVANCE(170);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(170);
+      if (lookahead == 'z') ADVANCE(171);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(171);
+      if (lookahead == 'z') ADVANCE(172);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(172);
+      if (lookahead == 'o') ADVANCE(173);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(173);
+      if (lookahead == 'c') ADVANCE(174);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(174);
-      if (lookahead == 'd') ADVANCE(175);
+      if (lookahead == 'a') ADVANCE(175);
+      if (lookahead == 'd') ADVANCE(176);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(176);
+      if (lookahead == 't') ADVANCE(177);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(177);
-      if (lookahead == 'l') ADVANCE(178);
+      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'l') ADVANCE(179);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(179);
-      if (lookahead == 'o') ADVANCE(180);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'o') ADVANCE(181);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(181);
-      if (lookahead == 'p') ADVANCE(182);
-      if (lookahead == 's') ADVANCE(183);
+      if (lookahead == 'b') ADVANCE(182);
+      if (lookahead == 'p') ADVANCE(183);
+      if (lookahead == 's') ADVANCE(184);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(184);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(185);
+      if (lookahead == 'a') ADVANCE(186);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(186);
+      if (lookahead == 'k') ADVANCE(187);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(187);
+      if (lookahead == 't') ADVANCE(188);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(188);
+      if (lookahead == 'e') ADVANCE(189);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(189);
-      if (lookahead == 'n') ADVANCE(190);
-      if (lookahead == 's') ADVANCE(191);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'n') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(192);
-      if (lookahead == 's') ADVANCE(193);
-      if (lookahead == 'y') ADVANCE(194);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'y') ADVANCE(195);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(195);
-      if (lookahead == 'o') ADVANCE(196);
+      if (lookahead == 'a') ADVANCE(196);
+      if (lookahead == 'o') ADVANCE(197);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(197);
+      if (lookahead == 'w') ADVANCE(198);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(198);
+      if (lookahead == 'a') ADVANCE(199);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(199);
-      if (lookahead == 'm') ADVANCE(200);
+      if (lookahead == 'l') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(201);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(201);
-      if (lookahead == 'l') ADVANCE(202);
-      if (lookahead == 'r') ADVANCE(203);
-      if (lookahead == 's') ADVANCE(204);
+      if (lookahead == 'b') ADVANCE(202);
+      if (lookahead == 'l') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
+      if (lookahead == 's') ADVANCE(205);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(205);
+      if (lookahead == 'r') ADVANCE(206);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(206);
-      if (lookahead == 't') ADVANCE(207);
+      if (lookahead == 'a') ADVANCE(207);
       END_STATE();
     case 54:
-      if (lookahead == 'a') ADVANCE(208);
+      if (lookahead == 'r') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
       END_STATE();
     case 55:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(210);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(209);
-      if (lookahead == 'n') ADVANCE(210);
-      if (lookahead == 'r') ADVANCE(211);
-      if (lookahead == 'u') ADVANCE(212);
-      if (lookahead == 'v') ADVANCE(213);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 57:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(211);
+      if (lookahead == 'n') ADVANCE(212);
+      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 'u') ADVANCE(214);
+      if (lookahead == 'v') ADVANCE(215);
       END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(214);
-      if (lookahead == 'd') ADVANCE(215);
-      if (lookahead == 'i') ADVANCE(216);
-      if (lookahead == 'm') ADVANCE(217);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(218);
+      if (lookahead == 'W') ADVANCE(216);
+      if (lookahead == 'd') ADVANCE(217);
+      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'm') ADVANCE(219);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(219);
+      if (lookahead == 't') ADVANCE(220);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(220);
-      if (lookahead == 'l') ADVANCE(221);
-      if (lookahead == 's') ADVANCE(222);
-      if (lookahead == 'v') ADVANCE(223);
+      if (lookahead == '-') ADVANCE(221);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(224);
-      if (lookahead == 'p') ADVANCE(225);
-      if (lookahead == 'r') ADVANCE(226);
-      if (lookahead == 's') ADVANCE(227);
-      if (lookahead == 'v') ADVANCE(228);
+      if (lookahead == 'g') ADVANCE(222);
+      if (lookahead == 'l') ADVANCE(223);
+      if (lookahead == 's') ADVANCE(224);
+      if (lookahead == 'v') ADVANCE(225);
       END_STATE();
     case 63:
+      if (lookahead == 'a') ADVANCE(226);
+      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(228);
       if (lookahead == 's') ADVANCE(229);
+      if (lookahead == 'v') ADVANCE(230);
       END_STATE();
     case 64:
-      if (lookahead == 'w') ADVANCE(230);
+      if (lookahead == 's') ADVANCE(231);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(231);
+      if (lookahead == 'w') ADVANCE(232);
       END_STATE();
     case 66:
-      if (lookahead == 'e') ADVANCE(232);
-      if (lookahead == 'p') ADVANCE(233);
-      if (lookahead == 't') ADVANCE(234);
+      if (lookahead == 'i') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'i') ADVANCE(235);
+      if (lookahead == 'e') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(235);
+      if (lookahead == 't') ADVANCE(236);
       END_STATE();
     case 68:
-      if (lookahead == 'f') ADVANCE(236);
+      if (lookahead == 'i') ADVANCE(237);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(237);
+      if (lookahead == 'f') ADVANCE(238);
       END_STATE();
     case 70:
-      if (lookahead == 'e') ADVANCE(238);
+      if (lookahead == 'r') ADVANCE(239);
       END_STATE();
     case 71:
-      if (lookahead == 'd') ADVANCE(239);
+      if (lookahead == 'e') ADVANCE(240);
       END_STATE();
     case 72:
-      if (lookahead == 'u') ADVANCE(240);
+      if (lookahead == 'd') ADVANCE(241);
       END_STATE();
     case 73:
-      if (lookahead == 'p') ADVANCE(241);
+      if (lookahead == 'u') ADVANCE(242);
       END_STATE();
     case 74:
-      if (lookahead == 'r') ADVANCE(242);
+      if (lookahead == 'p') ADVANCE(243);
       END_STATE();
     case 75:
-      if (lookahead == 'c') ADVANCE(243);
-      if (lookahead == 'p') ADVANCE(244);
+      if (lookahead == 'r') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'i') ADVANCE(245);
-      if (lookahead == 'm') ADVANCE(246);
+      if (lookahead == 'c') ADVANCE(245);
+      if (lookahead == 'p') ADVANCE(246);
       END_STATE();
     case 77:
-      if (lookahead == 'e') ADVANCE(247);
-      if (lookahead == 'g') ADVANCE(248);
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'x') ADVANCE(250);
+      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'm') ADVANCE(248);
       END_STATE();
     case 78:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'e') ADVANCE(249);
+      if (lookahead == 'g') ADVANCE(250);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'x') ADVANCE(252);
       END_STATE();
     case 79:
-      if (lookahead == 'l') ADVANCE(251);
-      if (lookahead == 'r') ADVANCE(252);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 80:
-      if (lookahead == 'e') ADVANCE(253);
-      if (lookahead == 'o') ADVANCE(254);
+      if (lookahead == 'l') ADVANCE(253);
+      if (lookahead == 'r') ADVANCE(254);
       END_STATE();
     case 81:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'e') ADVANCE(255);
+      if (lookahead == 'o') ADVANCE(256);
       END_STATE();
     case 82:
-      if (lookahead == 'l') ADVANCE(255);
+      ACCEPT_TOKEN(anon_sym_ft);
       END_STATE();
     case 83:
-      if (lookahead == 'i') ADVANCE(256);
+      if (lookahead == 'l') ADVANCE(257);
       END_STATE();
     case 84:
-      if (lookahead == 'n') ADVANCE(257);
+      if (lookahead == 'i') ADVANCE(258);
       END_STATE();
     case 85:
-      if (lookahead == 'o') ADVANCE(258);
+      if (lookahead == 'n') ADVANCE(259);
       END_STATE();
     case 86:
-      if (lookahead == 'e') ADVANCE(259);
+      if (lookahead == 'o') ADVANCE(260);
       END_STATE();
     case 87:
-      if (lookahead == 'a') ADVANCE(260);
-      if (lookahead == 't') ADVANCE(261);
+      if (lookahead == 'e') ADVANCE(261);
       END_STATE();
     case 88:
-      if (lookahead == 'i') ADVANCE(262);
+      if (lookahead == 'a') ADVANCE(262);
+      if (lookahead == 't') ADVANCE(263);
       END_STATE();
     case 89:
-      if (lookahead == 'g') ADVANCE(263);
+      if (lookahead == 'i') ADVANCE(264);
       END_STATE();
     case 90:
-      if (lookahead == 'l') ADVANCE(264);
-      if (lookahead == 'p') ADVANCE(265);
-      if (lookahead == 'r') ADVANCE(266);
+      if (lookahead == 'g') ADVANCE(265);
       END_STATE();
     case 91:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'l') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 'r') ADVANCE(268);
       END_STATE();
     case 92:
-      if (lookahead == 'p') ADVANCE(267);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 93:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(268);
       if (lookahead == 'p') ADVANCE(269);
-      if (lookahead == 's') ADVANCE(270);
       END_STATE();
     case 94:
-      if (lookahead == 'o') ADVANCE(271);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(270);
+      if (lookahead == 'p') ADVANCE(271);
+      if (lookahead == 's') ADVANCE(272);
       END_STATE();
     case 95:
-      if (lookahead == 'i') ADVANCE(272);
+      if (lookahead == 'o') ADVANCE(273);
       END_STATE();
     case 96:
-      if (lookahead == 'm') ADVANCE(273);
-      if (lookahead == 'r') ADVANCE(274);
+      if (lookahead == 'i') ADVANCE(274);
       END_STATE();
     case 97:
-      if (lookahead == 'f') ADVANCE(275);
+      if (lookahead == 'm') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 98:
-      if (lookahead == 'z') ADVANCE(276);
+      if (lookahead == 'f') ADVANCE(277);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'z') ADVANCE(278);
       END_STATE();
     case 100:
-      ACCEPT_TOKEN(anon_sym_kW);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 101:
-      if (lookahead == 'y') ADVANCE(277);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 102:
-      if (lookahead == 'n') ADVANCE(278);
+      if (lookahead == 'y') ADVANCE(279);
       END_STATE();
     case 103:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'n') ADVANCE(280);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(279);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 105:
-      if (lookahead == 't') ADVANCE(280);
+      if (lookahead == 't') ADVANCE(281);
       END_STATE();
     case 106:
-      if (lookahead == 'c') ADVANCE(281);
-      if (lookahead == 'm') ADVANCE(282);
-      if (lookahead == 'n') ADVANCE(283);
+      if (lookahead == 't') ADVANCE(282);
       END_STATE();
     case 107:
-      if (lookahead == 'a') ADVANCE(284);
+      if (lookahead == 'c') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(284);
       if (lookahead == 'n') ADVANCE(285);
-      if (lookahead == 's') ADVANCE(286);
-      if (lookahead == 'w') ADVANCE(287);
       END_STATE();
     case 108:
-      if (lookahead == 'x') ADVANCE(288);
+      if (lookahead == 'a') ADVANCE(286);
+      if (lookahead == 'n') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'w') ADVANCE(289);
       END_STATE();
     case 109:
-      if (lookahead == 'a') ADVANCE(289);
-      if (lookahead == 'd') ADVANCE(290);
-      if (lookahead == 't') ADVANCE(291);
+      if (lookahead == 'x') ADVANCE(290);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(292);
+      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'd') ADVANCE(292);
+      if (lookahead == 't') ADVANCE(293);
       END_STATE();
     case 111:
-      ACCEPT_TOKEN(anon_sym_mm);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(294);
       END_STATE();
     case 112:
-      if (lookahead == 'd') ADVANCE(293);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 113:
-      ACCEPT_TOKEN(anon_sym_ms);
+      if (lookahead == 'd') ADVANCE(295);
       END_STATE();
     case 114:
-      if (lookahead == 'd') ADVANCE(294);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 115:
-      if (lookahead == 'e') ADVANCE(295);
-      if (lookahead == 't') ADVANCE(296);
+      if (lookahead == 'd') ADVANCE(296);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(297);
-      if (lookahead == 'm') ADVANCE(298);
+      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 't') ADVANCE(298);
       END_STATE();
     case 117:
-      ACCEPT_TOKEN(anon_sym_ns);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'm') ADVANCE(300);
       END_STATE();
     case 118:
-      if (lookahead == 'c') ADVANCE(299);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 119:
-      ACCEPT_TOKEN(anon_sym_of);
-      if (lookahead == 'f') ADVANCE(300);
+      if (lookahead == 'c') ADVANCE(301);
       END_STATE();
     case 120:
-      if (lookahead == 'm') ADVANCE(301);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(302);
       END_STATE();
     case 121:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(302);
+      if (lookahead == 'm') ADVANCE(303);
       END_STATE();
     case 122:
-      if (lookahead == 'e') ADVANCE(303);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(304);
       END_STATE();
     case 123:
-      if (lookahead == 't') ADVANCE(304);
-      END_STATE();
-    case 124:
       if (lookahead == 'e') ADVANCE(305);
       END_STATE();
+    case 124:
+      if (lookahead == 't') ADVANCE(306);
+      END_STATE();
     case 125:
-      if (lookahead == 'd') ADVANCE(306);
-      if (lookahead == 's') ADVANCE(307);
-      if (lookahead == 't') ADVANCE(308);
+      if (lookahead == 'e') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'p') ADVANCE(309);
-      if (lookahead == 'r') ADVANCE(310);
+      if (lookahead == 'd') ADVANCE(308);
+      if (lookahead == 's') ADVANCE(309);
+      if (lookahead == 't') ADVANCE(310);
       END_STATE();
     case 127:
-      if (lookahead == 'a') ADVANCE(311);
+      if (lookahead == 'p') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
       END_STATE();
     case 128:
-      if (lookahead == 'e') ADVANCE(312);
-      END_STATE();
-    case 129:
       if (lookahead == 'a') ADVANCE(313);
       END_STATE();
+    case 129:
+      if (lookahead == 'e') ADVANCE(314);
+      END_STATE();
     case 130:
-      if (lookahead == 'r') ADVANCE(314);
-      if (lookahead == 's') ADVANCE(315);
-      if (lookahead == 'w') ADVANCE(316);
+      if (lookahead == 'a') ADVANCE(315);
       END_STATE();
     case 131:
-      if (lookahead == 'e') ADVANCE(317);
-      if (lookahead == 'o') ADVANCE(318);
+      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 's') ADVANCE(317);
+      if (lookahead == 'w') ADVANCE(318);
       END_STATE();
     case 132:
-      if (lookahead == 'b') ADVANCE(319);
-      if (lookahead == 't') ADVANCE(320);
+      if (lookahead == 'e') ADVANCE(319);
+      if (lookahead == 'o') ADVANCE(320);
       END_STATE();
     case 133:
-      if (lookahead == 'i') ADVANCE(321);
+      if (lookahead == 'b') ADVANCE(321);
+      if (lookahead == 't') ADVANCE(322);
       END_STATE();
     case 134:
-      if (lookahead == 'd') ADVANCE(322);
-      if (lookahead == 't') ADVANCE(323);
+      if (lookahead == 'i') ADVANCE(323);
       END_STATE();
     case 135:
-      ADVANCE_MAP(
-        'a', 324,
-        'c', 325,
-        'f', 326,
-        'j', 327,
-        'p', 328,
-        's', 329,
-        't', 330,
-        'v', 331,
-      );
+      if (lookahead == 'd') ADVANCE(324);
+      if (lookahead == 't') ADVANCE(325);
       END_STATE();
     case 136:
-      if (lookahead == 'l') ADVANCE(332);
-      if (lookahead == 'n') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
+      ADVANCE_MAP(
+        'a', 326,
+        'c', 327,
+        'f', 328,
+        'j', 329,
+        'p', 330,
+        's', 331,
+        't', 332,
+        'v', 333,
+      );
       END_STATE();
     case 137:
-      if (lookahead == 'a') ADVANCE(335);
+      if (lookahead == 'l') ADVANCE(334);
+      if (lookahead == 'n') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(336);
       END_STATE();
     case 138:
-      if (lookahead == 'n') ADVANCE(336);
-      if (lookahead == 'r') ADVANCE(337);
-      if (lookahead == 's') ADVANCE(338);
+      if (lookahead == 'a') ADVANCE(337);
       END_STATE();
     case 139:
-      if (lookahead == 'a') ADVANCE(339);
-      if (lookahead == 'e') ADVANCE(340);
-      if (lookahead == 'o') ADVANCE(341);
-      if (lookahead == 'u') ADVANCE(342);
+      if (lookahead == 'n') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 's') ADVANCE(340);
       END_STATE();
     case 140:
-      if (lookahead == 'n') ADVANCE(343);
-      if (lookahead == 't') ADVANCE(344);
-      if (lookahead == 'z') ADVANCE(345);
+      if (lookahead == 'a') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(342);
+      if (lookahead == 'o') ADVANCE(343);
+      if (lookahead == 'u') ADVANCE(344);
       END_STATE();
     case 141:
-      if (lookahead == 'r') ADVANCE(346);
+      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 'z') ADVANCE(347);
       END_STATE();
     case 142:
-      if (lookahead == 'u') ADVANCE(347);
+      if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'a') ADVANCE(348);
-      if (lookahead == 'l') ADVANCE(349);
-      if (lookahead == 'o') ADVANCE(350);
-      if (lookahead == 'r') ADVANCE(351);
+      if (lookahead == 'u') ADVANCE(349);
       END_STATE();
     case 144:
-      if (lookahead == 'b') ADVANCE(352);
+      if (lookahead == 'a') ADVANCE(350);
+      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'o') ADVANCE(352);
+      if (lookahead == 'r') ADVANCE(353);
       END_STATE();
     case 145:
-      if (lookahead == 'a') ADVANCE(353);
-      if (lookahead == 'r') ADVANCE(354);
+      if (lookahead == 'b') ADVANCE(354);
       END_STATE();
     case 146:
-      if (lookahead == 'i') ADVANCE(355);
+      if (lookahead == 'a') ADVANCE(355);
       if (lookahead == 'r') ADVANCE(356);
       END_STATE();
     case 147:
       if (lookahead == 'i') ADVANCE(357);
-      if (lookahead == 'k') ADVANCE(358);
+      if (lookahead == 'r') ADVANCE(358);
       END_STATE();
     case 148:
-      if (lookahead == 'e') ADVANCE(359);
-      if (lookahead == 'm') ADVANCE(360);
+      if (lookahead == 'i') ADVANCE(359);
+      if (lookahead == 'k') ADVANCE(360);
       END_STATE();
     case 149:
       if (lookahead == 'e') ADVANCE(361);
-      if (lookahead == 'r') ADVANCE(362);
+      if (lookahead == 'm') ADVANCE(362);
       END_STATE();
     case 150:
-      if (lookahead == 't') ADVANCE(363);
+      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'r') ADVANCE(364);
       END_STATE();
     case 151:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(364);
+      if (lookahead == 't') ADVANCE(365);
       END_STATE();
     case 152:
-      if (lookahead == 'a') ADVANCE(365);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(366);
       END_STATE();
     case 153:
-      if (lookahead == 'n') ADVANCE(366);
+      if (lookahead == 'a') ADVANCE(367);
       END_STATE();
     case 154:
-      if (lookahead == 'o') ADVANCE(367);
+      if (lookahead == 'n') ADVANCE(368);
       END_STATE();
     case 155:
-      if (lookahead == 'p') ADVANCE(368);
+      if (lookahead == 'o') ADVANCE(369);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'p') ADVANCE(370);
       END_STATE();
     case 157:
-      ACCEPT_TOKEN(anon_sym_uW);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 158:
-      if (lookahead == 'd') ADVANCE(369);
-      if (lookahead == 't') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_up);
+      if (lookahead == 'd') ADVANCE(371);
+      if (lookahead == 't') ADVANCE(372);
       END_STATE();
     case 160:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(371);
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 161:
-      if (lookahead == 'l') ADVANCE(372);
-      if (lookahead == 'r') ADVANCE(373);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(373);
       END_STATE();
     case 162:
       if (lookahead == 'l') ADVANCE(374);
@@ -5793,3443 +5809,3490 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       END_STATE();
     case 163:
       if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 164:
-      if (lookahead == 'v') ADVANCE(377);
-      if (lookahead == 'y') ADVANCE(378);
+      if (lookahead == 'l') ADVANCE(378);
       END_STATE();
     case 165:
-      if (lookahead == 't') ADVANCE(379);
+      if (lookahead == 'v') ADVANCE(379);
+      if (lookahead == 'y') ADVANCE(380);
       END_STATE();
     case 166:
-      if (lookahead == 's') ADVANCE(380);
+      if (lookahead == 't') ADVANCE(381);
       END_STATE();
     case 167:
-      if (lookahead == 'r') ADVANCE(381);
-      if (lookahead == 't') ADVANCE(382);
+      if (lookahead == 's') ADVANCE(382);
       END_STATE();
     case 168:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 'r') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(384);
       END_STATE();
     case 169:
-      if (lookahead == 's') ADVANCE(383);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      if (lookahead == 's') ADVANCE(385);
       END_STATE();
     case 171:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 172:
-      if (lookahead == 'v') ADVANCE(384);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 173:
-      if (lookahead == 'e') ADVANCE(385);
-      if (lookahead == 'u') ADVANCE(386);
+      if (lookahead == 'v') ADVANCE(386);
       END_STATE();
     case 174:
-      if (lookahead == 'p') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'u') ADVANCE(388);
       END_STATE();
     case 175:
-      if (lookahead == 'e') ADVANCE(388);
+      if (lookahead == 'p') ADVANCE(389);
       END_STATE();
     case 176:
-      if (lookahead == 'e') ADVANCE(389);
+      if (lookahead == 'e') ADVANCE(390);
       END_STATE();
     case 177:
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 178:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'i') ADVANCE(392);
       END_STATE();
     case 179:
-      if (lookahead == 'o') ADVANCE(391);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 180:
-      if (lookahead == 'n') ADVANCE(392);
+      if (lookahead == 'o') ADVANCE(393);
       END_STATE();
     case 181:
-      if (lookahead == 'i') ADVANCE(393);
+      if (lookahead == 'n') ADVANCE(394);
       END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(394);
+      if (lookahead == 'i') ADVANCE(395);
       END_STATE();
     case 183:
-      if (lookahead == 'l') ADVANCE(395);
+      if (lookahead == 'l') ADVANCE(396);
       END_STATE();
     case 184:
-      if (lookahead == 'e') ADVANCE(396);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 185:
-      if (lookahead == 'r') ADVANCE(397);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 186:
-      ACCEPT_TOKEN(anon_sym_ask);
-      END_STATE();
-    case 187:
-      if (lookahead == 'h') ADVANCE(398);
-      END_STATE();
-    case 188:
       if (lookahead == 'r') ADVANCE(399);
       END_STATE();
+    case 187:
+      ACCEPT_TOKEN(anon_sym_ask);
+      END_STATE();
+    case 188:
+      if (lookahead == 'h') ADVANCE(400);
+      END_STATE();
     case 189:
-      if (lookahead == 'u') ADVANCE(400);
+      if (lookahead == 'r') ADVANCE(401);
       END_STATE();
     case 190:
-      if (lookahead == 'd') ADVANCE(401);
+      if (lookahead == 'u') ADVANCE(402);
       END_STATE();
     case 191:
-      if (lookahead == 'e') ADVANCE(402);
+      if (lookahead == 'd') ADVANCE(403);
       END_STATE();
     case 192:
-      if (lookahead == 'o') ADVANCE(403);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 193:
-      if (lookahead == 'i') ADVANCE(404);
-      END_STATE();
-    case 194:
       if (lookahead == 'o') ADVANCE(405);
       END_STATE();
+    case 194:
+      if (lookahead == 'i') ADVANCE(406);
+      END_STATE();
     case 195:
-      if (lookahead == 'n') ADVANCE(406);
+      if (lookahead == 'o') ADVANCE(407);
       END_STATE();
     case 196:
-      if (lookahead == 'c') ADVANCE(407);
+      if (lookahead == 'n') ADVANCE(408);
       END_STATE();
     case 197:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'c') ADVANCE(409);
       END_STATE();
     case 198:
-      if (lookahead == 'i') ADVANCE(408);
-      if (lookahead == 'n') ADVANCE(409);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 199:
-      if (lookahead == 'l') ADVANCE(410);
+      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'n') ADVANCE(411);
       END_STATE();
     case 200:
-      if (lookahead == 'p') ADVANCE(411);
-      END_STATE();
-    case 201:
       if (lookahead == 'l') ADVANCE(412);
       END_STATE();
+    case 201:
+      if (lookahead == 'p') ADVANCE(413);
+      END_STATE();
     case 202:
-      if (lookahead == 'i') ADVANCE(413);
+      if (lookahead == 'l') ADVANCE(414);
       END_STATE();
     case 203:
-      if (lookahead == 'r') ADVANCE(414);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 204:
-      if (lookahead == 'c') ADVANCE(415);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 205:
-      if (lookahead == 'i') ADVANCE(416);
-      END_STATE();
-    case 206:
       if (lookahead == 'c') ADVANCE(417);
       END_STATE();
+    case 206:
+      if (lookahead == 't') ADVANCE(418);
+      END_STATE();
     case 207:
-      if (lookahead == 'y') ADVANCE(418);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 208:
-      if (lookahead == 'd') ADVANCE(419);
-      if (lookahead == 's') ADVANCE(420);
+      if (lookahead == 'c') ADVANCE(420);
       END_STATE();
     case 209:
-      if (lookahead == 'b') ADVANCE(421);
+      if (lookahead == 'y') ADVANCE(421);
       END_STATE();
     case 210:
       if (lookahead == 'd') ADVANCE(422);
-      if (lookahead == 'f') ADVANCE(423);
-      if (lookahead == 'n') ADVANCE(424);
-      if (lookahead == 's') ADVANCE(425);
+      if (lookahead == 's') ADVANCE(423);
       END_STATE();
     case 211:
-      if (lookahead == 'r') ADVANCE(426);
+      if (lookahead == 'b') ADVANCE(424);
       END_STATE();
     case 212:
-      if (lookahead == 'p') ADVANCE(427);
+      if (lookahead == 'd') ADVANCE(425);
+      if (lookahead == 'f') ADVANCE(426);
+      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 's') ADVANCE(428);
       END_STATE();
     case 213:
-      if (lookahead == 'e') ADVANCE(428);
+      if (lookahead == 'r') ADVANCE(429);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'p') ADVANCE(430);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 217:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 218:
-      if (lookahead == 'a') ADVANCE(429);
-      if (lookahead == 'e') ADVANCE(430);
-      if (lookahead == 'u') ADVANCE(431);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 219:
-      if (lookahead == 'i') ADVANCE(432);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 220:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(433);
-      if (lookahead == 'F') ADVANCE(434);
-      if (lookahead == 'r') ADVANCE(435);
+      if (lookahead == 'a') ADVANCE(432);
+      if (lookahead == 'e') ADVANCE(433);
+      if (lookahead == 'u') ADVANCE(434);
       END_STATE();
     case 221:
-      if (lookahead == 'a') ADVANCE(436);
-      if (lookahead == 'i') ADVANCE(437);
+      if (lookahead == 'i') ADVANCE(435);
       END_STATE();
     case 222:
-      if (lookahead == 'e') ADVANCE(438);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(436);
+      if (lookahead == 'F') ADVANCE(437);
+      if (lookahead == 'r') ADVANCE(438);
       END_STATE();
     case 223:
-      if (lookahead == 'i') ADVANCE(439);
+      if (lookahead == 'a') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 224:
-      if (lookahead == 'm') ADVANCE(440);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 225:
-      if (lookahead == 'l') ADVANCE(441);
+      if (lookahead == 'i') ADVANCE(442);
       END_STATE();
     case 226:
-      if (lookahead == 'e') ADVANCE(442);
+      if (lookahead == 'm') ADVANCE(443);
       END_STATE();
     case 227:
-      if (lookahead == 'p') ADVANCE(443);
-      if (lookahead == 't') ADVANCE(444);
+      if (lookahead == 'l') ADVANCE(444);
       END_STATE();
     case 228:
-      if (lookahead == 'i') ADVANCE(445);
+      if (lookahead == 'e') ADVANCE(445);
       END_STATE();
     case 229:
-      ACCEPT_TOKEN(anon_sym_dms);
+      if (lookahead == 'p') ADVANCE(446);
+      if (lookahead == 't') ADVANCE(447);
       END_STATE();
     case 230:
-      if (lookahead == 'n') ADVANCE(446);
+      if (lookahead == 'i') ADVANCE(448);
       END_STATE();
     case 231:
-      if (lookahead == 'f') ADVANCE(447);
+      ACCEPT_TOKEN(anon_sym_dms);
       END_STATE();
     case 232:
-      ACCEPT_TOKEN(anon_sym_due);
+      if (lookahead == 'n') ADVANCE(449);
       END_STATE();
     case 233:
-      if (lookahead == 'l') ADVANCE(448);
+      if (lookahead == 'f') ADVANCE(450);
       END_STATE();
     case 234:
-      if (lookahead == 'y') ADVANCE(449);
+      ACCEPT_TOKEN(anon_sym_due);
       END_STATE();
     case 235:
-      if (lookahead == 't') ADVANCE(450);
+      if (lookahead == 'l') ADVANCE(451);
       END_STATE();
     case 236:
-      if (lookahead == 'i') ADVANCE(451);
+      if (lookahead == 'y') ADVANCE(452);
       END_STATE();
     case 237:
-      if (lookahead == 'p') ADVANCE(452);
+      if (lookahead == 't') ADVANCE(453);
       END_STATE();
     case 238:
-      if (lookahead == 'v') ADVANCE(453);
+      if (lookahead == 'i') ADVANCE(454);
       END_STATE();
     case 239:
-      if (lookahead == 's') ADVANCE(454);
+      if (lookahead == 'p') ADVANCE(455);
       END_STATE();
     case 240:
-      if (lookahead == 'a') ADVANCE(455);
+      if (lookahead == 'v') ADVANCE(456);
       END_STATE();
     case 241:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 's') ADVANCE(457);
       END_STATE();
     case 242:
-      if (lookahead == 's') ADVANCE(456);
+      if (lookahead == 'a') ADVANCE(458);
       END_STATE();
     case 243:
-      if (lookahead == 'e') ADVANCE(457);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 244:
-      if (lookahead == 'e') ADVANCE(458);
+      if (lookahead == 's') ADVANCE(459);
       END_STATE();
     case 245:
-      if (lookahead == 'l') ADVANCE(459);
+      if (lookahead == 'e') ADVANCE(460);
       END_STATE();
     case 246:
-      if (lookahead == 'i') ADVANCE(460);
+      if (lookahead == 'e') ADVANCE(461);
       END_STATE();
     case 247:
-      if (lookahead == 'l') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(462);
       END_STATE();
     case 248:
-      if (lookahead == 'u') ADVANCE(462);
+      if (lookahead == 'i') ADVANCE(463);
       END_STATE();
     case 249:
-      if (lookahead == 't') ADVANCE(463);
+      if (lookahead == 'l') ADVANCE(464);
       END_STATE();
     case 250:
-      if (lookahead == 'e') ADVANCE(464);
+      if (lookahead == 'u') ADVANCE(465);
       END_STATE();
     case 251:
-      if (lookahead == 'd') ADVANCE(465);
+      if (lookahead == 't') ADVANCE(466);
       END_STATE();
     case 252:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(466);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 253:
-      if (lookahead == 'e') ADVANCE(467);
-      if (lookahead == 'q') ADVANCE(468);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 254:
-      if (lookahead == 'm') ADVANCE(469);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(469);
       END_STATE();
     case 255:
-      if (lookahead == 'l') ADVANCE(470);
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'q') ADVANCE(471);
       END_STATE();
     case 256:
-      if (lookahead == 'n') ADVANCE(471);
+      if (lookahead == 'm') ADVANCE(472);
       END_STATE();
     case 257:
-      if (lookahead == 'e') ADVANCE(472);
+      if (lookahead == 'l') ADVANCE(473);
       END_STATE();
     case 258:
-      if (lookahead == 'u') ADVANCE(473);
+      if (lookahead == 'n') ADVANCE(474);
       END_STATE();
     case 259:
-      if (lookahead == 's') ADVANCE(474);
+      if (lookahead == 'e') ADVANCE(475);
       END_STATE();
     case 260:
-      if (lookahead == 't') ADVANCE(475);
+      if (lookahead == 'u') ADVANCE(476);
       END_STATE();
     case 261:
-      if (lookahead == 'a') ADVANCE(476);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 262:
-      if (lookahead == 'g') ADVANCE(477);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 263:
-      if (lookahead == 'h') ADVANCE(478);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 264:
-      if (lookahead == 'd') ADVANCE(479);
+      if (lookahead == 'g') ADVANCE(480);
       END_STATE();
     case 265:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'h') ADVANCE(481);
       END_STATE();
     case 266:
-      if (lookahead == 'i') ADVANCE(480);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 267:
-      if (lookahead == 'e') ADVANCE(481);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 268:
-      if (lookahead == 'e') ADVANCE(482);
+      if (lookahead == 'i') ADVANCE(483);
       END_STATE();
     case 269:
-      if (lookahead == 'u') ADVANCE(483);
+      if (lookahead == 'e') ADVANCE(484);
       END_STATE();
     case 270:
-      if (lookahead == 't') ADVANCE(484);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 271:
-      if (lookahead == 'l') ADVANCE(485);
+      if (lookahead == 'u') ADVANCE(486);
       END_STATE();
     case 272:
-      if (lookahead == 'n') ADVANCE(486);
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
     case 273:
-      if (lookahead == 'p') ADVANCE(487);
+      if (lookahead == 'l') ADVANCE(488);
       END_STATE();
     case 274:
-      if (lookahead == 'i') ADVANCE(488);
+      if (lookahead == 'n') ADVANCE(489);
       END_STATE();
     case 275:
-      if (lookahead == 'a') ADVANCE(489);
+      if (lookahead == 'p') ADVANCE(490);
       END_STATE();
     case 276:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'i') ADVANCE(491);
       END_STATE();
     case 277:
-      if (lookahead == 'e') ADVANCE(490);
+      if (lookahead == 'a') ADVANCE(492);
       END_STATE();
     case 278:
-      if (lookahead == 'd') ADVANCE(491);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 279:
-      if (lookahead == 'i') ADVANCE(492);
-      END_STATE();
-    case 280:
-      ACCEPT_TOKEN(anon_sym_let);
-      END_STATE();
-    case 281:
       if (lookahead == 'e') ADVANCE(493);
       END_STATE();
+    case 280:
+      if (lookahead == 'd') ADVANCE(494);
+      END_STATE();
+    case 281:
+      if (lookahead == 'i') ADVANCE(495);
+      END_STATE();
     case 282:
-      if (lookahead == 'i') ADVANCE(494);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 283:
-      if (lookahead == 'e') ADVANCE(495);
-      if (lookahead == 'k') ADVANCE(496);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 284:
-      if (lookahead == 'd') ADVANCE(497);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 285:
-      if (lookahead == 'g') ADVANCE(498);
+      if (lookahead == 'e') ADVANCE(498);
+      if (lookahead == 'k') ADVANCE(499);
       END_STATE();
     case 286:
-      if (lookahead == 's') ADVANCE(499);
+      if (lookahead == 'd') ADVANCE(500);
       END_STATE();
     case 287:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'g') ADVANCE(501);
       END_STATE();
     case 288:
-      if (lookahead == 'i') ADVANCE(500);
+      if (lookahead == 's') ADVANCE(502);
       END_STATE();
     case 289:
-      if (lookahead == 'n') ADVANCE(501);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 290:
-      if (lookahead == 'i') ADVANCE(502);
+      if (lookahead == 'i') ADVANCE(503);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(503);
+      if (lookahead == 'n') ADVANCE(504);
       END_STATE();
     case 292:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(505);
       END_STATE();
     case 293:
-      if (lookahead == 'e') ADVANCE(504);
+      if (lookahead == 'e') ADVANCE(506);
       END_STATE();
     case 294:
-      if (lookahead == '2') ADVANCE(505);
-      if (lookahead == '8') ADVANCE(506);
+      ACCEPT_TOKEN(anon_sym_min);
       END_STATE();
     case 295:
-      if (lookahead == 'd') ADVANCE(507);
+      if (lookahead == 'e') ADVANCE(507);
       END_STATE();
     case 296:
-      ACCEPT_TOKEN(anon_sym_net);
+      if (lookahead == '2') ADVANCE(508);
+      if (lookahead == '8') ADVANCE(509);
       END_STATE();
     case 297:
-      if (lookahead == 's') ADVANCE(508);
+      if (lookahead == 'd') ADVANCE(510);
       END_STATE();
     case 298:
-      if (lookahead == 'i') ADVANCE(509);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 299:
-      if (lookahead == 'u') ADVANCE(510);
-      END_STATE();
-    case 300:
       if (lookahead == 's') ADVANCE(511);
       END_STATE();
+    case 300:
+      if (lookahead == 'i') ADVANCE(512);
+      END_STATE();
     case 301:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(512);
-      if (lookahead == 's') ADVANCE(513);
+      if (lookahead == 'u') ADVANCE(513);
       END_STATE();
     case 302:
-      if (lookahead == '-') ADVANCE(514);
+      if (lookahead == 's') ADVANCE(514);
       END_STATE();
     case 303:
-      if (lookahead == 'n') ADVANCE(515);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(515);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
     case 304:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(516);
-      if (lookahead == 'p') ADVANCE(517);
+      if (lookahead == '-') ADVANCE(517);
       END_STATE();
     case 305:
-      if (lookahead == 'r') ADVANCE(518);
+      if (lookahead == 'n') ADVANCE(518);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_pad);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'p') ADVANCE(520);
       END_STATE();
     case 307:
-      if (lookahead == 's') ADVANCE(519);
+      if (lookahead == 'r') ADVANCE(521);
       END_STATE();
     case 308:
-      if (lookahead == 't') ADVANCE(520);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 309:
-      ACCEPT_TOKEN(anon_sym_pep);
-      END_STATE();
-    case 310:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(521);
-      END_STATE();
-    case 311:
       if (lookahead == 's') ADVANCE(522);
       END_STATE();
+    case 310:
+      if (lookahead == 't') ADVANCE(523);
+      END_STATE();
+    case 311:
+      ACCEPT_TOKEN(anon_sym_pep);
+      END_STATE();
     case 312:
-      if (lookahead == 'c') ADVANCE(523);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(524);
       END_STATE();
     case 313:
-      if (lookahead == 'c') ADVANCE(524);
+      if (lookahead == 's') ADVANCE(525);
       END_STATE();
     case 314:
-      if (lookahead == 't') ADVANCE(525);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 315:
-      if (lookahead == 'i') ADVANCE(526);
+      if (lookahead == 'c') ADVANCE(527);
       END_STATE();
     case 316:
-      if (lookahead == 'e') ADVANCE(527);
+      if (lookahead == 't') ADVANCE(528);
       END_STATE();
     case 317:
-      if (lookahead == 'a') ADVANCE(528);
+      if (lookahead == 'i') ADVANCE(529);
       END_STATE();
     case 318:
-      if (lookahead == 'f') ADVANCE(529);
-      if (lookahead == 't') ADVANCE(530);
+      if (lookahead == 'e') ADVANCE(530);
       END_STATE();
     case 319:
-      if (lookahead == 'l') ADVANCE(531);
+      if (lookahead == 'a') ADVANCE(531);
       END_STATE();
     case 320:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'f') ADVANCE(532);
+      if (lookahead == 't') ADVANCE(533);
       END_STATE();
     case 321:
-      if (lookahead == 'e') ADVANCE(532);
+      if (lookahead == 'l') ADVANCE(534);
       END_STATE();
     case 322:
-      if (lookahead == 'i') ADVANCE(533);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 323:
-      if (lookahead == 'e') ADVANCE(534);
-      if (lookahead == 'i') ADVANCE(535);
+      if (lookahead == 'e') ADVANCE(535);
       END_STATE();
     case 324:
-      if (lookahead == 'c') ADVANCE(536);
-      if (lookahead == 'd') ADVANCE(537);
-      if (lookahead == 'l') ADVANCE(538);
+      if (lookahead == 'i') ADVANCE(536);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(539);
+      if (lookahead == 'e') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 326:
-      if (lookahead == 'e') ADVANCE(540);
+      if (lookahead == 'c') ADVANCE(539);
+      if (lookahead == 'd') ADVANCE(540);
       if (lookahead == 'l') ADVANCE(541);
       END_STATE();
     case 327:
-      if (lookahead == 'e') ADVANCE(542);
-      END_STATE();
-    case 328:
+      if (lookahead == 'a') ADVANCE(542);
       if (lookahead == 'e') ADVANCE(543);
       END_STATE();
+    case 328:
+      if (lookahead == 'e') ADVANCE(544);
+      if (lookahead == 'l') ADVANCE(545);
+      END_STATE();
     case 329:
-      if (lookahead == 'i') ADVANCE(544);
-      if (lookahead == 'o') ADVANCE(545);
+      if (lookahead == 'e') ADVANCE(546);
       END_STATE();
     case 330:
-      if (lookahead == 'u') ADVANCE(546);
-      END_STATE();
-    case 331:
       if (lookahead == 'e') ADVANCE(547);
       END_STATE();
+    case 331:
+      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'o') ADVANCE(549);
+      END_STATE();
     case 332:
-      if (lookahead == 'e') ADVANCE(548);
+      if (lookahead == 'u') ADVANCE(550);
       END_STATE();
     case 333:
-      ACCEPT_TOKEN(anon_sym_run);
+      if (lookahead == 'e') ADVANCE(551);
       END_STATE();
     case 334:
-      if (lookahead == 'a') ADVANCE(549);
+      if (lookahead == 'e') ADVANCE(552);
       END_STATE();
     case 335:
-      if (lookahead == 'l') ADVANCE(550);
+      ACCEPT_TOKEN(anon_sym_run);
       END_STATE();
     case 336:
-      if (lookahead == 's') ADVANCE(551);
+      if (lookahead == 'a') ADVANCE(553);
       END_STATE();
     case 337:
-      if (lookahead == 'i') ADVANCE(552);
-      if (lookahead == 'v') ADVANCE(553);
+      if (lookahead == 'l') ADVANCE(554);
       END_STATE();
     case 338:
-      if (lookahead == 's') ADVANCE(554);
+      if (lookahead == 's') ADVANCE(555);
       END_STATE();
     case 339:
-      if (lookahead == 'r') ADVANCE(555);
+      if (lookahead == 'i') ADVANCE(556);
+      if (lookahead == 'v') ADVANCE(557);
       END_STATE();
     case 340:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 's') ADVANCE(558);
       END_STATE();
     case 341:
-      if (lookahead == 'r') ADVANCE(557);
+      if (lookahead == 'r') ADVANCE(559);
       END_STATE();
     case 342:
-      if (lookahead == 'n') ADVANCE(558);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 343:
-      if (lookahead == 'a') ADVANCE(559);
-      if (lookahead == 'c') ADVANCE(560);
+      if (lookahead == 'r') ADVANCE(561);
       END_STATE();
     case 344:
-      if (lookahead == 'e') ADVANCE(561);
+      if (lookahead == 'n') ADVANCE(562);
       END_STATE();
     case 345:
-      if (lookahead == 'e') ADVANCE(562);
-      END_STATE();
-    case 346:
-      ACCEPT_TOKEN(anon_sym_snr);
-      END_STATE();
-    case 347:
-      if (lookahead == 'r') ADVANCE(563);
-      END_STATE();
-    case 348:
+      if (lookahead == 'a') ADVANCE(563);
       if (lookahead == 'c') ADVANCE(564);
       END_STATE();
+    case 346:
+      if (lookahead == 'e') ADVANCE(565);
+      END_STATE();
+    case 347:
+      if (lookahead == 'e') ADVANCE(566);
+      END_STATE();
+    case 348:
+      ACCEPT_TOKEN(anon_sym_snr);
+      END_STATE();
     case 349:
-      if (lookahead == 'i') ADVANCE(565);
+      if (lookahead == 'r') ADVANCE(567);
       END_STATE();
     case 350:
-      if (lookahead == 't') ADVANCE(566);
+      if (lookahead == 'c') ADVANCE(568);
       END_STATE();
     case 351:
-      if (lookahead == 'e') ADVANCE(567);
+      if (lookahead == 'i') ADVANCE(569);
       END_STATE();
     case 352:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(568);
+      if (lookahead == 't') ADVANCE(570);
       END_STATE();
     case 353:
-      if (lookahead == 't') ADVANCE(569);
+      if (lookahead == 'e') ADVANCE(571);
       END_STATE();
     case 354:
-      if (lookahead == 'a') ADVANCE(570);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(572);
       END_STATE();
     case 355:
-      if (lookahead == 't') ADVANCE(571);
+      if (lookahead == 't') ADVANCE(573);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'a') ADVANCE(574);
       END_STATE();
     case 357:
-      if (lookahead == 'l') ADVANCE(572);
+      if (lookahead == 't') ADVANCE(575);
       END_STATE();
     case 358:
-      if (lookahead == 'e') ADVANCE(573);
+      ACCEPT_TOKEN(anon_sym_swr);
       END_STATE();
     case 359:
-      ACCEPT_TOKEN(anon_sym_tee);
+      if (lookahead == 'l') ADVANCE(576);
       END_STATE();
     case 360:
-      if (lookahead == 'p') ADVANCE(574);
+      if (lookahead == 'e') ADVANCE(577);
       END_STATE();
     case 361:
-      if (lookahead == 'n') ADVANCE(575);
+      ACCEPT_TOKEN(anon_sym_tee);
       END_STATE();
     case 362:
-      if (lookahead == 'e') ADVANCE(576);
-      if (lookahead == 'o') ADVANCE(577);
+      if (lookahead == 'p') ADVANCE(578);
       END_STATE();
     case 363:
-      if (lookahead == 'l') ADVANCE(578);
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
     case 364:
-      if (lookahead == 'a') ADVANCE(579);
+      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'o') ADVANCE(581);
       END_STATE();
     case 365:
-      if (lookahead == 'n') ADVANCE(580);
+      if (lookahead == 'l') ADVANCE(582);
       END_STATE();
     case 366:
-      if (lookahead == 'e') ADVANCE(581);
+      if (lookahead == 'a') ADVANCE(583);
       END_STATE();
     case 367:
-      if (lookahead == '-') ADVANCE(582);
+      if (lookahead == 'n') ADVANCE(584);
       END_STATE();
     case 368:
-      if (lookahead == 'i') ADVANCE(583);
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
     case 369:
-      if (lookahead == 'e') ADVANCE(584);
+      if (lookahead == '-') ADVANCE(586);
       END_STATE();
     case 370:
-      if (lookahead == 'i') ADVANCE(585);
-      END_STATE();
-    case 371:
-      ACCEPT_TOKEN(anon_sym_use);
-      END_STATE();
-    case 372:
-      if (lookahead == 'i') ADVANCE(586);
-      END_STATE();
-    case 373:
       if (lookahead == 'i') ADVANCE(587);
       END_STATE();
+    case 371:
+      if (lookahead == 'e') ADVANCE(588);
+      END_STATE();
+    case 372:
+      if (lookahead == 'i') ADVANCE(589);
+      END_STATE();
+    case 373:
+      ACCEPT_TOKEN(anon_sym_use);
+      END_STATE();
     case 374:
-      if (lookahead == 'o') ADVANCE(588);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 375:
-      if (lookahead == 't') ADVANCE(589);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
     case 376:
-      if (lookahead == 't') ADVANCE(590);
+      if (lookahead == 'o') ADVANCE(592);
       END_STATE();
     case 377:
-      if (lookahead == 'e') ADVANCE(591);
+      if (lookahead == 't') ADVANCE(593);
       END_STATE();
     case 378:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(592);
+      if (lookahead == 't') ADVANCE(594);
       END_STATE();
     case 379:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'e') ADVANCE(595);
       END_STATE();
     case 380:
-      if (lookahead == '8') ADVANCE(593);
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(596);
       END_STATE();
     case 381:
-      if (lookahead == 'e') ADVANCE(594);
+      ACCEPT_TOKEN(anon_sym_wet);
       END_STATE();
     case 382:
-      if (lookahead == 'h') ADVANCE(595);
+      if (lookahead == '8') ADVANCE(597);
       END_STATE();
     case 383:
-      ACCEPT_TOKEN(anon_sym_yes);
+      if (lookahead == 'e') ADVANCE(598);
       END_STATE();
     case 384:
-      if (lookahead == 'e') ADVANCE(596);
+      if (lookahead == 'h') ADVANCE(599);
       END_STATE();
     case 385:
-      if (lookahead == 'p') ADVANCE(597);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 386:
-      if (lookahead == 'r') ADVANCE(598);
+      if (lookahead == 'e') ADVANCE(600);
       END_STATE();
     case 387:
-      if (lookahead == 't') ADVANCE(599);
+      if (lookahead == 'p') ADVANCE(601);
       END_STATE();
     case 388:
-      if (lookahead == 'd') ADVANCE(600);
+      if (lookahead == 'r') ADVANCE(602);
       END_STATE();
     case 389:
-      if (lookahead == 'r') ADVANCE(601);
+      if (lookahead == 't') ADVANCE(603);
       END_STATE();
     case 390:
-      if (lookahead == 'n') ADVANCE(602);
+      if (lookahead == 'd') ADVANCE(604);
       END_STATE();
     case 391:
-      if (lookahead == 'c') ADVANCE(603);
+      if (lookahead == 'r') ADVANCE(605);
       END_STATE();
     case 392:
-      if (lookahead == 'e') ADVANCE(604);
+      if (lookahead == 'n') ADVANCE(606);
       END_STATE();
     case 393:
-      if (lookahead == 'e') ADVANCE(605);
+      if (lookahead == 'c') ADVANCE(607);
       END_STATE();
     case 394:
-      if (lookahead == 'i') ADVANCE(606);
+      if (lookahead == 'e') ADVANCE(608);
       END_STATE();
     case 395:
-      ACCEPT_TOKEN(anon_sym_amsl);
+      if (lookahead == 'e') ADVANCE(609);
       END_STATE();
     case 396:
-      if (lookahead == 'n') ADVANCE(607);
+      if (lookahead == 'i') ADVANCE(610);
       END_STATE();
     case 397:
-      if (lookahead == 't') ADVANCE(608);
+      ACCEPT_TOKEN(anon_sym_amsl);
       END_STATE();
     case 398:
-      if (lookahead == 'o') ADVANCE(609);
-      END_STATE();
-    case 399:
-      if (lookahead == 'a') ADVANCE(610);
-      END_STATE();
-    case 400:
       if (lookahead == 'n') ADVANCE(611);
       END_STATE();
+    case 399:
+      if (lookahead == 't') ADVANCE(612);
+      END_STATE();
+    case 400:
+      if (lookahead == 'o') ADVANCE(613);
+      END_STATE();
     case 401:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(612);
+      if (lookahead == 'a') ADVANCE(614);
       END_STATE();
     case 402:
-      if (lookahead == 'l') ADVANCE(613);
+      if (lookahead == 'n') ADVANCE(615);
       END_STATE();
     case 403:
-      if (lookahead == 'w') ADVANCE(614);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(616);
       END_STATE();
     case 404:
-      if (lookahead == 'd') ADVANCE(615);
+      if (lookahead == 'l') ADVANCE(617);
       END_STATE();
     case 405:
-      if (lookahead == 'n') ADVANCE(616);
+      if (lookahead == 'w') ADVANCE(618);
       END_STATE();
     case 406:
-      if (lookahead == 'k') ADVANCE(617);
-      END_STATE();
-    case 407:
-      if (lookahead == 'k') ADVANCE(618);
-      END_STATE();
-    case 408:
       if (lookahead == 'd') ADVANCE(619);
       END_STATE();
+    case 407:
+      if (lookahead == 'n') ADVANCE(620);
+      END_STATE();
+    case 408:
+      if (lookahead == 'k') ADVANCE(621);
+      END_STATE();
     case 409:
-      if (lookahead == 'c') ADVANCE(620);
+      if (lookahead == 'k') ADVANCE(622);
       END_STATE();
     case 410:
-      if (lookahead == 'i') ADVANCE(621);
+      if (lookahead == 'd') ADVANCE(623);
       END_STATE();
     case 411:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'c') ADVANCE(624);
       END_STATE();
     case 412:
-      if (lookahead == 'e') ADVANCE(622);
+      if (lookahead == 'i') ADVANCE(625);
       END_STATE();
     case 413:
-      if (lookahead == 'b') ADVANCE(623);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 414:
-      if (lookahead == 'i') ADVANCE(624);
+      if (lookahead == 'e') ADVANCE(626);
       END_STATE();
     case 415:
-      if (lookahead == 'a') ADVANCE(625);
+      if (lookahead == 'b') ADVANCE(627);
       END_STATE();
     case 416:
-      if (lookahead == 'n') ADVANCE(626);
+      if (lookahead == 'i') ADVANCE(628);
       END_STATE();
     case 417:
-      if (lookahead == 'u') ADVANCE(627);
+      if (lookahead == 'a') ADVANCE(629);
       END_STATE();
     case 418:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'i') ADVANCE(630);
       END_STATE();
     case 419:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'n') ADVANCE(631);
       END_STATE();
     case 420:
-      if (lookahead == 's') ADVANCE(628);
+      if (lookahead == 'u') ADVANCE(632);
       END_STATE();
     case 421:
-      if (lookahead == 'i') ADVANCE(629);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 422:
-      if (lookahead == 'i') ADVANCE(630);
-      if (lookahead == 'u') ADVANCE(631);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 423:
-      if (lookahead == 'i') ADVANCE(632);
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
     case 424:
-      if (lookahead == 'e') ADVANCE(633);
+      if (lookahead == 'i') ADVANCE(634);
       END_STATE();
     case 425:
-      if (lookahead == 't') ADVANCE(634);
+      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'u') ADVANCE(636);
       END_STATE();
     case 426:
-      if (lookahead == 'e') ADVANCE(635);
+      if (lookahead == 'i') ADVANCE(637);
       END_STATE();
     case 427:
-      if (lookahead == 'l') ADVANCE(636);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 428:
-      if (lookahead == 'r') ADVANCE(637);
+      if (lookahead == 't') ADVANCE(639);
       END_STATE();
     case 429:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(638);
+      if (lookahead == 'l') ADVANCE(641);
       END_STATE();
     case 431:
-      if (lookahead == 'm') ADVANCE(639);
+      if (lookahead == 'r') ADVANCE(642);
       END_STATE();
     case 432:
-      if (lookahead == 'n') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 433:
-      ACCEPT_TOKEN(anon_sym_degC);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(643);
       END_STATE();
     case 434:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'm') ADVANCE(644);
       END_STATE();
     case 435:
-      if (lookahead == 'e') ADVANCE(641);
+      if (lookahead == 'n') ADVANCE(645);
       END_STATE();
     case 436:
-      if (lookahead == 'y') ADVANCE(642);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 437:
-      if (lookahead == 'v') ADVANCE(643);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 438:
-      if (lookahead == 'n') ADVANCE(644);
-      END_STATE();
-    case 439:
-      if (lookahead == 'c') ADVANCE(645);
-      END_STATE();
-    case 440:
       if (lookahead == 'e') ADVANCE(646);
       END_STATE();
+    case 439:
+      if (lookahead == 'y') ADVANCE(647);
+      END_STATE();
+    case 440:
+      if (lookahead == 'v') ADVANCE(648);
+      END_STATE();
     case 441:
-      if (lookahead == 'e') ADVANCE(647);
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
     case 442:
-      if (lookahead == 'c') ADVANCE(648);
+      if (lookahead == 'c') ADVANCE(650);
       END_STATE();
     case 443:
-      if (lookahead == 'l') ADVANCE(649);
+      if (lookahead == 'e') ADVANCE(651);
       END_STATE();
     case 444:
-      if (lookahead == 'a') ADVANCE(650);
+      if (lookahead == 'e') ADVANCE(652);
       END_STATE();
     case 445:
-      if (lookahead == 'd') ADVANCE(651);
+      if (lookahead == 'c') ADVANCE(653);
       END_STATE();
     case 446:
-      ACCEPT_TOKEN(anon_sym_down);
+      if (lookahead == 'l') ADVANCE(654);
       END_STATE();
     case 447:
-      if (lookahead == 't') ADVANCE(652);
+      if (lookahead == 'a') ADVANCE(655);
       END_STATE();
     case 448:
-      if (lookahead == 'e') ADVANCE(653);
+      if (lookahead == 'd') ADVANCE(656);
       END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_duty);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 450:
-      if (lookahead == 'i') ADVANCE(654);
+      if (lookahead == 't') ADVANCE(657);
       END_STATE();
     case 451:
-      if (lookahead == 'c') ADVANCE(655);
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
     case 452:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 453:
-      if (lookahead == 'a') ADVANCE(656);
+      if (lookahead == 'i') ADVANCE(659);
       END_STATE();
     case 454:
-      ACCEPT_TOKEN(anon_sym_ends);
-      END_STATE();
-    case 455:
-      if (lookahead == 'l') ADVANCE(657);
-      END_STATE();
-    case 456:
-      if (lookahead == '8') ADVANCE(658);
-      END_STATE();
-    case 457:
-      if (lookahead == 's') ADVANCE(659);
-      END_STATE();
-    case 458:
       if (lookahead == 'c') ADVANCE(660);
       END_STATE();
-    case 459:
-      if (lookahead == 's') ADVANCE(661);
+    case 455:
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
-    case 460:
+    case 456:
+      if (lookahead == 'a') ADVANCE(661);
+      END_STATE();
+    case 457:
+      ACCEPT_TOKEN(anon_sym_ends);
+      END_STATE();
+    case 458:
       if (lookahead == 'l') ADVANCE(662);
       END_STATE();
+    case 459:
+      if (lookahead == '8') ADVANCE(663);
+      END_STATE();
+    case 460:
+      if (lookahead == 's') ADVANCE(664);
+      END_STATE();
     case 461:
-      if (lookahead == 'd') ADVANCE(663);
+      if (lookahead == 'c') ADVANCE(665);
       END_STATE();
     case 462:
-      if (lookahead == 'r') ADVANCE(664);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 463:
-      if (lookahead == 'e') ADVANCE(665);
+      if (lookahead == 'l') ADVANCE(667);
       END_STATE();
     case 464:
-      if (lookahead == 'd') ADVANCE(666);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 465:
-      if (lookahead == 'b') ADVANCE(667);
+      if (lookahead == 'r') ADVANCE(669);
       END_STATE();
     case 466:
-      if (lookahead == 'a') ADVANCE(668);
+      if (lookahead == 'e') ADVANCE(670);
       END_STATE();
     case 467:
-      if (lookahead == '-') ADVANCE(669);
+      if (lookahead == 'd') ADVANCE(671);
       END_STATE();
     case 468:
-      if (lookahead == 'u') ADVANCE(670);
+      if (lookahead == 'b') ADVANCE(672);
       END_STATE();
     case 469:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'a') ADVANCE(673);
       END_STATE();
     case 470:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 471:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 472:
-      if (lookahead == 'r') ADVANCE(671);
-      END_STATE();
-    case 473:
-      if (lookahead == 'n') ADVANCE(672);
-      END_STATE();
-    case 474:
-      if (lookahead == 's') ADVANCE(673);
-      END_STATE();
-    case 475:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 476:
       if (lookahead == '-') ADVANCE(674);
       END_STATE();
+    case 471:
+      if (lookahead == 'u') ADVANCE(675);
+      END_STATE();
+    case 472:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 473:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 475:
+      if (lookahead == 'r') ADVANCE(676);
+      END_STATE();
+    case 476:
+      if (lookahead == 'n') ADVANCE(677);
+      END_STATE();
     case 477:
-      if (lookahead == 'h') ADVANCE(675);
+      if (lookahead == 's') ADVANCE(678);
       END_STATE();
     case 478:
-      ACCEPT_TOKEN(anon_sym_high);
+      ACCEPT_TOKEN(anon_sym_haat);
       END_STATE();
     case 479:
-      if (lookahead == 'e') ADVANCE(676);
+      if (lookahead == '-') ADVANCE(679);
       END_STATE();
     case 480:
-      if (lookahead == 'z') ADVANCE(677);
+      if (lookahead == 'h') ADVANCE(680);
       END_STATE();
     case 481:
-      if (lookahead == 'd') ADVANCE(678);
+      ACCEPT_TOKEN(anon_sym_high);
       END_STATE();
     case 482:
-      if (lookahead == 'r') ADVANCE(679);
+      if (lookahead == 'e') ADVANCE(681);
       END_STATE();
     case 483:
-      if (lookahead == 't') ADVANCE(680);
+      if (lookahead == 'z') ADVANCE(682);
       END_STATE();
     case 484:
-      if (lookahead == 'e') ADVANCE(681);
-      if (lookahead == 'r') ADVANCE(682);
+      if (lookahead == 'd') ADVANCE(683);
       END_STATE();
     case 485:
-      if (lookahead == 'a') ADVANCE(683);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 486:
-      if (lookahead == 's') ADVANCE(684);
+      if (lookahead == 't') ADVANCE(685);
       END_STATE();
     case 487:
-      if (lookahead == 'e') ADVANCE(685);
+      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 'r') ADVANCE(687);
       END_STATE();
     case 488:
-      if (lookahead == 's') ADVANCE(686);
+      if (lookahead == 'a') ADVANCE(688);
       END_STATE();
     case 489:
-      if (lookahead == 'c') ADVANCE(687);
+      if (lookahead == 's') ADVANCE(689);
       END_STATE();
     case 490:
-      if (lookahead == 'd') ADVANCE(688);
+      if (lookahead == 'e') ADVANCE(690);
       END_STATE();
     case 491:
-      ACCEPT_TOKEN(anon_sym_kind);
+      if (lookahead == 's') ADVANCE(691);
       END_STATE();
     case 492:
-      if (lookahead == 't') ADVANCE(689);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 493:
-      if (lookahead == 'n') ADVANCE(690);
+      if (lookahead == 'd') ADVANCE(693);
       END_STATE();
     case 494:
-      if (lookahead == 't') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 495:
-      if (lookahead == 'a') ADVANCE(692);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 496:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'n') ADVANCE(695);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 't') ADVANCE(696);
       END_STATE();
     case 498:
-      if (lookahead == 'i') ADVANCE(693);
+      if (lookahead == 'a') ADVANCE(697);
       END_STATE();
     case 499:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(694);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 500:
-      if (lookahead == 'm') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 501:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 502:
-      if (lookahead == 'u') ADVANCE(696);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(699);
       END_STATE();
     case 503:
-      if (lookahead == 'r') ADVANCE(697);
+      if (lookahead == 'm') ADVANCE(700);
       END_STATE();
     case 504:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 505:
-      if (lookahead == '7') ADVANCE(699);
+      if (lookahead == 'u') ADVANCE(701);
       END_STATE();
     case 506:
-      if (lookahead == '3') ADVANCE(700);
+      if (lookahead == 'r') ADVANCE(702);
       END_STATE();
     case 507:
-      ACCEPT_TOKEN(anon_sym_need);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(703);
       END_STATE();
     case 508:
-      if (lookahead == 'e') ADVANCE(701);
+      if (lookahead == '7') ADVANCE(704);
       END_STATE();
     case 509:
-      if (lookahead == 'n') ADVANCE(702);
+      if (lookahead == '3') ADVANCE(705);
       END_STATE();
     case 510:
-      if (lookahead == 'p') ADVANCE(703);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 511:
-      if (lookahead == 'e') ADVANCE(704);
-      END_STATE();
-    case 512:
-      if (lookahead == 'm') ADVANCE(705);
-      END_STATE();
-    case 513:
-      ACCEPT_TOKEN(anon_sym_ohms);
-      END_STATE();
-    case 514:
       if (lookahead == 'e') ADVANCE(706);
       END_STATE();
-    case 515:
-      ACCEPT_TOKEN(anon_sym_open);
+    case 512:
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
-    case 516:
-      if (lookahead == 'r') ADVANCE(707);
+    case 513:
+      if (lookahead == 'p') ADVANCE(708);
       END_STATE();
-    case 517:
-      if (lookahead == 'u') ADVANCE(708);
-      END_STATE();
-    case 518:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 519:
+    case 514:
       if (lookahead == 'e') ADVANCE(709);
       END_STATE();
+    case 515:
+      if (lookahead == 'm') ADVANCE(710);
+      END_STATE();
+    case 516:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 517:
+      if (lookahead == 'e') ADVANCE(711);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 519:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
     case 520:
-      if (lookahead == 'e') ADVANCE(710);
+      if (lookahead == 'u') ADVANCE(713);
       END_STATE();
     case 521:
-      if (lookahead == 'i') ADVANCE(711);
+      ACCEPT_TOKEN(anon_sym_over);
       END_STATE();
     case 522:
-      if (lookahead == 'e') ADVANCE(712);
-      END_STATE();
-    case 523:
-      if (lookahead == 'e') ADVANCE(713);
-      END_STATE();
-    case 524:
       if (lookahead == 'e') ADVANCE(714);
       END_STATE();
+    case 523:
+      if (lookahead == 'e') ADVANCE(715);
+      END_STATE();
+    case 524:
+      if (lookahead == 'i') ADVANCE(716);
+      END_STATE();
     case 525:
-      ACCEPT_TOKEN(anon_sym_port);
+      if (lookahead == 'e') ADVANCE(717);
       END_STATE();
     case 526:
-      if (lookahead == 't') ADVANCE(715);
+      if (lookahead == 'e') ADVANCE(718);
       END_STATE();
     case 527:
-      if (lookahead == 'r') ADVANCE(716);
-      END_STATE();
-    case 528:
-      if (lookahead == 'm') ADVANCE(717);
-      END_STATE();
-    case 529:
-      if (lookahead == 'i') ADVANCE(718);
-      END_STATE();
-    case 530:
       if (lookahead == 'e') ADVANCE(719);
       END_STATE();
+    case 528:
+      ACCEPT_TOKEN(anon_sym_port);
+      END_STATE();
+    case 529:
+      if (lookahead == 't') ADVANCE(720);
+      END_STATE();
+    case 530:
+      if (lookahead == 'r') ADVANCE(721);
+      END_STATE();
     case 531:
-      if (lookahead == 'i') ADVANCE(720);
+      if (lookahead == 'm') ADVANCE(722);
       END_STATE();
     case 532:
-      if (lookahead == 't') ADVANCE(721);
+      if (lookahead == 'i') ADVANCE(723);
       END_STATE();
     case 533:
-      if (lookahead == 'u') ADVANCE(722);
+      if (lookahead == 'e') ADVANCE(724);
       END_STATE();
     case 534:
-      if (lookahead == 'd') ADVANCE(723);
+      if (lookahead == 'i') ADVANCE(725);
       END_STATE();
     case 535:
-      if (lookahead == 'n') ADVANCE(724);
-      if (lookahead == 'o') ADVANCE(725);
-      END_STATE();
-    case 536:
       if (lookahead == 't') ADVANCE(726);
       END_STATE();
+    case 536:
+      if (lookahead == 'u') ADVANCE(727);
+      END_STATE();
     case 537:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(727);
+      if (lookahead == 'd') ADVANCE(728);
       END_STATE();
     case 538:
-      if (lookahead == 'i') ADVANCE(728);
+      if (lookahead == 'n') ADVANCE(729);
+      if (lookahead == 'o') ADVANCE(730);
       END_STATE();
     case 539:
-      if (lookahead == 'i') ADVANCE(729);
+      if (lookahead == 't') ADVANCE(731);
       END_STATE();
     case 540:
-      if (lookahead == 'r') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(732);
       END_STATE();
     case 541:
-      if (lookahead == 'e') ADVANCE(731);
+      if (lookahead == 'i') ADVANCE(733);
       END_STATE();
     case 542:
-      if (lookahead == 'c') ADVANCE(732);
+      if (lookahead == 'l') ADVANCE(734);
       END_STATE();
     case 543:
-      if (lookahead == 'a') ADVANCE(733);
+      if (lookahead == 'i') ADVANCE(735);
       END_STATE();
     case 544:
-      if (lookahead == 'd') ADVANCE(734);
-      if (lookahead == 's') ADVANCE(735);
+      if (lookahead == 'r') ADVANCE(736);
       END_STATE();
     case 545:
-      if (lookahead == 'l') ADVANCE(736);
-      if (lookahead == 'n') ADVANCE(737);
+      if (lookahead == 'e') ADVANCE(737);
       END_STATE();
     case 546:
-      if (lookahead == 'r') ADVANCE(738);
+      if (lookahead == 'c') ADVANCE(738);
       END_STATE();
     case 547:
-      if (lookahead == 'r') ADVANCE(739);
+      if (lookahead == 'a') ADVANCE(739);
       END_STATE();
     case 548:
-      if (lookahead == 's') ADVANCE(740);
+      if (lookahead == 'd') ADVANCE(740);
+      if (lookahead == 's') ADVANCE(741);
       END_STATE();
     case 549:
-      if (lookahead == 'l') ADVANCE(741);
+      if (lookahead == 'l') ADVANCE(742);
+      if (lookahead == 'n') ADVANCE(743);
       END_STATE();
     case 550:
-      if (lookahead == 'e') ADVANCE(742);
+      if (lookahead == 'r') ADVANCE(744);
       END_STATE();
     case 551:
-      if (lookahead == 'i') ADVANCE(743);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 552:
-      if (lookahead == 'e') ADVANCE(744);
+      if (lookahead == 's') ADVANCE(746);
       END_STATE();
     case 553:
-      if (lookahead == 'i') ADVANCE(745);
+      if (lookahead == 'l') ADVANCE(747);
       END_STATE();
     case 554:
-      if (lookahead == 'i') ADVANCE(746);
+      if (lookahead == 'e') ADVANCE(748);
       END_STATE();
     case 555:
-      if (lookahead == 'e') ADVANCE(747);
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
     case 556:
-      if (lookahead == 't') ADVANCE(748);
+      if (lookahead == 'e') ADVANCE(750);
       END_STATE();
     case 557:
-      if (lookahead == 't') ADVANCE(749);
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
     case 558:
-      if (lookahead == 't') ADVANCE(750);
+      if (lookahead == 'i') ADVANCE(752);
       END_STATE();
     case 559:
-      if (lookahead == 'd') ADVANCE(751);
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
     case 560:
-      if (lookahead == 'e') ADVANCE(752);
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
     case 561:
-      if (lookahead == '-') ADVANCE(753);
+      if (lookahead == 't') ADVANCE(755);
       END_STATE();
     case 562:
-      ACCEPT_TOKEN(anon_sym_size);
-      END_STATE();
-    case 563:
-      if (lookahead == 'c') ADVANCE(754);
-      END_STATE();
-    case 564:
-      if (lookahead == 'i') ADVANCE(755);
-      END_STATE();
-    case 565:
       if (lookahead == 't') ADVANCE(756);
       END_STATE();
+    case 563:
+      if (lookahead == 'd') ADVANCE(757);
+      END_STATE();
+    case 564:
+      if (lookahead == 'e') ADVANCE(758);
+      END_STATE();
+    case 565:
+      if (lookahead == '-') ADVANCE(759);
+      END_STATE();
     case 566:
-      ACCEPT_TOKEN(anon_sym_spot);
+      ACCEPT_TOKEN(anon_sym_size);
       END_STATE();
     case 567:
-      if (lookahead == 'a') ADVANCE(757);
+      if (lookahead == 'c') ADVANCE(760);
       END_STATE();
     case 568:
-      if (lookahead == 'p') ADVANCE(758);
+      if (lookahead == 'i') ADVANCE(761);
       END_STATE();
     case 569:
-      if (lookahead == 'i') ADVANCE(759);
+      if (lookahead == 't') ADVANCE(762);
       END_STATE();
     case 570:
-      if (lookahead == 'n') ADVANCE(760);
+      ACCEPT_TOKEN(anon_sym_spot);
       END_STATE();
     case 571:
-      if (lookahead == 'c') ADVANCE(761);
+      if (lookahead == 'a') ADVANCE(763);
       END_STATE();
     case 572:
-      ACCEPT_TOKEN(anon_sym_tail);
+      if (lookahead == 'p') ADVANCE(764);
       END_STATE();
     case 573:
-      ACCEPT_TOKEN(anon_sym_take);
+      if (lookahead == 'i') ADVANCE(765);
       END_STATE();
     case 574:
-      if (lookahead == 'e') ADVANCE(762);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 575:
-      ACCEPT_TOKEN(anon_sym_then);
+      if (lookahead == 'c') ADVANCE(767);
       END_STATE();
     case 576:
-      if (lookahead == 's') ADVANCE(763);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 577:
-      if (lookahead == 'u') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 578:
-      if (lookahead == 'e') ADVANCE(765);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 579:
-      if (lookahead == 'l') ADVANCE(766);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 580:
-      if (lookahead == 's') ADVANCE(767);
+      if (lookahead == 's') ADVANCE(769);
       END_STATE();
     case 581:
-      if (lookahead == 'r') ADVANCE(768);
+      if (lookahead == 'u') ADVANCE(770);
       END_STATE();
     case 582:
-      if (lookahead == 'r') ADVANCE(769);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 583:
-      if (lookahead == 'c') ADVANCE(770);
-      END_STATE();
-    case 584:
-      if (lookahead == 'r') ADVANCE(771);
-      END_STATE();
-    case 585:
       if (lookahead == 'l') ADVANCE(772);
       END_STATE();
+    case 584:
+      if (lookahead == 's') ADVANCE(773);
+      END_STATE();
+    case 585:
+      if (lookahead == 'r') ADVANCE(774);
+      END_STATE();
     case 586:
-      if (lookahead == 'd') ADVANCE(773);
+      if (lookahead == 'r') ADVANCE(775);
       END_STATE();
     case 587:
-      if (lookahead == 'a') ADVANCE(774);
+      if (lookahead == 'c') ADVANCE(776);
       END_STATE();
     case 588:
-      if (lookahead == 'c') ADVANCE(775);
+      if (lookahead == 'r') ADVANCE(777);
       END_STATE();
     case 589:
-      if (lookahead == 'i') ADVANCE(776);
-      END_STATE();
-    case 590:
-      if (lookahead == 'a') ADVANCE(777);
-      END_STATE();
-    case 591:
       if (lookahead == 'l') ADVANCE(778);
       END_STATE();
+    case 590:
+      if (lookahead == 'd') ADVANCE(779);
+      END_STATE();
+    case 591:
+      if (lookahead == 'a') ADVANCE(780);
+      END_STATE();
     case 592:
-      ACCEPT_TOKEN(anon_sym_ways);
+      if (lookahead == 'c') ADVANCE(781);
       END_STATE();
     case 593:
-      if (lookahead == '4') ADVANCE(779);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 594:
-      if (lookahead == 's') ADVANCE(780);
-      END_STATE();
-    case 595:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(781);
-      END_STATE();
-    case 596:
-      ACCEPT_TOKEN(anon_sym_above);
-      END_STATE();
-    case 597:
-      if (lookahead == 't') ADVANCE(782);
-      END_STATE();
-    case 598:
       if (lookahead == 'a') ADVANCE(783);
       END_STATE();
+    case 595:
+      if (lookahead == 'l') ADVANCE(784);
+      END_STATE();
+    case 596:
+      ACCEPT_TOKEN(anon_sym_ways);
+      END_STATE();
+    case 597:
+      if (lookahead == '4') ADVANCE(785);
+      END_STATE();
+    case 598:
+      if (lookahead == 's') ADVANCE(786);
+      END_STATE();
     case 599:
-      if (lookahead == 'e') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
     case 600:
-      ACCEPT_TOKEN(anon_sym_added);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 601:
-      ACCEPT_TOKEN(anon_sym_after);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 602:
-      if (lookahead == 's') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(789);
       END_STATE();
     case 603:
-      if (lookahead == 'a') ADVANCE(786);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 604:
-      ACCEPT_TOKEN(anon_sym_alone);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 605:
-      if (lookahead == 'n') ADVANCE(787);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 606:
-      if (lookahead == 'f') ADVANCE(788);
+      if (lookahead == 's') ADVANCE(791);
       END_STATE();
     case 607:
-      if (lookahead == 'n') ADVANCE(789);
+      if (lookahead == 'a') ADVANCE(792);
       END_STATE();
     case 608:
-      ACCEPT_TOKEN(anon_sym_apart);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 609:
-      if (lookahead == 'r') ADVANCE(790);
+      if (lookahead == 'n') ADVANCE(793);
       END_STATE();
     case 610:
-      if (lookahead == 'g') ADVANCE(791);
+      if (lookahead == 'f') ADVANCE(794);
       END_STATE();
     case 611:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 'n') ADVANCE(795);
       END_STATE();
     case 612:
-      if (lookahead == 'i') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 613:
-      if (lookahead == 'i') ADVANCE(793);
+      if (lookahead == 'r') ADVANCE(796);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'g') ADVANCE(797);
       END_STATE();
     case 615:
-      if (lookahead == 'e') ADVANCE(794);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 616:
-      if (lookahead == 'd') ADVANCE(795);
+      if (lookahead == 'i') ADVANCE(798);
       END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_blank);
+      if (lookahead == 'i') ADVANCE(799);
       END_STATE();
     case 618:
-      if (lookahead == 'i') ADVANCE(796);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 619:
-      ACCEPT_TOKEN(anon_sym_braid);
-      END_STATE();
-    case 620:
-      if (lookahead == 'h') ADVANCE(797);
-      END_STATE();
-    case 621:
-      if (lookahead == 'n') ADVANCE(798);
-      END_STATE();
-    case 622:
-      ACCEPT_TOKEN(anon_sym_cable);
-      END_STATE();
-    case 623:
-      if (lookahead == 'r') ADVANCE(799);
-      END_STATE();
-    case 624:
       if (lookahead == 'e') ADVANCE(800);
       END_STATE();
-    case 625:
+    case 620:
       if (lookahead == 'd') ADVANCE(801);
       END_STATE();
+    case 621:
+      ACCEPT_TOKEN(anon_sym_blank);
+      END_STATE();
+    case 622:
+      if (lookahead == 'i') ADVANCE(802);
+      END_STATE();
+    case 623:
+      ACCEPT_TOKEN(anon_sym_braid);
+      END_STATE();
+    case 624:
+      if (lookahead == 'h') ADVANCE(803);
+      END_STATE();
+    case 625:
+      if (lookahead == 'n') ADVANCE(804);
+      END_STATE();
     case 626:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 627:
-      if (lookahead == 'l') ADVANCE(802);
+      if (lookahead == 'r') ADVANCE(805);
       END_STATE();
     case 628:
-      ACCEPT_TOKEN(anon_sym_class);
+      if (lookahead == 'e') ADVANCE(806);
       END_STATE();
     case 629:
-      if (lookahead == 'n') ADVANCE(803);
+      if (lookahead == 'd') ADVANCE(807);
       END_STATE();
     case 630:
-      if (lookahead == 't') ADVANCE(804);
+      if (lookahead == 'f') ADVANCE(808);
       END_STATE();
     case 631:
-      if (lookahead == 'c') ADVANCE(805);
+      ACCEPT_TOKEN(anon_sym_chain);
       END_STATE();
     case 632:
-      if (lookahead == 'd') ADVANCE(806);
+      if (lookahead == 'l') ADVANCE(809);
       END_STATE();
     case 633:
-      if (lookahead == 'c') ADVANCE(807);
+      ACCEPT_TOKEN(anon_sym_class);
       END_STATE();
     case 634:
-      if (lookahead == 'r') ADVANCE(808);
+      if (lookahead == 'n') ADVANCE(810);
       END_STATE();
     case 635:
-      if (lookahead == 'c') ADVANCE(809);
+      if (lookahead == 't') ADVANCE(811);
       END_STATE();
     case 636:
-      if (lookahead == 'e') ADVANCE(810);
+      if (lookahead == 'c') ADVANCE(812);
       END_STATE();
     case 637:
-      if (lookahead == 'a') ADVANCE(811);
+      if (lookahead == 'd') ADVANCE(813);
       END_STATE();
     case 638:
-      ACCEPT_TOKEN(anon_sym_dated);
+      if (lookahead == 'c') ADVANCE(814);
       END_STATE();
     case 639:
-      ACCEPT_TOKEN(anon_sym_datum);
+      if (lookahead == 'r') ADVANCE(815);
       END_STATE();
     case 640:
-      if (lookahead == 'p') ADVANCE(812);
+      if (lookahead == 'c') ADVANCE(816);
       END_STATE();
     case 641:
-      if (lookahead == 'e') ADVANCE(813);
+      if (lookahead == 'e') ADVANCE(817);
       END_STATE();
     case 642:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 643:
-      if (lookahead == 'e') ADVANCE(814);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 644:
-      if (lookahead == 's') ADVANCE(815);
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
     case 645:
-      if (lookahead == 'e') ADVANCE(816);
+      if (lookahead == 'p') ADVANCE(819);
       END_STATE();
     case 646:
-      if (lookahead == 't') ADVANCE(817);
+      if (lookahead == 'e') ADVANCE(820);
       END_STATE();
     case 647:
-      if (lookahead == 'x') ADVANCE(818);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 648:
-      if (lookahead == 't') ADVANCE(819);
+      if (lookahead == 'e') ADVANCE(821);
       END_STATE();
     case 649:
-      if (lookahead == 'a') ADVANCE(820);
+      if (lookahead == 's') ADVANCE(822);
       END_STATE();
     case 650:
-      if (lookahead == 'n') ADVANCE(821);
+      if (lookahead == 'e') ADVANCE(823);
       END_STATE();
     case 651:
-      if (lookahead == 'e') ADVANCE(822);
+      if (lookahead == 't') ADVANCE(824);
       END_STATE();
     case 652:
-      ACCEPT_TOKEN(anon_sym_drift);
+      if (lookahead == 'x') ADVANCE(825);
       END_STATE();
     case 653:
-      if (lookahead == 'x') ADVANCE(823);
-      END_STATE();
-    case 654:
-      if (lookahead == 'o') ADVANCE(824);
-      END_STATE();
-    case 655:
-      if (lookahead == 'i') ADVANCE(825);
-      END_STATE();
-    case 656:
       if (lookahead == 't') ADVANCE(826);
       END_STATE();
+    case 654:
+      if (lookahead == 'a') ADVANCE(827);
+      END_STATE();
+    case 655:
+      if (lookahead == 'n') ADVANCE(828);
+      END_STATE();
+    case 656:
+      if (lookahead == 'e') ADVANCE(829);
+      END_STATE();
     case 657:
-      if (lookahead == 'i') ADVANCE(827);
+      ACCEPT_TOKEN(anon_sym_drift);
       END_STATE();
     case 658:
-      if (lookahead == '9') ADVANCE(828);
+      if (lookahead == 'x') ADVANCE(830);
       END_STATE();
     case 659:
-      if (lookahead == 's') ADVANCE(829);
+      if (lookahead == 'o') ADVANCE(831);
       END_STATE();
     case 660:
-      if (lookahead == 't') ADVANCE(830);
+      if (lookahead == 'i') ADVANCE(832);
       END_STATE();
     case 661:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 't') ADVANCE(833);
       END_STATE();
     case 662:
-      if (lookahead == 'y') ADVANCE(831);
+      if (lookahead == 'i') ADVANCE(834);
       END_STATE();
     case 663:
-      ACCEPT_TOKEN(anon_sym_field);
+      if (lookahead == '9') ADVANCE(835);
       END_STATE();
     case 664:
-      if (lookahead == 'e') ADVANCE(832);
-      END_STATE();
-    case 665:
-      if (lookahead == 'r') ADVANCE(833);
-      END_STATE();
-    case 666:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 667:
-      if (lookahead == 'a') ADVANCE(834);
-      END_STATE();
-    case 668:
-      if (lookahead == 'r') ADVANCE(835);
-      END_STATE();
-    case 669:
       if (lookahead == 's') ADVANCE(836);
       END_STATE();
+    case 665:
+      if (lookahead == 't') ADVANCE(837);
+      END_STATE();
+    case 666:
+      ACCEPT_TOKEN(anon_sym_fails);
+      END_STATE();
+    case 667:
+      if (lookahead == 'y') ADVANCE(838);
+      END_STATE();
+    case 668:
+      ACCEPT_TOKEN(anon_sym_field);
+      END_STATE();
+    case 669:
+      if (lookahead == 'e') ADVANCE(839);
+      END_STATE();
     case 670:
-      if (lookahead == 'e') ADVANCE(837);
+      if (lookahead == 'r') ADVANCE(840);
       END_STATE();
     case 671:
-      if (lookahead == 'a') ADVANCE(838);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 672:
-      if (lookahead == 'd') ADVANCE(839);
+      if (lookahead == 'a') ADVANCE(841);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'r') ADVANCE(842);
       END_STATE();
     case 674:
-      if (lookahead == 'o') ADVANCE(840);
-      if (lookahead == 's') ADVANCE(841);
-      if (lookahead == 'u') ADVANCE(842);
+      if (lookahead == 's') ADVANCE(843);
       END_STATE();
     case 675:
-      if (lookahead == 't') ADVANCE(843);
+      if (lookahead == 'e') ADVANCE(844);
       END_STATE();
     case 676:
-      if (lookahead == 'r') ADVANCE(844);
+      if (lookahead == 'a') ADVANCE(845);
       END_STATE();
     case 677:
-      if (lookahead == 'o') ADVANCE(845);
+      if (lookahead == 'd') ADVANCE(846);
       END_STATE();
     case 678:
-      if (lookahead == 'a') ADVANCE(846);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 679:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(847);
-      END_STATE();
-    case 680:
-      ACCEPT_TOKEN(anon_sym_input);
-      END_STATE();
-    case 681:
-      if (lookahead == 'a') ADVANCE(848);
-      END_STATE();
-    case 682:
+      if (lookahead == 'o') ADVANCE(847);
+      if (lookahead == 's') ADVANCE(848);
       if (lookahead == 'u') ADVANCE(849);
       END_STATE();
-    case 683:
+    case 680:
       if (lookahead == 't') ADVANCE(850);
       END_STATE();
-    case 684:
-      ACCEPT_TOKEN(anon_sym_joins);
-      END_STATE();
-    case 685:
+    case 681:
       if (lookahead == 'r') ADVANCE(851);
       END_STATE();
+    case 682:
+      if (lookahead == 'o') ADVANCE(852);
+      END_STATE();
+    case 683:
+      if (lookahead == 'a') ADVANCE(853);
+      END_STATE();
+    case 684:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(854);
+      END_STATE();
+    case 685:
+      ACCEPT_TOKEN(anon_sym_input);
+      END_STATE();
     case 686:
-      if (lookahead == 'd') ADVANCE(852);
+      if (lookahead == 'a') ADVANCE(855);
       END_STATE();
     case 687:
-      if (lookahead == 't') ADVANCE(853);
+      if (lookahead == 'u') ADVANCE(856);
       END_STATE();
     case 688:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 689:
-      if (lookahead == 'u') ADVANCE(854);
-      END_STATE();
-    case 690:
-      if (lookahead == 'c') ADVANCE(855);
-      END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 692:
-      if (lookahead == 'r') ADVANCE(856);
-      END_STATE();
-    case 693:
       if (lookahead == 't') ADVANCE(857);
       END_STATE();
+    case 689:
+      ACCEPT_TOKEN(anon_sym_joins);
+      END_STATE();
+    case 690:
+      if (lookahead == 'r') ADVANCE(858);
+      END_STATE();
+    case 691:
+      if (lookahead == 'd') ADVANCE(859);
+      END_STATE();
+    case 692:
+      if (lookahead == 't') ADVANCE(860);
+      END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
     case 694:
-      if (lookahead == 't') ADVANCE(858);
+      if (lookahead == 'u') ADVANCE(861);
       END_STATE();
     case 695:
-      if (lookahead == 'u') ADVANCE(859);
+      if (lookahead == 'c') ADVANCE(862);
       END_STATE();
     case 696:
-      if (lookahead == 'm') ADVANCE(860);
+      ACCEPT_TOKEN(anon_sym_limit);
       END_STATE();
     case 697:
-      ACCEPT_TOKEN(anon_sym_meter);
+      if (lookahead == 'r') ADVANCE(863);
       END_STATE();
     case 698:
-      ACCEPT_TOKEN(anon_sym_model);
+      if (lookahead == 't') ADVANCE(864);
       END_STATE();
     case 699:
-      ACCEPT_TOKEN(anon_sym_nad27);
+      if (lookahead == 't') ADVANCE(865);
       END_STATE();
     case 700:
-      ACCEPT_TOKEN(anon_sym_nad83);
+      if (lookahead == 'u') ADVANCE(866);
       END_STATE();
     case 701:
-      ACCEPT_TOKEN(anon_sym_noise);
+      if (lookahead == 'm') ADVANCE(867);
       END_STATE();
     case 702:
-      if (lookahead == 'a') ADVANCE(861);
+      ACCEPT_TOKEN(anon_sym_meter);
       END_STATE();
     case 703:
-      if (lookahead == 'a') ADVANCE(862);
+      ACCEPT_TOKEN(anon_sym_model);
       END_STATE();
     case 704:
-      if (lookahead == 't') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_nad27);
       END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 706:
-      if (lookahead == 'd') ADVANCE(864);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(865);
+      if (lookahead == 'a') ADVANCE(868);
       END_STATE();
     case 708:
-      if (lookahead == 't') ADVANCE(866);
+      if (lookahead == 'a') ADVANCE(869);
       END_STATE();
     case 709:
-      if (lookahead == 's') ADVANCE(867);
+      if (lookahead == 't') ADVANCE(870);
       END_STATE();
     case 710:
-      if (lookahead == 'r') ADVANCE(868);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 711:
-      if (lookahead == 't') ADVANCE(869);
+      if (lookahead == 'd') ADVANCE(871);
       END_STATE();
     case 712:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(872);
       END_STATE();
     case 713:
-      ACCEPT_TOKEN(anon_sym_piece);
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
     case 714:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(870);
+      if (lookahead == 's') ADVANCE(874);
       END_STATE();
     case 715:
-      if (lookahead == 'i') ADVANCE(871);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 't') ADVANCE(876);
       END_STATE();
     case 717:
-      if (lookahead == 'p') ADVANCE(872);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 718:
-      if (lookahead == 'l') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 719:
-      if (lookahead == 'c') ADVANCE(874);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(877);
       END_STATE();
     case 720:
-      if (lookahead == 'c') ADVANCE(875);
+      if (lookahead == 'i') ADVANCE(878);
       END_STATE();
     case 721:
-      if (lookahead == '-') ADVANCE(876);
-      if (lookahead == 'i') ADVANCE(877);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 722:
-      if (lookahead == 's') ADVANCE(878);
+      if (lookahead == 'p') ADVANCE(879);
       END_STATE();
     case 723:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 'l') ADVANCE(880);
       END_STATE();
     case 724:
-      if (lookahead == 'g') ADVANCE(879);
+      if (lookahead == 'c') ADVANCE(881);
       END_STATE();
     case 725:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      if (lookahead == 'c') ADVANCE(882);
       END_STATE();
     case 726:
-      if (lookahead == 'a') ADVANCE(880);
+      if (lookahead == '-') ADVANCE(883);
+      if (lookahead == 'i') ADVANCE(884);
       END_STATE();
     case 727:
-      if (lookahead == 'n') ADVANCE(881);
+      if (lookahead == 's') ADVANCE(885);
       END_STATE();
     case 728:
-      if (lookahead == 'z') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 729:
-      if (lookahead == 'v') ADVANCE(883);
+      if (lookahead == 'g') ADVANCE(886);
       END_STATE();
     case 730:
-      if (lookahead == 'e') ADVANCE(884);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 731:
-      if (lookahead == 'c') ADVANCE(885);
+      if (lookahead == 'a') ADVANCE(887);
       END_STATE();
     case 732:
-      if (lookahead == 't') ADVANCE(886);
+      if (lookahead == 'n') ADVANCE(888);
       END_STATE();
     case 733:
-      if (lookahead == 't') ADVANCE(887);
+      if (lookahead == 'z') ADVANCE(889);
       END_STATE();
     case 734:
-      if (lookahead == 'e') ADVANCE(888);
+      if (lookahead == 'l') ADVANCE(890);
       END_STATE();
     case 735:
-      if (lookahead == 't') ADVANCE(889);
+      if (lookahead == 'v') ADVANCE(891);
       END_STATE();
     case 736:
-      if (lookahead == 'u') ADVANCE(890);
+      if (lookahead == 'e') ADVANCE(892);
       END_STATE();
     case 737:
-      if (lookahead == 'a') ADVANCE(891);
+      if (lookahead == 'c') ADVANCE(893);
       END_STATE();
     case 738:
-      if (lookahead == 'n') ADVANCE(892);
-      END_STATE();
-    case 739:
-      if (lookahead == 's') ADVANCE(893);
-      END_STATE();
-    case 740:
-      ACCEPT_TOKEN(anon_sym_rules);
-      END_STATE();
-    case 741:
-      ACCEPT_TOKEN(anon_sym_rural);
-      END_STATE();
-    case 742:
-      ACCEPT_TOKEN(anon_sym_scale);
-      END_STATE();
-    case 743:
       if (lookahead == 't') ADVANCE(894);
       END_STATE();
+    case 739:
+      if (lookahead == 't') ADVANCE(895);
+      END_STATE();
+    case 740:
+      if (lookahead == 'e') ADVANCE(896);
+      END_STATE();
+    case 741:
+      if (lookahead == 't') ADVANCE(897);
+      END_STATE();
+    case 742:
+      if (lookahead == 'u') ADVANCE(898);
+      END_STATE();
+    case 743:
+      if (lookahead == 'a') ADVANCE(899);
+      END_STATE();
     case 744:
-      if (lookahead == 's') ADVANCE(895);
+      if (lookahead == 'n') ADVANCE(900);
       END_STATE();
     case 745:
-      if (lookahead == 'c') ADVANCE(896);
+      if (lookahead == 's') ADVANCE(901);
       END_STATE();
     case 746:
-      if (lookahead == 'o') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 747:
-      if (lookahead == 'd') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 748:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 't') ADVANCE(902);
       END_STATE();
     case 750:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 's') ADVANCE(903);
       END_STATE();
     case 751:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'c') ADVANCE(904);
       END_STATE();
     case 752:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 'o') ADVANCE(905);
       END_STATE();
     case 753:
-      if (lookahead == 'n') ADVANCE(899);
+      if (lookahead == 'd') ADVANCE(906);
       END_STATE();
     case 754:
-      if (lookahead == 'e') ADVANCE(900);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 755:
-      if (lookahead == 'n') ADVANCE(901);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 756:
-      ACCEPT_TOKEN(anon_sym_split);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 757:
-      if (lookahead == 'd') ADVANCE(902);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 758:
-      if (lookahead == 'r') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 759:
-      if (lookahead == 'o') ADVANCE(904);
+      if (lookahead == 'n') ADVANCE(907);
       END_STATE();
     case 760:
-      if (lookahead == 'd') ADVANCE(905);
+      if (lookahead == 'e') ADVANCE(908);
       END_STATE();
     case 761:
-      if (lookahead == 'h') ADVANCE(906);
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
     case 762:
-      if (lookahead == 'r') ADVANCE(907);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 763:
-      if (lookahead == 'h') ADVANCE(908);
+      if (lookahead == 'd') ADVANCE(910);
       END_STATE();
     case 764:
-      if (lookahead == 'g') ADVANCE(909);
+      if (lookahead == 'r') ADVANCE(911);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_title);
+      if (lookahead == 'o') ADVANCE(912);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'd') ADVANCE(913);
       END_STATE();
     case 767:
-      if (lookahead == 'c') ADVANCE(910);
-      if (lookahead == 'm') ADVANCE(911);
+      if (lookahead == 'h') ADVANCE(914);
       END_STATE();
     case 768:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
     case 769:
-      if (lookahead == 'a') ADVANCE(912);
+      if (lookahead == 'h') ADVANCE(916);
       END_STATE();
     case 770:
-      if (lookahead == 'a') ADVANCE(913);
-      END_STATE();
-    case 771:
-      ACCEPT_TOKEN(anon_sym_under);
-      END_STATE();
-    case 772:
-      ACCEPT_TOKEN(anon_sym_until);
-      END_STATE();
-    case 773:
-      ACCEPT_TOKEN(anon_sym_valid);
-      END_STATE();
-    case 774:
-      if (lookahead == 'n') ADVANCE(914);
-      END_STATE();
-    case 775:
-      if (lookahead == 'i') ADVANCE(915);
-      END_STATE();
-    case 776:
-      if (lookahead == 'c') ADVANCE(916);
-      END_STATE();
-    case 777:
       if (lookahead == 'g') ADVANCE(917);
       END_STATE();
+    case 771:
+      ACCEPT_TOKEN(anon_sym_title);
+      END_STATE();
+    case 772:
+      ACCEPT_TOKEN(anon_sym_total);
+      END_STATE();
+    case 773:
+      if (lookahead == 'c') ADVANCE(918);
+      if (lookahead == 'm') ADVANCE(919);
+      END_STATE();
+    case 774:
+      ACCEPT_TOKEN(anon_sym_tuner);
+      END_STATE();
+    case 775:
+      if (lookahead == 'a') ADVANCE(920);
+      END_STATE();
+    case 776:
+      if (lookahead == 'a') ADVANCE(921);
+      END_STATE();
+    case 777:
+      ACCEPT_TOKEN(anon_sym_under);
+      END_STATE();
     case 778:
-      if (lookahead == 'e') ADVANCE(918);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 779:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 780:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'n') ADVANCE(922);
       END_STATE();
     case 781:
-      if (lookahead == 'n') ADVANCE(919);
+      if (lookahead == 'i') ADVANCE(923);
       END_STATE();
     case 782:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'c') ADVANCE(924);
       END_STATE();
     case 783:
-      if (lookahead == 'c') ADVANCE(920);
+      if (lookahead == 'g') ADVANCE(925);
       END_STATE();
     case 784:
-      if (lookahead == 'r') ADVANCE(921);
+      if (lookahead == 'e') ADVANCE(926);
       END_STATE();
     case 785:
-      if (lookahead == 't') ADVANCE(922);
+      ACCEPT_TOKEN(anon_sym_wgs84);
       END_STATE();
     case 786:
-      if (lookahead == 't') ADVANCE(923);
+      ACCEPT_TOKEN(anon_sym_wires);
       END_STATE();
     case 787:
-      if (lookahead == 't') ADVANCE(924);
+      if (lookahead == 'n') ADVANCE(927);
       END_STATE();
     case 788:
-      if (lookahead == 'i') ADVANCE(925);
+      ACCEPT_TOKEN(anon_sym_accept);
       END_STATE();
     case 789:
-      if (lookahead == 'a') ADVANCE(926);
+      if (lookahead == 'c') ADVANCE(928);
       END_STATE();
     case 790:
-      if (lookahead == 'i') ADVANCE(927);
+      if (lookahead == 'r') ADVANCE(929);
       END_STATE();
     case 791:
-      if (lookahead == 'i') ADVANCE(928);
+      if (lookahead == 't') ADVANCE(930);
       END_STATE();
     case 792:
-      if (lookahead == 'd') ADVANCE(929);
+      if (lookahead == 't') ADVANCE(931);
       END_STATE();
     case 793:
-      if (lookahead == 'n') ADVANCE(930);
+      if (lookahead == 't') ADVANCE(932);
       END_STATE();
     case 794:
-      ACCEPT_TOKEN(anon_sym_beside);
+      if (lookahead == 'i') ADVANCE(933);
       END_STATE();
     case 795:
-      ACCEPT_TOKEN(anon_sym_beyond);
-      END_STATE();
-    case 796:
-      if (lookahead == 'n') ADVANCE(931);
-      END_STATE();
-    case 797:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(932);
-      END_STATE();
-    case 798:
-      if (lookahead == 'g') ADVANCE(933);
-      END_STATE();
-    case 799:
       if (lookahead == 'a') ADVANCE(934);
       END_STATE();
+    case 796:
+      if (lookahead == 'i') ADVANCE(935);
+      END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(936);
+      END_STATE();
+    case 798:
+      if (lookahead == 'd') ADVANCE(937);
+      END_STATE();
+    case 799:
+      if (lookahead == 'n') ADVANCE(938);
+      END_STATE();
     case 800:
-      if (lookahead == 'r') ADVANCE(935);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 801:
-      if (lookahead == 'e') ADVANCE(936);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 802:
-      if (lookahead == 'a') ADVANCE(937);
+      if (lookahead == 'n') ADVANCE(939);
       END_STATE();
     case 803:
-      if (lookahead == 'e') ADVANCE(938);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(940);
       END_STATE();
     case 804:
-      if (lookahead == 'i') ADVANCE(939);
+      if (lookahead == 'g') ADVANCE(941);
       END_STATE();
     case 805:
-      if (lookahead == 't') ADVANCE(940);
+      if (lookahead == 'a') ADVANCE(942);
       END_STATE();
     case 806:
-      if (lookahead == 'e') ADVANCE(941);
+      if (lookahead == 'r') ADVANCE(943);
       END_STATE();
     case 807:
-      if (lookahead == 't') ADVANCE(942);
+      if (lookahead == 'e') ADVANCE(944);
       END_STATE();
     case 808:
-      if (lookahead == 'u') ADVANCE(943);
+      if (lookahead == 'i') ADVANCE(945);
       END_STATE();
     case 809:
-      if (lookahead == 't') ADVANCE(944);
+      if (lookahead == 'a') ADVANCE(946);
       END_STATE();
     case 810:
-      if (lookahead == 'd') ADVANCE(945);
-      if (lookahead == 'r') ADVANCE(946);
+      if (lookahead == 'e') ADVANCE(947);
       END_STATE();
     case 811:
-      if (lookahead == 'g') ADVANCE(947);
+      if (lookahead == 'i') ADVANCE(948);
       END_STATE();
     case 812:
-      if (lookahead == 'u') ADVANCE(948);
+      if (lookahead == 't') ADVANCE(949);
       END_STATE();
     case 813:
-      if (lookahead == 's') ADVANCE(949);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 814:
-      if (lookahead == 'r') ADVANCE(950);
+      if (lookahead == 't') ADVANCE(951);
       END_STATE();
     case 815:
-      if (lookahead == 'e') ADVANCE(951);
+      if (lookahead == 'u') ADVANCE(952);
       END_STATE();
     case 816:
-      ACCEPT_TOKEN(anon_sym_device);
+      if (lookahead == 't') ADVANCE(953);
       END_STATE();
     case 817:
-      if (lookahead == 'e') ADVANCE(952);
+      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 'r') ADVANCE(955);
       END_STATE();
     case 818:
-      if (lookahead == 'e') ADVANCE(953);
+      if (lookahead == 'g') ADVANCE(956);
       END_STATE();
     case 819:
-      if (lookahead == 'i') ADVANCE(954);
+      if (lookahead == 'u') ADVANCE(957);
       END_STATE();
     case 820:
-      if (lookahead == 'y') ADVANCE(955);
+      if (lookahead == 's') ADVANCE(958);
       END_STATE();
     case 821:
-      if (lookahead == 'c') ADVANCE(956);
+      if (lookahead == 'r') ADVANCE(959);
       END_STATE();
     case 822:
-      if (lookahead == 'r') ADVANCE(957);
-      END_STATE();
-    case 823:
-      if (lookahead == 'e') ADVANCE(958);
-      END_STATE();
-    case 824:
-      if (lookahead == 'n') ADVANCE(959);
-      END_STATE();
-    case 825:
       if (lookahead == 'e') ADVANCE(960);
       END_STATE();
+    case 823:
+      ACCEPT_TOKEN(anon_sym_device);
+      END_STATE();
+    case 824:
+      if (lookahead == 'e') ADVANCE(961);
+      END_STATE();
+    case 825:
+      if (lookahead == 'e') ADVANCE(962);
+      END_STATE();
     case 826:
-      if (lookahead == 'i') ADVANCE(961);
+      if (lookahead == 'i') ADVANCE(963);
       END_STATE();
     case 827:
-      if (lookahead == 's') ADVANCE(962);
+      if (lookahead == 'y') ADVANCE(964);
       END_STATE();
     case 828:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 'c') ADVANCE(965);
       END_STATE();
     case 829:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'r') ADVANCE(966);
       END_STATE();
     case 830:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(967);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_family);
+      if (lookahead == 'n') ADVANCE(968);
       END_STATE();
     case 832:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'e') ADVANCE(969);
       END_STATE();
     case 833:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'i') ADVANCE(970);
       END_STATE();
     case 834:
-      if (lookahead == 'c') ADVANCE(963);
+      if (lookahead == 's') ADVANCE(971);
       END_STATE();
     case 835:
-      if (lookahead == 'd') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 836:
-      if (lookahead == 'p') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 837:
-      if (lookahead == 'n') ADVANCE(966);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 838:
-      if (lookahead == 't') ADVANCE(967);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 839:
-      ACCEPT_TOKEN(anon_sym_ground);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 840:
-      if (lookahead == 'p') ADVANCE(968);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 841:
-      if (lookahead == 'u') ADVANCE(969);
+      if (lookahead == 'c') ADVANCE(972);
       END_STATE();
     case 842:
-      if (lookahead == 'r') ADVANCE(970);
+      if (lookahead == 'd') ADVANCE(973);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(971);
+      if (lookahead == 'p') ADVANCE(974);
       END_STATE();
     case 844:
-      ACCEPT_TOKEN(anon_sym_holder);
+      if (lookahead == 'n') ADVANCE(975);
       END_STATE();
     case 845:
-      if (lookahead == 'n') ADVANCE(972);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 846:
-      if (lookahead == 'n') ADVANCE(973);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 847:
-      if (lookahead == 'r') ADVANCE(974);
+      if (lookahead == 'p') ADVANCE(977);
       END_STATE();
     case 848:
-      if (lookahead == 'd') ADVANCE(975);
+      if (lookahead == 'u') ADVANCE(978);
       END_STATE();
     case 849:
-      if (lookahead == 'm') ADVANCE(976);
+      if (lookahead == 'r') ADVANCE(979);
       END_STATE();
     case 850:
-      if (lookahead == 'i') ADVANCE(977);
-      if (lookahead == 'o') ADVANCE(978);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(980);
       END_STATE();
     case 851:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 852:
-      if (lookahead == 'i') ADVANCE(979);
+      if (lookahead == 'n') ADVANCE(981);
       END_STATE();
     case 853:
-      if (lookahead == 'o') ADVANCE(980);
+      if (lookahead == 'n') ADVANCE(982);
       END_STATE();
     case 854:
-      if (lookahead == 'd') ADVANCE(981);
+      if (lookahead == 'r') ADVANCE(983);
       END_STATE();
     case 855:
-      if (lookahead == 'e') ADVANCE(982);
+      if (lookahead == 'd') ADVANCE(984);
       END_STATE();
     case 856:
-      if (lookahead == 'i') ADVANCE(983);
+      if (lookahead == 'm') ADVANCE(985);
       END_STATE();
     case 857:
-      if (lookahead == 'u') ADVANCE(984);
+      if (lookahead == 'i') ADVANCE(986);
+      if (lookahead == 'o') ADVANCE(987);
       END_STATE();
     case 858:
-      if (lookahead == 'a') ADVANCE(985);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 859:
-      if (lookahead == 'm') ADVANCE(986);
+      if (lookahead == 'i') ADVANCE(988);
       END_STATE();
     case 860:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'o') ADVANCE(989);
       END_STATE();
     case 861:
-      if (lookahead == 'l') ADVANCE(987);
+      if (lookahead == 'd') ADVANCE(990);
       END_STATE();
     case 862:
-      if (lookahead == 't') ADVANCE(988);
+      if (lookahead == 'e') ADVANCE(991);
       END_STATE();
     case 863:
-      ACCEPT_TOKEN(anon_sym_offset);
+      if (lookahead == 'i') ADVANCE(992);
       END_STATE();
     case 864:
-      if (lookahead == 'g') ADVANCE(989);
+      if (lookahead == 'u') ADVANCE(993);
       END_STATE();
     case 865:
-      if (lookahead == 'r') ADVANCE(990);
+      if (lookahead == 'a') ADVANCE(994);
       END_STATE();
     case 866:
-      ACCEPT_TOKEN(anon_sym_output);
+      if (lookahead == 'm') ADVANCE(995);
       END_STATE();
     case 867:
-      ACCEPT_TOKEN(anon_sym_passes);
+      ACCEPT_TOKEN(anon_sym_medium);
       END_STATE();
     case 868:
-      if (lookahead == 'n') ADVANCE(991);
+      if (lookahead == 'l') ADVANCE(996);
       END_STATE();
     case 869:
-      if (lookahead == 't') ADVANCE(992);
+      if (lookahead == 't') ADVANCE(997);
       END_STATE();
     case 870:
-      ACCEPT_TOKEN(anon_sym_places);
+      ACCEPT_TOKEN(anon_sym_offset);
       END_STATE();
     case 871:
-      if (lookahead == 'o') ADVANCE(993);
+      if (lookahead == 'g') ADVANCE(998);
       END_STATE();
     case 872:
-      if (lookahead == 'l') ADVANCE(994);
+      if (lookahead == 'r') ADVANCE(999);
       END_STATE();
     case 873:
-      if (lookahead == 'e') ADVANCE(995);
+      ACCEPT_TOKEN(anon_sym_output);
       END_STATE();
     case 874:
-      if (lookahead == 't') ADVANCE(996);
+      ACCEPT_TOKEN(anon_sym_passes);
       END_STATE();
     case 875:
-      ACCEPT_TOKEN(anon_sym_public);
+      if (lookahead == 'n') ADVANCE(1000);
       END_STATE();
     case 876:
-      if (lookahead == 'r') ADVANCE(997);
+      if (lookahead == 't') ADVANCE(1001);
       END_STATE();
     case 877:
-      if (lookahead == 'n') ADVANCE(998);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 878:
-      ACCEPT_TOKEN(anon_sym_radius);
+      if (lookahead == 'o') ADVANCE(1002);
       END_STATE();
     case 879:
-      ACCEPT_TOKEN(anon_sym_rating);
+      if (lookahead == 'l') ADVANCE(1003);
       END_STATE();
     case 880:
-      if (lookahead == 'n') ADVANCE(999);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 881:
-      if (lookahead == 'g') ADVANCE(1000);
+      if (lookahead == 't') ADVANCE(1005);
       END_STATE();
     case 882:
-      if (lookahead == 'e') ADVANCE(1001);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 883:
-      if (lookahead == 'e') ADVANCE(1002);
+      if (lookahead == 'r') ADVANCE(1006);
       END_STATE();
     case 884:
-      if (lookahead == 'n') ADVANCE(1003);
-      END_STATE();
-    case 885:
-      if (lookahead == 't') ADVANCE(1004);
-      END_STATE();
-    case 886:
-      if (lookahead == 's') ADVANCE(1005);
-      END_STATE();
-    case 887:
-      if (lookahead == 'a') ADVANCE(1006);
-      END_STATE();
-    case 888:
       if (lookahead == 'n') ADVANCE(1007);
       END_STATE();
+    case 885:
+      ACCEPT_TOKEN(anon_sym_radius);
+      END_STATE();
+    case 886:
+      ACCEPT_TOKEN(anon_sym_rating);
+      END_STATE();
+    case 887:
+      if (lookahead == 'n') ADVANCE(1008);
+      END_STATE();
+    case 888:
+      if (lookahead == 'g') ADVANCE(1009);
+      END_STATE();
     case 889:
-      if (lookahead == 'i') ADVANCE(1008);
+      if (lookahead == 'e') ADVANCE(1010);
       END_STATE();
     case 890:
-      if (lookahead == 't') ADVANCE(1009);
+      if (lookahead == 'e') ADVANCE(1011);
       END_STATE();
     case 891:
-      if (lookahead == 'n') ADVANCE(1010);
-      END_STATE();
-    case 892:
-      if (lookahead == '-') ADVANCE(1011);
-      END_STATE();
-    case 893:
       if (lookahead == 'e') ADVANCE(1012);
       END_STATE();
+    case 892:
+      if (lookahead == 'n') ADVANCE(1013);
+      END_STATE();
+    case 893:
+      if (lookahead == 't') ADVANCE(1014);
+      END_STATE();
     case 894:
-      if (lookahead == 'i') ADVANCE(1013);
+      if (lookahead == 's') ADVANCE(1015);
       END_STATE();
     case 895:
-      ACCEPT_TOKEN(anon_sym_series);
+      if (lookahead == 'a') ADVANCE(1016);
       END_STATE();
     case 896:
-      if (lookahead == 'e') ADVANCE(1014);
+      if (lookahead == 'n') ADVANCE(1017);
       END_STATE();
     case 897:
-      if (lookahead == 'n') ADVANCE(1015);
+      if (lookahead == 'i') ADVANCE(1018);
       END_STATE();
     case 898:
-      ACCEPT_TOKEN(anon_sym_shared);
+      if (lookahead == 't') ADVANCE(1019);
       END_STATE();
     case 899:
-      if (lookahead == 'o') ADVANCE(1016);
+      if (lookahead == 'n') ADVANCE(1020);
       END_STATE();
     case 900:
-      ACCEPT_TOKEN(anon_sym_source);
+      if (lookahead == '-') ADVANCE(1021);
       END_STATE();
     case 901:
-      if (lookahead == 'g') ADVANCE(1017);
+      if (lookahead == 'e') ADVANCE(1022);
       END_STATE();
     case 902:
-      ACCEPT_TOKEN(anon_sym_spread);
+      if (lookahead == 'i') ADVANCE(1023);
       END_STATE();
     case 903:
-      if (lookahead == 'o') ADVANCE(1018);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 904:
-      if (lookahead == 'n') ADVANCE(1019);
-      END_STATE();
-    case 905:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(1020);
-      END_STATE();
-    case 906:
-      ACCEPT_TOKEN(anon_sym_switch);
-      END_STATE();
-    case 907:
-      if (lookahead == 'a') ADVANCE(1021);
-      END_STATE();
-    case 908:
-      if (lookahead == 'o') ADVANCE(1022);
-      END_STATE();
-    case 909:
-      if (lookahead == 'h') ADVANCE(1023);
-      END_STATE();
-    case 910:
       if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
+    case 905:
+      if (lookahead == 'n') ADVANCE(1025);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 907:
+      if (lookahead == 'o') ADVANCE(1026);
+      END_STATE();
+    case 908:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 909:
+      if (lookahead == 'g') ADVANCE(1027);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
     case 911:
-      if (lookahead == 'i') ADVANCE(1025);
+      if (lookahead == 'o') ADVANCE(1028);
       END_STATE();
     case 912:
-      if (lookahead == 'y') ADVANCE(1026);
+      if (lookahead == 'n') ADVANCE(1029);
       END_STATE();
     case 913:
-      if (lookahead == 'l') ADVANCE(1027);
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1030);
       END_STATE();
     case 914:
-      if (lookahead == 't') ADVANCE(1028);
+      ACCEPT_TOKEN(anon_sym_switch);
       END_STATE();
     case 915:
-      if (lookahead == 't') ADVANCE(1029);
+      if (lookahead == 'a') ADVANCE(1031);
       END_STATE();
     case 916:
-      if (lookahead == 'a') ADVANCE(1030);
+      if (lookahead == 'o') ADVANCE(1032);
       END_STATE();
     case 917:
-      if (lookahead == 'e') ADVANCE(1031);
+      if (lookahead == 'h') ADVANCE(1033);
       END_STATE();
     case 918:
-      if (lookahead == 'n') ADVANCE(1032);
-      END_STATE();
-    case 919:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 920:
-      if (lookahead == 'y') ADVANCE(1033);
-      END_STATE();
-    case 921:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 922:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 923:
       if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
-    case 924:
-      ACCEPT_TOKEN(anon_sym_ambient);
+    case 919:
+      if (lookahead == 'i') ADVANCE(1035);
       END_STATE();
-    case 925:
-      if (lookahead == 'e') ADVANCE(1035);
+    case 920:
+      if (lookahead == 'y') ADVANCE(1036);
       END_STATE();
-    case 926:
-      ACCEPT_TOKEN(anon_sym_antenna);
+    case 921:
+      if (lookahead == 'l') ADVANCE(1037);
       END_STATE();
-    case 927:
-      if (lookahead == 't') ADVANCE(1036);
-      END_STATE();
-    case 928:
-      if (lookahead == 'n') ADVANCE(1037);
-      END_STATE();
-    case 929:
+    case 922:
       if (lookahead == 't') ADVANCE(1038);
       END_STATE();
+    case 923:
+      if (lookahead == 't') ADVANCE(1039);
+      END_STATE();
+    case 924:
+      if (lookahead == 'a') ADVANCE(1040);
+      END_STATE();
+    case 925:
+      if (lookahead == 'e') ADVANCE(1041);
+      END_STATE();
+    case 926:
+      if (lookahead == 'n') ADVANCE(1042);
+      END_STATE();
+    case 927:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 928:
+      if (lookahead == 'y') ADVANCE(1043);
+      END_STATE();
+    case 929:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
     case 930:
-      if (lookahead == 'e') ADVANCE(1039);
+      ACCEPT_TOKEN(anon_sym_against);
       END_STATE();
     case 931:
-      if (lookahead == 'g') ADVANCE(1040);
+      if (lookahead == 'e') ADVANCE(1044);
       END_STATE();
     case 932:
-      if (lookahead == 's') ADVANCE(1041);
+      ACCEPT_TOKEN(anon_sym_ambient);
       END_STATE();
     case 933:
-      if (lookahead == 't') ADVANCE(1042);
+      if (lookahead == 'e') ADVANCE(1045);
       END_STATE();
     case 934:
-      if (lookahead == 't') ADVANCE(1043);
+      ACCEPT_TOKEN(anon_sym_antenna);
       END_STATE();
     case 935:
-      ACCEPT_TOKEN(anon_sym_carrier);
+      if (lookahead == 't') ADVANCE(1046);
       END_STATE();
     case 936:
-      ACCEPT_TOKEN(anon_sym_cascade);
+      if (lookahead == 'n') ADVANCE(1047);
       END_STATE();
     case 937:
-      if (lookahead == 't') ADVANCE(1044);
+      if (lookahead == 't') ADVANCE(1048);
       END_STATE();
     case 938:
-      if (lookahead == 'r') ADVANCE(1045);
+      if (lookahead == 'e') ADVANCE(1049);
       END_STATE();
     case 939:
-      if (lookahead == 'o') ADVANCE(1046);
+      if (lookahead == 'g') ADVANCE(1050);
       END_STATE();
     case 940:
-      if (lookahead == 'o') ADVANCE(1047);
+      if (lookahead == 's') ADVANCE(1051);
       END_STATE();
     case 941:
-      if (lookahead == 'n') ADVANCE(1048);
+      if (lookahead == 't') ADVANCE(1052);
       END_STATE();
     case 942:
-      if (lookahead == 'o') ADVANCE(1049);
-      END_STATE();
-    case 943:
-      if (lookahead == 'c') ADVANCE(1050);
-      END_STATE();
-    case 944:
-      if (lookahead == 'e') ADVANCE(1051);
-      END_STATE();
-    case 945:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 946:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 947:
-      if (lookahead == 'e') ADVANCE(1052);
-      END_STATE();
-    case 948:
       if (lookahead == 't') ADVANCE(1053);
       END_STATE();
-    case 949:
-      ACCEPT_TOKEN(anon_sym_degrees);
+    case 943:
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
-    case 950:
-      if (lookahead == 'e') ADVANCE(1054);
+    case 944:
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
-    case 951:
-      ACCEPT_TOKEN(anon_sym_desense);
+    case 945:
+      if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
-    case 952:
-      if (lookahead == 'r') ADVANCE(1055);
+    case 946:
+      if (lookahead == 't') ADVANCE(1055);
       END_STATE();
-    case 953:
+    case 947:
       if (lookahead == 'r') ADVANCE(1056);
       END_STATE();
+    case 948:
+      if (lookahead == 'o') ADVANCE(1057);
+      END_STATE();
+    case 949:
+      if (lookahead == 'o') ADVANCE(1058);
+      END_STATE();
+    case 950:
+      if (lookahead == 'n') ADVANCE(1059);
+      END_STATE();
+    case 951:
+      if (lookahead == 'o') ADVANCE(1060);
+      END_STATE();
+    case 952:
+      if (lookahead == 'c') ADVANCE(1061);
+      END_STATE();
+    case 953:
+      if (lookahead == 'e') ADVANCE(1062);
+      END_STATE();
     case 954:
-      if (lookahead == 'v') ADVANCE(1057);
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
     case 955:
-      if (lookahead == 'e') ADVANCE(1058);
+      ACCEPT_TOKEN(anon_sym_coupler);
       END_STATE();
     case 956:
-      if (lookahead == 'e') ADVANCE(1059);
-      END_STATE();
-    case 957:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 958:
-      if (lookahead == 'r') ADVANCE(1060);
-      END_STATE();
-    case 959:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 960:
-      if (lookahead == 'n') ADVANCE(1061);
-      END_STATE();
-    case 961:
-      if (lookahead == 'o') ADVANCE(1062);
-      END_STATE();
-    case 962:
       if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
+    case 957:
+      if (lookahead == 't') ADVANCE(1064);
+      END_STATE();
+    case 958:
+      ACCEPT_TOKEN(anon_sym_degrees);
+      END_STATE();
+    case 959:
+      if (lookahead == 'e') ADVANCE(1065);
+      END_STATE();
+    case 960:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 961:
+      if (lookahead == 'r') ADVANCE(1066);
+      END_STATE();
+    case 962:
+      if (lookahead == 'r') ADVANCE(1067);
+      END_STATE();
     case 963:
-      if (lookahead == 'k') ADVANCE(1064);
+      if (lookahead == 'v') ADVANCE(1068);
       END_STATE();
     case 964:
-      ACCEPT_TOKEN(anon_sym_forward);
+      if (lookahead == 'e') ADVANCE(1069);
       END_STATE();
     case 965:
-      if (lookahead == 'a') ADVANCE(1065);
+      if (lookahead == 'e') ADVANCE(1070);
       END_STATE();
     case 966:
-      if (lookahead == 'c') ADVANCE(1066);
+      ACCEPT_TOKEN(anon_sym_divider);
       END_STATE();
     case 967:
-      if (lookahead == 'o') ADVANCE(1067);
+      if (lookahead == 'r') ADVANCE(1071);
       END_STATE();
     case 968:
-      if (lookahead == 'e') ADVANCE(1068);
+      ACCEPT_TOKEN(anon_sym_edition);
       END_STATE();
     case 969:
-      if (lookahead == 'b') ADVANCE(1069);
+      if (lookahead == 'n') ADVANCE(1072);
       END_STATE();
     case 970:
-      if (lookahead == 'b') ADVANCE(1070);
+      if (lookahead == 'o') ADVANCE(1073);
       END_STATE();
     case 971:
-      if (lookahead == 'a') ADVANCE(1071);
-      END_STATE();
-    case 972:
-      if (lookahead == 't') ADVANCE(1072);
-      END_STATE();
-    case 973:
-      if (lookahead == 'c') ADVANCE(1073);
-      END_STATE();
-    case 974:
       if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
+    case 972:
+      if (lookahead == 'k') ADVANCE(1075);
+      END_STATE();
+    case 973:
+      ACCEPT_TOKEN(anon_sym_forward);
+      END_STATE();
+    case 974:
+      if (lookahead == 'a') ADVANCE(1076);
+      END_STATE();
     case 975:
-      ACCEPT_TOKEN(anon_sym_instead);
+      if (lookahead == 'c') ADVANCE(1077);
       END_STATE();
     case 976:
-      if (lookahead == 'e') ADVANCE(1075);
+      if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
     case 977:
-      if (lookahead == 'o') ADVANCE(1076);
+      if (lookahead == 'e') ADVANCE(1079);
       END_STATE();
     case 978:
-      if (lookahead == 'r') ADVANCE(1077);
+      if (lookahead == 'b') ADVANCE(1080);
       END_STATE();
     case 979:
-      if (lookahead == 'c') ADVANCE(1078);
+      if (lookahead == 'b') ADVANCE(1081);
       END_STATE();
     case 980:
-      if (lookahead == 'r') ADVANCE(1079);
+      if (lookahead == 'a') ADVANCE(1082);
       END_STATE();
     case 981:
-      if (lookahead == 'e') ADVANCE(1080);
+      if (lookahead == 't') ADVANCE(1083);
       END_STATE();
     case 982:
-      ACCEPT_TOKEN(anon_sym_licence);
+      if (lookahead == 'c') ADVANCE(1084);
       END_STATE();
     case 983:
-      if (lookahead == 't') ADVANCE(1081);
-      END_STATE();
-    case 984:
-      if (lookahead == 'd') ADVANCE(1082);
-      END_STATE();
-    case 985:
-      if (lookahead == 'n') ADVANCE(1083);
-      END_STATE();
-    case 986:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 987:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 988:
-      if (lookahead == 'i') ADVANCE(1084);
-      END_STATE();
-    case 989:
       if (lookahead == 'e') ADVANCE(1085);
       END_STATE();
-    case 990:
+    case 984:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 985:
       if (lookahead == 'e') ADVANCE(1086);
       END_STATE();
+    case 986:
+      if (lookahead == 'o') ADVANCE(1087);
+      END_STATE();
+    case 987:
+      if (lookahead == 'r') ADVANCE(1088);
+      END_STATE();
+    case 988:
+      if (lookahead == 'c') ADVANCE(1089);
+      END_STATE();
+    case 989:
+      if (lookahead == 'r') ADVANCE(1090);
+      END_STATE();
+    case 990:
+      if (lookahead == 'e') ADVANCE(1091);
+      END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_pattern);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 992:
-      if (lookahead == 'i') ADVANCE(1087);
+      if (lookahead == 't') ADVANCE(1092);
       END_STATE();
     case 993:
-      if (lookahead == 'n') ADVANCE(1088);
+      if (lookahead == 'd') ADVANCE(1093);
       END_STATE();
     case 994:
-      if (lookahead == 'i') ADVANCE(1089);
+      if (lookahead == 'n') ADVANCE(1094);
       END_STATE();
     case 995:
-      ACCEPT_TOKEN(anon_sym_profile);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 996:
-      if (lookahead == 'o') ADVANCE(1090);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 997:
-      if (lookahead == 'u') ADVANCE(1091);
+      if (lookahead == 'i') ADVANCE(1095);
       END_STATE();
     case 998:
-      if (lookahead == 'g') ADVANCE(1092);
+      if (lookahead == 'e') ADVANCE(1096);
       END_STATE();
     case 999:
-      if (lookahead == 'c') ADVANCE(1093);
+      if (lookahead == 'e') ADVANCE(1097);
       END_STATE();
     case 1000:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1094);
+      ACCEPT_TOKEN(anon_sym_pattern);
       END_STATE();
     case 1001:
-      if (lookahead == 'd') ADVANCE(1095);
+      if (lookahead == 'i') ADVANCE(1098);
       END_STATE();
     case 1002:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1096);
-      if (lookahead == 'r') ADVANCE(1097);
+      if (lookahead == 'n') ADVANCE(1099);
       END_STATE();
     case 1003:
-      if (lookahead == 'c') ADVANCE(1098);
-      END_STATE();
-    case 1004:
-      if (lookahead == 'e') ADVANCE(1099);
       if (lookahead == 'i') ADVANCE(1100);
       END_STATE();
+    case 1004:
+      ACCEPT_TOKEN(anon_sym_profile);
+      END_STATE();
     case 1005:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'o') ADVANCE(1101);
       END_STATE();
     case 1006:
-      if (lookahead == 'b') ADVANCE(1101);
+      if (lookahead == 'u') ADVANCE(1102);
       END_STATE();
     case 1007:
-      if (lookahead == 't') ADVANCE(1102);
+      if (lookahead == 'g') ADVANCE(1103);
       END_STATE();
     case 1008:
-      if (lookahead == 'v') ADVANCE(1103);
+      if (lookahead == 'c') ADVANCE(1104);
       END_STATE();
     case 1009:
-      if (lookahead == 'i') ADVANCE(1104);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1105);
       END_STATE();
     case 1010:
-      if (lookahead == 'c') ADVANCE(1105);
+      if (lookahead == 'd') ADVANCE(1106);
       END_STATE();
     case 1011:
-      if (lookahead == 'l') ADVANCE(1106);
-      END_STATE();
-    case 1012:
       if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1108);
+      if (lookahead == 'r') ADVANCE(1109);
+      END_STATE();
     case 1013:
-      if (lookahead == 'v') ADVANCE(1108);
-      END_STATE();
-    case 1014:
-      ACCEPT_TOKEN(anon_sym_service);
-      END_STATE();
-    case 1015:
-      ACCEPT_TOKEN(anon_sym_session);
-      END_STATE();
-    case 1016:
-      if (lookahead == 'i') ADVANCE(1109);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_spacing);
-      END_STATE();
-    case 1018:
       if (lookahead == 'c') ADVANCE(1110);
       END_STATE();
+    case 1014:
+      if (lookahead == 'e') ADVANCE(1111);
+      if (lookahead == 'i') ADVANCE(1112);
+      END_STATE();
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_rejects);
+      END_STATE();
+    case 1016:
+      if (lookahead == 'b') ADVANCE(1113);
+      END_STATE();
+    case 1017:
+      if (lookahead == 't') ADVANCE(1114);
+      END_STATE();
+    case 1018:
+      if (lookahead == 'v') ADVANCE(1115);
+      END_STATE();
     case 1019:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'i') ADVANCE(1116);
       END_STATE();
     case 1020:
-      if (lookahead == 'd') ADVANCE(1111);
+      if (lookahead == 'c') ADVANCE(1117);
       END_STATE();
     case 1021:
-      if (lookahead == 't') ADVANCE(1112);
+      if (lookahead == 'l') ADVANCE(1118);
       END_STATE();
     case 1022:
-      if (lookahead == 'l') ADVANCE(1113);
-      END_STATE();
-    case 1023:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 1024:
-      if (lookahead == 'i') ADVANCE(1114);
-      END_STATE();
-    case 1025:
-      if (lookahead == 't') ADVANCE(1115);
-      END_STATE();
-    case 1026:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
-      END_STATE();
-    case 1027:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 1028:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 1029:
-      if (lookahead == 'y') ADVANCE(1116);
-      END_STATE();
-    case 1030:
-      if (lookahead == 'l') ADVANCE(1117);
-      END_STATE();
-    case 1031:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 1032:
-      if (lookahead == 'g') ADVANCE(1118);
-      END_STATE();
-    case 1033:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 1034:
       if (lookahead == 'd') ADVANCE(1119);
       END_STATE();
+    case 1023:
+      if (lookahead == 'v') ADVANCE(1120);
+      END_STATE();
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_service);
+      END_STATE();
+    case 1025:
+      ACCEPT_TOKEN(anon_sym_session);
+      END_STATE();
+    case 1026:
+      if (lookahead == 'i') ADVANCE(1121);
+      END_STATE();
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_spacing);
+      END_STATE();
+    case 1028:
+      if (lookahead == 'c') ADVANCE(1122);
+      END_STATE();
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_station);
+      END_STATE();
+    case 1030:
+      if (lookahead == 'd') ADVANCE(1123);
+      END_STATE();
+    case 1031:
+      if (lookahead == 't') ADVANCE(1124);
+      END_STATE();
+    case 1032:
+      if (lookahead == 'l') ADVANCE(1125);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 1034:
+      if (lookahead == 'i') ADVANCE(1126);
+      END_STATE();
     case 1035:
-      if (lookahead == 'r') ADVANCE(1120);
+      if (lookahead == 't') ADVANCE(1127);
       END_STATE();
     case 1036:
-      if (lookahead == 'y') ADVANCE(1121);
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
       END_STATE();
     case 1037:
-      if (lookahead == 'g') ADVANCE(1122);
+      ACCEPT_TOKEN(anon_sym_typical);
       END_STATE();
     case 1038:
-      if (lookahead == 'h') ADVANCE(1123);
+      ACCEPT_TOKEN(anon_sym_variant);
       END_STATE();
     case 1039:
-      ACCEPT_TOKEN(anon_sym_baseline);
+      if (lookahead == 'y') ADVANCE(1128);
       END_STATE();
     case 1040:
-      ACCEPT_TOKEN(anon_sym_blocking);
+      if (lookahead == 'l') ADVANCE(1129);
       END_STATE();
     case 1041:
-      ACCEPT_TOKEN(anon_sym_branches);
+      ACCEPT_TOKEN(anon_sym_voltage);
       END_STATE();
     case 1042:
-      if (lookahead == 'o') ADVANCE(1124);
+      if (lookahead == 'g') ADVANCE(1130);
       END_STATE();
     case 1043:
-      if (lookahead == 'e') ADVANCE(1125);
+      ACCEPT_TOKEN(anon_sym_accuracy);
       END_STATE();
     case 1044:
-      if (lookahead == 'o') ADVANCE(1126);
+      if (lookahead == 'd') ADVANCE(1131);
       END_STATE();
     case 1045:
-      ACCEPT_TOKEN(anon_sym_combiner);
+      if (lookahead == 'r') ADVANCE(1132);
       END_STATE();
     case 1046:
-      if (lookahead == 'n') ADVANCE(1127);
+      if (lookahead == 'y') ADVANCE(1133);
       END_STATE();
     case 1047:
-      if (lookahead == 'r') ADVANCE(1128);
+      if (lookahead == 'g') ADVANCE(1134);
       END_STATE();
     case 1048:
-      if (lookahead == 'c') ADVANCE(1129);
+      if (lookahead == 'h') ADVANCE(1135);
       END_STATE();
     case 1049:
-      if (lookahead == 'r') ADVANCE(1130);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 1050:
-      if (lookahead == 't') ADVANCE(1131);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 1051:
-      if (lookahead == 'd') ADVANCE(1132);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1052:
-      ACCEPT_TOKEN(anon_sym_coverage);
+      if (lookahead == 'o') ADVANCE(1136);
       END_STATE();
     case 1053:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+      if (lookahead == 'e') ADVANCE(1137);
       END_STATE();
     case 1054:
-      if (lookahead == 'd') ADVANCE(1133);
+      if (lookahead == 'a') ADVANCE(1138);
       END_STATE();
     case 1055:
-      ACCEPT_TOKEN(anon_sym_diameter);
+      if (lookahead == 'o') ADVANCE(1139);
       END_STATE();
     case 1056:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1057:
-      if (lookahead == 'i') ADVANCE(1134);
+      if (lookahead == 'n') ADVANCE(1140);
       END_STATE();
     case 1058:
-      if (lookahead == 'd') ADVANCE(1135);
+      if (lookahead == 'r') ADVANCE(1141);
       END_STATE();
     case 1059:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'c') ADVANCE(1142);
       END_STATE();
     case 1060:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      if (lookahead == 'r') ADVANCE(1143);
       END_STATE();
     case 1061:
-      if (lookahead == 'c') ADVANCE(1136);
+      if (lookahead == 't') ADVANCE(1144);
       END_STATE();
     case 1062:
-      if (lookahead == 'n') ADVANCE(1137);
+      if (lookahead == 'd') ADVANCE(1145);
       END_STATE();
     case 1063:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 1064:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 1065:
-      if (lookahead == 'c') ADVANCE(1138);
+      if (lookahead == 'd') ADVANCE(1146);
       END_STATE();
     case 1066:
-      if (lookahead == 'y') ADVANCE(1139);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 1067:
-      if (lookahead == 'r') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1068:
-      if (lookahead == 'n') ADVANCE(1141);
+      if (lookahead == 'i') ADVANCE(1147);
       END_STATE();
     case 1069:
-      if (lookahead == 'u') ADVANCE(1142);
+      if (lookahead == 'd') ADVANCE(1148);
       END_STATE();
     case 1070:
-      if (lookahead == 'a') ADVANCE(1143);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1071:
-      if (lookahead == 'm') ADVANCE(1144);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1072:
-      if (lookahead == 'a') ADVANCE(1145);
+      if (lookahead == 'c') ADVANCE(1149);
       END_STATE();
     case 1073:
-      if (lookahead == 'e') ADVANCE(1146);
+      if (lookahead == 'n') ADVANCE(1150);
       END_STATE();
     case 1074:
-      if (lookahead == 's') ADVANCE(1147);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1075:
-      if (lookahead == 'n') ADVANCE(1148);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1076:
-      if (lookahead == 'n') ADVANCE(1149);
+      if (lookahead == 'c') ADVANCE(1151);
       END_STATE();
     case 1077:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'y') ADVANCE(1152);
       END_STATE();
     case 1078:
-      if (lookahead == 't') ADVANCE(1150);
+      if (lookahead == 'r') ADVANCE(1153);
       END_STATE();
     case 1079:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      if (lookahead == 'n') ADVANCE(1154);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_latitude);
+      if (lookahead == 'u') ADVANCE(1155);
       END_STATE();
     case 1081:
-      if (lookahead == 'y') ADVANCE(1151);
+      if (lookahead == 'a') ADVANCE(1156);
       END_STATE();
     case 1082:
-      if (lookahead == 'e') ADVANCE(1152);
+      if (lookahead == 'm') ADVANCE(1157);
       END_STATE();
     case 1083:
-      if (lookahead == 'g') ADVANCE(1153);
+      if (lookahead == 'a') ADVANCE(1158);
       END_STATE();
     case 1084:
-      if (lookahead == 'o') ADVANCE(1154);
+      if (lookahead == 'e') ADVANCE(1159);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 's') ADVANCE(1160);
       END_STATE();
     case 1086:
-      if (lookahead == 's') ADVANCE(1155);
+      if (lookahead == 'n') ADVANCE(1161);
       END_STATE();
     case 1087:
-      if (lookahead == 'v') ADVANCE(1156);
+      if (lookahead == 'n') ADVANCE(1162);
       END_STATE();
     case 1088:
-      ACCEPT_TOKEN(anon_sym_position);
+      ACCEPT_TOKEN(anon_sym_isolator);
       END_STATE();
     case 1089:
-      if (lookahead == 'f') ADVANCE(1157);
+      if (lookahead == 't') ADVANCE(1163);
       END_STATE();
     case 1090:
-      if (lookahead == 'r') ADVANCE(1158);
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
       END_STATE();
     case 1091:
-      if (lookahead == 'r') ADVANCE(1159);
+      ACCEPT_TOKEN(anon_sym_latitude);
       END_STATE();
     case 1092:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'y') ADVANCE(1164);
       END_STATE();
     case 1093:
-      if (lookahead == 'e') ADVANCE(1160);
+      if (lookahead == 'e') ADVANCE(1165);
       END_STATE();
     case 1094:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'g') ADVANCE(1166);
       END_STATE();
     case 1095:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'o') ADVANCE(1167);
       END_STATE();
     case 1096:
-      if (lookahead == 'f') ADVANCE(1161);
-      if (lookahead == 'l') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
       END_STATE();
     case 1097:
-      ACCEPT_TOKEN(anon_sym_receiver);
+      if (lookahead == 's') ADVANCE(1168);
       END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1163);
+      if (lookahead == 'v') ADVANCE(1169);
       END_STATE();
     case 1099:
-      if (lookahead == 'd') ADVANCE(1164);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1100:
-      if (lookahead == 'o') ADVANCE(1165);
+      if (lookahead == 'f') ADVANCE(1170);
       END_STATE();
     case 1101:
-      if (lookahead == 'i') ADVANCE(1166);
+      if (lookahead == 'r') ADVANCE(1171);
       END_STATE();
     case 1102:
-      if (lookahead == 'i') ADVANCE(1167);
+      if (lookahead == 'r') ADVANCE(1172);
       END_STATE();
     case 1103:
-      if (lookahead == 'i') ADVANCE(1168);
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
     case 1104:
-      if (lookahead == 'o') ADVANCE(1169);
+      if (lookahead == 'e') ADVANCE(1173);
       END_STATE();
     case 1105:
-      if (lookahead == 'e') ADVANCE(1170);
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
     case 1106:
-      if (lookahead == 'o') ADVANCE(1171);
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
     case 1107:
-      ACCEPT_TOKEN(anon_sym_reversed);
+      ACCEPT_TOKEN(anon_sym_recalled);
       END_STATE();
     case 1108:
-      if (lookahead == 'i') ADVANCE(1172);
+      if (lookahead == 'f') ADVANCE(1174);
+      if (lookahead == 'l') ADVANCE(1175);
       END_STATE();
     case 1109:
-      if (lookahead == 's') ADVANCE(1173);
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
     case 1110:
-      if (lookahead == 'e') ADVANCE(1174);
+      if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
     case 1111:
-      if (lookahead == 'i') ADVANCE(1175);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'u') ADVANCE(1176);
-      END_STATE();
-    case 1113:
       if (lookahead == 'd') ADVANCE(1177);
       END_STATE();
+    case 1112:
+      if (lookahead == 'o') ADVANCE(1178);
+      END_STATE();
+    case 1113:
+      if (lookahead == 'i') ADVANCE(1179);
+      END_STATE();
     case 1114:
-      if (lookahead == 'v') ADVANCE(1178);
+      if (lookahead == 'i') ADVANCE(1180);
       END_STATE();
     case 1115:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1179);
-      if (lookahead == 't') ADVANCE(1180);
+      if (lookahead == 'i') ADVANCE(1181);
       END_STATE();
     case 1116:
-      ACCEPT_TOKEN(anon_sym_velocity);
+      if (lookahead == 'o') ADVANCE(1182);
       END_STATE();
     case 1117:
-      ACCEPT_TOKEN(anon_sym_vertical);
+      if (lookahead == 'e') ADVANCE(1183);
       END_STATE();
     case 1118:
-      if (lookahead == 't') ADVANCE(1181);
+      if (lookahead == 'o') ADVANCE(1184);
       END_STATE();
     case 1119:
-      ACCEPT_TOKEN(anon_sym_allocated);
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
     case 1120:
-      ACCEPT_TOKEN(anon_sym_amplifier);
+      if (lookahead == 'i') ADVANCE(1185);
       END_STATE();
     case 1121:
-      ACCEPT_TOKEN(anon_sym_authority);
+      if (lookahead == 's') ADVANCE(1186);
       END_STATE();
     case 1122:
-      ACCEPT_TOKEN(anon_sym_averaging);
+      if (lookahead == 'e') ADVANCE(1187);
       END_STATE();
     case 1123:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
+      if (lookahead == 'i') ADVANCE(1188);
       END_STATE();
     case 1124:
-      if (lookahead == 'n') ADVANCE(1182);
+      if (lookahead == 'u') ADVANCE(1189);
       END_STATE();
     case 1125:
-      if (lookahead == 'd') ADVANCE(1183);
+      if (lookahead == 'd') ADVANCE(1190);
       END_STATE();
     case 1126:
-      if (lookahead == 'r') ADVANCE(1184);
+      if (lookahead == 'v') ADVANCE(1191);
       END_STATE();
     case 1127:
-      ACCEPT_TOKEN(anon_sym_condition);
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1192);
+      if (lookahead == 't') ADVANCE(1193);
       END_STATE();
     case 1128:
-      ACCEPT_TOKEN(anon_sym_conductor);
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
     case 1129:
-      if (lookahead == 'e') ADVANCE(1185);
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
     case 1130:
-      ACCEPT_TOKEN(anon_sym_connector);
+      if (lookahead == 't') ADVANCE(1194);
       END_STATE();
     case 1131:
-      if (lookahead == 'i') ADVANCE(1186);
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
     case 1132:
-      ACCEPT_TOKEN(anon_sym_corrected);
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
     case 1133:
-      ACCEPT_TOKEN(anon_sym_delivered);
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
     case 1134:
-      if (lookahead == 't') ADVANCE(1187);
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
     case 1135:
-      ACCEPT_TOKEN(anon_sym_displayed);
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
     case 1136:
-      if (lookahead == 'y') ADVANCE(1188);
+      if (lookahead == 'n') ADVANCE(1195);
       END_STATE();
     case 1137:
-      ACCEPT_TOKEN(anon_sym_elevation);
+      if (lookahead == 'd') ADVANCE(1196);
       END_STATE();
     case 1138:
-      if (lookahead == 'e') ADVANCE(1189);
+      if (lookahead == 't') ADVANCE(1197);
       END_STATE();
     case 1139:
-      ACCEPT_TOKEN(anon_sym_frequency);
+      if (lookahead == 'r') ADVANCE(1198);
       END_STATE();
     case 1140:
-      ACCEPT_TOKEN(anon_sym_generator);
+      ACCEPT_TOKEN(anon_sym_condition);
       END_STATE();
     case 1141:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      ACCEPT_TOKEN(anon_sym_conductor);
       END_STATE();
     case 1142:
-      if (lookahead == 'r') ADVANCE(1190);
+      if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
     case 1143:
-      if (lookahead == 'n') ADVANCE(1191);
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
     case 1144:
-      if (lookahead == 's') ADVANCE(1192);
-      END_STATE();
-    case 1145:
-      if (lookahead == 'l') ADVANCE(1193);
-      END_STATE();
-    case 1146:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1147:
-      if (lookahead == 'i') ADVANCE(1194);
-      END_STATE();
-    case 1148:
-      if (lookahead == 't') ADVANCE(1195);
-      END_STATE();
-    case 1149:
-      ACCEPT_TOKEN(anon_sym_isolation);
-      END_STATE();
-    case 1150:
-      if (lookahead == 'i') ADVANCE(1196);
-      END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_linearity);
-      END_STATE();
-    case 1152:
-      ACCEPT_TOKEN(anon_sym_longitude);
-      END_STATE();
-    case 1153:
-      if (lookahead == 'e') ADVANCE(1197);
-      END_STATE();
-    case 1154:
-      if (lookahead == 'n') ADVANCE(1198);
-      END_STATE();
-    case 1155:
-      if (lookahead == 'i') ADVANCE(1199);
-      END_STATE();
-    case 1156:
       if (lookahead == 'i') ADVANCE(1200);
       END_STATE();
-    case 1157:
-      if (lookahead == 'i') ADVANCE(1201);
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
-    case 1158:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
-    case 1159:
-      if (lookahead == 'a') ADVANCE(1202);
+    case 1147:
+      if (lookahead == 't') ADVANCE(1201);
       END_STATE();
-    case 1160:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1148:
+      ACCEPT_TOKEN(anon_sym_displayed);
       END_STATE();
-    case 1161:
-      if (lookahead == 'r') ADVANCE(1203);
+    case 1149:
+      if (lookahead == 'y') ADVANCE(1202);
       END_STATE();
-    case 1162:
-      if (lookahead == 'o') ADVANCE(1204);
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_elevation);
       END_STATE();
-    case 1163:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1151:
+      if (lookahead == 'e') ADVANCE(1203);
       END_STATE();
-    case 1164:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_frequency);
       END_STATE();
-    case 1165:
+    case 1153:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1155:
+      if (lookahead == 'r') ADVANCE(1204);
+      END_STATE();
+    case 1156:
       if (lookahead == 'n') ADVANCE(1205);
       END_STATE();
+    case 1157:
+      if (lookahead == 's') ADVANCE(1206);
+      END_STATE();
+    case 1158:
+      if (lookahead == 'l') ADVANCE(1207);
+      END_STATE();
+    case 1159:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1160:
+      if (lookahead == 'i') ADVANCE(1208);
+      END_STATE();
+    case 1161:
+      if (lookahead == 't') ADVANCE(1209);
+      END_STATE();
+    case 1162:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'i') ADVANCE(1210);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1165:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
     case 1166:
-      if (lookahead == 'l') ADVANCE(1206);
+      if (lookahead == 'e') ADVANCE(1211);
       END_STATE();
     case 1167:
-      if (lookahead == 'a') ADVANCE(1207);
+      if (lookahead == 'n') ADVANCE(1212);
       END_STATE();
     case 1168:
-      if (lookahead == 't') ADVANCE(1208);
+      if (lookahead == 'i') ADVANCE(1213);
       END_STATE();
     case 1169:
-      if (lookahead == 'n') ADVANCE(1209);
+      if (lookahead == 'i') ADVANCE(1214);
       END_STATE();
     case 1170:
-      ACCEPT_TOKEN(anon_sym_resonance);
+      if (lookahead == 'i') ADVANCE(1215);
       END_STATE();
     case 1171:
-      if (lookahead == 's') ADVANCE(1210);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1172:
-      if (lookahead == 't') ADVANCE(1211);
+      if (lookahead == 'a') ADVANCE(1216);
       END_STATE();
     case 1173:
-      if (lookahead == 'e') ADVANCE(1212);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1174:
-      if (lookahead == 's') ADVANCE(1213);
+      if (lookahead == 'r') ADVANCE(1217);
       END_STATE();
     case 1175:
-      if (lookahead == 'a') ADVANCE(1214);
+      if (lookahead == 'o') ADVANCE(1218);
       END_STATE();
     case 1176:
-      if (lookahead == 'r') ADVANCE(1215);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1177:
-      ACCEPT_TOKEN(anon_sym_threshold);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1178:
-      if (lookahead == 'e') ADVANCE(1216);
+      if (lookahead == 'n') ADVANCE(1219);
       END_STATE();
     case 1179:
-      if (lookahead == 'f') ADVANCE(1217);
+      if (lookahead == 'l') ADVANCE(1220);
       END_STATE();
     case 1180:
-      if (lookahead == 'e') ADVANCE(1218);
+      if (lookahead == 'a') ADVANCE(1221);
       END_STATE();
     case 1181:
-      if (lookahead == 'h') ADVANCE(1219);
+      if (lookahead == 't') ADVANCE(1222);
       END_STATE();
     case 1182:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'n') ADVANCE(1223);
       END_STATE();
     case 1183:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1184:
-      ACCEPT_TOKEN(anon_sym_circulator);
-      END_STATE();
-    case 1185:
-      ACCEPT_TOKEN(anon_sym_confidence);
-      END_STATE();
-    case 1186:
-      if (lookahead == 'o') ADVANCE(1220);
-      END_STATE();
-    case 1187:
-      if (lookahead == 'y') ADVANCE(1221);
-      END_STATE();
-    case 1188:
-      ACCEPT_TOKEN(anon_sym_efficiency);
-      END_STATE();
-    case 1189:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
-      END_STATE();
-    case 1190:
-      if (lookahead == 'b') ADVANCE(1222);
-      END_STATE();
-    case 1191:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
-      END_STATE();
-    case 1192:
-      if (lookahead == 'l') ADVANCE(1223);
-      END_STATE();
-    case 1193:
-      ACCEPT_TOKEN(anon_sym_horizontal);
-      END_STATE();
-    case 1194:
       if (lookahead == 's') ADVANCE(1224);
       END_STATE();
-    case 1195:
-      ACCEPT_TOKEN(anon_sym_instrument);
+    case 1185:
+      if (lookahead == 't') ADVANCE(1225);
       END_STATE();
-    case 1196:
-      if (lookahead == 'o') ADVANCE(1225);
+    case 1186:
+      if (lookahead == 'e') ADVANCE(1226);
       END_STATE();
-    case 1197:
-      if (lookahead == 'n') ADVANCE(1226);
+    case 1187:
+      if (lookahead == 's') ADVANCE(1227);
       END_STATE();
-    case 1198:
-      if (lookahead == 'a') ADVANCE(1227);
+    case 1188:
+      if (lookahead == 'a') ADVANCE(1228);
       END_STATE();
-    case 1199:
-      if (lookahead == 's') ADVANCE(1228);
+    case 1189:
+      if (lookahead == 'r') ADVANCE(1229);
       END_STATE();
-    case 1200:
-      if (lookahead == 't') ADVANCE(1229);
+    case 1190:
+      ACCEPT_TOKEN(anon_sym_threshold);
       END_STATE();
-    case 1201:
+    case 1191:
       if (lookahead == 'e') ADVANCE(1230);
       END_STATE();
-    case 1202:
-      if (lookahead == 'l') ADVANCE(1231);
+    case 1192:
+      if (lookahead == 'f') ADVANCE(1231);
       END_STATE();
-    case 1203:
+    case 1193:
       if (lookahead == 'e') ADVANCE(1232);
       END_STATE();
-    case 1204:
-      if (lookahead == 's') ADVANCE(1233);
+    case 1194:
+      if (lookahead == 'h') ADVANCE(1233);
       END_STATE();
-    case 1205:
-      ACCEPT_TOKEN(anon_sym_reflection);
+    case 1195:
+      ACCEPT_TOKEN(anon_sym_bullington);
       END_STATE();
-    case 1206:
-      if (lookahead == 'i') ADVANCE(1234);
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_calibrated);
       END_STATE();
-    case 1207:
-      if (lookahead == 'l') ADVANCE(1235);
+    case 1197:
+      if (lookahead == 'e') ADVANCE(1234);
       END_STATE();
-    case 1208:
+    case 1198:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1200:
+      if (lookahead == 'o') ADVANCE(1235);
+      END_STATE();
+    case 1201:
       if (lookahead == 'y') ADVANCE(1236);
       END_STATE();
-    case 1209:
-      ACCEPT_TOKEN(anon_sym_resolution);
+    case 1202:
+      ACCEPT_TOKEN(anon_sym_efficiency);
       END_STATE();
-    case 1210:
-      if (lookahead == 's') ADVANCE(1237);
+    case 1203:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
       END_STATE();
-    case 1211:
-      if (lookahead == 'y') ADVANCE(1238);
+    case 1204:
+      if (lookahead == 'b') ADVANCE(1237);
       END_STATE();
-    case 1212:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+    case 1205:
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
-    case 1213:
+    case 1206:
+      if (lookahead == 'l') ADVANCE(1238);
+      END_STATE();
+    case 1207:
+      ACCEPT_TOKEN(anon_sym_horizontal);
+      END_STATE();
+    case 1208:
       if (lookahead == 's') ADVANCE(1239);
       END_STATE();
+    case 1209:
+      ACCEPT_TOKEN(anon_sym_instrument);
+      END_STATE();
+    case 1210:
+      if (lookahead == 'o') ADVANCE(1240);
+      END_STATE();
+    case 1211:
+      if (lookahead == 'n') ADVANCE(1241);
+      END_STATE();
+    case 1212:
+      if (lookahead == 'a') ADVANCE(1242);
+      END_STATE();
+    case 1213:
+      if (lookahead == 's') ADVANCE(1243);
+      END_STATE();
     case 1214:
-      if (lookahead == 'm') ADVANCE(1240);
+      if (lookahead == 't') ADVANCE(1244);
       END_STATE();
     case 1215:
-      if (lookahead == 'e') ADVANCE(1241);
+      if (lookahead == 'e') ADVANCE(1245);
       END_STATE();
     case 1216:
-      if (lookahead == 'r') ADVANCE(1242);
+      if (lookahead == 'l') ADVANCE(1246);
       END_STATE();
     case 1217:
-      if (lookahead == 'r') ADVANCE(1243);
+      if (lookahead == 'e') ADVANCE(1247);
       END_STATE();
     case 1218:
-      if (lookahead == 'r') ADVANCE(1244);
+      if (lookahead == 's') ADVANCE(1248);
       END_STATE();
     case 1219:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1245);
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
     case 1220:
-      if (lookahead == 'n') ADVANCE(1246);
+      if (lookahead == 'i') ADVANCE(1249);
       END_STATE();
     case 1221:
-      ACCEPT_TOKEN(anon_sym_directivity);
+      if (lookahead == 'l') ADVANCE(1250);
       END_STATE();
     case 1222:
-      if (lookahead == 'a') ADVANCE(1247);
+      if (lookahead == 'y') ADVANCE(1251);
       END_STATE();
     case 1223:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
+      ACCEPT_TOKEN(anon_sym_resolution);
       END_STATE();
     case 1224:
-      if (lookahead == 't') ADVANCE(1248);
+      if (lookahead == 's') ADVANCE(1252);
       END_STATE();
     case 1225:
-      if (lookahead == 'n') ADVANCE(1249);
-      END_STATE();
-    case 1226:
-      if (lookahead == 't') ADVANCE(1250);
-      END_STATE();
-    case 1227:
-      if (lookahead == 'l') ADVANCE(1251);
-      END_STATE();
-    case 1228:
-      if (lookahead == 't') ADVANCE(1252);
-      END_STATE();
-    case 1229:
       if (lookahead == 'y') ADVANCE(1253);
       END_STATE();
+    case 1226:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1227:
+      if (lookahead == 's') ADVANCE(1254);
+      END_STATE();
+    case 1228:
+      if (lookahead == 'm') ADVANCE(1255);
+      END_STATE();
+    case 1229:
+      if (lookahead == 'e') ADVANCE(1256);
+      END_STATE();
     case 1230:
-      if (lookahead == 'r') ADVANCE(1254);
+      if (lookahead == 'r') ADVANCE(1257);
       END_STATE();
     case 1231:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      if (lookahead == 'r') ADVANCE(1258);
       END_STATE();
     case 1232:
-      if (lookahead == 'q') ADVANCE(1255);
+      if (lookahead == 'r') ADVANCE(1259);
       END_STATE();
     case 1233:
-      if (lookahead == 's') ADVANCE(1256);
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1260);
       END_STATE();
     case 1234:
-      if (lookahead == 't') ADVANCE(1257);
+      ACCEPT_TOKEN(anon_sym_certificate);
       END_STATE();
     case 1235:
-      ACCEPT_TOKEN(anon_sym_residential);
-      END_STATE();
-    case 1236:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 1237:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 1238:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 1239:
-      if (lookahead == 'e') ADVANCE(1258);
-      END_STATE();
-    case 1240:
-      if (lookahead == 'e') ADVANCE(1259);
-      END_STATE();
-    case 1241:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 1242:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1243:
-      if (lookahead == 'e') ADVANCE(1260);
-      END_STATE();
-    case 1244:
-      ACCEPT_TOKEN(anon_sym_transmitter);
-      END_STATE();
-    case 1245:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
-      END_STATE();
-    case 1246:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1247:
       if (lookahead == 'n') ADVANCE(1261);
       END_STATE();
-    case 1248:
-      if (lookahead == 'i') ADVANCE(1262);
+    case 1236:
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
-    case 1249:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+    case 1237:
+      if (lookahead == 'a') ADVANCE(1262);
       END_STATE();
-    case 1250:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+    case 1238:
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
-    case 1251:
-      ACCEPT_TOKEN(anon_sym_occupational);
+    case 1239:
+      if (lookahead == 't') ADVANCE(1263);
       END_STATE();
-    case 1252:
-      if (lookahead == 'i') ADVANCE(1263);
+    case 1240:
+      if (lookahead == 'n') ADVANCE(1264);
       END_STATE();
-    case 1253:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+    case 1241:
+      if (lookahead == 't') ADVANCE(1265);
       END_STATE();
-    case 1254:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+    case 1242:
+      if (lookahead == 'l') ADVANCE(1266);
       END_STATE();
-    case 1255:
-      if (lookahead == 'u') ADVANCE(1264);
-      END_STATE();
-    case 1256:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
-      END_STATE();
-    case 1257:
-      if (lookahead == 'y') ADVANCE(1265);
-      END_STATE();
-    case 1258:
-      if (lookahead == 'd') ADVANCE(1266);
-      END_STATE();
-    case 1259:
+    case 1243:
       if (lookahead == 't') ADVANCE(1267);
       END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1268);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'r') ADVANCE(1269);
+      END_STATE();
+    case 1246:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1270);
+      END_STATE();
+    case 1248:
+      if (lookahead == 's') ADVANCE(1271);
+      END_STATE();
+    case 1249:
+      if (lookahead == 't') ADVANCE(1272);
+      END_STATE();
+    case 1250:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1251:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1273);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'e') ADVANCE(1274);
+      END_STATE();
+    case 1256:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1257:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'e') ADVANCE(1275);
+      END_STATE();
+    case 1259:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
     case 1260:
-      if (lookahead == 'q') ADVANCE(1268);
+      ACCEPT_TOKEN(anon_sym_wavelengths);
       END_STATE();
     case 1261:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      ACCEPT_TOKEN(anon_sym_construction);
       END_STATE();
     case 1262:
-      if (lookahead == 'v') ADVANCE(1269);
-      END_STATE();
-    case 1263:
-      if (lookahead == 'v') ADVANCE(1270);
-      END_STATE();
-    case 1264:
-      if (lookahead == 'e') ADVANCE(1271);
-      END_STATE();
-    case 1265:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1266:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1267:
-      if (lookahead == 'e') ADVANCE(1272);
-      END_STATE();
-    case 1268:
-      if (lookahead == 'u') ADVANCE(1273);
-      END_STATE();
-    case 1269:
-      if (lookahead == 'i') ADVANCE(1274);
-      END_STATE();
-    case 1270:
-      if (lookahead == 'i') ADVANCE(1275);
-      END_STATE();
-    case 1271:
       if (lookahead == 'n') ADVANCE(1276);
       END_STATE();
+    case 1263:
+      if (lookahead == 'i') ADVANCE(1277);
+      END_STATE();
+    case 1264:
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      END_STATE();
+    case 1265:
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      END_STATE();
+    case 1266:
+      ACCEPT_TOKEN(anon_sym_occupational);
+      END_STATE();
+    case 1267:
+      if (lookahead == 'i') ADVANCE(1278);
+      END_STATE();
+    case 1268:
+      ACCEPT_TOKEN(anon_sym_permittivity);
+      END_STATE();
+    case 1269:
+      ACCEPT_TOKEN(anon_sym_preamplifier);
+      END_STATE();
+    case 1270:
+      if (lookahead == 'u') ADVANCE(1279);
+      END_STATE();
+    case 1271:
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
+      END_STATE();
     case 1272:
-      if (lookahead == 'r') ADVANCE(1277);
+      if (lookahead == 'y') ADVANCE(1280);
       END_STATE();
     case 1273:
-      if (lookahead == 'e') ADVANCE(1278);
+      if (lookahead == 'd') ADVANCE(1281);
       END_STATE();
     case 1274:
-      if (lookahead == 't') ADVANCE(1279);
+      if (lookahead == 't') ADVANCE(1282);
       END_STATE();
     case 1275:
-      if (lookahead == 't') ADVANCE(1280);
+      if (lookahead == 'q') ADVANCE(1283);
       END_STATE();
     case 1276:
-      if (lookahead == 'c') ADVANCE(1281);
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
       END_STATE();
     case 1277:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      if (lookahead == 'v') ADVANCE(1284);
       END_STATE();
     case 1278:
-      if (lookahead == 'n') ADVANCE(1282);
+      if (lookahead == 'v') ADVANCE(1285);
       END_STATE();
     case 1279:
-      if (lookahead == 'y') ADVANCE(1283);
+      if (lookahead == 'e') ADVANCE(1286);
       END_STATE();
     case 1280:
-      if (lookahead == 'y') ADVANCE(1284);
+      ACCEPT_TOKEN(anon_sym_repeatability);
       END_STATE();
     case 1281:
-      if (lookahead == 'y') ADVANCE(1285);
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
       END_STATE();
     case 1282:
-      if (lookahead == 'c') ADVANCE(1286);
+      if (lookahead == 'e') ADVANCE(1287);
       END_STATE();
     case 1283:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'u') ADVANCE(1288);
       END_STATE();
     case 1284:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      if (lookahead == 'i') ADVANCE(1289);
       END_STATE();
     case 1285:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      if (lookahead == 'i') ADVANCE(1290);
       END_STATE();
     case 1286:
-      if (lookahead == 'y') ADVANCE(1287);
+      if (lookahead == 'n') ADVANCE(1291);
       END_STATE();
     case 1287:
+      if (lookahead == 'r') ADVANCE(1292);
+      END_STATE();
+    case 1288:
+      if (lookahead == 'e') ADVANCE(1293);
+      END_STATE();
+    case 1289:
+      if (lookahead == 't') ADVANCE(1294);
+      END_STATE();
+    case 1290:
+      if (lookahead == 't') ADVANCE(1295);
+      END_STATE();
+    case 1291:
+      if (lookahead == 'c') ADVANCE(1296);
+      END_STATE();
+    case 1292:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1293:
+      if (lookahead == 'n') ADVANCE(1297);
+      END_STATE();
+    case 1294:
+      if (lookahead == 'y') ADVANCE(1298);
+      END_STATE();
+    case 1295:
+      if (lookahead == 'y') ADVANCE(1299);
+      END_STATE();
+    case 1296:
+      if (lookahead == 'y') ADVANCE(1300);
+      END_STATE();
+    case 1297:
+      if (lookahead == 'c') ADVANCE(1301);
+      END_STATE();
+    case 1298:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1299:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1300:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1301:
+      if (lookahead == 'y') ADVANCE(1302);
+      END_STATE();
+    case 1302:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -9358,6 +9421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(1),
     [anon_sym_conductor] = ACTIONS(1),
     [anon_sym_source] = ACTIONS(1),
+    [anon_sym_recalled] = ACTIONS(1),
     [anon_sym_joins] = ACTIONS(1),
     [anon_sym_limit] = ACTIONS(1),
     [anon_sym_family] = ACTIONS(1),
@@ -9387,6 +9451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(1),
     [anon_sym_repeatability] = ACTIONS(1),
     [anon_sym_directivity] = ACTIONS(1),
+    [anon_sym_certificate] = ACTIONS(1),
     [anon_sym_load] = ACTIONS(1),
     [anon_sym_read] = ACTIONS(1),
     [anon_sym_temperature] = ACTIONS(1),
@@ -9747,6 +9812,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -9776,6 +9842,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -10053,6 +10120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -10082,6 +10150,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -10427,6 +10496,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -10456,6 +10526,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -10808,6 +10879,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -10837,6 +10909,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -11128,6 +11201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -11157,6 +11231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -11448,6 +11523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(58),
     [anon_sym_conductor] = ACTIONS(58),
     [anon_sym_source] = ACTIONS(58),
+    [anon_sym_recalled] = ACTIONS(58),
     [anon_sym_joins] = ACTIONS(58),
     [anon_sym_limit] = ACTIONS(58),
     [anon_sym_family] = ACTIONS(58),
@@ -11477,6 +11553,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(58),
     [anon_sym_repeatability] = ACTIONS(58),
     [anon_sym_directivity] = ACTIONS(58),
+    [anon_sym_certificate] = ACTIONS(58),
     [anon_sym_load] = ACTIONS(58),
     [anon_sym_read] = ACTIONS(58),
     [anon_sym_temperature] = ACTIONS(58),
@@ -11773,6 +11850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(87),
     [anon_sym_conductor] = ACTIONS(87),
     [anon_sym_source] = ACTIONS(87),
+    [anon_sym_recalled] = ACTIONS(87),
     [anon_sym_joins] = ACTIONS(87),
     [anon_sym_limit] = ACTIONS(87),
     [anon_sym_family] = ACTIONS(87),
@@ -11802,6 +11880,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(87),
     [anon_sym_repeatability] = ACTIONS(87),
     [anon_sym_directivity] = ACTIONS(87),
+    [anon_sym_certificate] = ACTIONS(87),
     [anon_sym_load] = ACTIONS(87),
     [anon_sym_read] = ACTIONS(87),
     [anon_sym_temperature] = ACTIONS(87),
@@ -12092,6 +12171,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12121,6 +12201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -12411,6 +12492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12440,6 +12522,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -12730,6 +12813,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12759,6 +12843,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -13036,6 +13121,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(117),
     [anon_sym_conductor] = ACTIONS(117),
     [anon_sym_source] = ACTIONS(117),
+    [anon_sym_recalled] = ACTIONS(117),
     [anon_sym_joins] = ACTIONS(117),
     [anon_sym_limit] = ACTIONS(117),
     [anon_sym_family] = ACTIONS(117),
@@ -13065,6 +13151,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(117),
     [anon_sym_repeatability] = ACTIONS(117),
     [anon_sym_directivity] = ACTIONS(117),
+    [anon_sym_certificate] = ACTIONS(117),
     [anon_sym_load] = ACTIONS(117),
     [anon_sym_read] = ACTIONS(117),
     [anon_sym_temperature] = ACTIONS(117),
@@ -13352,6 +13439,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -13381,6 +13469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -13668,6 +13757,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -13697,6 +13787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -13984,6 +14075,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -14013,6 +14105,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -14300,6 +14393,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -14329,6 +14423,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -14616,6 +14711,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -14645,6 +14741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -14932,6 +15029,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -14961,6 +15059,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -15248,6 +15347,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -15277,6 +15377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -15564,6 +15665,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -15593,6 +15695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -15880,6 +15983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -15909,6 +16013,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -16197,6 +16302,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(165),
     [anon_sym_conductor] = ACTIONS(165),
     [anon_sym_source] = ACTIONS(165),
+    [anon_sym_recalled] = ACTIONS(165),
     [anon_sym_joins] = ACTIONS(165),
     [anon_sym_limit] = ACTIONS(165),
     [anon_sym_family] = ACTIONS(165),
@@ -16226,6 +16332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(165),
     [anon_sym_repeatability] = ACTIONS(165),
     [anon_sym_directivity] = ACTIONS(165),
+    [anon_sym_certificate] = ACTIONS(165),
     [anon_sym_load] = ACTIONS(165),
     [anon_sym_read] = ACTIONS(165),
     [anon_sym_temperature] = ACTIONS(165),
@@ -16511,6 +16618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(173),
     [anon_sym_conductor] = ACTIONS(173),
     [anon_sym_source] = ACTIONS(173),
+    [anon_sym_recalled] = ACTIONS(173),
     [anon_sym_joins] = ACTIONS(173),
     [anon_sym_limit] = ACTIONS(173),
     [anon_sym_family] = ACTIONS(173),
@@ -16540,6 +16648,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(173),
     [anon_sym_repeatability] = ACTIONS(173),
     [anon_sym_directivity] = ACTIONS(173),
+    [anon_sym_certificate] = ACTIONS(173),
     [anon_sym_load] = ACTIONS(173),
     [anon_sym_read] = ACTIONS(173),
     [anon_sym_temperature] = ACTIONS(173),
@@ -16825,6 +16934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -16854,6 +16964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -17139,6 +17250,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -17168,6 +17280,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -17453,6 +17566,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -17482,6 +17596,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -17767,6 +17882,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -17796,6 +17912,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -18081,6 +18198,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -18110,6 +18228,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -18395,6 +18514,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -18424,6 +18544,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -18709,6 +18830,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -18738,6 +18860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -19023,6 +19146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -19052,6 +19176,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -19337,6 +19462,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -19366,6 +19492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -19651,6 +19778,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(179),
     [anon_sym_conductor] = ACTIONS(179),
     [anon_sym_source] = ACTIONS(179),
+    [anon_sym_recalled] = ACTIONS(179),
     [anon_sym_joins] = ACTIONS(179),
     [anon_sym_limit] = ACTIONS(179),
     [anon_sym_family] = ACTIONS(179),
@@ -19680,6 +19808,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(179),
     [anon_sym_repeatability] = ACTIONS(179),
     [anon_sym_directivity] = ACTIONS(179),
+    [anon_sym_certificate] = ACTIONS(179),
     [anon_sym_load] = ACTIONS(179),
     [anon_sym_read] = ACTIONS(179),
     [anon_sym_temperature] = ACTIONS(179),
@@ -19961,6 +20090,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(183),
     [anon_sym_conductor] = ACTIONS(183),
     [anon_sym_source] = ACTIONS(183),
+    [anon_sym_recalled] = ACTIONS(183),
     [anon_sym_joins] = ACTIONS(183),
     [anon_sym_limit] = ACTIONS(183),
     [anon_sym_family] = ACTIONS(183),
@@ -19990,6 +20120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(183),
     [anon_sym_repeatability] = ACTIONS(183),
     [anon_sym_directivity] = ACTIONS(183),
+    [anon_sym_certificate] = ACTIONS(183),
     [anon_sym_load] = ACTIONS(183),
     [anon_sym_read] = ACTIONS(183),
     [anon_sym_temperature] = ACTIONS(183),
@@ -20271,6 +20402,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(187),
     [anon_sym_conductor] = ACTIONS(187),
     [anon_sym_source] = ACTIONS(187),
+    [anon_sym_recalled] = ACTIONS(187),
     [anon_sym_joins] = ACTIONS(187),
     [anon_sym_limit] = ACTIONS(187),
     [anon_sym_family] = ACTIONS(187),
@@ -20300,6 +20432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(187),
     [anon_sym_repeatability] = ACTIONS(187),
     [anon_sym_directivity] = ACTIONS(187),
+    [anon_sym_certificate] = ACTIONS(187),
     [anon_sym_load] = ACTIONS(187),
     [anon_sym_read] = ACTIONS(187),
     [anon_sym_temperature] = ACTIONS(187),
@@ -20581,6 +20714,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(191),
     [anon_sym_conductor] = ACTIONS(191),
     [anon_sym_source] = ACTIONS(191),
+    [anon_sym_recalled] = ACTIONS(191),
     [anon_sym_joins] = ACTIONS(191),
     [anon_sym_limit] = ACTIONS(191),
     [anon_sym_family] = ACTIONS(191),
@@ -20610,6 +20744,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(191),
     [anon_sym_repeatability] = ACTIONS(191),
     [anon_sym_directivity] = ACTIONS(191),
+    [anon_sym_certificate] = ACTIONS(191),
     [anon_sym_load] = ACTIONS(191),
     [anon_sym_read] = ACTIONS(191),
     [anon_sym_temperature] = ACTIONS(191),
@@ -20891,6 +21026,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(195),
     [anon_sym_conductor] = ACTIONS(195),
     [anon_sym_source] = ACTIONS(195),
+    [anon_sym_recalled] = ACTIONS(195),
     [anon_sym_joins] = ACTIONS(195),
     [anon_sym_limit] = ACTIONS(195),
     [anon_sym_family] = ACTIONS(195),
@@ -20920,6 +21056,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(195),
     [anon_sym_repeatability] = ACTIONS(195),
     [anon_sym_directivity] = ACTIONS(195),
+    [anon_sym_certificate] = ACTIONS(195),
     [anon_sym_load] = ACTIONS(195),
     [anon_sym_read] = ACTIONS(195),
     [anon_sym_temperature] = ACTIONS(195),
@@ -21201,6 +21338,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(199),
     [anon_sym_conductor] = ACTIONS(199),
     [anon_sym_source] = ACTIONS(199),
+    [anon_sym_recalled] = ACTIONS(199),
     [anon_sym_joins] = ACTIONS(199),
     [anon_sym_limit] = ACTIONS(199),
     [anon_sym_family] = ACTIONS(199),
@@ -21230,6 +21368,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(199),
     [anon_sym_repeatability] = ACTIONS(199),
     [anon_sym_directivity] = ACTIONS(199),
+    [anon_sym_certificate] = ACTIONS(199),
     [anon_sym_load] = ACTIONS(199),
     [anon_sym_read] = ACTIONS(199),
     [anon_sym_temperature] = ACTIONS(199),
@@ -21510,6 +21649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(203),
     [anon_sym_conductor] = ACTIONS(203),
     [anon_sym_source] = ACTIONS(203),
+    [anon_sym_recalled] = ACTIONS(203),
     [anon_sym_joins] = ACTIONS(203),
     [anon_sym_limit] = ACTIONS(203),
     [anon_sym_family] = ACTIONS(203),
@@ -21539,6 +21679,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(203),
     [anon_sym_repeatability] = ACTIONS(203),
     [anon_sym_directivity] = ACTIONS(203),
+    [anon_sym_certificate] = ACTIONS(203),
     [anon_sym_load] = ACTIONS(203),
     [anon_sym_read] = ACTIONS(203),
     [anon_sym_temperature] = ACTIONS(203),
@@ -21814,6 +21955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(207),
     [anon_sym_conductor] = ACTIONS(207),
     [anon_sym_source] = ACTIONS(207),
+    [anon_sym_recalled] = ACTIONS(207),
     [anon_sym_joins] = ACTIONS(207),
     [anon_sym_limit] = ACTIONS(207),
     [anon_sym_family] = ACTIONS(207),
@@ -21843,6 +21985,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(207),
     [anon_sym_repeatability] = ACTIONS(207),
     [anon_sym_directivity] = ACTIONS(207),
+    [anon_sym_certificate] = ACTIONS(207),
     [anon_sym_load] = ACTIONS(207),
     [anon_sym_read] = ACTIONS(207),
     [anon_sym_temperature] = ACTIONS(207),
@@ -22118,6 +22261,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(211),
     [anon_sym_conductor] = ACTIONS(211),
     [anon_sym_source] = ACTIONS(211),
+    [anon_sym_recalled] = ACTIONS(211),
     [anon_sym_joins] = ACTIONS(211),
     [anon_sym_limit] = ACTIONS(211),
     [anon_sym_family] = ACTIONS(211),
@@ -22147,6 +22291,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(211),
     [anon_sym_repeatability] = ACTIONS(211),
     [anon_sym_directivity] = ACTIONS(211),
+    [anon_sym_certificate] = ACTIONS(211),
     [anon_sym_load] = ACTIONS(211),
     [anon_sym_read] = ACTIONS(211),
     [anon_sym_temperature] = ACTIONS(211),
@@ -22422,6 +22567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(215),
     [anon_sym_conductor] = ACTIONS(215),
     [anon_sym_source] = ACTIONS(215),
+    [anon_sym_recalled] = ACTIONS(215),
     [anon_sym_joins] = ACTIONS(215),
     [anon_sym_limit] = ACTIONS(215),
     [anon_sym_family] = ACTIONS(215),
@@ -22451,6 +22597,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(215),
     [anon_sym_repeatability] = ACTIONS(215),
     [anon_sym_directivity] = ACTIONS(215),
+    [anon_sym_certificate] = ACTIONS(215),
     [anon_sym_load] = ACTIONS(215),
     [anon_sym_read] = ACTIONS(215),
     [anon_sym_temperature] = ACTIONS(215),
@@ -22726,6 +22873,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(219),
     [anon_sym_conductor] = ACTIONS(219),
     [anon_sym_source] = ACTIONS(219),
+    [anon_sym_recalled] = ACTIONS(219),
     [anon_sym_joins] = ACTIONS(219),
     [anon_sym_limit] = ACTIONS(219),
     [anon_sym_family] = ACTIONS(219),
@@ -22755,6 +22903,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(219),
     [anon_sym_repeatability] = ACTIONS(219),
     [anon_sym_directivity] = ACTIONS(219),
+    [anon_sym_certificate] = ACTIONS(219),
     [anon_sym_load] = ACTIONS(219),
     [anon_sym_read] = ACTIONS(219),
     [anon_sym_temperature] = ACTIONS(219),

@@ -1,5 +1,7 @@
 //! The readings of a session in one list, by band: those of the text and those of other files.
 
+use std::collections::BTreeMap;
+
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_quantity::{frequency, number};
 use downlead_station::attach::Row;
@@ -7,6 +9,7 @@ use downlead_station::model::{BandKind, BandRef, Name};
 use downlead_station::session::{Import, Piece, Reading, ReadingKind, Session, Shown};
 use downlead_station::{Attachment, Env};
 
+use crate::point::band_named;
 use crate::table::Said;
 
 /// Two frequencies closer than this are one band.
@@ -79,12 +82,15 @@ pub(super) struct Group<'m> {
 pub(super) struct Gathered<'m> {
     pub(super) groups: Vec<Group<'m>>,
     pub(super) lost: usize,
+    /// Groups by the bits of their frequency.
+    by_hz: BTreeMap<u64, usize>,
 }
 
 pub(super) fn gather<'m>(s: &'m Session, env: &'m Env, out: &mut Vec<Diagnostic>) -> Gathered<'m> {
     let mut g = Gathered {
         groups: Vec::new(),
         lost: 0,
+        by_hz: BTreeMap::new(),
     };
     for r in &s.groups {
         let Some((band, named, hz)) = of_band(&r.on, env) else {
@@ -105,9 +111,22 @@ pub(super) fn gather<'m>(s: &'m Session, env: &'m Env, out: &mut Vec<Diagnostic>
 
 impl<'m> Gathered<'m> {
     fn group(&mut self, band: &str, named: bool, hz: f64) -> usize {
-        // imported rows mostly follow each other band by band
         let same = |g: &Group<'_>| (g.hz / hz - 1.0).abs() < SAME_BAND;
-        if let Some(i) = self.groups.iter().rposition(same) {
+        // imported rows mostly follow each other band by band
+        let last = self.groups.last().is_some_and(same);
+        let near = match last {
+            true => Some(self.groups.len() - 1),
+            // the bits of positive numbers are in their order
+            false => {
+                let (low, high) = (hz * (1.0 - 2.0 * SAME_BAND), hz * (1.0 + 2.0 * SAME_BAND));
+                let around = self.by_hz.range(low.to_bits()..=high.to_bits());
+                around
+                    .map(|(_, i)| *i)
+                    .filter(|i| same(&self.groups[*i]))
+                    .max()
+            }
+        };
+        if let Some(i) = near {
             if named && !self.groups[i].named {
                 self.groups[i].band = band.into();
                 self.groups[i].named = true;
@@ -120,6 +139,7 @@ impl<'m> Gathered<'m> {
             hz,
             taken: Vec::new(),
         });
+        self.by_hz.insert(hz.to_bits(), self.groups.len() - 1);
         self.groups.len() - 1
     }
 
@@ -423,22 +443,10 @@ fn temperatures(rows: &[Row], s: &Session, said: &mut Said<'_>) {
     said.mild(line, "temperature", message, Some(help));
 }
 
-/// The band of a table's name for it: as it is defined, or the only one that is written alike but for
-/// capitals, spaces and marks (`2M`, `70 cm`).
+/// The band of a table's name for it, and where the bench measures on it, Hz.
 fn band_of(name: &str, env: &Env) -> Option<(Box<str>, f64)> {
-    if let Some(b) = env.band(name) {
-        return Some((name.into(), middle(&b.kind)?));
-    }
-    let plain = |t: &str| -> String {
-        t.chars()
-            .filter(|c| c.is_alphanumeric())
-            .flat_map(char::to_lowercase)
-            .collect()
-    };
-    let mut alike = env.bands.keys().filter(|k| plain(k) == plain(name));
-    let (only, more) = (alike.next()?, alike.next());
-    let b = env.band(only).filter(|_| more.is_none())?;
-    Some(((&**only).into(), middle(&b.kind)?))
+    let name = band_named(name, env)?;
+    Some((name.into(), middle(&env.band(name)?.kind)?))
 }
 
 /// Whether a frequency may be meant by a band: on it, or not far from it.

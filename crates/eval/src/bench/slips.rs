@@ -63,6 +63,8 @@ pub(super) fn slips(
             _ => f64::NAN,
         })
         .collect();
+    // of many bands the one at hand does not matter
+    let usual = (drifts.len() > FEW).then(|| usual_drift(&drifts, usize::MAX));
     let mut found: Vec<Slipped> = Vec::new();
     // the plainest first: while it counts, its piece looks wrong on all other bands
     while found.len() < MOST {
@@ -81,7 +83,7 @@ pub(super) fn slips(
                 .collect();
             rows.sort_by(|a, b| a.1.minutes.total_cmp(&b.1.minutes));
             let seen: Vec<Seen> = rows.iter().map(|r| r.1).collect();
-            let drift = usual_drift(&drifts, band);
+            let drift = usual.unwrap_or_else(|| usual_drift(&drifts, band));
             let Some(e) = odd_one_out(&seen, drift, UNLIKELY / bands.len() as f64) else {
                 continue;
             };

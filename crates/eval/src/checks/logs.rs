@@ -11,7 +11,7 @@ use rustc_hash::FxHashMap;
 
 use crate::chain::holds;
 use crate::log_place::{LogPlace, log_places, on_band};
-use crate::point::{Point, points};
+use crate::point::{Point, band_named, points};
 use crate::table::{lines_words, log_problems};
 use crate::walk::{direction, walk};
 
@@ -155,7 +155,7 @@ fn other_band(tag: &str, file: &str, rows: &[&Row], env: &Env) -> (String, Strin
     for r in rows {
         let band = match (&r.band, r.hz) {
             (Some(b), _) => {
-                if env.band(b).is_none() {
+                if band_named(b, env).is_none() {
                     unknown = unknown.or(Some(b));
                 }
                 format!("`{b}`")

@@ -55,7 +55,12 @@ pub(crate) fn leg<'m>(kind: PartKind, port: &'m Port, point: &Point, env: &Env) 
     if port.passes.iter().any(inside) {
         return Leg::Passes;
     }
-    if let Some(p) = pick(&port.rejects, point, env).filter(|p| p.outside <= NEAR) {
+    // a rejection without a frequency is one between ports, and a relay has no other: what a port
+    // itself does at this frequency it does not say
+    let of_path = |p: &Picked<'_>| {
+        p.outside <= NEAR && p.figure.when != When::Always && kind != PartKind::Switch
+    };
+    if let Some(p) = pick(&port.rejects, point, env).filter(of_path) {
         return Leg::Rejects(p);
     }
     let selective = matches!(

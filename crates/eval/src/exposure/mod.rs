@@ -430,9 +430,9 @@ pub(crate) fn station(
         for spot in &st.spots {
             let mut found = at(st, spot, (under, set), &all, env, out);
             // what is not known can only add to what is over the limits
-            if !open.is_empty() && found.verdict != ExposureVerdict::NotMet {
+            let unsure = !open.is_empty() && found.verdict != ExposureVerdict::NotMet;
             let impossible = geometry::impossible(spot, &all, &mut Vec::new());
-            if !open.is_empty() || impossible {
+            if unsure || impossible {
                 found.sum = None;
                 found.upper = None;
                 found.verdict = found.verdict.min(ExposureVerdict::CannotJudge);

@@ -49,6 +49,9 @@ pub(crate) fn station(
             built_in: set.built_in,
         });
         names(under, set, out);
+        if env.misreads_rules(&set.name.text) {
+            out.push(misread(under, set));
+        }
         for f in &set.fixed {
             all.fixed.push(fixed(st, under, set, f, &sent, out));
         }
@@ -187,6 +190,20 @@ fn off_frequency(hz: f64, set: &RuleSet, sent: &[Sent<'_>]) -> Option<f64> {
         worst = Some(worst.map_or(off, |w: f64| w.max(off)));
     }
     worst
+}
+
+/// A clause that could not be read is not judged, and may be the one that decides.
+fn misread(under: &Under, set: &RuleSet) -> Diagnostic {
+    Diagnostic::new(
+        &codes::CANNOT_JUDGE,
+        place(under),
+        format!(
+            "A line of `{}` has an error, so a clause of it may not be judged. This is not \"met\".",
+            set.name.text
+        ),
+    )
+    .at("not judged in full")
+    .help("Correct the lines of the licence or rules that are reported.")
 }
 
 /// What a paper fixes beside what the station says.

@@ -8,32 +8,34 @@ use crate::shape::recall::{Effect, RecallReport, RecallRow};
 use crate::words::figure::counted;
 
 static ROWS: &[Column<RecallRow>] = &[
-    Column::left("", |r: &RecallRow| {
-        match r.effect {
-            Effect::Flips => "flips",
-            Effect::Moves => "moves",
-            Effect::Cancels => "cancels",
-        }
-        .into()
-    }),
     Column::left("of", |r: &RecallRow| {
         let parts = [&r.of, &r.chain, &r.band];
         let parts: Vec<&str> = parts.iter().map(|p| p.as_str()).collect();
         let parts: Vec<&str> = parts.into_iter().filter(|p| !p.is_empty()).collect();
         parts.join(" ").into()
     }),
-    Column::left("what", |r: &RecallRow| match r.about.as_str() {
-        "" => (&r.what).into(),
-        about => format!("{}, {about}", r.what).into(),
+    Column::left("what", |r: &RecallRow| {
+        let what = match r.figure.as_deref() {
+            Some("erp_w") if r.verdict.is_none() => "ERP",
+            Some("antenna_w") if r.verdict.is_none() => "power at the antenna",
+            Some("sensitivity_dbm") if r.verdict.is_none() => "sensitivity",
+            Some("total_loss_db") if r.verdict.is_none() => "loss",
+            Some("noise_figure_db") if r.verdict.is_none() => "noise figure",
+            _ => &r.what,
+        };
+        match r.about.as_str() {
+            "" => what.into(),
+            about => format!("{what}, {about}").into(),
+        }
     })
     .shrink(40),
     Column::left("was", |r: &RecallRow| state(r, &r.verdict, r.value)),
     Column::left("is", |r: &RecallRow| {
         state(r, &r.verdict_recalled, r.value_recalled)
     }),
-    Column::left("at", |r: &RecallRow| {
+    Column::right("line", |r: &RecallRow| {
         let place = Place::new(&r.file, u32::try_from(r.line).unwrap_or(0));
-        Text::link(place.to_string(), place)
+        Text::link(r.line.to_string(), place)
     }),
 ];
 
@@ -110,9 +112,20 @@ pub fn page(r: &RecallReport) -> Document {
             .collect(),
     );
     let mut rows: Vec<&RecallRow> = r.rows.iter().collect();
+    // what flips first, file by file
     rows.sort_by_key(|x| x.effect);
     let mut table = Table::new(ROWS);
+    let mut last = None;
     for x in rows {
+        if last != Some((x.effect, &x.file)) {
+            let effect = match x.effect {
+                Effect::Flips => "flips",
+                Effect::Moves => "moves",
+                Effect::Cancels => "cancels",
+            };
+            table.title(format!("{effect}: {}", x.file));
+            last = Some((x.effect, &x.file));
+        }
         table.row(ROWS, x, None);
     }
     doc.table(table);

@@ -1,14 +1,19 @@
 //! Workbooks of spreadsheets as text tables: the first sheet that holds anything.
 
-use std::io::Cursor;
+use std::io::{Cursor, Read};
 use std::sync::Arc;
 
 use calamine::{Data, Reader, open_workbook_auto_from_rs};
+use zip::ZipArchive;
 
 use crate::scope::LoadError;
 
 /// Larger workbooks are refused: they are packed, and a table of readings is a thousandth of this.
 const LARGEST: usize = 8 << 20;
+/// All parts of a workbook together, unpacked.
+const MOST_UNPACKED: u64 = 64 << 20;
+/// More parts than these are none of a table of readings.
+const MOST_PARTS: usize = 2000;
 /// More cells than these are none of a table of readings.
 const MOST_CELLS: usize = 4_000_000;
 
@@ -31,11 +36,40 @@ pub fn text_of(path: &str, bytes: Vec<u8>) -> Result<Arc<str>, LoadError> {
     }
 }
 
+/// Refuses a workbook that is far larger unpacked than it says or than a table of readings is. The
+/// sizes that stand in the file are not trusted: each part is unpacked and counted, and nothing kept.
+fn unpacks(bytes: &[u8]) -> Result<(), String> {
+    let no_workbook = || "it is no workbook that can be read".to_owned();
+    let mut packed = ZipArchive::new(Cursor::new(bytes)).map_err(|_| no_workbook())?;
+    if packed.len() > MOST_PARTS {
+        return Err(format!("the workbook has more than {MOST_PARTS} parts"));
+    }
+    let mut left = MOST_UNPACKED;
+    for i in 0..packed.len() {
+        // what cannot be unpacked is refused where it is read
+        let Ok(part) = packed.by_index(i) else {
+            continue;
+        };
+        let mut part = part.take(left + 1);
+        let _ = std::io::copy(&mut part, &mut std::io::sink());
+        let taken = left + 1 - part.limit();
+        if taken > left {
+            return Err(format!(
+                "unpacked, the workbook is larger than {} MB: no table of readings is",
+                MOST_UNPACKED >> 20
+            ));
+        }
+        left -= taken;
+    }
+    Ok(())
+}
+
 /// The first sheet that holds anything, a line a row, so that lines are the rows of the sheet.
 fn sheet(bytes: Vec<u8>) -> Result<String, String> {
     if bytes.len() > LARGEST {
         return Err("the workbook is larger than 8 MB".to_owned());
     }
+    unpacks(&bytes)?;
     let mut book = open_workbook_auto_from_rs(Cursor::new(bytes))
         .map_err(|_| "it is no workbook that can be read".to_owned())?;
     for name in book.sheet_names() {
