@@ -15,9 +15,9 @@
 #define LANGUAGE_VERSION 14
 #define STATE_COUNT 81
 #define LARGE_STATE_COUNT 44
-#define SYMBOL_COUNT 393
+#define SYMBOL_COUNT 397
 #define ALIAS_COUNT 0
-#define TOKEN_COUNT 371
+#define TOKEN_COUNT 375
 #define EXTERNAL_TOKEN_COUNT 0
 #define FIELD_COUNT 4
 #define MAX_ALIAS_SEQUENCE_LENGTH 4
@@ -58,364 +58,368 @@ enum ts_symbol_identifiers {
   anon_sym_size = 32,
   anon_sym_conductor = 33,
   anon_sym_source = 34,
-  anon_sym_joins = 35,
-  anon_sym_limit = 36,
-  anon_sym_family = 37,
-  anon_sym_bump = 38,
-  anon_sym_return_DASHloss = 39,
-  anon_sym_swr = 40,
-  anon_sym_kind = 41,
-  anon_sym_high = 42,
-  anon_sym_low = 43,
-  anon_sym_port = 44,
-  anon_sym_from = 45,
-  anon_sym_isolation = 46,
-  anon_sym_ratio = 47,
-  anon_sym_split = 48,
-  anon_sym_tee = 49,
-  anon_sym_reversed = 50,
-  anon_sym_passes = 51,
-  anon_sym_gain = 52,
-  anon_sym_noise = 53,
-  anon_sym_excess = 54,
-  anon_sym_ways = 55,
-  anon_sym_coupled = 56,
-  anon_sym_calibrated = 57,
-  anon_sym_scale = 58,
-  anon_sym_resolution = 59,
-  anon_sym_due = 60,
-  anon_sym_linearity = 61,
-  anon_sym_repeatability = 62,
-  anon_sym_directivity = 63,
-  anon_sym_load = 64,
-  anon_sym_read = 65,
-  anon_sym_temperature = 66,
-  anon_sym_generator = 67,
-  anon_sym_drift = 68,
-  anon_sym_piece = 69,
-  anon_sym_readings = 70,
-  anon_sym_resonance = 71,
-  anon_sym_delay = 72,
-  anon_sym_phase = 73,
-  anon_sym_adapter = 74,
-  anon_sym_position = 75,
-  anon_sym_ground = 76,
-  anon_sym_place = 77,
-  anon_sym_under = 78,
-  anon_sym_beside = 79,
-  anon_sym_spot = 80,
-  anon_sym_alone = 81,
-  anon_sym_site_DASHnoise = 82,
-  anon_sym_transmitter = 83,
-  anon_sym_receiver = 84,
-  anon_sym_transceiver = 85,
-  anon_sym_run = 86,
-  anon_sym_jumper = 87,
-  anon_sym_tail = 88,
-  anon_sym_pad = 89,
-  anon_sym_filter = 90,
-  anon_sym_isolator = 91,
-  anon_sym_circulator = 92,
-  anon_sym_protector = 93,
-  anon_sym_switch = 94,
-  anon_sym_coupler = 95,
-  anon_sym_meter = 96,
-  anon_sym_balun = 97,
-  anon_sym_tuner = 98,
-  anon_sym_duplexer = 99,
-  anon_sym_diplexer = 100,
-  anon_sym_combiner = 101,
-  anon_sym_divider = 102,
-  anon_sym_amplifier = 103,
-  anon_sym_preamplifier = 104,
-  anon_sym_antenna = 105,
-  anon_sym_branches = 106,
-  anon_sym_expect = 107,
-  anon_sym_authority = 108,
-  anon_sym_jurisdiction = 109,
-  anon_sym_service = 110,
-  anon_sym_edition = 111,
-  anon_sym_dated = 112,
-  anon_sym_until = 113,
-  anon_sym_holder = 114,
-  anon_sym_class = 115,
-  anon_sym_ask = 116,
-  anon_sym_threshold = 117,
-  anon_sym_fixed = 118,
-  anon_sym_condition = 119,
-  anon_sym_reflection = 120,
-  anon_sym_field = 121,
-  anon_sym_hop = 122,
-  anon_sym_profile = 123,
-  anon_sym_distance = 124,
-  anon_sym_k_DASHfactor = 125,
-  anon_sym_need = 126,
-  anon_sym_model = 127,
-  anon_sym_coverage = 128,
-  anon_sym_take = 129,
-  anon_sym_put = 130,
-  anon_sym_branch = 131,
-  anon_sym_inner = 132,
-  anon_sym_outer = 133,
-  anon_sym_permittivity = 134,
-  anon_sym_loss_DASHtangent = 135,
-  anon_sym_strand = 136,
-  anon_sym_strand_DASHdiameter = 137,
-  anon_sym_braid = 138,
-  anon_sym_resistivity = 139,
-  anon_sym_inner_DASHresistivity = 140,
-  anon_sym_outer_DASHresistivity = 141,
-  anon_sym_diameter = 142,
-  anon_sym_spacing = 143,
-  anon_sym_baseline = 144,
-  anon_sym_through = 145,
-  anon_sym_open = 146,
-  anon_sym_short = 147,
-  anon_sym_equalise = 148,
-  anon_sym_power = 149,
-  anon_sym_mode = 150,
-  anon_sym_duty = 151,
-  anon_sym_keyed = 152,
-  anon_sym_foldback = 153,
-  anon_sym_bandwidth = 154,
-  anon_sym_sensitivity = 155,
-  anon_sym_blocking = 156,
-  anon_sym_efficiency = 157,
-  anon_sym_height = 158,
-  anon_sym_haat = 159,
-  anon_sym_radius = 160,
-  anon_sym_fails = 161,
-  anon_sym_GHz = 162,
-  anon_sym_Hz = 163,
-  anon_sym_MHz = 164,
-  anon_sym_above = 165,
-  anon_sym_added = 166,
-  anon_sym_after = 167,
-  anon_sym_against = 168,
-  anon_sym_agl = 169,
-  anon_sym_allocated = 170,
-  anon_sym_am = 171,
-  anon_sym_ambient = 172,
-  anon_sym_amsl = 173,
-  anon_sym_apart = 174,
-  anon_sym_at = 175,
-  anon_sym_averaging = 176,
-  anon_sym_below = 177,
-  anon_sym_beyond = 178,
-  anon_sym_blank = 179,
-  anon_sym_bow = 180,
-  anon_sym_bullington = 181,
-  anon_sym_by = 182,
-  anon_sym_carrier = 183,
-  anon_sym_cascade = 184,
-  anon_sym_city = 185,
-  anon_sym_clad = 186,
-  anon_sym_confidence = 187,
-  anon_sym_corrected = 188,
-  anon_sym_cw = 189,
-  anon_sym_dB = 190,
-  anon_sym_dBW = 191,
-  anon_sym_dBd = 192,
-  anon_sym_dBi = 193,
-  anon_sym_dBm = 194,
-  anon_sym_data = 195,
-  anon_sym_date = 196,
-  anon_sym_datum = 197,
-  anon_sym_dc_DASHinput = 198,
-  anon_sym_degrees = 199,
-  anon_sym_delivered = 200,
-  anon_sym_desense = 201,
-  anon_sym_displayed = 202,
-  anon_sym_dms = 203,
-  anon_sym_down = 204,
-  anon_sym_eirp = 205,
-  anon_sym_ends = 206,
-  anon_sym_erp = 207,
-  anon_sym_etrs89 = 208,
-  anon_sym_figure = 209,
-  anon_sym_fm = 210,
-  anon_sym_for = 211,
-  anon_sym_forward = 212,
-  anon_sym_free_DASHspace = 213,
-  anon_sym_frequency = 214,
-  anon_sym_ft = 215,
-  anon_sym_full = 216,
-  anon_sym_guess = 217,
-  anon_sym_hata_DASHopen = 218,
-  anon_sym_hata_DASHsuburban = 219,
-  anon_sym_hata_DASHurban = 220,
-  anon_sym_height_DASHamsl = 221,
-  anon_sym_horizontal = 222,
-  anon_sym_if = 223,
-  anon_sym_in = 224,
-  anon_sym_input = 225,
-  anon_sym_instead = 226,
-  anon_sym_k = 227,
-  anon_sym_kHz = 228,
-  anon_sym_kW = 229,
-  anon_sym_km = 230,
-  anon_sym_latitude = 231,
-  anon_sym_longitude = 232,
-  anon_sym_m = 233,
-  anon_sym_mW = 234,
-  anon_sym_maximum = 235,
-  anon_sym_mean = 236,
-  anon_sym_medium = 237,
-  anon_sym_nad27 = 238,
-  anon_sym_nad83 = 239,
-  anon_sym_net = 240,
-  anon_sym_no = 241,
-  anon_sym_nominal = 242,
-  anon_sym_occupational = 243,
-  anon_sym_of = 244,
-  anon_sym_offset = 245,
-  anon_sym_on = 246,
-  anon_sym_one_DASHedge = 247,
-  anon_sym_out = 248,
-  anon_sym_output = 249,
-  anon_sym_over = 250,
-  anon_sym_pep = 251,
-  anon_sym_per = 252,
-  anon_sym_places = 253,
-  anon_sym_public = 254,
-  anon_sym_quiet_DASHrural = 255,
-  anon_sym_quieting = 256,
-  anon_sym_rated = 257,
-  anon_sym_reactance = 258,
-  anon_sym_reading = 259,
-  anon_sym_realized = 260,
-  anon_sym_receive_DASHfrequency = 261,
-  anon_sym_receive_DASHloss = 262,
-  anon_sym_reference = 263,
-  anon_sym_reflected = 264,
-  anon_sym_rejects = 265,
-  anon_sym_residential = 266,
-  anon_sym_rural = 267,
-  anon_sym_series = 268,
-  anon_sym_shared = 269,
-  anon_sym_sheet = 270,
-  anon_sym_shunt = 271,
-  anon_sym_sinad = 272,
-  anon_sym_since = 273,
-  anon_sym_snr = 274,
-  anon_sym_spread = 275,
-  anon_sym_ssb = 276,
-  anon_sym_ssb_DASHprocessed = 277,
-  anon_sym_then = 278,
-  anon_sym_title = 279,
-  anon_sym_to = 280,
-  anon_sym_total = 281,
-  anon_sym_transmit_DASHfrequency = 282,
-  anon_sym_two_DASHray = 283,
-  anon_sym_typical = 284,
-  anon_sym_up = 285,
-  anon_sym_vertical = 286,
-  anon_sym_way = 287,
-  anon_sym_wet = 288,
-  anon_sym_wgs84 = 289,
-  anon_sym_with = 290,
-  anon_sym_within = 291,
-  anon_sym_yes = 292,
-  anon_sym_COMMA = 293,
-  anon_sym_EQ = 294,
-  anon_sym_u00b1 = 295,
-  anon_sym_PLUS_SLASH_DASH = 296,
-  anon_sym_LPAREN = 297,
-  anon_sym_RPAREN = 298,
-  anon_sym_DASH = 299,
-  anon_sym_u2212 = 300,
-  anon_sym_u2013 = 301,
-  anon_sym_PLUS = 302,
-  anon_sym_STAR = 303,
-  anon_sym_SLASH = 304,
-  anon_sym_CARET = 305,
-  sym__glued = 306,
-  sym_date = 307,
-  sym_dms = 308,
-  sym_number = 309,
-  aux_sym_unit_token1 = 310,
-  aux_sym_unit_token2 = 311,
-  aux_sym_unit_token3 = 312,
-  aux_sym_unit_token4 = 313,
-  aux_sym_unit_token5 = 314,
-  aux_sym_unit_token6 = 315,
-  anon_sym_wavelengths = 316,
-  anon_sym_wavelength = 317,
-  aux_sym_unit_token7 = 318,
-  aux_sym_unit_token8 = 319,
-  aux_sym_unit_token9 = 320,
-  aux_sym_unit_token10 = 321,
-  aux_sym_unit_token11 = 322,
-  aux_sym_unit_token12 = 323,
-  anon_sym_ohm_DASHm = 324,
-  aux_sym_unit_token13 = 325,
-  aux_sym_unit_token14 = 326,
-  aux_sym_unit_token15 = 327,
-  anon_sym_degC = 328,
-  anon_sym_degF = 329,
-  anon_sym_ohms = 330,
-  aux_sym_unit_token16 = 331,
-  aux_sym_unit_token17 = 332,
-  aux_sym_unit_token18 = 333,
-  anon_sym_deg = 334,
-  anon_sym_min = 335,
-  anon_sym_ohm = 336,
-  anon_sym_cm = 337,
-  anon_sym_kV = 338,
-  anon_sym_mi = 339,
-  anon_sym_mm = 340,
-  anon_sym_ms = 341,
-  anon_sym_ns = 342,
-  anon_sym_uV = 343,
-  anon_sym_uW = 344,
-  anon_sym_us = 345,
-  anon_sym_yd = 346,
-  anon_sym_u00b0C = 347,
-  anon_sym_u00b0F = 348,
-  anon_sym_u00b5V = 349,
-  anon_sym_u00b5W = 350,
-  anon_sym_u00b5s = 351,
-  anon_sym_u03a9m = 352,
-  anon_sym_u03bcV = 353,
-  anon_sym_u03bcW = 354,
-  anon_sym_u03bcs = 355,
-  anon_sym_u2126m = 356,
-  anon_sym_PERCENT = 357,
-  anon_sym_A = 358,
-  anon_sym_V = 359,
-  anon_sym_W = 360,
-  anon_sym_h = 361,
-  anon_sym_s = 362,
-  anon_sym_u00b0 = 363,
-  anon_sym_u03a9 = 364,
-  anon_sym_u03bb = 365,
-  anon_sym_u2126 = 366,
-  sym_root = 367,
-  sym_digit_name = 368,
-  sym_string = 369,
-  sym_comment = 370,
-  sym_source_file = 371,
-  sym__line = 372,
-  sym__end = 373,
-  sym_statement = 374,
-  sym_block_statement = 375,
-  sym_block = 376,
-  sym__head = 377,
-  sym_keyword = 378,
-  sym_only_word = 379,
-  sym_word = 380,
-  sym__value = 381,
-  sym_range = 382,
-  sym_tolerance = 383,
-  sym_coverage = 384,
-  sym__expression = 385,
-  sym_parenthesized_expression = 386,
-  sym_negation = 387,
-  sym_binary_expression = 388,
-  sym_quantity = 389,
-  sym_unit = 390,
-  aux_sym_source_file_repeat1 = 391,
-  aux_sym__head_repeat1 = 392,
+  anon_sym_recalled = 35,
+  anon_sym_joins = 36,
+  anon_sym_limit = 37,
+  anon_sym_family = 38,
+  anon_sym_bump = 39,
+  anon_sym_return_DASHloss = 40,
+  anon_sym_swr = 41,
+  anon_sym_kind = 42,
+  anon_sym_high = 43,
+  anon_sym_low = 44,
+  anon_sym_port = 45,
+  anon_sym_from = 46,
+  anon_sym_isolation = 47,
+  anon_sym_ratio = 48,
+  anon_sym_split = 49,
+  anon_sym_tee = 50,
+  anon_sym_reversed = 51,
+  anon_sym_passes = 52,
+  anon_sym_gain = 53,
+  anon_sym_noise = 54,
+  anon_sym_excess = 55,
+  anon_sym_ways = 56,
+  anon_sym_coupled = 57,
+  anon_sym_calibrated = 58,
+  anon_sym_scale = 59,
+  anon_sym_resolution = 60,
+  anon_sym_due = 61,
+  anon_sym_linearity = 62,
+  anon_sym_repeatability = 63,
+  anon_sym_directivity = 64,
+  anon_sym_certificate = 65,
+  anon_sym_load = 66,
+  anon_sym_read = 67,
+  anon_sym_temperature = 68,
+  anon_sym_generator = 69,
+  anon_sym_drift = 70,
+  anon_sym_piece = 71,
+  anon_sym_readings = 72,
+  anon_sym_resonance = 73,
+  anon_sym_delay = 74,
+  anon_sym_phase = 75,
+  anon_sym_adapter = 76,
+  anon_sym_position = 77,
+  anon_sym_ground = 78,
+  anon_sym_place = 79,
+  anon_sym_under = 80,
+  anon_sym_beside = 81,
+  anon_sym_spot = 82,
+  anon_sym_alone = 83,
+  anon_sym_site_DASHnoise = 84,
+  anon_sym_transmitter = 85,
+  anon_sym_receiver = 86,
+  anon_sym_transceiver = 87,
+  anon_sym_run = 88,
+  anon_sym_jumper = 89,
+  anon_sym_tail = 90,
+  anon_sym_pad = 91,
+  anon_sym_filter = 92,
+  anon_sym_isolator = 93,
+  anon_sym_circulator = 94,
+  anon_sym_protector = 95,
+  anon_sym_switch = 96,
+  anon_sym_coupler = 97,
+  anon_sym_meter = 98,
+  anon_sym_balun = 99,
+  anon_sym_tuner = 100,
+  anon_sym_duplexer = 101,
+  anon_sym_diplexer = 102,
+  anon_sym_combiner = 103,
+  anon_sym_divider = 104,
+  anon_sym_amplifier = 105,
+  anon_sym_preamplifier = 106,
+  anon_sym_antenna = 107,
+  anon_sym_branches = 108,
+  anon_sym_expect = 109,
+  anon_sym_authority = 110,
+  anon_sym_jurisdiction = 111,
+  anon_sym_service = 112,
+  anon_sym_edition = 113,
+  anon_sym_dated = 114,
+  anon_sym_until = 115,
+  anon_sym_holder = 116,
+  anon_sym_class = 117,
+  anon_sym_ask = 118,
+  anon_sym_threshold = 119,
+  anon_sym_fixed = 120,
+  anon_sym_condition = 121,
+  anon_sym_reflection = 122,
+  anon_sym_field = 123,
+  anon_sym_hop = 124,
+  anon_sym_profile = 125,
+  anon_sym_distance = 126,
+  anon_sym_k_DASHfactor = 127,
+  anon_sym_need = 128,
+  anon_sym_model = 129,
+  anon_sym_coverage = 130,
+  anon_sym_take = 131,
+  anon_sym_put = 132,
+  anon_sym_branch = 133,
+  anon_sym_inner = 134,
+  anon_sym_outer = 135,
+  anon_sym_permittivity = 136,
+  anon_sym_loss_DASHtangent = 137,
+  anon_sym_strand = 138,
+  anon_sym_strand_DASHdiameter = 139,
+  anon_sym_braid = 140,
+  anon_sym_resistivity = 141,
+  anon_sym_inner_DASHresistivity = 142,
+  anon_sym_outer_DASHresistivity = 143,
+  anon_sym_diameter = 144,
+  anon_sym_spacing = 145,
+  anon_sym_baseline = 146,
+  anon_sym_through = 147,
+  anon_sym_open = 148,
+  anon_sym_short = 149,
+  anon_sym_equalise = 150,
+  anon_sym_power = 151,
+  anon_sym_mode = 152,
+  anon_sym_duty = 153,
+  anon_sym_keyed = 154,
+  anon_sym_foldback = 155,
+  anon_sym_bandwidth = 156,
+  anon_sym_sensitivity = 157,
+  anon_sym_blocking = 158,
+  anon_sym_efficiency = 159,
+  anon_sym_height = 160,
+  anon_sym_pattern = 161,
+  anon_sym_haat = 162,
+  anon_sym_radius = 163,
+  anon_sym_fails = 164,
+  anon_sym_GHz = 165,
+  anon_sym_Hz = 166,
+  anon_sym_MHz = 167,
+  anon_sym_above = 168,
+  anon_sym_added = 169,
+  anon_sym_after = 170,
+  anon_sym_against = 171,
+  anon_sym_agl = 172,
+  anon_sym_allocated = 173,
+  anon_sym_am = 174,
+  anon_sym_ambient = 175,
+  anon_sym_amsl = 176,
+  anon_sym_apart = 177,
+  anon_sym_at = 178,
+  anon_sym_averaging = 179,
+  anon_sym_below = 180,
+  anon_sym_beyond = 181,
+  anon_sym_blank = 182,
+  anon_sym_bow = 183,
+  anon_sym_bullington = 184,
+  anon_sym_by = 185,
+  anon_sym_carrier = 186,
+  anon_sym_cascade = 187,
+  anon_sym_city = 188,
+  anon_sym_clad = 189,
+  anon_sym_confidence = 190,
+  anon_sym_corrected = 191,
+  anon_sym_cw = 192,
+  anon_sym_dB = 193,
+  anon_sym_dBW = 194,
+  anon_sym_dBd = 195,
+  anon_sym_dBi = 196,
+  anon_sym_dBm = 197,
+  anon_sym_data = 198,
+  anon_sym_date = 199,
+  anon_sym_datum = 200,
+  anon_sym_dc_DASHinput = 201,
+  anon_sym_degrees = 202,
+  anon_sym_delivered = 203,
+  anon_sym_desense = 204,
+  anon_sym_displayed = 205,
+  anon_sym_dms = 206,
+  anon_sym_down = 207,
+  anon_sym_eirp = 208,
+  anon_sym_elevation = 209,
+  anon_sym_ends = 210,
+  anon_sym_erp = 211,
+  anon_sym_etrs89 = 212,
+  anon_sym_figure = 213,
+  anon_sym_fm = 214,
+  anon_sym_for = 215,
+  anon_sym_forward = 216,
+  anon_sym_free_DASHspace = 217,
+  anon_sym_frequency = 218,
+  anon_sym_ft = 219,
+  anon_sym_full = 220,
+  anon_sym_guess = 221,
+  anon_sym_hata_DASHopen = 222,
+  anon_sym_hata_DASHsuburban = 223,
+  anon_sym_hata_DASHurban = 224,
+  anon_sym_height_DASHamsl = 225,
+  anon_sym_horizontal = 226,
+  anon_sym_if = 227,
+  anon_sym_in = 228,
+  anon_sym_input = 229,
+  anon_sym_instead = 230,
+  anon_sym_k = 231,
+  anon_sym_kHz = 232,
+  anon_sym_kW = 233,
+  anon_sym_km = 234,
+  anon_sym_latitude = 235,
+  anon_sym_longitude = 236,
+  anon_sym_m = 237,
+  anon_sym_mW = 238,
+  anon_sym_maximum = 239,
+  anon_sym_mean = 240,
+  anon_sym_medium = 241,
+  anon_sym_nad27 = 242,
+  anon_sym_nad83 = 243,
+  anon_sym_net = 244,
+  anon_sym_no = 245,
+  anon_sym_nominal = 246,
+  anon_sym_occupational = 247,
+  anon_sym_of = 248,
+  anon_sym_offset = 249,
+  anon_sym_on = 250,
+  anon_sym_one_DASHedge = 251,
+  anon_sym_out = 252,
+  anon_sym_output = 253,
+  anon_sym_over = 254,
+  anon_sym_pep = 255,
+  anon_sym_per = 256,
+  anon_sym_places = 257,
+  anon_sym_public = 258,
+  anon_sym_quiet_DASHrural = 259,
+  anon_sym_quieting = 260,
+  anon_sym_rated = 261,
+  anon_sym_reactance = 262,
+  anon_sym_reading = 263,
+  anon_sym_realized = 264,
+  anon_sym_receive_DASHfrequency = 265,
+  anon_sym_receive_DASHloss = 266,
+  anon_sym_reference = 267,
+  anon_sym_reflected = 268,
+  anon_sym_rejects = 269,
+  anon_sym_residential = 270,
+  anon_sym_rural = 271,
+  anon_sym_series = 272,
+  anon_sym_shared = 273,
+  anon_sym_sheet = 274,
+  anon_sym_shunt = 275,
+  anon_sym_sinad = 276,
+  anon_sym_since = 277,
+  anon_sym_snr = 278,
+  anon_sym_spread = 279,
+  anon_sym_ssb = 280,
+  anon_sym_ssb_DASHprocessed = 281,
+  anon_sym_then = 282,
+  anon_sym_title = 283,
+  anon_sym_to = 284,
+  anon_sym_total = 285,
+  anon_sym_transmit_DASHfrequency = 286,
+  anon_sym_two_DASHray = 287,
+  anon_sym_typical = 288,
+  anon_sym_up = 289,
+  anon_sym_vertical = 290,
+  anon_sym_way = 291,
+  anon_sym_wet = 292,
+  anon_sym_wgs84 = 293,
+  anon_sym_with = 294,
+  anon_sym_within = 295,
+  anon_sym_yes = 296,
+  anon_sym_COMMA = 297,
+  anon_sym_EQ = 298,
+  anon_sym_u00b1 = 299,
+  anon_sym_PLUS_SLASH_DASH = 300,
+  anon_sym_LPAREN = 301,
+  anon_sym_RPAREN = 302,
+  anon_sym_DASH = 303,
+  anon_sym_u2212 = 304,
+  anon_sym_u2013 = 305,
+  anon_sym_PLUS = 306,
+  anon_sym_STAR = 307,
+  anon_sym_SLASH = 308,
+  anon_sym_CARET = 309,
+  sym__glued = 310,
+  sym_date = 311,
+  sym_dms = 312,
+  sym_number = 313,
+  aux_sym_unit_token1 = 314,
+  aux_sym_unit_token2 = 315,
+  aux_sym_unit_token3 = 316,
+  aux_sym_unit_token4 = 317,
+  aux_sym_unit_token5 = 318,
+  aux_sym_unit_token6 = 319,
+  anon_sym_wavelengths = 320,
+  anon_sym_wavelength = 321,
+  aux_sym_unit_token7 = 322,
+  aux_sym_unit_token8 = 323,
+  aux_sym_unit_token9 = 324,
+  aux_sym_unit_token10 = 325,
+  aux_sym_unit_token11 = 326,
+  aux_sym_unit_token12 = 327,
+  anon_sym_ohm_DASHm = 328,
+  aux_sym_unit_token13 = 329,
+  aux_sym_unit_token14 = 330,
+  aux_sym_unit_token15 = 331,
+  anon_sym_degC = 332,
+  anon_sym_degF = 333,
+  anon_sym_ohms = 334,
+  aux_sym_unit_token16 = 335,
+  aux_sym_unit_token17 = 336,
+  aux_sym_unit_token18 = 337,
+  anon_sym_deg = 338,
+  anon_sym_min = 339,
+  anon_sym_ohm = 340,
+  anon_sym_cm = 341,
+  anon_sym_kV = 342,
+  anon_sym_mi = 343,
+  anon_sym_mm = 344,
+  anon_sym_ms = 345,
+  anon_sym_ns = 346,
+  anon_sym_uV = 347,
+  anon_sym_uW = 348,
+  anon_sym_us = 349,
+  anon_sym_yd = 350,
+  anon_sym_u00b0C = 351,
+  anon_sym_u00b0F = 352,
+  anon_sym_u00b5V = 353,
+  anon_sym_u00b5W = 354,
+  anon_sym_u00b5s = 355,
+  anon_sym_u03a9m = 356,
+  anon_sym_u03bcV = 357,
+  anon_sym_u03bcW = 358,
+  anon_sym_u03bcs = 359,
+  anon_sym_u2126m = 360,
+  anon_sym_PERCENT = 361,
+  anon_sym_A = 362,
+  anon_sym_V = 363,
+  anon_sym_W = 364,
+  anon_sym_h = 365,
+  anon_sym_s = 366,
+  anon_sym_u00b0 = 367,
+  anon_sym_u03a9 = 368,
+  anon_sym_u03bb = 369,
+  anon_sym_u2126 = 370,
+  sym_root = 371,
+  sym_digit_name = 372,
+  sym_string = 373,
+  sym_comment = 374,
+  sym_source_file = 375,
+  sym__line = 376,
+  sym__end = 377,
+  sym_statement = 378,
+  sym_block_statement = 379,
+  sym_block = 380,
+  sym__head = 381,
+  sym_keyword = 382,
+  sym_only_word = 383,
+  sym_word = 384,
+  sym__value = 385,
+  sym_range = 386,
+  sym_tolerance = 387,
+  sym_coverage = 388,
+  sym__expression = 389,
+  sym_parenthesized_expression = 390,
+  sym_negation = 391,
+  sym_binary_expression = 392,
+  sym_quantity = 393,
+  sym_unit = 394,
+  aux_sym_source_file_repeat1 = 395,
+  aux_sym__head_repeat1 = 396,
 };
 
 static const char * const ts_symbol_names[] = {
@@ -454,6 +458,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_size] = "size",
   [anon_sym_conductor] = "conductor",
   [anon_sym_source] = "source",
+  [anon_sym_recalled] = "recalled",
   [anon_sym_joins] = "joins",
   [anon_sym_limit] = "limit",
   [anon_sym_family] = "family",
@@ -483,6 +488,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_linearity] = "linearity",
   [anon_sym_repeatability] = "repeatability",
   [anon_sym_directivity] = "directivity",
+  [anon_sym_certificate] = "certificate",
   [anon_sym_load] = "load",
   [anon_sym_read] = "read",
   [anon_sym_temperature] = "temperature",
@@ -578,6 +584,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_blocking] = "blocking",
   [anon_sym_efficiency] = "efficiency",
   [anon_sym_height] = "height",
+  [anon_sym_pattern] = "pattern",
   [anon_sym_haat] = "haat",
   [anon_sym_radius] = "radius",
   [anon_sym_fails] = "fails",
@@ -625,6 +632,7 @@ static const char * const ts_symbol_names[] = {
   [anon_sym_dms] = "dms",
   [anon_sym_down] = "down",
   [anon_sym_eirp] = "eirp",
+  [anon_sym_elevation] = "elevation",
   [anon_sym_ends] = "ends",
   [anon_sym_erp] = "erp",
   [anon_sym_etrs89] = "etrs89",
@@ -850,6 +858,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_size] = anon_sym_size,
   [anon_sym_conductor] = anon_sym_conductor,
   [anon_sym_source] = anon_sym_source,
+  [anon_sym_recalled] = anon_sym_recalled,
   [anon_sym_joins] = anon_sym_joins,
   [anon_sym_limit] = anon_sym_limit,
   [anon_sym_family] = anon_sym_family,
@@ -879,6 +888,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_linearity] = anon_sym_linearity,
   [anon_sym_repeatability] = anon_sym_repeatability,
   [anon_sym_directivity] = anon_sym_directivity,
+  [anon_sym_certificate] = anon_sym_certificate,
   [anon_sym_load] = anon_sym_load,
   [anon_sym_read] = anon_sym_read,
   [anon_sym_temperature] = anon_sym_temperature,
@@ -974,6 +984,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_blocking] = anon_sym_blocking,
   [anon_sym_efficiency] = anon_sym_efficiency,
   [anon_sym_height] = anon_sym_height,
+  [anon_sym_pattern] = anon_sym_pattern,
   [anon_sym_haat] = anon_sym_haat,
   [anon_sym_radius] = anon_sym_radius,
   [anon_sym_fails] = anon_sym_fails,
@@ -1021,6 +1032,7 @@ static const TSSymbol ts_symbol_map[] = {
   [anon_sym_dms] = anon_sym_dms,
   [anon_sym_down] = anon_sym_down,
   [anon_sym_eirp] = anon_sym_eirp,
+  [anon_sym_elevation] = anon_sym_elevation,
   [anon_sym_ends] = anon_sym_ends,
   [anon_sym_erp] = anon_sym_erp,
   [anon_sym_etrs89] = anon_sym_etrs89,
@@ -1351,6 +1363,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_recalled] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_joins] = {
     .visible = true,
     .named = false,
@@ -1464,6 +1480,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_directivity] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_certificate] = {
     .visible = true,
     .named = false,
   },
@@ -1847,6 +1867,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .visible = true,
     .named = false,
   },
+  [anon_sym_pattern] = {
+    .visible = true,
+    .named = false,
+  },
   [anon_sym_haat] = {
     .visible = true,
     .named = false,
@@ -2032,6 +2056,10 @@ static const TSSymbolMetadata ts_symbol_metadata[] = {
     .named = false,
   },
   [anon_sym_eirp] = {
+    .visible = true,
+    .named = false,
+  },
+  [anon_sym_elevation] = {
     .visible = true,
     .named = false,
   },
@@ -5099,4082 +5127,4172 @@ static bool ts_lex_keywords(TSLexer *lexer, TSStateId state) {
       if (lookahead == 'y') ADVANCE(50);
       END_STATE();
     case 6:
-      if (lookahead == 'a') ADVANCE(51);
-      if (lookahead == 'h') ADVANCE(52);
-      if (lookahead == 'i') ADVANCE(53);
-      if (lookahead == 'l') ADVANCE(54);
-      if (lookahead == 'm') ADVANCE(55);
-      if (lookahead == 'o') ADVANCE(56);
-      if (lookahead == 'w') ADVANCE(57);
+      ADVANCE_MAP(
+        'a', 51,
+        'e', 52,
+        'h', 53,
+        'i', 54,
+        'l', 55,
+        'm', 56,
+        'o', 57,
+        'w', 58,
+      );
       END_STATE();
     case 7:
       ADVANCE_MAP(
-        'B', 58,
-        'a', 59,
-        'c', 60,
-        'e', 61,
-        'i', 62,
-        'm', 63,
-        'o', 64,
-        'r', 65,
-        'u', 66,
+        'B', 59,
+        'a', 60,
+        'c', 61,
+        'e', 62,
+        'i', 63,
+        'm', 64,
+        'o', 65,
+        'r', 66,
+        'u', 67,
       );
       END_STATE();
     case 8:
       ADVANCE_MAP(
-        'd', 67,
-        'f', 68,
-        'i', 69,
-        'n', 70,
-        'q', 71,
-        'r', 72,
-        't', 73,
-        'x', 74,
+        'd', 68,
+        'f', 69,
+        'i', 70,
+        'l', 71,
+        'n', 72,
+        'q', 73,
+        'r', 74,
+        't', 75,
+        'x', 76,
       );
       END_STATE();
     case 9:
-      if (lookahead == 'a') ADVANCE(75);
-      if (lookahead == 'i') ADVANCE(76);
-      if (lookahead == 'm') ADVANCE(77);
-      if (lookahead == 'o') ADVANCE(78);
-      if (lookahead == 'r') ADVANCE(79);
-      if (lookahead == 't') ADVANCE(80);
-      if (lookahead == 'u') ADVANCE(81);
+      if (lookahead == 'a') ADVANCE(77);
+      if (lookahead == 'i') ADVANCE(78);
+      if (lookahead == 'm') ADVANCE(79);
+      if (lookahead == 'o') ADVANCE(80);
+      if (lookahead == 'r') ADVANCE(81);
+      if (lookahead == 't') ADVANCE(82);
+      if (lookahead == 'u') ADVANCE(83);
       END_STATE();
     case 10:
-      if (lookahead == 'a') ADVANCE(82);
-      if (lookahead == 'e') ADVANCE(83);
-      if (lookahead == 'r') ADVANCE(84);
-      if (lookahead == 'u') ADVANCE(85);
+      if (lookahead == 'a') ADVANCE(84);
+      if (lookahead == 'e') ADVANCE(85);
+      if (lookahead == 'r') ADVANCE(86);
+      if (lookahead == 'u') ADVANCE(87);
       END_STATE();
     case 11:
       ACCEPT_TOKEN(anon_sym_h);
-      if (lookahead == 'a') ADVANCE(86);
-      if (lookahead == 'e') ADVANCE(87);
-      if (lookahead == 'i') ADVANCE(88);
-      if (lookahead == 'o') ADVANCE(89);
+      if (lookahead == 'a') ADVANCE(88);
+      if (lookahead == 'e') ADVANCE(89);
+      if (lookahead == 'i') ADVANCE(90);
+      if (lookahead == 'o') ADVANCE(91);
       END_STATE();
     case 12:
-      if (lookahead == 'f') ADVANCE(90);
-      if (lookahead == 'm') ADVANCE(91);
-      if (lookahead == 'n') ADVANCE(92);
-      if (lookahead == 's') ADVANCE(93);
+      if (lookahead == 'f') ADVANCE(92);
+      if (lookahead == 'm') ADVANCE(93);
+      if (lookahead == 'n') ADVANCE(94);
+      if (lookahead == 's') ADVANCE(95);
       END_STATE();
     case 13:
-      if (lookahead == 'o') ADVANCE(94);
-      if (lookahead == 'u') ADVANCE(95);
+      if (lookahead == 'o') ADVANCE(96);
+      if (lookahead == 'u') ADVANCE(97);
       END_STATE();
     case 14:
       ACCEPT_TOKEN(anon_sym_k);
-      if (lookahead == '-') ADVANCE(96);
-      if (lookahead == 'H') ADVANCE(97);
-      if (lookahead == 'V') ADVANCE(98);
-      if (lookahead == 'W') ADVANCE(99);
-      if (lookahead == 'e') ADVANCE(100);
-      if (lookahead == 'i') ADVANCE(101);
-      if (lookahead == 'm') ADVANCE(102);
+      if (lookahead == '-') ADVANCE(98);
+      if (lookahead == 'H') ADVANCE(99);
+      if (lookahead == 'V') ADVANCE(100);
+      if (lookahead == 'W') ADVANCE(101);
+      if (lookahead == 'e') ADVANCE(102);
+      if (lookahead == 'i') ADVANCE(103);
+      if (lookahead == 'm') ADVANCE(104);
       END_STATE();
     case 15:
-      if (lookahead == 'a') ADVANCE(103);
-      if (lookahead == 'e') ADVANCE(104);
-      if (lookahead == 'i') ADVANCE(105);
-      if (lookahead == 'o') ADVANCE(106);
+      if (lookahead == 'a') ADVANCE(105);
+      if (lookahead == 'e') ADVANCE(106);
+      if (lookahead == 'i') ADVANCE(107);
+      if (lookahead == 'o') ADVANCE(108);
       END_STATE();
     case 16:
-      if (lookahead == 'a') ADVANCE(107);
-      if (lookahead == 'e') ADVANCE(108);
-      if (lookahead == 'i') ADVANCE(109);
-      if (lookahead == 'm') ADVANCE(110);
-      if (lookahead == 'o') ADVANCE(111);
-      if (lookahead == 's') ADVANCE(112);
+      if (lookahead == 'a') ADVANCE(109);
+      if (lookahead == 'e') ADVANCE(110);
+      if (lookahead == 'i') ADVANCE(111);
+      if (lookahead == 'm') ADVANCE(112);
+      if (lookahead == 'o') ADVANCE(113);
+      if (lookahead == 's') ADVANCE(114);
       END_STATE();
     case 17:
-      if (lookahead == 'a') ADVANCE(113);
-      if (lookahead == 'e') ADVANCE(114);
-      if (lookahead == 'o') ADVANCE(115);
-      if (lookahead == 's') ADVANCE(116);
+      if (lookahead == 'a') ADVANCE(115);
+      if (lookahead == 'e') ADVANCE(116);
+      if (lookahead == 'o') ADVANCE(117);
+      if (lookahead == 's') ADVANCE(118);
       END_STATE();
     case 18:
-      if (lookahead == 'c') ADVANCE(117);
-      if (lookahead == 'f') ADVANCE(118);
-      if (lookahead == 'h') ADVANCE(119);
-      if (lookahead == 'n') ADVANCE(120);
-      if (lookahead == 'p') ADVANCE(121);
-      if (lookahead == 'u') ADVANCE(122);
-      if (lookahead == 'v') ADVANCE(123);
+      if (lookahead == 'c') ADVANCE(119);
+      if (lookahead == 'f') ADVANCE(120);
+      if (lookahead == 'h') ADVANCE(121);
+      if (lookahead == 'n') ADVANCE(122);
+      if (lookahead == 'p') ADVANCE(123);
+      if (lookahead == 'u') ADVANCE(124);
+      if (lookahead == 'v') ADVANCE(125);
       END_STATE();
     case 19:
       ADVANCE_MAP(
-        'a', 124,
-        'e', 125,
-        'h', 126,
-        'i', 127,
-        'l', 128,
-        'o', 129,
-        'r', 130,
-        'u', 131,
+        'a', 126,
+        'e', 127,
+        'h', 128,
+        'i', 129,
+        'l', 130,
+        'o', 131,
+        'r', 132,
+        'u', 133,
       );
       END_STATE();
     case 20:
-      if (lookahead == 'u') ADVANCE(132);
+      if (lookahead == 'u') ADVANCE(134);
       END_STATE();
     case 21:
-      if (lookahead == 'a') ADVANCE(133);
-      if (lookahead == 'e') ADVANCE(134);
-      if (lookahead == 'u') ADVANCE(135);
+      if (lookahead == 'a') ADVANCE(135);
+      if (lookahead == 'e') ADVANCE(136);
+      if (lookahead == 'u') ADVANCE(137);
       END_STATE();
     case 22:
       ACCEPT_TOKEN(anon_sym_s);
       ADVANCE_MAP(
-        'c', 136,
-        'e', 137,
-        'h', 138,
-        'i', 139,
-        'n', 140,
-        'o', 141,
-        'p', 142,
-        's', 143,
-        't', 144,
-        'w', 145,
+        'c', 138,
+        'e', 139,
+        'h', 140,
+        'i', 141,
+        'n', 142,
+        'o', 143,
+        'p', 144,
+        's', 145,
+        't', 146,
+        'w', 147,
       );
       END_STATE();
     case 23:
       ADVANCE_MAP(
-        'a', 146,
-        'e', 147,
-        'h', 148,
-        'i', 149,
-        'o', 150,
-        'r', 151,
-        'u', 152,
-        'w', 153,
-        'y', 154,
+        'a', 148,
+        'e', 149,
+        'h', 150,
+        'i', 151,
+        'o', 152,
+        'r', 153,
+        'u', 154,
+        'w', 155,
+        'y', 156,
       );
       END_STATE();
     case 24:
-      if (lookahead == 'V') ADVANCE(155);
-      if (lookahead == 'W') ADVANCE(156);
-      if (lookahead == 'n') ADVANCE(157);
-      if (lookahead == 'p') ADVANCE(158);
-      if (lookahead == 's') ADVANCE(159);
+      if (lookahead == 'V') ADVANCE(157);
+      if (lookahead == 'W') ADVANCE(158);
+      if (lookahead == 'n') ADVANCE(159);
+      if (lookahead == 'p') ADVANCE(160);
+      if (lookahead == 's') ADVANCE(161);
       END_STATE();
     case 25:
-      if (lookahead == 'a') ADVANCE(160);
-      if (lookahead == 'e') ADVANCE(161);
-      if (lookahead == 'o') ADVANCE(162);
+      if (lookahead == 'a') ADVANCE(162);
+      if (lookahead == 'e') ADVANCE(163);
+      if (lookahead == 'o') ADVANCE(164);
       END_STATE();
     case 26:
-      if (lookahead == 'a') ADVANCE(163);
-      if (lookahead == 'e') ADVANCE(164);
-      if (lookahead == 'g') ADVANCE(165);
-      if (lookahead == 'i') ADVANCE(166);
+      if (lookahead == 'a') ADVANCE(165);
+      if (lookahead == 'e') ADVANCE(166);
+      if (lookahead == 'g') ADVANCE(167);
+      if (lookahead == 'i') ADVANCE(168);
       END_STATE();
     case 27:
-      if (lookahead == 'd') ADVANCE(167);
-      if (lookahead == 'e') ADVANCE(168);
+      if (lookahead == 'd') ADVANCE(169);
+      if (lookahead == 'e') ADVANCE(170);
       END_STATE();
     case 28:
-      if (lookahead == 'z') ADVANCE(169);
+      if (lookahead == 'z') ADVANCE(171);
       END_STATE();
     case 29:
       ACCEPT_TOKEN(anon_sym_Hz);
       END_STATE();
     case 30:
-      if (lookahead == 'z') ADVANCE(170);
+      if (lookahead == 'z') ADVANCE(172);
       END_STATE();
     case 31:
-      if (lookahead == 'o') ADVANCE(171);
+      if (lookahead == 'o') ADVANCE(173);
       END_STATE();
     case 32:
-      if (lookahead == 'c') ADVANCE(172);
+      if (lookahead == 'c') ADVANCE(174);
       END_STATE();
     case 33:
-      if (lookahead == 'a') ADVANCE(173);
-      if (lookahead == 'd') ADVANCE(174);
+      if (lookahead == 'a') ADVANCE(175);
+      if (lookahead == 'd') ADVANCE(176);
       END_STATE();
     case 34:
-      if (lookahead == 't') ADVANCE(175);
+      if (lookahead == 't') ADVANCE(177);
       END_STATE();
     case 35:
-      if (lookahead == 'a') ADVANCE(176);
-      if (lookahead == 'l') ADVANCE(177);
+      if (lookahead == 'a') ADVANCE(178);
+      if (lookahead == 'l') ADVANCE(179);
       END_STATE();
     case 36:
-      if (lookahead == 'l') ADVANCE(178);
-      if (lookahead == 'o') ADVANCE(179);
+      if (lookahead == 'l') ADVANCE(180);
+      if (lookahead == 'o') ADVANCE(181);
       END_STATE();
     case 37:
       ACCEPT_TOKEN(anon_sym_am);
-      if (lookahead == 'b') ADVANCE(180);
-      if (lookahead == 'p') ADVANCE(181);
-      if (lookahead == 's') ADVANCE(182);
+      if (lookahead == 'b') ADVANCE(182);
+      if (lookahead == 'p') ADVANCE(183);
+      if (lookahead == 's') ADVANCE(184);
       END_STATE();
     case 38:
-      if (lookahead == 't') ADVANCE(183);
+      if (lookahead == 't') ADVANCE(185);
       END_STATE();
     case 39:
-      if (lookahead == 'a') ADVANCE(184);
+      if (lookahead == 'a') ADVANCE(186);
       END_STATE();
     case 40:
-      if (lookahead == 'k') ADVANCE(185);
+      if (lookahead == 'k') ADVANCE(187);
       END_STATE();
     case 41:
       ACCEPT_TOKEN(anon_sym_at);
       END_STATE();
     case 42:
-      if (lookahead == 't') ADVANCE(186);
+      if (lookahead == 't') ADVANCE(188);
       END_STATE();
     case 43:
-      if (lookahead == 'e') ADVANCE(187);
+      if (lookahead == 'e') ADVANCE(189);
       END_STATE();
     case 44:
-      if (lookahead == 'l') ADVANCE(188);
-      if (lookahead == 'n') ADVANCE(189);
-      if (lookahead == 's') ADVANCE(190);
+      if (lookahead == 'l') ADVANCE(190);
+      if (lookahead == 'n') ADVANCE(191);
+      if (lookahead == 's') ADVANCE(192);
       END_STATE();
     case 45:
-      if (lookahead == 'l') ADVANCE(191);
-      if (lookahead == 's') ADVANCE(192);
-      if (lookahead == 'y') ADVANCE(193);
+      if (lookahead == 'l') ADVANCE(193);
+      if (lookahead == 's') ADVANCE(194);
+      if (lookahead == 'y') ADVANCE(195);
       END_STATE();
     case 46:
-      if (lookahead == 'a') ADVANCE(194);
-      if (lookahead == 'o') ADVANCE(195);
+      if (lookahead == 'a') ADVANCE(196);
+      if (lookahead == 'o') ADVANCE(197);
       END_STATE();
     case 47:
-      if (lookahead == 'w') ADVANCE(196);
+      if (lookahead == 'w') ADVANCE(198);
       END_STATE();
     case 48:
-      if (lookahead == 'a') ADVANCE(197);
+      if (lookahead == 'a') ADVANCE(199);
       END_STATE();
     case 49:
-      if (lookahead == 'l') ADVANCE(198);
-      if (lookahead == 'm') ADVANCE(199);
+      if (lookahead == 'l') ADVANCE(200);
+      if (lookahead == 'm') ADVANCE(201);
       END_STATE();
     case 50:
       ACCEPT_TOKEN(anon_sym_by);
       END_STATE();
     case 51:
-      if (lookahead == 'b') ADVANCE(200);
-      if (lookahead == 'l') ADVANCE(201);
-      if (lookahead == 'r') ADVANCE(202);
-      if (lookahead == 's') ADVANCE(203);
+      if (lookahead == 'b') ADVANCE(202);
+      if (lookahead == 'l') ADVANCE(203);
+      if (lookahead == 'r') ADVANCE(204);
+      if (lookahead == 's') ADVANCE(205);
       END_STATE();
     case 52:
-      if (lookahead == 'a') ADVANCE(204);
+      if (lookahead == 'r') ADVANCE(206);
       END_STATE();
     case 53:
-      if (lookahead == 'r') ADVANCE(205);
-      if (lookahead == 't') ADVANCE(206);
-      END_STATE();
-    case 54:
       if (lookahead == 'a') ADVANCE(207);
       END_STATE();
+    case 54:
+      if (lookahead == 'r') ADVANCE(208);
+      if (lookahead == 't') ADVANCE(209);
+      END_STATE();
     case 55:
-      ACCEPT_TOKEN(anon_sym_cm);
+      if (lookahead == 'a') ADVANCE(210);
       END_STATE();
     case 56:
-      if (lookahead == 'm') ADVANCE(208);
-      if (lookahead == 'n') ADVANCE(209);
-      if (lookahead == 'r') ADVANCE(210);
-      if (lookahead == 'u') ADVANCE(211);
-      if (lookahead == 'v') ADVANCE(212);
+      ACCEPT_TOKEN(anon_sym_cm);
       END_STATE();
     case 57:
-      ACCEPT_TOKEN(anon_sym_cw);
+      if (lookahead == 'm') ADVANCE(211);
+      if (lookahead == 'n') ADVANCE(212);
+      if (lookahead == 'r') ADVANCE(213);
+      if (lookahead == 'u') ADVANCE(214);
+      if (lookahead == 'v') ADVANCE(215);
       END_STATE();
     case 58:
-      if (lookahead == 'W') ADVANCE(213);
-      if (lookahead == 'd') ADVANCE(214);
-      if (lookahead == 'i') ADVANCE(215);
-      if (lookahead == 'm') ADVANCE(216);
+      ACCEPT_TOKEN(anon_sym_cw);
       END_STATE();
     case 59:
-      if (lookahead == 't') ADVANCE(217);
+      if (lookahead == 'W') ADVANCE(216);
+      if (lookahead == 'd') ADVANCE(217);
+      if (lookahead == 'i') ADVANCE(218);
+      if (lookahead == 'm') ADVANCE(219);
       END_STATE();
     case 60:
-      if (lookahead == '-') ADVANCE(218);
+      if (lookahead == 't') ADVANCE(220);
       END_STATE();
     case 61:
-      if (lookahead == 'g') ADVANCE(219);
-      if (lookahead == 'l') ADVANCE(220);
-      if (lookahead == 's') ADVANCE(221);
-      if (lookahead == 'v') ADVANCE(222);
+      if (lookahead == '-') ADVANCE(221);
       END_STATE();
     case 62:
-      if (lookahead == 'a') ADVANCE(223);
-      if (lookahead == 'p') ADVANCE(224);
-      if (lookahead == 'r') ADVANCE(225);
-      if (lookahead == 's') ADVANCE(226);
-      if (lookahead == 'v') ADVANCE(227);
+      if (lookahead == 'g') ADVANCE(222);
+      if (lookahead == 'l') ADVANCE(223);
+      if (lookahead == 's') ADVANCE(224);
+      if (lookahead == 'v') ADVANCE(225);
       END_STATE();
     case 63:
-      if (lookahead == 's') ADVANCE(228);
+      if (lookahead == 'a') ADVANCE(226);
+      if (lookahead == 'p') ADVANCE(227);
+      if (lookahead == 'r') ADVANCE(228);
+      if (lookahead == 's') ADVANCE(229);
+      if (lookahead == 'v') ADVANCE(230);
       END_STATE();
     case 64:
-      if (lookahead == 'w') ADVANCE(229);
+      if (lookahead == 's') ADVANCE(231);
       END_STATE();
     case 65:
-      if (lookahead == 'i') ADVANCE(230);
+      if (lookahead == 'w') ADVANCE(232);
       END_STATE();
     case 66:
-      if (lookahead == 'e') ADVANCE(231);
-      if (lookahead == 'p') ADVANCE(232);
-      if (lookahead == 't') ADVANCE(233);
+      if (lookahead == 'i') ADVANCE(233);
       END_STATE();
     case 67:
-      if (lookahead == 'i') ADVANCE(234);
+      if (lookahead == 'e') ADVANCE(234);
+      if (lookahead == 'p') ADVANCE(235);
+      if (lookahead == 't') ADVANCE(236);
       END_STATE();
     case 68:
-      if (lookahead == 'f') ADVANCE(235);
+      if (lookahead == 'i') ADVANCE(237);
       END_STATE();
     case 69:
-      if (lookahead == 'r') ADVANCE(236);
+      if (lookahead == 'f') ADVANCE(238);
       END_STATE();
     case 70:
-      if (lookahead == 'd') ADVANCE(237);
+      if (lookahead == 'r') ADVANCE(239);
       END_STATE();
     case 71:
-      if (lookahead == 'u') ADVANCE(238);
+      if (lookahead == 'e') ADVANCE(240);
       END_STATE();
     case 72:
-      if (lookahead == 'p') ADVANCE(239);
+      if (lookahead == 'd') ADVANCE(241);
       END_STATE();
     case 73:
-      if (lookahead == 'r') ADVANCE(240);
+      if (lookahead == 'u') ADVANCE(242);
       END_STATE();
     case 74:
-      if (lookahead == 'c') ADVANCE(241);
-      if (lookahead == 'p') ADVANCE(242);
+      if (lookahead == 'p') ADVANCE(243);
       END_STATE();
     case 75:
-      if (lookahead == 'i') ADVANCE(243);
-      if (lookahead == 'm') ADVANCE(244);
+      if (lookahead == 'r') ADVANCE(244);
       END_STATE();
     case 76:
-      if (lookahead == 'e') ADVANCE(245);
-      if (lookahead == 'g') ADVANCE(246);
-      if (lookahead == 'l') ADVANCE(247);
-      if (lookahead == 'x') ADVANCE(248);
+      if (lookahead == 'c') ADVANCE(245);
+      if (lookahead == 'p') ADVANCE(246);
       END_STATE();
     case 77:
-      ACCEPT_TOKEN(anon_sym_fm);
+      if (lookahead == 'i') ADVANCE(247);
+      if (lookahead == 'm') ADVANCE(248);
       END_STATE();
     case 78:
-      if (lookahead == 'l') ADVANCE(249);
-      if (lookahead == 'r') ADVANCE(250);
+      if (lookahead == 'e') ADVANCE(249);
+      if (lookahead == 'g') ADVANCE(250);
+      if (lookahead == 'l') ADVANCE(251);
+      if (lookahead == 'x') ADVANCE(252);
       END_STATE();
     case 79:
-      if (lookahead == 'e') ADVANCE(251);
-      if (lookahead == 'o') ADVANCE(252);
+      ACCEPT_TOKEN(anon_sym_fm);
       END_STATE();
     case 80:
-      ACCEPT_TOKEN(anon_sym_ft);
+      if (lookahead == 'l') ADVANCE(253);
+      if (lookahead == 'r') ADVANCE(254);
       END_STATE();
     case 81:
-      if (lookahead == 'l') ADVANCE(253);
-      END_STATE();
-    case 82:
-      if (lookahead == 'i') ADVANCE(254);
-      END_STATE();
-    case 83:
-      if (lookahead == 'n') ADVANCE(255);
-      END_STATE();
-    case 84:
+      if (lookahead == 'e') ADVANCE(255);
       if (lookahead == 'o') ADVANCE(256);
       END_STATE();
+    case 82:
+      ACCEPT_TOKEN(anon_sym_ft);
+      END_STATE();
+    case 83:
+      if (lookahead == 'l') ADVANCE(257);
+      END_STATE();
+    case 84:
+      if (lookahead == 'i') ADVANCE(258);
+      END_STATE();
     case 85:
-      if (lookahead == 'e') ADVANCE(257);
+      if (lookahead == 'n') ADVANCE(259);
       END_STATE();
     case 86:
-      if (lookahead == 'a') ADVANCE(258);
-      if (lookahead == 't') ADVANCE(259);
+      if (lookahead == 'o') ADVANCE(260);
       END_STATE();
     case 87:
-      if (lookahead == 'i') ADVANCE(260);
+      if (lookahead == 'e') ADVANCE(261);
       END_STATE();
     case 88:
-      if (lookahead == 'g') ADVANCE(261);
+      if (lookahead == 'a') ADVANCE(262);
+      if (lookahead == 't') ADVANCE(263);
       END_STATE();
     case 89:
-      if (lookahead == 'l') ADVANCE(262);
-      if (lookahead == 'p') ADVANCE(263);
-      if (lookahead == 'r') ADVANCE(264);
+      if (lookahead == 'i') ADVANCE(264);
       END_STATE();
     case 90:
-      ACCEPT_TOKEN(anon_sym_if);
+      if (lookahead == 'g') ADVANCE(265);
       END_STATE();
     case 91:
-      if (lookahead == 'p') ADVANCE(265);
+      if (lookahead == 'l') ADVANCE(266);
+      if (lookahead == 'p') ADVANCE(267);
+      if (lookahead == 'r') ADVANCE(268);
       END_STATE();
     case 92:
-      ACCEPT_TOKEN(anon_sym_in);
-      if (lookahead == 'n') ADVANCE(266);
-      if (lookahead == 'p') ADVANCE(267);
-      if (lookahead == 's') ADVANCE(268);
+      ACCEPT_TOKEN(anon_sym_if);
       END_STATE();
     case 93:
-      if (lookahead == 'o') ADVANCE(269);
+      if (lookahead == 'p') ADVANCE(269);
       END_STATE();
     case 94:
-      if (lookahead == 'i') ADVANCE(270);
+      ACCEPT_TOKEN(anon_sym_in);
+      if (lookahead == 'n') ADVANCE(270);
+      if (lookahead == 'p') ADVANCE(271);
+      if (lookahead == 's') ADVANCE(272);
       END_STATE();
     case 95:
-      if (lookahead == 'm') ADVANCE(271);
-      if (lookahead == 'r') ADVANCE(272);
+      if (lookahead == 'o') ADVANCE(273);
       END_STATE();
     case 96:
-      if (lookahead == 'f') ADVANCE(273);
+      if (lookahead == 'i') ADVANCE(274);
       END_STATE();
     case 97:
-      if (lookahead == 'z') ADVANCE(274);
+      if (lookahead == 'm') ADVANCE(275);
+      if (lookahead == 'r') ADVANCE(276);
       END_STATE();
     case 98:
-      ACCEPT_TOKEN(anon_sym_kV);
+      if (lookahead == 'f') ADVANCE(277);
       END_STATE();
     case 99:
-      ACCEPT_TOKEN(anon_sym_kW);
+      if (lookahead == 'z') ADVANCE(278);
       END_STATE();
     case 100:
-      if (lookahead == 'y') ADVANCE(275);
+      ACCEPT_TOKEN(anon_sym_kV);
       END_STATE();
     case 101:
-      if (lookahead == 'n') ADVANCE(276);
+      ACCEPT_TOKEN(anon_sym_kW);
       END_STATE();
     case 102:
-      ACCEPT_TOKEN(anon_sym_km);
+      if (lookahead == 'y') ADVANCE(279);
       END_STATE();
     case 103:
-      if (lookahead == 't') ADVANCE(277);
+      if (lookahead == 'n') ADVANCE(280);
       END_STATE();
     case 104:
-      if (lookahead == 't') ADVANCE(278);
+      ACCEPT_TOKEN(anon_sym_km);
       END_STATE();
     case 105:
-      if (lookahead == 'c') ADVANCE(279);
-      if (lookahead == 'm') ADVANCE(280);
-      if (lookahead == 'n') ADVANCE(281);
+      if (lookahead == 't') ADVANCE(281);
       END_STATE();
     case 106:
-      if (lookahead == 'a') ADVANCE(282);
-      if (lookahead == 'n') ADVANCE(283);
-      if (lookahead == 's') ADVANCE(284);
-      if (lookahead == 'w') ADVANCE(285);
+      if (lookahead == 't') ADVANCE(282);
       END_STATE();
     case 107:
-      if (lookahead == 'x') ADVANCE(286);
+      if (lookahead == 'c') ADVANCE(283);
+      if (lookahead == 'm') ADVANCE(284);
+      if (lookahead == 'n') ADVANCE(285);
       END_STATE();
     case 108:
-      if (lookahead == 'a') ADVANCE(287);
-      if (lookahead == 'd') ADVANCE(288);
-      if (lookahead == 't') ADVANCE(289);
+      if (lookahead == 'a') ADVANCE(286);
+      if (lookahead == 'n') ADVANCE(287);
+      if (lookahead == 's') ADVANCE(288);
+      if (lookahead == 'w') ADVANCE(289);
       END_STATE();
     case 109:
-      ACCEPT_TOKEN(anon_sym_mi);
-      if (lookahead == 'n') ADVANCE(290);
+      if (lookahead == 'x') ADVANCE(290);
       END_STATE();
     case 110:
-      ACCEPT_TOKEN(anon_sym_mm);
+      if (lookahead == 'a') ADVANCE(291);
+      if (lookahead == 'd') ADVANCE(292);
+      if (lookahead == 't') ADVANCE(293);
       END_STATE();
     case 111:
-      if (lookahead == 'd') ADVANCE(291);
+      ACCEPT_TOKEN(anon_sym_mi);
+      if (lookahead == 'n') ADVANCE(294);
       END_STATE();
     case 112:
-      ACCEPT_TOKEN(anon_sym_ms);
+      ACCEPT_TOKEN(anon_sym_mm);
       END_STATE();
     case 113:
-      if (lookahead == 'd') ADVANCE(292);
+      if (lookahead == 'd') ADVANCE(295);
       END_STATE();
     case 114:
-      if (lookahead == 'e') ADVANCE(293);
-      if (lookahead == 't') ADVANCE(294);
+      ACCEPT_TOKEN(anon_sym_ms);
       END_STATE();
     case 115:
-      ACCEPT_TOKEN(anon_sym_no);
-      if (lookahead == 'i') ADVANCE(295);
-      if (lookahead == 'm') ADVANCE(296);
+      if (lookahead == 'd') ADVANCE(296);
       END_STATE();
     case 116:
-      ACCEPT_TOKEN(anon_sym_ns);
+      if (lookahead == 'e') ADVANCE(297);
+      if (lookahead == 't') ADVANCE(298);
       END_STATE();
     case 117:
-      if (lookahead == 'c') ADVANCE(297);
+      ACCEPT_TOKEN(anon_sym_no);
+      if (lookahead == 'i') ADVANCE(299);
+      if (lookahead == 'm') ADVANCE(300);
       END_STATE();
     case 118:
-      ACCEPT_TOKEN(anon_sym_of);
-      if (lookahead == 'f') ADVANCE(298);
+      ACCEPT_TOKEN(anon_sym_ns);
       END_STATE();
     case 119:
-      if (lookahead == 'm') ADVANCE(299);
+      if (lookahead == 'c') ADVANCE(301);
       END_STATE();
     case 120:
-      ACCEPT_TOKEN(anon_sym_on);
-      if (lookahead == 'e') ADVANCE(300);
+      ACCEPT_TOKEN(anon_sym_of);
+      if (lookahead == 'f') ADVANCE(302);
       END_STATE();
     case 121:
-      if (lookahead == 'e') ADVANCE(301);
+      if (lookahead == 'm') ADVANCE(303);
       END_STATE();
     case 122:
-      if (lookahead == 't') ADVANCE(302);
+      ACCEPT_TOKEN(anon_sym_on);
+      if (lookahead == 'e') ADVANCE(304);
       END_STATE();
     case 123:
-      if (lookahead == 'e') ADVANCE(303);
+      if (lookahead == 'e') ADVANCE(305);
       END_STATE();
     case 124:
-      if (lookahead == 'd') ADVANCE(304);
-      if (lookahead == 's') ADVANCE(305);
+      if (lookahead == 't') ADVANCE(306);
       END_STATE();
     case 125:
-      if (lookahead == 'p') ADVANCE(306);
-      if (lookahead == 'r') ADVANCE(307);
+      if (lookahead == 'e') ADVANCE(307);
       END_STATE();
     case 126:
-      if (lookahead == 'a') ADVANCE(308);
+      if (lookahead == 'd') ADVANCE(308);
+      if (lookahead == 's') ADVANCE(309);
+      if (lookahead == 't') ADVANCE(310);
       END_STATE();
     case 127:
-      if (lookahead == 'e') ADVANCE(309);
+      if (lookahead == 'p') ADVANCE(311);
+      if (lookahead == 'r') ADVANCE(312);
       END_STATE();
     case 128:
-      if (lookahead == 'a') ADVANCE(310);
+      if (lookahead == 'a') ADVANCE(313);
       END_STATE();
     case 129:
-      if (lookahead == 'r') ADVANCE(311);
-      if (lookahead == 's') ADVANCE(312);
-      if (lookahead == 'w') ADVANCE(313);
+      if (lookahead == 'e') ADVANCE(314);
       END_STATE();
     case 130:
-      if (lookahead == 'e') ADVANCE(314);
-      if (lookahead == 'o') ADVANCE(315);
+      if (lookahead == 'a') ADVANCE(315);
       END_STATE();
     case 131:
-      if (lookahead == 'b') ADVANCE(316);
-      if (lookahead == 't') ADVANCE(317);
+      if (lookahead == 'r') ADVANCE(316);
+      if (lookahead == 's') ADVANCE(317);
+      if (lookahead == 'w') ADVANCE(318);
       END_STATE();
     case 132:
-      if (lookahead == 'i') ADVANCE(318);
+      if (lookahead == 'e') ADVANCE(319);
+      if (lookahead == 'o') ADVANCE(320);
       END_STATE();
     case 133:
-      if (lookahead == 'd') ADVANCE(319);
-      if (lookahead == 't') ADVANCE(320);
+      if (lookahead == 'b') ADVANCE(321);
+      if (lookahead == 't') ADVANCE(322);
       END_STATE();
     case 134:
-      ADVANCE_MAP(
-        'a', 321,
-        'c', 322,
-        'f', 323,
-        'j', 324,
-        'p', 325,
-        's', 326,
-        't', 327,
-        'v', 328,
-      );
+      if (lookahead == 'i') ADVANCE(323);
       END_STATE();
     case 135:
-      if (lookahead == 'l') ADVANCE(329);
-      if (lookahead == 'n') ADVANCE(330);
-      if (lookahead == 'r') ADVANCE(331);
+      if (lookahead == 'd') ADVANCE(324);
+      if (lookahead == 't') ADVANCE(325);
       END_STATE();
     case 136:
-      if (lookahead == 'a') ADVANCE(332);
+      ADVANCE_MAP(
+        'a', 326,
+        'c', 327,
+        'f', 328,
+        'j', 329,
+        'p', 330,
+        's', 331,
+        't', 332,
+        'v', 333,
+      );
       END_STATE();
     case 137:
-      if (lookahead == 'n') ADVANCE(333);
-      if (lookahead == 'r') ADVANCE(334);
-      if (lookahead == 's') ADVANCE(335);
+      if (lookahead == 'l') ADVANCE(334);
+      if (lookahead == 'n') ADVANCE(335);
+      if (lookahead == 'r') ADVANCE(336);
       END_STATE();
     case 138:
-      if (lookahead == 'a') ADVANCE(336);
-      if (lookahead == 'e') ADVANCE(337);
-      if (lookahead == 'o') ADVANCE(338);
-      if (lookahead == 'u') ADVANCE(339);
+      if (lookahead == 'a') ADVANCE(337);
       END_STATE();
     case 139:
-      if (lookahead == 'n') ADVANCE(340);
-      if (lookahead == 't') ADVANCE(341);
-      if (lookahead == 'z') ADVANCE(342);
+      if (lookahead == 'n') ADVANCE(338);
+      if (lookahead == 'r') ADVANCE(339);
+      if (lookahead == 's') ADVANCE(340);
       END_STATE();
     case 140:
-      if (lookahead == 'r') ADVANCE(343);
-      END_STATE();
-    case 141:
+      if (lookahead == 'a') ADVANCE(341);
+      if (lookahead == 'e') ADVANCE(342);
+      if (lookahead == 'o') ADVANCE(343);
       if (lookahead == 'u') ADVANCE(344);
       END_STATE();
+    case 141:
+      if (lookahead == 'n') ADVANCE(345);
+      if (lookahead == 't') ADVANCE(346);
+      if (lookahead == 'z') ADVANCE(347);
+      END_STATE();
     case 142:
-      if (lookahead == 'a') ADVANCE(345);
-      if (lookahead == 'l') ADVANCE(346);
-      if (lookahead == 'o') ADVANCE(347);
       if (lookahead == 'r') ADVANCE(348);
       END_STATE();
     case 143:
-      if (lookahead == 'b') ADVANCE(349);
+      if (lookahead == 'u') ADVANCE(349);
       END_STATE();
     case 144:
       if (lookahead == 'a') ADVANCE(350);
-      if (lookahead == 'r') ADVANCE(351);
-      END_STATE();
-    case 145:
-      if (lookahead == 'i') ADVANCE(352);
+      if (lookahead == 'l') ADVANCE(351);
+      if (lookahead == 'o') ADVANCE(352);
       if (lookahead == 'r') ADVANCE(353);
       END_STATE();
+    case 145:
+      if (lookahead == 'b') ADVANCE(354);
+      END_STATE();
     case 146:
-      if (lookahead == 'i') ADVANCE(354);
-      if (lookahead == 'k') ADVANCE(355);
+      if (lookahead == 'a') ADVANCE(355);
+      if (lookahead == 'r') ADVANCE(356);
       END_STATE();
     case 147:
-      if (lookahead == 'e') ADVANCE(356);
-      if (lookahead == 'm') ADVANCE(357);
+      if (lookahead == 'i') ADVANCE(357);
+      if (lookahead == 'r') ADVANCE(358);
       END_STATE();
     case 148:
-      if (lookahead == 'e') ADVANCE(358);
-      if (lookahead == 'r') ADVANCE(359);
+      if (lookahead == 'i') ADVANCE(359);
+      if (lookahead == 'k') ADVANCE(360);
       END_STATE();
     case 149:
-      if (lookahead == 't') ADVANCE(360);
+      if (lookahead == 'e') ADVANCE(361);
+      if (lookahead == 'm') ADVANCE(362);
       END_STATE();
     case 150:
-      ACCEPT_TOKEN(anon_sym_to);
-      if (lookahead == 't') ADVANCE(361);
+      if (lookahead == 'e') ADVANCE(363);
+      if (lookahead == 'r') ADVANCE(364);
       END_STATE();
     case 151:
-      if (lookahead == 'a') ADVANCE(362);
+      if (lookahead == 't') ADVANCE(365);
       END_STATE();
     case 152:
-      if (lookahead == 'n') ADVANCE(363);
+      ACCEPT_TOKEN(anon_sym_to);
+      if (lookahead == 't') ADVANCE(366);
       END_STATE();
     case 153:
-      if (lookahead == 'o') ADVANCE(364);
+      if (lookahead == 'a') ADVANCE(367);
       END_STATE();
     case 154:
-      if (lookahead == 'p') ADVANCE(365);
+      if (lookahead == 'n') ADVANCE(368);
       END_STATE();
     case 155:
-      ACCEPT_TOKEN(anon_sym_uV);
+      if (lookahead == 'o') ADVANCE(369);
       END_STATE();
     case 156:
-      ACCEPT_TOKEN(anon_sym_uW);
+      if (lookahead == 'p') ADVANCE(370);
       END_STATE();
     case 157:
-      if (lookahead == 'd') ADVANCE(366);
-      if (lookahead == 't') ADVANCE(367);
+      ACCEPT_TOKEN(anon_sym_uV);
       END_STATE();
     case 158:
-      ACCEPT_TOKEN(anon_sym_up);
+      ACCEPT_TOKEN(anon_sym_uW);
       END_STATE();
     case 159:
-      ACCEPT_TOKEN(anon_sym_us);
-      if (lookahead == 'e') ADVANCE(368);
+      if (lookahead == 'd') ADVANCE(371);
+      if (lookahead == 't') ADVANCE(372);
       END_STATE();
     case 160:
-      if (lookahead == 'l') ADVANCE(369);
-      if (lookahead == 'r') ADVANCE(370);
+      ACCEPT_TOKEN(anon_sym_up);
       END_STATE();
     case 161:
-      if (lookahead == 'l') ADVANCE(371);
-      if (lookahead == 'r') ADVANCE(372);
+      ACCEPT_TOKEN(anon_sym_us);
+      if (lookahead == 'e') ADVANCE(373);
       END_STATE();
     case 162:
-      if (lookahead == 'l') ADVANCE(373);
+      if (lookahead == 'l') ADVANCE(374);
+      if (lookahead == 'r') ADVANCE(375);
       END_STATE();
     case 163:
-      if (lookahead == 'v') ADVANCE(374);
-      if (lookahead == 'y') ADVANCE(375);
+      if (lookahead == 'l') ADVANCE(376);
+      if (lookahead == 'r') ADVANCE(377);
       END_STATE();
     case 164:
-      if (lookahead == 't') ADVANCE(376);
+      if (lookahead == 'l') ADVANCE(378);
       END_STATE();
     case 165:
-      if (lookahead == 's') ADVANCE(377);
+      if (lookahead == 'v') ADVANCE(379);
+      if (lookahead == 'y') ADVANCE(380);
       END_STATE();
     case 166:
-      if (lookahead == 'r') ADVANCE(378);
-      if (lookahead == 't') ADVANCE(379);
+      if (lookahead == 't') ADVANCE(381);
       END_STATE();
     case 167:
-      ACCEPT_TOKEN(anon_sym_yd);
+      if (lookahead == 's') ADVANCE(382);
       END_STATE();
     case 168:
-      if (lookahead == 's') ADVANCE(380);
+      if (lookahead == 'r') ADVANCE(383);
+      if (lookahead == 't') ADVANCE(384);
       END_STATE();
     case 169:
-      ACCEPT_TOKEN(anon_sym_GHz);
+      ACCEPT_TOKEN(anon_sym_yd);
       END_STATE();
     case 170:
-      ACCEPT_TOKEN(anon_sym_MHz);
+      if (lookahead == 's') ADVANCE(385);
       END_STATE();
     case 171:
-      if (lookahead == 'v') ADVANCE(381);
+      ACCEPT_TOKEN(anon_sym_GHz);
       END_STATE();
     case 172:
-      if (lookahead == 'e') ADVANCE(382);
-      if (lookahead == 'u') ADVANCE(383);
+      ACCEPT_TOKEN(anon_sym_MHz);
       END_STATE();
     case 173:
-      if (lookahead == 'p') ADVANCE(384);
+      if (lookahead == 'v') ADVANCE(386);
       END_STATE();
     case 174:
-      if (lookahead == 'e') ADVANCE(385);
+      if (lookahead == 'e') ADVANCE(387);
+      if (lookahead == 'u') ADVANCE(388);
       END_STATE();
     case 175:
-      if (lookahead == 'e') ADVANCE(386);
+      if (lookahead == 'p') ADVANCE(389);
       END_STATE();
     case 176:
-      if (lookahead == 'i') ADVANCE(387);
+      if (lookahead == 'e') ADVANCE(390);
       END_STATE();
     case 177:
-      ACCEPT_TOKEN(anon_sym_agl);
+      if (lookahead == 'e') ADVANCE(391);
       END_STATE();
     case 178:
-      if (lookahead == 'o') ADVANCE(388);
+      if (lookahead == 'i') ADVANCE(392);
       END_STATE();
     case 179:
-      if (lookahead == 'n') ADVANCE(389);
+      ACCEPT_TOKEN(anon_sym_agl);
       END_STATE();
     case 180:
-      if (lookahead == 'i') ADVANCE(390);
+      if (lookahead == 'o') ADVANCE(393);
       END_STATE();
     case 181:
-      if (lookahead == 'l') ADVANCE(391);
+      if (lookahead == 'n') ADVANCE(394);
       END_STATE();
     case 182:
-      if (lookahead == 'l') ADVANCE(392);
+      if (lookahead == 'i') ADVANCE(395);
       END_STATE();
     case 183:
-      if (lookahead == 'e') ADVANCE(393);
+      if (lookahead == 'l') ADVANCE(396);
       END_STATE();
     case 184:
-      if (lookahead == 'r') ADVANCE(394);
+      if (lookahead == 'l') ADVANCE(397);
       END_STATE();
     case 185:
-      ACCEPT_TOKEN(anon_sym_ask);
+      if (lookahead == 'e') ADVANCE(398);
       END_STATE();
     case 186:
-      if (lookahead == 'h') ADVANCE(395);
+      if (lookahead == 'r') ADVANCE(399);
       END_STATE();
     case 187:
-      if (lookahead == 'r') ADVANCE(396);
+      ACCEPT_TOKEN(anon_sym_ask);
       END_STATE();
     case 188:
-      if (lookahead == 'u') ADVANCE(397);
+      if (lookahead == 'h') ADVANCE(400);
       END_STATE();
     case 189:
-      if (lookahead == 'd') ADVANCE(398);
+      if (lookahead == 'r') ADVANCE(401);
       END_STATE();
     case 190:
-      if (lookahead == 'e') ADVANCE(399);
+      if (lookahead == 'u') ADVANCE(402);
       END_STATE();
     case 191:
-      if (lookahead == 'o') ADVANCE(400);
+      if (lookahead == 'd') ADVANCE(403);
       END_STATE();
     case 192:
-      if (lookahead == 'i') ADVANCE(401);
+      if (lookahead == 'e') ADVANCE(404);
       END_STATE();
     case 193:
-      if (lookahead == 'o') ADVANCE(402);
+      if (lookahead == 'o') ADVANCE(405);
       END_STATE();
     case 194:
-      if (lookahead == 'n') ADVANCE(403);
+      if (lookahead == 'i') ADVANCE(406);
       END_STATE();
     case 195:
-      if (lookahead == 'c') ADVANCE(404);
+      if (lookahead == 'o') ADVANCE(407);
       END_STATE();
     case 196:
-      ACCEPT_TOKEN(anon_sym_bow);
+      if (lookahead == 'n') ADVANCE(408);
       END_STATE();
     case 197:
-      if (lookahead == 'i') ADVANCE(405);
-      if (lookahead == 'n') ADVANCE(406);
+      if (lookahead == 'c') ADVANCE(409);
       END_STATE();
     case 198:
-      if (lookahead == 'l') ADVANCE(407);
+      ACCEPT_TOKEN(anon_sym_bow);
       END_STATE();
     case 199:
-      if (lookahead == 'p') ADVANCE(408);
+      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'n') ADVANCE(411);
       END_STATE();
     case 200:
-      if (lookahead == 'l') ADVANCE(409);
+      if (lookahead == 'l') ADVANCE(412);
       END_STATE();
     case 201:
-      if (lookahead == 'i') ADVANCE(410);
+      if (lookahead == 'p') ADVANCE(413);
       END_STATE();
     case 202:
-      if (lookahead == 'r') ADVANCE(411);
+      if (lookahead == 'l') ADVANCE(414);
       END_STATE();
     case 203:
-      if (lookahead == 'c') ADVANCE(412);
+      if (lookahead == 'i') ADVANCE(415);
       END_STATE();
     case 204:
-      if (lookahead == 'i') ADVANCE(413);
+      if (lookahead == 'r') ADVANCE(416);
       END_STATE();
     case 205:
-      if (lookahead == 'c') ADVANCE(414);
+      if (lookahead == 'c') ADVANCE(417);
       END_STATE();
     case 206:
-      if (lookahead == 'y') ADVANCE(415);
+      if (lookahead == 't') ADVANCE(418);
       END_STATE();
     case 207:
-      if (lookahead == 'd') ADVANCE(416);
-      if (lookahead == 's') ADVANCE(417);
+      if (lookahead == 'i') ADVANCE(419);
       END_STATE();
     case 208:
-      if (lookahead == 'b') ADVANCE(418);
+      if (lookahead == 'c') ADVANCE(420);
       END_STATE();
     case 209:
-      if (lookahead == 'd') ADVANCE(419);
-      if (lookahead == 'f') ADVANCE(420);
-      if (lookahead == 'n') ADVANCE(421);
-      if (lookahead == 's') ADVANCE(422);
+      if (lookahead == 'y') ADVANCE(421);
       END_STATE();
     case 210:
-      if (lookahead == 'r') ADVANCE(423);
+      if (lookahead == 'd') ADVANCE(422);
+      if (lookahead == 's') ADVANCE(423);
       END_STATE();
     case 211:
-      if (lookahead == 'p') ADVANCE(424);
+      if (lookahead == 'b') ADVANCE(424);
       END_STATE();
     case 212:
-      if (lookahead == 'e') ADVANCE(425);
+      if (lookahead == 'd') ADVANCE(425);
+      if (lookahead == 'f') ADVANCE(426);
+      if (lookahead == 'n') ADVANCE(427);
+      if (lookahead == 's') ADVANCE(428);
       END_STATE();
     case 213:
-      ACCEPT_TOKEN(anon_sym_dBW);
+      if (lookahead == 'r') ADVANCE(429);
       END_STATE();
     case 214:
-      ACCEPT_TOKEN(anon_sym_dBd);
+      if (lookahead == 'p') ADVANCE(430);
       END_STATE();
     case 215:
-      ACCEPT_TOKEN(anon_sym_dBi);
+      if (lookahead == 'e') ADVANCE(431);
       END_STATE();
     case 216:
-      ACCEPT_TOKEN(anon_sym_dBm);
+      ACCEPT_TOKEN(anon_sym_dBW);
       END_STATE();
     case 217:
-      if (lookahead == 'a') ADVANCE(426);
-      if (lookahead == 'e') ADVANCE(427);
-      if (lookahead == 'u') ADVANCE(428);
+      ACCEPT_TOKEN(anon_sym_dBd);
       END_STATE();
     case 218:
-      if (lookahead == 'i') ADVANCE(429);
+      ACCEPT_TOKEN(anon_sym_dBi);
       END_STATE();
     case 219:
-      ACCEPT_TOKEN(anon_sym_deg);
-      if (lookahead == 'C') ADVANCE(430);
-      if (lookahead == 'F') ADVANCE(431);
-      if (lookahead == 'r') ADVANCE(432);
+      ACCEPT_TOKEN(anon_sym_dBm);
       END_STATE();
     case 220:
-      if (lookahead == 'a') ADVANCE(433);
-      if (lookahead == 'i') ADVANCE(434);
+      if (lookahead == 'a') ADVANCE(432);
+      if (lookahead == 'e') ADVANCE(433);
+      if (lookahead == 'u') ADVANCE(434);
       END_STATE();
     case 221:
-      if (lookahead == 'e') ADVANCE(435);
+      if (lookahead == 'i') ADVANCE(435);
       END_STATE();
     case 222:
-      if (lookahead == 'i') ADVANCE(436);
+      ACCEPT_TOKEN(anon_sym_deg);
+      if (lookahead == 'C') ADVANCE(436);
+      if (lookahead == 'F') ADVANCE(437);
+      if (lookahead == 'r') ADVANCE(438);
       END_STATE();
     case 223:
-      if (lookahead == 'm') ADVANCE(437);
+      if (lookahead == 'a') ADVANCE(439);
+      if (lookahead == 'i') ADVANCE(440);
       END_STATE();
     case 224:
-      if (lookahead == 'l') ADVANCE(438);
+      if (lookahead == 'e') ADVANCE(441);
       END_STATE();
     case 225:
-      if (lookahead == 'e') ADVANCE(439);
-      END_STATE();
-    case 226:
-      if (lookahead == 'p') ADVANCE(440);
-      if (lookahead == 't') ADVANCE(441);
-      END_STATE();
-    case 227:
       if (lookahead == 'i') ADVANCE(442);
       END_STATE();
+    case 226:
+      if (lookahead == 'm') ADVANCE(443);
+      END_STATE();
+    case 227:
+      if (lookahead == 'l') ADVANCE(444);
+      END_STATE();
     case 228:
-      ACCEPT_TOKEN(anon_sym_dms);
+      if (lookahead == 'e') ADVANCE(445);
       END_STATE();
     case 229:
-      if (lookahead == 'n') ADVANCE(443);
-      END_STATE();
-    case 230:
-      if (lookahead == 'f') ADVANCE(444);
-      END_STATE();
-    case 231:
-      ACCEPT_TOKEN(anon_sym_due);
-      END_STATE();
-    case 232:
-      if (lookahead == 'l') ADVANCE(445);
-      END_STATE();
-    case 233:
-      if (lookahead == 'y') ADVANCE(446);
-      END_STATE();
-    case 234:
+      if (lookahead == 'p') ADVANCE(446);
       if (lookahead == 't') ADVANCE(447);
       END_STATE();
-    case 235:
+    case 230:
       if (lookahead == 'i') ADVANCE(448);
       END_STATE();
+    case 231:
+      ACCEPT_TOKEN(anon_sym_dms);
+      END_STATE();
+    case 232:
+      if (lookahead == 'n') ADVANCE(449);
+      END_STATE();
+    case 233:
+      if (lookahead == 'f') ADVANCE(450);
+      END_STATE();
+    case 234:
+      ACCEPT_TOKEN(anon_sym_due);
+      END_STATE();
+    case 235:
+      if (lookahead == 'l') ADVANCE(451);
+      END_STATE();
     case 236:
-      if (lookahead == 'p') ADVANCE(449);
+      if (lookahead == 'y') ADVANCE(452);
       END_STATE();
     case 237:
-      if (lookahead == 's') ADVANCE(450);
+      if (lookahead == 't') ADVANCE(453);
       END_STATE();
     case 238:
-      if (lookahead == 'a') ADVANCE(451);
+      if (lookahead == 'i') ADVANCE(454);
       END_STATE();
     case 239:
-      ACCEPT_TOKEN(anon_sym_erp);
+      if (lookahead == 'p') ADVANCE(455);
       END_STATE();
     case 240:
-      if (lookahead == 's') ADVANCE(452);
+      if (lookahead == 'v') ADVANCE(456);
       END_STATE();
     case 241:
-      if (lookahead == 'e') ADVANCE(453);
+      if (lookahead == 's') ADVANCE(457);
       END_STATE();
     case 242:
-      if (lookahead == 'e') ADVANCE(454);
+      if (lookahead == 'a') ADVANCE(458);
       END_STATE();
     case 243:
-      if (lookahead == 'l') ADVANCE(455);
+      ACCEPT_TOKEN(anon_sym_erp);
       END_STATE();
     case 244:
-      if (lookahead == 'i') ADVANCE(456);
+      if (lookahead == 's') ADVANCE(459);
       END_STATE();
     case 245:
-      if (lookahead == 'l') ADVANCE(457);
-      END_STATE();
-    case 246:
-      if (lookahead == 'u') ADVANCE(458);
-      END_STATE();
-    case 247:
-      if (lookahead == 't') ADVANCE(459);
-      END_STATE();
-    case 248:
       if (lookahead == 'e') ADVANCE(460);
       END_STATE();
+    case 246:
+      if (lookahead == 'e') ADVANCE(461);
+      END_STATE();
+    case 247:
+      if (lookahead == 'l') ADVANCE(462);
+      END_STATE();
+    case 248:
+      if (lookahead == 'i') ADVANCE(463);
+      END_STATE();
     case 249:
-      if (lookahead == 'd') ADVANCE(461);
+      if (lookahead == 'l') ADVANCE(464);
       END_STATE();
     case 250:
-      ACCEPT_TOKEN(anon_sym_for);
-      if (lookahead == 'w') ADVANCE(462);
+      if (lookahead == 'u') ADVANCE(465);
       END_STATE();
     case 251:
-      if (lookahead == 'e') ADVANCE(463);
-      if (lookahead == 'q') ADVANCE(464);
+      if (lookahead == 't') ADVANCE(466);
       END_STATE();
     case 252:
-      if (lookahead == 'm') ADVANCE(465);
+      if (lookahead == 'e') ADVANCE(467);
       END_STATE();
     case 253:
-      if (lookahead == 'l') ADVANCE(466);
+      if (lookahead == 'd') ADVANCE(468);
       END_STATE();
     case 254:
-      if (lookahead == 'n') ADVANCE(467);
+      ACCEPT_TOKEN(anon_sym_for);
+      if (lookahead == 'w') ADVANCE(469);
       END_STATE();
     case 255:
-      if (lookahead == 'e') ADVANCE(468);
+      if (lookahead == 'e') ADVANCE(470);
+      if (lookahead == 'q') ADVANCE(471);
       END_STATE();
     case 256:
-      if (lookahead == 'u') ADVANCE(469);
+      if (lookahead == 'm') ADVANCE(472);
       END_STATE();
     case 257:
-      if (lookahead == 's') ADVANCE(470);
+      if (lookahead == 'l') ADVANCE(473);
       END_STATE();
     case 258:
-      if (lookahead == 't') ADVANCE(471);
+      if (lookahead == 'n') ADVANCE(474);
       END_STATE();
     case 259:
-      if (lookahead == 'a') ADVANCE(472);
+      if (lookahead == 'e') ADVANCE(475);
       END_STATE();
     case 260:
-      if (lookahead == 'g') ADVANCE(473);
+      if (lookahead == 'u') ADVANCE(476);
       END_STATE();
     case 261:
-      if (lookahead == 'h') ADVANCE(474);
+      if (lookahead == 's') ADVANCE(477);
       END_STATE();
     case 262:
-      if (lookahead == 'd') ADVANCE(475);
+      if (lookahead == 't') ADVANCE(478);
       END_STATE();
     case 263:
-      ACCEPT_TOKEN(anon_sym_hop);
+      if (lookahead == 'a') ADVANCE(479);
       END_STATE();
     case 264:
-      if (lookahead == 'i') ADVANCE(476);
+      if (lookahead == 'g') ADVANCE(480);
       END_STATE();
     case 265:
-      if (lookahead == 'e') ADVANCE(477);
+      if (lookahead == 'h') ADVANCE(481);
       END_STATE();
     case 266:
-      if (lookahead == 'e') ADVANCE(478);
+      if (lookahead == 'd') ADVANCE(482);
       END_STATE();
     case 267:
-      if (lookahead == 'u') ADVANCE(479);
+      ACCEPT_TOKEN(anon_sym_hop);
       END_STATE();
     case 268:
-      if (lookahead == 't') ADVANCE(480);
+      if (lookahead == 'i') ADVANCE(483);
       END_STATE();
     case 269:
-      if (lookahead == 'l') ADVANCE(481);
+      if (lookahead == 'e') ADVANCE(484);
       END_STATE();
     case 270:
-      if (lookahead == 'n') ADVANCE(482);
+      if (lookahead == 'e') ADVANCE(485);
       END_STATE();
     case 271:
-      if (lookahead == 'p') ADVANCE(483);
+      if (lookahead == 'u') ADVANCE(486);
       END_STATE();
     case 272:
-      if (lookahead == 'i') ADVANCE(484);
+      if (lookahead == 't') ADVANCE(487);
       END_STATE();
     case 273:
-      if (lookahead == 'a') ADVANCE(485);
+      if (lookahead == 'l') ADVANCE(488);
       END_STATE();
     case 274:
-      ACCEPT_TOKEN(anon_sym_kHz);
+      if (lookahead == 'n') ADVANCE(489);
       END_STATE();
     case 275:
-      if (lookahead == 'e') ADVANCE(486);
+      if (lookahead == 'p') ADVANCE(490);
       END_STATE();
     case 276:
-      if (lookahead == 'd') ADVANCE(487);
+      if (lookahead == 'i') ADVANCE(491);
       END_STATE();
     case 277:
-      if (lookahead == 'i') ADVANCE(488);
+      if (lookahead == 'a') ADVANCE(492);
       END_STATE();
     case 278:
-      ACCEPT_TOKEN(anon_sym_let);
+      ACCEPT_TOKEN(anon_sym_kHz);
       END_STATE();
     case 279:
-      if (lookahead == 'e') ADVANCE(489);
+      if (lookahead == 'e') ADVANCE(493);
       END_STATE();
     case 280:
-      if (lookahead == 'i') ADVANCE(490);
+      if (lookahead == 'd') ADVANCE(494);
       END_STATE();
     case 281:
-      if (lookahead == 'e') ADVANCE(491);
-      if (lookahead == 'k') ADVANCE(492);
+      if (lookahead == 'i') ADVANCE(495);
       END_STATE();
     case 282:
-      if (lookahead == 'd') ADVANCE(493);
+      ACCEPT_TOKEN(anon_sym_let);
       END_STATE();
     case 283:
-      if (lookahead == 'g') ADVANCE(494);
+      if (lookahead == 'e') ADVANCE(496);
       END_STATE();
     case 284:
-      if (lookahead == 's') ADVANCE(495);
+      if (lookahead == 'i') ADVANCE(497);
       END_STATE();
     case 285:
-      ACCEPT_TOKEN(anon_sym_low);
+      if (lookahead == 'e') ADVANCE(498);
+      if (lookahead == 'k') ADVANCE(499);
       END_STATE();
     case 286:
-      if (lookahead == 'i') ADVANCE(496);
+      if (lookahead == 'd') ADVANCE(500);
       END_STATE();
     case 287:
-      if (lookahead == 'n') ADVANCE(497);
+      if (lookahead == 'g') ADVANCE(501);
       END_STATE();
     case 288:
-      if (lookahead == 'i') ADVANCE(498);
+      if (lookahead == 's') ADVANCE(502);
       END_STATE();
     case 289:
-      if (lookahead == 'e') ADVANCE(499);
+      ACCEPT_TOKEN(anon_sym_low);
       END_STATE();
     case 290:
-      ACCEPT_TOKEN(anon_sym_min);
+      if (lookahead == 'i') ADVANCE(503);
       END_STATE();
     case 291:
-      if (lookahead == 'e') ADVANCE(500);
+      if (lookahead == 'n') ADVANCE(504);
       END_STATE();
     case 292:
-      if (lookahead == '2') ADVANCE(501);
-      if (lookahead == '8') ADVANCE(502);
-      END_STATE();
-    case 293:
-      if (lookahead == 'd') ADVANCE(503);
-      END_STATE();
-    case 294:
-      ACCEPT_TOKEN(anon_sym_net);
-      END_STATE();
-    case 295:
-      if (lookahead == 's') ADVANCE(504);
-      END_STATE();
-    case 296:
       if (lookahead == 'i') ADVANCE(505);
       END_STATE();
+    case 293:
+      if (lookahead == 'e') ADVANCE(506);
+      END_STATE();
+    case 294:
+      ACCEPT_TOKEN(anon_sym_min);
+      END_STATE();
+    case 295:
+      if (lookahead == 'e') ADVANCE(507);
+      END_STATE();
+    case 296:
+      if (lookahead == '2') ADVANCE(508);
+      if (lookahead == '8') ADVANCE(509);
+      END_STATE();
     case 297:
-      if (lookahead == 'u') ADVANCE(506);
+      if (lookahead == 'd') ADVANCE(510);
       END_STATE();
     case 298:
-      if (lookahead == 's') ADVANCE(507);
+      ACCEPT_TOKEN(anon_sym_net);
       END_STATE();
     case 299:
-      ACCEPT_TOKEN(anon_sym_ohm);
-      if (lookahead == '-') ADVANCE(508);
-      if (lookahead == 's') ADVANCE(509);
+      if (lookahead == 's') ADVANCE(511);
       END_STATE();
     case 300:
-      if (lookahead == '-') ADVANCE(510);
+      if (lookahead == 'i') ADVANCE(512);
       END_STATE();
     case 301:
-      if (lookahead == 'n') ADVANCE(511);
+      if (lookahead == 'u') ADVANCE(513);
       END_STATE();
     case 302:
-      ACCEPT_TOKEN(anon_sym_out);
-      if (lookahead == 'e') ADVANCE(512);
-      if (lookahead == 'p') ADVANCE(513);
+      if (lookahead == 's') ADVANCE(514);
       END_STATE();
     case 303:
-      if (lookahead == 'r') ADVANCE(514);
+      ACCEPT_TOKEN(anon_sym_ohm);
+      if (lookahead == '-') ADVANCE(515);
+      if (lookahead == 's') ADVANCE(516);
       END_STATE();
     case 304:
-      ACCEPT_TOKEN(anon_sym_pad);
+      if (lookahead == '-') ADVANCE(517);
       END_STATE();
     case 305:
-      if (lookahead == 's') ADVANCE(515);
+      if (lookahead == 'n') ADVANCE(518);
       END_STATE();
     case 306:
-      ACCEPT_TOKEN(anon_sym_pep);
+      ACCEPT_TOKEN(anon_sym_out);
+      if (lookahead == 'e') ADVANCE(519);
+      if (lookahead == 'p') ADVANCE(520);
       END_STATE();
     case 307:
-      ACCEPT_TOKEN(anon_sym_per);
-      if (lookahead == 'm') ADVANCE(516);
+      if (lookahead == 'r') ADVANCE(521);
       END_STATE();
     case 308:
-      if (lookahead == 's') ADVANCE(517);
+      ACCEPT_TOKEN(anon_sym_pad);
       END_STATE();
     case 309:
-      if (lookahead == 'c') ADVANCE(518);
+      if (lookahead == 's') ADVANCE(522);
       END_STATE();
     case 310:
-      if (lookahead == 'c') ADVANCE(519);
+      if (lookahead == 't') ADVANCE(523);
       END_STATE();
     case 311:
-      if (lookahead == 't') ADVANCE(520);
+      ACCEPT_TOKEN(anon_sym_pep);
       END_STATE();
     case 312:
-      if (lookahead == 'i') ADVANCE(521);
+      ACCEPT_TOKEN(anon_sym_per);
+      if (lookahead == 'm') ADVANCE(524);
       END_STATE();
     case 313:
-      if (lookahead == 'e') ADVANCE(522);
+      if (lookahead == 's') ADVANCE(525);
       END_STATE();
     case 314:
-      if (lookahead == 'a') ADVANCE(523);
+      if (lookahead == 'c') ADVANCE(526);
       END_STATE();
     case 315:
-      if (lookahead == 'f') ADVANCE(524);
-      if (lookahead == 't') ADVANCE(525);
+      if (lookahead == 'c') ADVANCE(527);
       END_STATE();
     case 316:
-      if (lookahead == 'l') ADVANCE(526);
+      if (lookahead == 't') ADVANCE(528);
       END_STATE();
     case 317:
-      ACCEPT_TOKEN(anon_sym_put);
+      if (lookahead == 'i') ADVANCE(529);
       END_STATE();
     case 318:
-      if (lookahead == 'e') ADVANCE(527);
+      if (lookahead == 'e') ADVANCE(530);
       END_STATE();
     case 319:
-      if (lookahead == 'i') ADVANCE(528);
+      if (lookahead == 'a') ADVANCE(531);
       END_STATE();
     case 320:
-      if (lookahead == 'e') ADVANCE(529);
-      if (lookahead == 'i') ADVANCE(530);
+      if (lookahead == 'f') ADVANCE(532);
+      if (lookahead == 't') ADVANCE(533);
       END_STATE();
     case 321:
-      if (lookahead == 'c') ADVANCE(531);
-      if (lookahead == 'd') ADVANCE(532);
-      if (lookahead == 'l') ADVANCE(533);
+      if (lookahead == 'l') ADVANCE(534);
       END_STATE();
     case 322:
-      if (lookahead == 'e') ADVANCE(534);
+      ACCEPT_TOKEN(anon_sym_put);
       END_STATE();
     case 323:
       if (lookahead == 'e') ADVANCE(535);
-      if (lookahead == 'l') ADVANCE(536);
       END_STATE();
     case 324:
-      if (lookahead == 'e') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(536);
       END_STATE();
     case 325:
-      if (lookahead == 'e') ADVANCE(538);
+      if (lookahead == 'e') ADVANCE(537);
+      if (lookahead == 'i') ADVANCE(538);
       END_STATE();
     case 326:
-      if (lookahead == 'i') ADVANCE(539);
-      if (lookahead == 'o') ADVANCE(540);
+      if (lookahead == 'c') ADVANCE(539);
+      if (lookahead == 'd') ADVANCE(540);
+      if (lookahead == 'l') ADVANCE(541);
       END_STATE();
     case 327:
-      if (lookahead == 'u') ADVANCE(541);
-      END_STATE();
-    case 328:
-      if (lookahead == 'e') ADVANCE(542);
-      END_STATE();
-    case 329:
+      if (lookahead == 'a') ADVANCE(542);
       if (lookahead == 'e') ADVANCE(543);
       END_STATE();
-    case 330:
-      ACCEPT_TOKEN(anon_sym_run);
-      END_STATE();
-    case 331:
-      if (lookahead == 'a') ADVANCE(544);
-      END_STATE();
-    case 332:
+    case 328:
+      if (lookahead == 'e') ADVANCE(544);
       if (lookahead == 'l') ADVANCE(545);
       END_STATE();
+    case 329:
+      if (lookahead == 'e') ADVANCE(546);
+      END_STATE();
+    case 330:
+      if (lookahead == 'e') ADVANCE(547);
+      END_STATE();
+    case 331:
+      if (lookahead == 'i') ADVANCE(548);
+      if (lookahead == 'o') ADVANCE(549);
+      END_STATE();
+    case 332:
+      if (lookahead == 'u') ADVANCE(550);
+      END_STATE();
     case 333:
-      if (lookahead == 's') ADVANCE(546);
-      END_STATE();
-    case 334:
-      if (lookahead == 'i') ADVANCE(547);
-      if (lookahead == 'v') ADVANCE(548);
-      END_STATE();
-    case 335:
-      if (lookahead == 's') ADVANCE(549);
-      END_STATE();
-    case 336:
-      if (lookahead == 'r') ADVANCE(550);
-      END_STATE();
-    case 337:
       if (lookahead == 'e') ADVANCE(551);
       END_STATE();
+    case 334:
+      if (lookahead == 'e') ADVANCE(552);
+      END_STATE();
+    case 335:
+      ACCEPT_TOKEN(anon_sym_run);
+      END_STATE();
+    case 336:
+      if (lookahead == 'a') ADVANCE(553);
+      END_STATE();
+    case 337:
+      if (lookahead == 'l') ADVANCE(554);
+      END_STATE();
     case 338:
-      if (lookahead == 'r') ADVANCE(552);
+      if (lookahead == 's') ADVANCE(555);
       END_STATE();
     case 339:
-      if (lookahead == 'n') ADVANCE(553);
+      if (lookahead == 'i') ADVANCE(556);
+      if (lookahead == 'v') ADVANCE(557);
       END_STATE();
     case 340:
-      if (lookahead == 'a') ADVANCE(554);
-      if (lookahead == 'c') ADVANCE(555);
+      if (lookahead == 's') ADVANCE(558);
       END_STATE();
     case 341:
-      if (lookahead == 'e') ADVANCE(556);
+      if (lookahead == 'r') ADVANCE(559);
       END_STATE();
     case 342:
-      if (lookahead == 'e') ADVANCE(557);
+      if (lookahead == 'e') ADVANCE(560);
       END_STATE();
     case 343:
-      ACCEPT_TOKEN(anon_sym_snr);
+      if (lookahead == 'r') ADVANCE(561);
       END_STATE();
     case 344:
-      if (lookahead == 'r') ADVANCE(558);
+      if (lookahead == 'n') ADVANCE(562);
       END_STATE();
     case 345:
-      if (lookahead == 'c') ADVANCE(559);
+      if (lookahead == 'a') ADVANCE(563);
+      if (lookahead == 'c') ADVANCE(564);
       END_STATE();
     case 346:
-      if (lookahead == 'i') ADVANCE(560);
+      if (lookahead == 'e') ADVANCE(565);
       END_STATE();
     case 347:
-      if (lookahead == 't') ADVANCE(561);
+      if (lookahead == 'e') ADVANCE(566);
       END_STATE();
     case 348:
-      if (lookahead == 'e') ADVANCE(562);
+      ACCEPT_TOKEN(anon_sym_snr);
       END_STATE();
     case 349:
-      ACCEPT_TOKEN(anon_sym_ssb);
-      if (lookahead == '-') ADVANCE(563);
+      if (lookahead == 'r') ADVANCE(567);
       END_STATE();
     case 350:
-      if (lookahead == 't') ADVANCE(564);
+      if (lookahead == 'c') ADVANCE(568);
       END_STATE();
     case 351:
-      if (lookahead == 'a') ADVANCE(565);
+      if (lookahead == 'i') ADVANCE(569);
       END_STATE();
     case 352:
-      if (lookahead == 't') ADVANCE(566);
+      if (lookahead == 't') ADVANCE(570);
       END_STATE();
     case 353:
-      ACCEPT_TOKEN(anon_sym_swr);
+      if (lookahead == 'e') ADVANCE(571);
       END_STATE();
     case 354:
-      if (lookahead == 'l') ADVANCE(567);
+      ACCEPT_TOKEN(anon_sym_ssb);
+      if (lookahead == '-') ADVANCE(572);
       END_STATE();
     case 355:
-      if (lookahead == 'e') ADVANCE(568);
+      if (lookahead == 't') ADVANCE(573);
       END_STATE();
     case 356:
-      ACCEPT_TOKEN(anon_sym_tee);
-      END_STATE();
-    case 357:
-      if (lookahead == 'p') ADVANCE(569);
-      END_STATE();
-    case 358:
-      if (lookahead == 'n') ADVANCE(570);
-      END_STATE();
-    case 359:
-      if (lookahead == 'e') ADVANCE(571);
-      if (lookahead == 'o') ADVANCE(572);
-      END_STATE();
-    case 360:
-      if (lookahead == 'l') ADVANCE(573);
-      END_STATE();
-    case 361:
       if (lookahead == 'a') ADVANCE(574);
       END_STATE();
+    case 357:
+      if (lookahead == 't') ADVANCE(575);
+      END_STATE();
+    case 358:
+      ACCEPT_TOKEN(anon_sym_swr);
+      END_STATE();
+    case 359:
+      if (lookahead == 'l') ADVANCE(576);
+      END_STATE();
+    case 360:
+      if (lookahead == 'e') ADVANCE(577);
+      END_STATE();
+    case 361:
+      ACCEPT_TOKEN(anon_sym_tee);
+      END_STATE();
     case 362:
-      if (lookahead == 'n') ADVANCE(575);
+      if (lookahead == 'p') ADVANCE(578);
       END_STATE();
     case 363:
-      if (lookahead == 'e') ADVANCE(576);
+      if (lookahead == 'n') ADVANCE(579);
       END_STATE();
     case 364:
-      if (lookahead == '-') ADVANCE(577);
+      if (lookahead == 'e') ADVANCE(580);
+      if (lookahead == 'o') ADVANCE(581);
       END_STATE();
     case 365:
-      if (lookahead == 'i') ADVANCE(578);
+      if (lookahead == 'l') ADVANCE(582);
       END_STATE();
     case 366:
-      if (lookahead == 'e') ADVANCE(579);
+      if (lookahead == 'a') ADVANCE(583);
       END_STATE();
     case 367:
-      if (lookahead == 'i') ADVANCE(580);
+      if (lookahead == 'n') ADVANCE(584);
       END_STATE();
     case 368:
-      ACCEPT_TOKEN(anon_sym_use);
+      if (lookahead == 'e') ADVANCE(585);
       END_STATE();
     case 369:
-      if (lookahead == 'i') ADVANCE(581);
+      if (lookahead == '-') ADVANCE(586);
       END_STATE();
     case 370:
-      if (lookahead == 'i') ADVANCE(582);
+      if (lookahead == 'i') ADVANCE(587);
       END_STATE();
     case 371:
-      if (lookahead == 'o') ADVANCE(583);
+      if (lookahead == 'e') ADVANCE(588);
       END_STATE();
     case 372:
-      if (lookahead == 't') ADVANCE(584);
+      if (lookahead == 'i') ADVANCE(589);
       END_STATE();
     case 373:
-      if (lookahead == 't') ADVANCE(585);
+      ACCEPT_TOKEN(anon_sym_use);
       END_STATE();
     case 374:
-      if (lookahead == 'e') ADVANCE(586);
+      if (lookahead == 'i') ADVANCE(590);
       END_STATE();
     case 375:
-      ACCEPT_TOKEN(anon_sym_way);
-      if (lookahead == 's') ADVANCE(587);
+      if (lookahead == 'i') ADVANCE(591);
       END_STATE();
     case 376:
-      ACCEPT_TOKEN(anon_sym_wet);
+      if (lookahead == 'o') ADVANCE(592);
       END_STATE();
     case 377:
-      if (lookahead == '8') ADVANCE(588);
+      if (lookahead == 't') ADVANCE(593);
       END_STATE();
     case 378:
-      if (lookahead == 'e') ADVANCE(589);
-      END_STATE();
-    case 379:
-      if (lookahead == 'h') ADVANCE(590);
-      END_STATE();
-    case 380:
-      ACCEPT_TOKEN(anon_sym_yes);
-      END_STATE();
-    case 381:
-      if (lookahead == 'e') ADVANCE(591);
-      END_STATE();
-    case 382:
-      if (lookahead == 'p') ADVANCE(592);
-      END_STATE();
-    case 383:
-      if (lookahead == 'r') ADVANCE(593);
-      END_STATE();
-    case 384:
       if (lookahead == 't') ADVANCE(594);
       END_STATE();
+    case 379:
+      if (lookahead == 'e') ADVANCE(595);
+      END_STATE();
+    case 380:
+      ACCEPT_TOKEN(anon_sym_way);
+      if (lookahead == 's') ADVANCE(596);
+      END_STATE();
+    case 381:
+      ACCEPT_TOKEN(anon_sym_wet);
+      END_STATE();
+    case 382:
+      if (lookahead == '8') ADVANCE(597);
+      END_STATE();
+    case 383:
+      if (lookahead == 'e') ADVANCE(598);
+      END_STATE();
+    case 384:
+      if (lookahead == 'h') ADVANCE(599);
+      END_STATE();
     case 385:
-      if (lookahead == 'd') ADVANCE(595);
+      ACCEPT_TOKEN(anon_sym_yes);
       END_STATE();
     case 386:
-      if (lookahead == 'r') ADVANCE(596);
-      END_STATE();
-    case 387:
-      if (lookahead == 'n') ADVANCE(597);
-      END_STATE();
-    case 388:
-      if (lookahead == 'c') ADVANCE(598);
-      END_STATE();
-    case 389:
-      if (lookahead == 'e') ADVANCE(599);
-      END_STATE();
-    case 390:
       if (lookahead == 'e') ADVANCE(600);
       END_STATE();
-    case 391:
-      if (lookahead == 'i') ADVANCE(601);
+    case 387:
+      if (lookahead == 'p') ADVANCE(601);
       END_STATE();
-    case 392:
-      ACCEPT_TOKEN(anon_sym_amsl);
+    case 388:
+      if (lookahead == 'r') ADVANCE(602);
       END_STATE();
-    case 393:
-      if (lookahead == 'n') ADVANCE(602);
-      END_STATE();
-    case 394:
+    case 389:
       if (lookahead == 't') ADVANCE(603);
       END_STATE();
-    case 395:
-      if (lookahead == 'o') ADVANCE(604);
+    case 390:
+      if (lookahead == 'd') ADVANCE(604);
       END_STATE();
-    case 396:
-      if (lookahead == 'a') ADVANCE(605);
+    case 391:
+      if (lookahead == 'r') ADVANCE(605);
       END_STATE();
-    case 397:
+    case 392:
       if (lookahead == 'n') ADVANCE(606);
       END_STATE();
+    case 393:
+      if (lookahead == 'c') ADVANCE(607);
+      END_STATE();
+    case 394:
+      if (lookahead == 'e') ADVANCE(608);
+      END_STATE();
+    case 395:
+      if (lookahead == 'e') ADVANCE(609);
+      END_STATE();
+    case 396:
+      if (lookahead == 'i') ADVANCE(610);
+      END_STATE();
+    case 397:
+      ACCEPT_TOKEN(anon_sym_amsl);
+      END_STATE();
     case 398:
-      ACCEPT_TOKEN(anon_sym_band);
-      if (lookahead == 'w') ADVANCE(607);
-      END_STATE();
-    case 399:
-      if (lookahead == 'l') ADVANCE(608);
-      END_STATE();
-    case 400:
-      if (lookahead == 'w') ADVANCE(609);
-      END_STATE();
-    case 401:
-      if (lookahead == 'd') ADVANCE(610);
-      END_STATE();
-    case 402:
       if (lookahead == 'n') ADVANCE(611);
       END_STATE();
+    case 399:
+      if (lookahead == 't') ADVANCE(612);
+      END_STATE();
+    case 400:
+      if (lookahead == 'o') ADVANCE(613);
+      END_STATE();
+    case 401:
+      if (lookahead == 'a') ADVANCE(614);
+      END_STATE();
+    case 402:
+      if (lookahead == 'n') ADVANCE(615);
+      END_STATE();
     case 403:
-      if (lookahead == 'k') ADVANCE(612);
+      ACCEPT_TOKEN(anon_sym_band);
+      if (lookahead == 'w') ADVANCE(616);
       END_STATE();
     case 404:
-      if (lookahead == 'k') ADVANCE(613);
+      if (lookahead == 'l') ADVANCE(617);
       END_STATE();
     case 405:
-      if (lookahead == 'd') ADVANCE(614);
+      if (lookahead == 'w') ADVANCE(618);
       END_STATE();
     case 406:
-      if (lookahead == 'c') ADVANCE(615);
+      if (lookahead == 'd') ADVANCE(619);
       END_STATE();
     case 407:
-      if (lookahead == 'i') ADVANCE(616);
+      if (lookahead == 'n') ADVANCE(620);
       END_STATE();
     case 408:
-      ACCEPT_TOKEN(anon_sym_bump);
+      if (lookahead == 'k') ADVANCE(621);
       END_STATE();
     case 409:
-      if (lookahead == 'e') ADVANCE(617);
+      if (lookahead == 'k') ADVANCE(622);
       END_STATE();
     case 410:
-      if (lookahead == 'b') ADVANCE(618);
+      if (lookahead == 'd') ADVANCE(623);
       END_STATE();
     case 411:
-      if (lookahead == 'i') ADVANCE(619);
+      if (lookahead == 'c') ADVANCE(624);
       END_STATE();
     case 412:
-      if (lookahead == 'a') ADVANCE(620);
+      if (lookahead == 'i') ADVANCE(625);
       END_STATE();
     case 413:
-      if (lookahead == 'n') ADVANCE(621);
+      ACCEPT_TOKEN(anon_sym_bump);
       END_STATE();
     case 414:
-      if (lookahead == 'u') ADVANCE(622);
+      if (lookahead == 'e') ADVANCE(626);
       END_STATE();
     case 415:
-      ACCEPT_TOKEN(anon_sym_city);
+      if (lookahead == 'b') ADVANCE(627);
       END_STATE();
     case 416:
-      ACCEPT_TOKEN(anon_sym_clad);
+      if (lookahead == 'i') ADVANCE(628);
       END_STATE();
     case 417:
-      if (lookahead == 's') ADVANCE(623);
+      if (lookahead == 'a') ADVANCE(629);
       END_STATE();
     case 418:
-      if (lookahead == 'i') ADVANCE(624);
+      if (lookahead == 'i') ADVANCE(630);
       END_STATE();
     case 419:
-      if (lookahead == 'i') ADVANCE(625);
-      if (lookahead == 'u') ADVANCE(626);
+      if (lookahead == 'n') ADVANCE(631);
       END_STATE();
     case 420:
-      if (lookahead == 'i') ADVANCE(627);
+      if (lookahead == 'u') ADVANCE(632);
       END_STATE();
     case 421:
-      if (lookahead == 'e') ADVANCE(628);
+      ACCEPT_TOKEN(anon_sym_city);
       END_STATE();
     case 422:
-      if (lookahead == 't') ADVANCE(629);
+      ACCEPT_TOKEN(anon_sym_clad);
       END_STATE();
     case 423:
-      if (lookahead == 'e') ADVANCE(630);
+      if (lookahead == 's') ADVANCE(633);
       END_STATE();
     case 424:
-      if (lookahead == 'l') ADVANCE(631);
+      if (lookahead == 'i') ADVANCE(634);
       END_STATE();
     case 425:
-      if (lookahead == 'r') ADVANCE(632);
+      if (lookahead == 'i') ADVANCE(635);
+      if (lookahead == 'u') ADVANCE(636);
       END_STATE();
     case 426:
-      ACCEPT_TOKEN(anon_sym_data);
+      if (lookahead == 'i') ADVANCE(637);
       END_STATE();
     case 427:
-      ACCEPT_TOKEN(anon_sym_date);
-      if (lookahead == 'd') ADVANCE(633);
+      if (lookahead == 'e') ADVANCE(638);
       END_STATE();
     case 428:
-      if (lookahead == 'm') ADVANCE(634);
+      if (lookahead == 't') ADVANCE(639);
       END_STATE();
     case 429:
-      if (lookahead == 'n') ADVANCE(635);
+      if (lookahead == 'e') ADVANCE(640);
       END_STATE();
     case 430:
-      ACCEPT_TOKEN(anon_sym_degC);
+      if (lookahead == 'l') ADVANCE(641);
       END_STATE();
     case 431:
-      ACCEPT_TOKEN(anon_sym_degF);
+      if (lookahead == 'r') ADVANCE(642);
       END_STATE();
     case 432:
-      if (lookahead == 'e') ADVANCE(636);
+      ACCEPT_TOKEN(anon_sym_data);
       END_STATE();
     case 433:
-      if (lookahead == 'y') ADVANCE(637);
+      ACCEPT_TOKEN(anon_sym_date);
+      if (lookahead == 'd') ADVANCE(643);
       END_STATE();
     case 434:
-      if (lookahead == 'v') ADVANCE(638);
+      if (lookahead == 'm') ADVANCE(644);
       END_STATE();
     case 435:
-      if (lookahead == 'n') ADVANCE(639);
+      if (lookahead == 'n') ADVANCE(645);
       END_STATE();
     case 436:
-      if (lookahead == 'c') ADVANCE(640);
+      ACCEPT_TOKEN(anon_sym_degC);
       END_STATE();
     case 437:
-      if (lookahead == 'e') ADVANCE(641);
+      ACCEPT_TOKEN(anon_sym_degF);
       END_STATE();
     case 438:
-      if (lookahead == 'e') ADVANCE(642);
+      if (lookahead == 'e') ADVANCE(646);
       END_STATE();
     case 439:
-      if (lookahead == 'c') ADVANCE(643);
+      if (lookahead == 'y') ADVANCE(647);
       END_STATE();
     case 440:
-      if (lookahead == 'l') ADVANCE(644);
+      if (lookahead == 'v') ADVANCE(648);
       END_STATE();
     case 441:
-      if (lookahead == 'a') ADVANCE(645);
+      if (lookahead == 'n') ADVANCE(649);
       END_STATE();
     case 442:
-      if (lookahead == 'd') ADVANCE(646);
-      END_STATE();
-    case 443:
-      ACCEPT_TOKEN(anon_sym_down);
-      END_STATE();
-    case 444:
-      if (lookahead == 't') ADVANCE(647);
-      END_STATE();
-    case 445:
-      if (lookahead == 'e') ADVANCE(648);
-      END_STATE();
-    case 446:
-      ACCEPT_TOKEN(anon_sym_duty);
-      END_STATE();
-    case 447:
-      if (lookahead == 'i') ADVANCE(649);
-      END_STATE();
-    case 448:
       if (lookahead == 'c') ADVANCE(650);
       END_STATE();
+    case 443:
+      if (lookahead == 'e') ADVANCE(651);
+      END_STATE();
+    case 444:
+      if (lookahead == 'e') ADVANCE(652);
+      END_STATE();
+    case 445:
+      if (lookahead == 'c') ADVANCE(653);
+      END_STATE();
+    case 446:
+      if (lookahead == 'l') ADVANCE(654);
+      END_STATE();
+    case 447:
+      if (lookahead == 'a') ADVANCE(655);
+      END_STATE();
+    case 448:
+      if (lookahead == 'd') ADVANCE(656);
+      END_STATE();
     case 449:
-      ACCEPT_TOKEN(anon_sym_eirp);
+      ACCEPT_TOKEN(anon_sym_down);
       END_STATE();
     case 450:
-      ACCEPT_TOKEN(anon_sym_ends);
+      if (lookahead == 't') ADVANCE(657);
       END_STATE();
     case 451:
-      if (lookahead == 'l') ADVANCE(651);
+      if (lookahead == 'e') ADVANCE(658);
       END_STATE();
     case 452:
-      if (lookahead == '8') ADVANCE(652);
+      ACCEPT_TOKEN(anon_sym_duty);
       END_STATE();
     case 453:
-      if (lookahead == 's') ADVANCE(653);
+      if (lookahead == 'i') ADVANCE(659);
       END_STATE();
     case 454:
-      if (lookahead == 'c') ADVANCE(654);
+      if (lookahead == 'c') ADVANCE(660);
       END_STATE();
     case 455:
-      if (lookahead == 's') ADVANCE(655);
+      ACCEPT_TOKEN(anon_sym_eirp);
       END_STATE();
     case 456:
-      if (lookahead == 'l') ADVANCE(656);
+      if (lookahead == 'a') ADVANCE(661);
       END_STATE();
     case 457:
-      if (lookahead == 'd') ADVANCE(657);
+      ACCEPT_TOKEN(anon_sym_ends);
       END_STATE();
     case 458:
-      if (lookahead == 'r') ADVANCE(658);
+      if (lookahead == 'l') ADVANCE(662);
       END_STATE();
     case 459:
-      if (lookahead == 'e') ADVANCE(659);
+      if (lookahead == '8') ADVANCE(663);
       END_STATE();
     case 460:
-      if (lookahead == 'd') ADVANCE(660);
+      if (lookahead == 's') ADVANCE(664);
       END_STATE();
     case 461:
-      if (lookahead == 'b') ADVANCE(661);
+      if (lookahead == 'c') ADVANCE(665);
       END_STATE();
     case 462:
-      if (lookahead == 'a') ADVANCE(662);
+      if (lookahead == 's') ADVANCE(666);
       END_STATE();
     case 463:
-      if (lookahead == '-') ADVANCE(663);
+      if (lookahead == 'l') ADVANCE(667);
       END_STATE();
     case 464:
-      if (lookahead == 'u') ADVANCE(664);
+      if (lookahead == 'd') ADVANCE(668);
       END_STATE();
     case 465:
-      ACCEPT_TOKEN(anon_sym_from);
+      if (lookahead == 'r') ADVANCE(669);
       END_STATE();
     case 466:
-      ACCEPT_TOKEN(anon_sym_full);
-      END_STATE();
-    case 467:
-      ACCEPT_TOKEN(anon_sym_gain);
-      END_STATE();
-    case 468:
-      if (lookahead == 'r') ADVANCE(665);
-      END_STATE();
-    case 469:
-      if (lookahead == 'n') ADVANCE(666);
-      END_STATE();
-    case 470:
-      if (lookahead == 's') ADVANCE(667);
-      END_STATE();
-    case 471:
-      ACCEPT_TOKEN(anon_sym_haat);
-      END_STATE();
-    case 472:
-      if (lookahead == '-') ADVANCE(668);
-      END_STATE();
-    case 473:
-      if (lookahead == 'h') ADVANCE(669);
-      END_STATE();
-    case 474:
-      ACCEPT_TOKEN(anon_sym_high);
-      END_STATE();
-    case 475:
       if (lookahead == 'e') ADVANCE(670);
       END_STATE();
-    case 476:
-      if (lookahead == 'z') ADVANCE(671);
+    case 467:
+      if (lookahead == 'd') ADVANCE(671);
       END_STATE();
-    case 477:
-      if (lookahead == 'd') ADVANCE(672);
+    case 468:
+      if (lookahead == 'b') ADVANCE(672);
       END_STATE();
-    case 478:
-      if (lookahead == 'r') ADVANCE(673);
+    case 469:
+      if (lookahead == 'a') ADVANCE(673);
       END_STATE();
-    case 479:
-      if (lookahead == 't') ADVANCE(674);
+    case 470:
+      if (lookahead == '-') ADVANCE(674);
       END_STATE();
-    case 480:
-      if (lookahead == 'e') ADVANCE(675);
+    case 471:
+      if (lookahead == 'u') ADVANCE(675);
+      END_STATE();
+    case 472:
+      ACCEPT_TOKEN(anon_sym_from);
+      END_STATE();
+    case 473:
+      ACCEPT_TOKEN(anon_sym_full);
+      END_STATE();
+    case 474:
+      ACCEPT_TOKEN(anon_sym_gain);
+      END_STATE();
+    case 475:
       if (lookahead == 'r') ADVANCE(676);
       END_STATE();
-    case 481:
-      if (lookahead == 'a') ADVANCE(677);
+    case 476:
+      if (lookahead == 'n') ADVANCE(677);
       END_STATE();
-    case 482:
+    case 477:
       if (lookahead == 's') ADVANCE(678);
       END_STATE();
+    case 478:
+      ACCEPT_TOKEN(anon_sym_haat);
+      END_STATE();
+    case 479:
+      if (lookahead == '-') ADVANCE(679);
+      END_STATE();
+    case 480:
+      if (lookahead == 'h') ADVANCE(680);
+      END_STATE();
+    case 481:
+      ACCEPT_TOKEN(anon_sym_high);
+      END_STATE();
+    case 482:
+      if (lookahead == 'e') ADVANCE(681);
+      END_STATE();
     case 483:
-      if (lookahead == 'e') ADVANCE(679);
+      if (lookahead == 'z') ADVANCE(682);
       END_STATE();
     case 484:
-      if (lookahead == 's') ADVANCE(680);
+      if (lookahead == 'd') ADVANCE(683);
       END_STATE();
     case 485:
-      if (lookahead == 'c') ADVANCE(681);
+      if (lookahead == 'r') ADVANCE(684);
       END_STATE();
     case 486:
-      if (lookahead == 'd') ADVANCE(682);
-      END_STATE();
-    case 487:
-      ACCEPT_TOKEN(anon_sym_kind);
-      END_STATE();
-    case 488:
-      if (lookahead == 't') ADVANCE(683);
-      END_STATE();
-    case 489:
-      if (lookahead == 'n') ADVANCE(684);
-      END_STATE();
-    case 490:
       if (lookahead == 't') ADVANCE(685);
       END_STATE();
+    case 487:
+      if (lookahead == 'e') ADVANCE(686);
+      if (lookahead == 'r') ADVANCE(687);
+      END_STATE();
+    case 488:
+      if (lookahead == 'a') ADVANCE(688);
+      END_STATE();
+    case 489:
+      if (lookahead == 's') ADVANCE(689);
+      END_STATE();
+    case 490:
+      if (lookahead == 'e') ADVANCE(690);
+      END_STATE();
     case 491:
-      if (lookahead == 'a') ADVANCE(686);
+      if (lookahead == 's') ADVANCE(691);
       END_STATE();
     case 492:
-      ACCEPT_TOKEN(anon_sym_link);
+      if (lookahead == 'c') ADVANCE(692);
       END_STATE();
     case 493:
-      ACCEPT_TOKEN(anon_sym_load);
+      if (lookahead == 'd') ADVANCE(693);
       END_STATE();
     case 494:
-      if (lookahead == 'i') ADVANCE(687);
+      ACCEPT_TOKEN(anon_sym_kind);
       END_STATE();
     case 495:
-      ACCEPT_TOKEN(anon_sym_loss);
-      if (lookahead == '-') ADVANCE(688);
+      if (lookahead == 't') ADVANCE(694);
       END_STATE();
     case 496:
-      if (lookahead == 'm') ADVANCE(689);
+      if (lookahead == 'n') ADVANCE(695);
       END_STATE();
     case 497:
-      ACCEPT_TOKEN(anon_sym_mean);
+      if (lookahead == 't') ADVANCE(696);
       END_STATE();
     case 498:
-      if (lookahead == 'u') ADVANCE(690);
+      if (lookahead == 'a') ADVANCE(697);
       END_STATE();
     case 499:
-      if (lookahead == 'r') ADVANCE(691);
+      ACCEPT_TOKEN(anon_sym_link);
       END_STATE();
     case 500:
-      ACCEPT_TOKEN(anon_sym_mode);
-      if (lookahead == 'l') ADVANCE(692);
+      ACCEPT_TOKEN(anon_sym_load);
       END_STATE();
     case 501:
-      if (lookahead == '7') ADVANCE(693);
+      if (lookahead == 'i') ADVANCE(698);
       END_STATE();
     case 502:
-      if (lookahead == '3') ADVANCE(694);
+      ACCEPT_TOKEN(anon_sym_loss);
+      if (lookahead == '-') ADVANCE(699);
       END_STATE();
     case 503:
-      ACCEPT_TOKEN(anon_sym_need);
+      if (lookahead == 'm') ADVANCE(700);
       END_STATE();
     case 504:
-      if (lookahead == 'e') ADVANCE(695);
+      ACCEPT_TOKEN(anon_sym_mean);
       END_STATE();
     case 505:
-      if (lookahead == 'n') ADVANCE(696);
+      if (lookahead == 'u') ADVANCE(701);
       END_STATE();
     case 506:
-      if (lookahead == 'p') ADVANCE(697);
+      if (lookahead == 'r') ADVANCE(702);
       END_STATE();
     case 507:
-      if (lookahead == 'e') ADVANCE(698);
+      ACCEPT_TOKEN(anon_sym_mode);
+      if (lookahead == 'l') ADVANCE(703);
       END_STATE();
     case 508:
-      if (lookahead == 'm') ADVANCE(699);
+      if (lookahead == '7') ADVANCE(704);
       END_STATE();
     case 509:
-      ACCEPT_TOKEN(anon_sym_ohms);
+      if (lookahead == '3') ADVANCE(705);
       END_STATE();
     case 510:
-      if (lookahead == 'e') ADVANCE(700);
+      ACCEPT_TOKEN(anon_sym_need);
       END_STATE();
     case 511:
-      ACCEPT_TOKEN(anon_sym_open);
-      END_STATE();
-    case 512:
-      if (lookahead == 'r') ADVANCE(701);
-      END_STATE();
-    case 513:
-      if (lookahead == 'u') ADVANCE(702);
-      END_STATE();
-    case 514:
-      ACCEPT_TOKEN(anon_sym_over);
-      END_STATE();
-    case 515:
-      if (lookahead == 'e') ADVANCE(703);
-      END_STATE();
-    case 516:
-      if (lookahead == 'i') ADVANCE(704);
-      END_STATE();
-    case 517:
-      if (lookahead == 'e') ADVANCE(705);
-      END_STATE();
-    case 518:
       if (lookahead == 'e') ADVANCE(706);
       END_STATE();
-    case 519:
-      if (lookahead == 'e') ADVANCE(707);
+    case 512:
+      if (lookahead == 'n') ADVANCE(707);
       END_STATE();
-    case 520:
-      ACCEPT_TOKEN(anon_sym_port);
+    case 513:
+      if (lookahead == 'p') ADVANCE(708);
       END_STATE();
-    case 521:
-      if (lookahead == 't') ADVANCE(708);
+    case 514:
+      if (lookahead == 'e') ADVANCE(709);
       END_STATE();
-    case 522:
-      if (lookahead == 'r') ADVANCE(709);
-      END_STATE();
-    case 523:
+    case 515:
       if (lookahead == 'm') ADVANCE(710);
       END_STATE();
+    case 516:
+      ACCEPT_TOKEN(anon_sym_ohms);
+      END_STATE();
+    case 517:
+      if (lookahead == 'e') ADVANCE(711);
+      END_STATE();
+    case 518:
+      ACCEPT_TOKEN(anon_sym_open);
+      END_STATE();
+    case 519:
+      if (lookahead == 'r') ADVANCE(712);
+      END_STATE();
+    case 520:
+      if (lookahead == 'u') ADVANCE(713);
+      END_STATE();
+    case 521:
+      ACCEPT_TOKEN(anon_sym_over);
+      END_STATE();
+    case 522:
+      if (lookahead == 'e') ADVANCE(714);
+      END_STATE();
+    case 523:
+      if (lookahead == 'e') ADVANCE(715);
+      END_STATE();
     case 524:
-      if (lookahead == 'i') ADVANCE(711);
+      if (lookahead == 'i') ADVANCE(716);
       END_STATE();
     case 525:
-      if (lookahead == 'e') ADVANCE(712);
+      if (lookahead == 'e') ADVANCE(717);
       END_STATE();
     case 526:
-      if (lookahead == 'i') ADVANCE(713);
+      if (lookahead == 'e') ADVANCE(718);
       END_STATE();
     case 527:
-      if (lookahead == 't') ADVANCE(714);
+      if (lookahead == 'e') ADVANCE(719);
       END_STATE();
     case 528:
-      if (lookahead == 'u') ADVANCE(715);
+      ACCEPT_TOKEN(anon_sym_port);
       END_STATE();
     case 529:
-      if (lookahead == 'd') ADVANCE(716);
+      if (lookahead == 't') ADVANCE(720);
       END_STATE();
     case 530:
-      if (lookahead == 'n') ADVANCE(717);
-      if (lookahead == 'o') ADVANCE(718);
+      if (lookahead == 'r') ADVANCE(721);
       END_STATE();
     case 531:
-      if (lookahead == 't') ADVANCE(719);
+      if (lookahead == 'm') ADVANCE(722);
       END_STATE();
     case 532:
-      ACCEPT_TOKEN(anon_sym_read);
-      if (lookahead == 'i') ADVANCE(720);
+      if (lookahead == 'i') ADVANCE(723);
       END_STATE();
     case 533:
-      if (lookahead == 'i') ADVANCE(721);
-      END_STATE();
-    case 534:
-      if (lookahead == 'i') ADVANCE(722);
-      END_STATE();
-    case 535:
-      if (lookahead == 'r') ADVANCE(723);
-      END_STATE();
-    case 536:
       if (lookahead == 'e') ADVANCE(724);
       END_STATE();
+    case 534:
+      if (lookahead == 'i') ADVANCE(725);
+      END_STATE();
+    case 535:
+      if (lookahead == 't') ADVANCE(726);
+      END_STATE();
+    case 536:
+      if (lookahead == 'u') ADVANCE(727);
+      END_STATE();
     case 537:
-      if (lookahead == 'c') ADVANCE(725);
+      if (lookahead == 'd') ADVANCE(728);
       END_STATE();
     case 538:
-      if (lookahead == 'a') ADVANCE(726);
+      if (lookahead == 'n') ADVANCE(729);
+      if (lookahead == 'o') ADVANCE(730);
       END_STATE();
     case 539:
-      if (lookahead == 'd') ADVANCE(727);
-      if (lookahead == 's') ADVANCE(728);
+      if (lookahead == 't') ADVANCE(731);
       END_STATE();
     case 540:
-      if (lookahead == 'l') ADVANCE(729);
-      if (lookahead == 'n') ADVANCE(730);
+      ACCEPT_TOKEN(anon_sym_read);
+      if (lookahead == 'i') ADVANCE(732);
       END_STATE();
     case 541:
-      if (lookahead == 'r') ADVANCE(731);
+      if (lookahead == 'i') ADVANCE(733);
       END_STATE();
     case 542:
-      if (lookahead == 'r') ADVANCE(732);
-      END_STATE();
-    case 543:
-      if (lookahead == 's') ADVANCE(733);
-      END_STATE();
-    case 544:
       if (lookahead == 'l') ADVANCE(734);
       END_STATE();
+    case 543:
+      if (lookahead == 'i') ADVANCE(735);
+      END_STATE();
+    case 544:
+      if (lookahead == 'r') ADVANCE(736);
+      END_STATE();
     case 545:
-      if (lookahead == 'e') ADVANCE(735);
-      END_STATE();
-    case 546:
-      if (lookahead == 'i') ADVANCE(736);
-      END_STATE();
-    case 547:
       if (lookahead == 'e') ADVANCE(737);
       END_STATE();
+    case 546:
+      if (lookahead == 'c') ADVANCE(738);
+      END_STATE();
+    case 547:
+      if (lookahead == 'a') ADVANCE(739);
+      END_STATE();
     case 548:
-      if (lookahead == 'i') ADVANCE(738);
+      if (lookahead == 'd') ADVANCE(740);
+      if (lookahead == 's') ADVANCE(741);
       END_STATE();
     case 549:
-      if (lookahead == 'i') ADVANCE(739);
+      if (lookahead == 'l') ADVANCE(742);
+      if (lookahead == 'n') ADVANCE(743);
       END_STATE();
     case 550:
-      if (lookahead == 'e') ADVANCE(740);
+      if (lookahead == 'r') ADVANCE(744);
       END_STATE();
     case 551:
-      if (lookahead == 't') ADVANCE(741);
+      if (lookahead == 'r') ADVANCE(745);
       END_STATE();
     case 552:
-      if (lookahead == 't') ADVANCE(742);
+      if (lookahead == 's') ADVANCE(746);
       END_STATE();
     case 553:
-      if (lookahead == 't') ADVANCE(743);
+      if (lookahead == 'l') ADVANCE(747);
       END_STATE();
     case 554:
-      if (lookahead == 'd') ADVANCE(744);
+      if (lookahead == 'e') ADVANCE(748);
       END_STATE();
     case 555:
-      if (lookahead == 'e') ADVANCE(745);
+      if (lookahead == 'i') ADVANCE(749);
       END_STATE();
     case 556:
-      if (lookahead == '-') ADVANCE(746);
+      if (lookahead == 'e') ADVANCE(750);
       END_STATE();
     case 557:
-      ACCEPT_TOKEN(anon_sym_size);
+      if (lookahead == 'i') ADVANCE(751);
       END_STATE();
     case 558:
-      if (lookahead == 'c') ADVANCE(747);
-      END_STATE();
-    case 559:
-      if (lookahead == 'i') ADVANCE(748);
-      END_STATE();
-    case 560:
-      if (lookahead == 't') ADVANCE(749);
-      END_STATE();
-    case 561:
-      ACCEPT_TOKEN(anon_sym_spot);
-      END_STATE();
-    case 562:
-      if (lookahead == 'a') ADVANCE(750);
-      END_STATE();
-    case 563:
-      if (lookahead == 'p') ADVANCE(751);
-      END_STATE();
-    case 564:
       if (lookahead == 'i') ADVANCE(752);
       END_STATE();
-    case 565:
-      if (lookahead == 'n') ADVANCE(753);
+    case 559:
+      if (lookahead == 'e') ADVANCE(753);
       END_STATE();
-    case 566:
-      if (lookahead == 'c') ADVANCE(754);
+    case 560:
+      if (lookahead == 't') ADVANCE(754);
       END_STATE();
-    case 567:
-      ACCEPT_TOKEN(anon_sym_tail);
+    case 561:
+      if (lookahead == 't') ADVANCE(755);
       END_STATE();
-    case 568:
-      ACCEPT_TOKEN(anon_sym_take);
+    case 562:
+      if (lookahead == 't') ADVANCE(756);
       END_STATE();
-    case 569:
-      if (lookahead == 'e') ADVANCE(755);
+    case 563:
+      if (lookahead == 'd') ADVANCE(757);
       END_STATE();
-    case 570:
-      ACCEPT_TOKEN(anon_sym_then);
-      END_STATE();
-    case 571:
-      if (lookahead == 's') ADVANCE(756);
-      END_STATE();
-    case 572:
-      if (lookahead == 'u') ADVANCE(757);
-      END_STATE();
-    case 573:
+    case 564:
       if (lookahead == 'e') ADVANCE(758);
       END_STATE();
+    case 565:
+      if (lookahead == '-') ADVANCE(759);
+      END_STATE();
+    case 566:
+      ACCEPT_TOKEN(anon_sym_size);
+      END_STATE();
+    case 567:
+      if (lookahead == 'c') ADVANCE(760);
+      END_STATE();
+    case 568:
+      if (lookahead == 'i') ADVANCE(761);
+      END_STATE();
+    case 569:
+      if (lookahead == 't') ADVANCE(762);
+      END_STATE();
+    case 570:
+      ACCEPT_TOKEN(anon_sym_spot);
+      END_STATE();
+    case 571:
+      if (lookahead == 'a') ADVANCE(763);
+      END_STATE();
+    case 572:
+      if (lookahead == 'p') ADVANCE(764);
+      END_STATE();
+    case 573:
+      if (lookahead == 'i') ADVANCE(765);
+      END_STATE();
     case 574:
-      if (lookahead == 'l') ADVANCE(759);
+      if (lookahead == 'n') ADVANCE(766);
       END_STATE();
     case 575:
-      if (lookahead == 's') ADVANCE(760);
+      if (lookahead == 'c') ADVANCE(767);
       END_STATE();
     case 576:
-      if (lookahead == 'r') ADVANCE(761);
+      ACCEPT_TOKEN(anon_sym_tail);
       END_STATE();
     case 577:
-      if (lookahead == 'r') ADVANCE(762);
+      ACCEPT_TOKEN(anon_sym_take);
       END_STATE();
     case 578:
-      if (lookahead == 'c') ADVANCE(763);
+      if (lookahead == 'e') ADVANCE(768);
       END_STATE();
     case 579:
-      if (lookahead == 'r') ADVANCE(764);
+      ACCEPT_TOKEN(anon_sym_then);
       END_STATE();
     case 580:
-      if (lookahead == 'l') ADVANCE(765);
+      if (lookahead == 's') ADVANCE(769);
       END_STATE();
     case 581:
-      if (lookahead == 'd') ADVANCE(766);
+      if (lookahead == 'u') ADVANCE(770);
       END_STATE();
     case 582:
-      if (lookahead == 'a') ADVANCE(767);
+      if (lookahead == 'e') ADVANCE(771);
       END_STATE();
     case 583:
-      if (lookahead == 'c') ADVANCE(768);
+      if (lookahead == 'l') ADVANCE(772);
       END_STATE();
     case 584:
-      if (lookahead == 'i') ADVANCE(769);
-      END_STATE();
-    case 585:
-      if (lookahead == 'a') ADVANCE(770);
-      END_STATE();
-    case 586:
-      if (lookahead == 'l') ADVANCE(771);
-      END_STATE();
-    case 587:
-      ACCEPT_TOKEN(anon_sym_ways);
-      END_STATE();
-    case 588:
-      if (lookahead == '4') ADVANCE(772);
-      END_STATE();
-    case 589:
       if (lookahead == 's') ADVANCE(773);
       END_STATE();
+    case 585:
+      if (lookahead == 'r') ADVANCE(774);
+      END_STATE();
+    case 586:
+      if (lookahead == 'r') ADVANCE(775);
+      END_STATE();
+    case 587:
+      if (lookahead == 'c') ADVANCE(776);
+      END_STATE();
+    case 588:
+      if (lookahead == 'r') ADVANCE(777);
+      END_STATE();
+    case 589:
+      if (lookahead == 'l') ADVANCE(778);
+      END_STATE();
     case 590:
-      ACCEPT_TOKEN(anon_sym_with);
-      if (lookahead == 'i') ADVANCE(774);
+      if (lookahead == 'd') ADVANCE(779);
       END_STATE();
     case 591:
-      ACCEPT_TOKEN(anon_sym_above);
+      if (lookahead == 'a') ADVANCE(780);
       END_STATE();
     case 592:
-      if (lookahead == 't') ADVANCE(775);
+      if (lookahead == 'c') ADVANCE(781);
       END_STATE();
     case 593:
-      if (lookahead == 'a') ADVANCE(776);
+      if (lookahead == 'i') ADVANCE(782);
       END_STATE();
     case 594:
-      if (lookahead == 'e') ADVANCE(777);
+      if (lookahead == 'a') ADVANCE(783);
       END_STATE();
     case 595:
-      ACCEPT_TOKEN(anon_sym_added);
+      if (lookahead == 'l') ADVANCE(784);
       END_STATE();
     case 596:
-      ACCEPT_TOKEN(anon_sym_after);
+      ACCEPT_TOKEN(anon_sym_ways);
       END_STATE();
     case 597:
-      if (lookahead == 's') ADVANCE(778);
+      if (lookahead == '4') ADVANCE(785);
       END_STATE();
     case 598:
-      if (lookahead == 'a') ADVANCE(779);
+      if (lookahead == 's') ADVANCE(786);
       END_STATE();
     case 599:
-      ACCEPT_TOKEN(anon_sym_alone);
+      ACCEPT_TOKEN(anon_sym_with);
+      if (lookahead == 'i') ADVANCE(787);
       END_STATE();
     case 600:
-      if (lookahead == 'n') ADVANCE(780);
+      ACCEPT_TOKEN(anon_sym_above);
       END_STATE();
     case 601:
-      if (lookahead == 'f') ADVANCE(781);
+      if (lookahead == 't') ADVANCE(788);
       END_STATE();
     case 602:
-      if (lookahead == 'n') ADVANCE(782);
+      if (lookahead == 'a') ADVANCE(789);
       END_STATE();
     case 603:
-      ACCEPT_TOKEN(anon_sym_apart);
+      if (lookahead == 'e') ADVANCE(790);
       END_STATE();
     case 604:
-      if (lookahead == 'r') ADVANCE(783);
+      ACCEPT_TOKEN(anon_sym_added);
       END_STATE();
     case 605:
-      if (lookahead == 'g') ADVANCE(784);
+      ACCEPT_TOKEN(anon_sym_after);
       END_STATE();
     case 606:
-      ACCEPT_TOKEN(anon_sym_balun);
+      if (lookahead == 's') ADVANCE(791);
       END_STATE();
     case 607:
-      if (lookahead == 'i') ADVANCE(785);
+      if (lookahead == 'a') ADVANCE(792);
       END_STATE();
     case 608:
-      if (lookahead == 'i') ADVANCE(786);
+      ACCEPT_TOKEN(anon_sym_alone);
       END_STATE();
     case 609:
-      ACCEPT_TOKEN(anon_sym_below);
+      if (lookahead == 'n') ADVANCE(793);
       END_STATE();
     case 610:
-      if (lookahead == 'e') ADVANCE(787);
+      if (lookahead == 'f') ADVANCE(794);
       END_STATE();
     case 611:
-      if (lookahead == 'd') ADVANCE(788);
+      if (lookahead == 'n') ADVANCE(795);
       END_STATE();
     case 612:
-      ACCEPT_TOKEN(anon_sym_blank);
+      ACCEPT_TOKEN(anon_sym_apart);
       END_STATE();
     case 613:
-      if (lookahead == 'i') ADVANCE(789);
+      if (lookahead == 'r') ADVANCE(796);
       END_STATE();
     case 614:
-      ACCEPT_TOKEN(anon_sym_braid);
+      if (lookahead == 'g') ADVANCE(797);
       END_STATE();
     case 615:
-      if (lookahead == 'h') ADVANCE(790);
+      ACCEPT_TOKEN(anon_sym_balun);
       END_STATE();
     case 616:
-      if (lookahead == 'n') ADVANCE(791);
+      if (lookahead == 'i') ADVANCE(798);
       END_STATE();
     case 617:
-      ACCEPT_TOKEN(anon_sym_cable);
+      if (lookahead == 'i') ADVANCE(799);
       END_STATE();
     case 618:
-      if (lookahead == 'r') ADVANCE(792);
+      ACCEPT_TOKEN(anon_sym_below);
       END_STATE();
     case 619:
-      if (lookahead == 'e') ADVANCE(793);
+      if (lookahead == 'e') ADVANCE(800);
       END_STATE();
     case 620:
-      if (lookahead == 'd') ADVANCE(794);
+      if (lookahead == 'd') ADVANCE(801);
       END_STATE();
     case 621:
-      ACCEPT_TOKEN(anon_sym_chain);
+      ACCEPT_TOKEN(anon_sym_blank);
       END_STATE();
     case 622:
-      if (lookahead == 'l') ADVANCE(795);
+      if (lookahead == 'i') ADVANCE(802);
       END_STATE();
     case 623:
-      ACCEPT_TOKEN(anon_sym_class);
+      ACCEPT_TOKEN(anon_sym_braid);
       END_STATE();
     case 624:
-      if (lookahead == 'n') ADVANCE(796);
+      if (lookahead == 'h') ADVANCE(803);
       END_STATE();
     case 625:
-      if (lookahead == 't') ADVANCE(797);
+      if (lookahead == 'n') ADVANCE(804);
       END_STATE();
     case 626:
-      if (lookahead == 'c') ADVANCE(798);
+      ACCEPT_TOKEN(anon_sym_cable);
       END_STATE();
     case 627:
-      if (lookahead == 'd') ADVANCE(799);
+      if (lookahead == 'r') ADVANCE(805);
       END_STATE();
     case 628:
-      if (lookahead == 'c') ADVANCE(800);
-      END_STATE();
-    case 629:
-      if (lookahead == 'r') ADVANCE(801);
-      END_STATE();
-    case 630:
-      if (lookahead == 'c') ADVANCE(802);
-      END_STATE();
-    case 631:
-      if (lookahead == 'e') ADVANCE(803);
-      END_STATE();
-    case 632:
-      if (lookahead == 'a') ADVANCE(804);
-      END_STATE();
-    case 633:
-      ACCEPT_TOKEN(anon_sym_dated);
-      END_STATE();
-    case 634:
-      ACCEPT_TOKEN(anon_sym_datum);
-      END_STATE();
-    case 635:
-      if (lookahead == 'p') ADVANCE(805);
-      END_STATE();
-    case 636:
       if (lookahead == 'e') ADVANCE(806);
       END_STATE();
+    case 629:
+      if (lookahead == 'd') ADVANCE(807);
+      END_STATE();
+    case 630:
+      if (lookahead == 'f') ADVANCE(808);
+      END_STATE();
+    case 631:
+      ACCEPT_TOKEN(anon_sym_chain);
+      END_STATE();
+    case 632:
+      if (lookahead == 'l') ADVANCE(809);
+      END_STATE();
+    case 633:
+      ACCEPT_TOKEN(anon_sym_class);
+      END_STATE();
+    case 634:
+      if (lookahead == 'n') ADVANCE(810);
+      END_STATE();
+    case 635:
+      if (lookahead == 't') ADVANCE(811);
+      END_STATE();
+    case 636:
+      if (lookahead == 'c') ADVANCE(812);
+      END_STATE();
     case 637:
-      ACCEPT_TOKEN(anon_sym_delay);
+      if (lookahead == 'd') ADVANCE(813);
       END_STATE();
     case 638:
-      if (lookahead == 'e') ADVANCE(807);
+      if (lookahead == 'c') ADVANCE(814);
       END_STATE();
     case 639:
-      if (lookahead == 's') ADVANCE(808);
+      if (lookahead == 'r') ADVANCE(815);
       END_STATE();
     case 640:
-      if (lookahead == 'e') ADVANCE(809);
+      if (lookahead == 'c') ADVANCE(816);
       END_STATE();
     case 641:
-      if (lookahead == 't') ADVANCE(810);
+      if (lookahead == 'e') ADVANCE(817);
       END_STATE();
     case 642:
-      if (lookahead == 'x') ADVANCE(811);
+      if (lookahead == 'a') ADVANCE(818);
       END_STATE();
     case 643:
-      if (lookahead == 't') ADVANCE(812);
+      ACCEPT_TOKEN(anon_sym_dated);
       END_STATE();
     case 644:
-      if (lookahead == 'a') ADVANCE(813);
+      ACCEPT_TOKEN(anon_sym_datum);
       END_STATE();
     case 645:
-      if (lookahead == 'n') ADVANCE(814);
+      if (lookahead == 'p') ADVANCE(819);
       END_STATE();
     case 646:
-      if (lookahead == 'e') ADVANCE(815);
+      if (lookahead == 'e') ADVANCE(820);
       END_STATE();
     case 647:
-      ACCEPT_TOKEN(anon_sym_drift);
+      ACCEPT_TOKEN(anon_sym_delay);
       END_STATE();
     case 648:
-      if (lookahead == 'x') ADVANCE(816);
+      if (lookahead == 'e') ADVANCE(821);
       END_STATE();
     case 649:
-      if (lookahead == 'o') ADVANCE(817);
+      if (lookahead == 's') ADVANCE(822);
       END_STATE();
     case 650:
-      if (lookahead == 'i') ADVANCE(818);
+      if (lookahead == 'e') ADVANCE(823);
       END_STATE();
     case 651:
-      if (lookahead == 'i') ADVANCE(819);
+      if (lookahead == 't') ADVANCE(824);
       END_STATE();
     case 652:
-      if (lookahead == '9') ADVANCE(820);
+      if (lookahead == 'x') ADVANCE(825);
       END_STATE();
     case 653:
-      if (lookahead == 's') ADVANCE(821);
+      if (lookahead == 't') ADVANCE(826);
       END_STATE();
     case 654:
-      if (lookahead == 't') ADVANCE(822);
+      if (lookahead == 'a') ADVANCE(827);
       END_STATE();
     case 655:
-      ACCEPT_TOKEN(anon_sym_fails);
+      if (lookahead == 'n') ADVANCE(828);
       END_STATE();
     case 656:
-      if (lookahead == 'y') ADVANCE(823);
-      END_STATE();
-    case 657:
-      ACCEPT_TOKEN(anon_sym_field);
-      END_STATE();
-    case 658:
-      if (lookahead == 'e') ADVANCE(824);
-      END_STATE();
-    case 659:
-      if (lookahead == 'r') ADVANCE(825);
-      END_STATE();
-    case 660:
-      ACCEPT_TOKEN(anon_sym_fixed);
-      END_STATE();
-    case 661:
-      if (lookahead == 'a') ADVANCE(826);
-      END_STATE();
-    case 662:
-      if (lookahead == 'r') ADVANCE(827);
-      END_STATE();
-    case 663:
-      if (lookahead == 's') ADVANCE(828);
-      END_STATE();
-    case 664:
       if (lookahead == 'e') ADVANCE(829);
       END_STATE();
+    case 657:
+      ACCEPT_TOKEN(anon_sym_drift);
+      END_STATE();
+    case 658:
+      if (lookahead == 'x') ADVANCE(830);
+      END_STATE();
+    case 659:
+      if (lookahead == 'o') ADVANCE(831);
+      END_STATE();
+    case 660:
+      if (lookahead == 'i') ADVANCE(832);
+      END_STATE();
+    case 661:
+      if (lookahead == 't') ADVANCE(833);
+      END_STATE();
+    case 662:
+      if (lookahead == 'i') ADVANCE(834);
+      END_STATE();
+    case 663:
+      if (lookahead == '9') ADVANCE(835);
+      END_STATE();
+    case 664:
+      if (lookahead == 's') ADVANCE(836);
+      END_STATE();
     case 665:
-      if (lookahead == 'a') ADVANCE(830);
+      if (lookahead == 't') ADVANCE(837);
       END_STATE();
     case 666:
-      if (lookahead == 'd') ADVANCE(831);
+      ACCEPT_TOKEN(anon_sym_fails);
       END_STATE();
     case 667:
-      ACCEPT_TOKEN(anon_sym_guess);
+      if (lookahead == 'y') ADVANCE(838);
       END_STATE();
     case 668:
-      if (lookahead == 'o') ADVANCE(832);
-      if (lookahead == 's') ADVANCE(833);
-      if (lookahead == 'u') ADVANCE(834);
+      ACCEPT_TOKEN(anon_sym_field);
       END_STATE();
     case 669:
-      if (lookahead == 't') ADVANCE(835);
+      if (lookahead == 'e') ADVANCE(839);
       END_STATE();
     case 670:
-      if (lookahead == 'r') ADVANCE(836);
+      if (lookahead == 'r') ADVANCE(840);
       END_STATE();
     case 671:
-      if (lookahead == 'o') ADVANCE(837);
+      ACCEPT_TOKEN(anon_sym_fixed);
       END_STATE();
     case 672:
-      if (lookahead == 'a') ADVANCE(838);
+      if (lookahead == 'a') ADVANCE(841);
       END_STATE();
     case 673:
-      ACCEPT_TOKEN(anon_sym_inner);
-      if (lookahead == '-') ADVANCE(839);
+      if (lookahead == 'r') ADVANCE(842);
       END_STATE();
     case 674:
-      ACCEPT_TOKEN(anon_sym_input);
+      if (lookahead == 's') ADVANCE(843);
       END_STATE();
     case 675:
-      if (lookahead == 'a') ADVANCE(840);
+      if (lookahead == 'e') ADVANCE(844);
       END_STATE();
     case 676:
-      if (lookahead == 'u') ADVANCE(841);
+      if (lookahead == 'a') ADVANCE(845);
       END_STATE();
     case 677:
-      if (lookahead == 't') ADVANCE(842);
+      if (lookahead == 'd') ADVANCE(846);
       END_STATE();
     case 678:
-      ACCEPT_TOKEN(anon_sym_joins);
+      ACCEPT_TOKEN(anon_sym_guess);
       END_STATE();
     case 679:
-      if (lookahead == 'r') ADVANCE(843);
+      if (lookahead == 'o') ADVANCE(847);
+      if (lookahead == 's') ADVANCE(848);
+      if (lookahead == 'u') ADVANCE(849);
       END_STATE();
     case 680:
-      if (lookahead == 'd') ADVANCE(844);
-      END_STATE();
-    case 681:
-      if (lookahead == 't') ADVANCE(845);
-      END_STATE();
-    case 682:
-      ACCEPT_TOKEN(anon_sym_keyed);
-      END_STATE();
-    case 683:
-      if (lookahead == 'u') ADVANCE(846);
-      END_STATE();
-    case 684:
-      if (lookahead == 'c') ADVANCE(847);
-      END_STATE();
-    case 685:
-      ACCEPT_TOKEN(anon_sym_limit);
-      END_STATE();
-    case 686:
-      if (lookahead == 'r') ADVANCE(848);
-      END_STATE();
-    case 687:
-      if (lookahead == 't') ADVANCE(849);
-      END_STATE();
-    case 688:
       if (lookahead == 't') ADVANCE(850);
       END_STATE();
-    case 689:
-      if (lookahead == 'u') ADVANCE(851);
+    case 681:
+      if (lookahead == 'r') ADVANCE(851);
       END_STATE();
-    case 690:
-      if (lookahead == 'm') ADVANCE(852);
+    case 682:
+      if (lookahead == 'o') ADVANCE(852);
       END_STATE();
-    case 691:
-      ACCEPT_TOKEN(anon_sym_meter);
-      END_STATE();
-    case 692:
-      ACCEPT_TOKEN(anon_sym_model);
-      END_STATE();
-    case 693:
-      ACCEPT_TOKEN(anon_sym_nad27);
-      END_STATE();
-    case 694:
-      ACCEPT_TOKEN(anon_sym_nad83);
-      END_STATE();
-    case 695:
-      ACCEPT_TOKEN(anon_sym_noise);
-      END_STATE();
-    case 696:
+    case 683:
       if (lookahead == 'a') ADVANCE(853);
       END_STATE();
-    case 697:
-      if (lookahead == 'a') ADVANCE(854);
+    case 684:
+      ACCEPT_TOKEN(anon_sym_inner);
+      if (lookahead == '-') ADVANCE(854);
       END_STATE();
-    case 698:
-      if (lookahead == 't') ADVANCE(855);
+    case 685:
+      ACCEPT_TOKEN(anon_sym_input);
       END_STATE();
-    case 699:
-      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
+    case 686:
+      if (lookahead == 'a') ADVANCE(855);
       END_STATE();
-    case 700:
-      if (lookahead == 'd') ADVANCE(856);
+    case 687:
+      if (lookahead == 'u') ADVANCE(856);
       END_STATE();
-    case 701:
-      ACCEPT_TOKEN(anon_sym_outer);
-      if (lookahead == '-') ADVANCE(857);
+    case 688:
+      if (lookahead == 't') ADVANCE(857);
       END_STATE();
-    case 702:
-      if (lookahead == 't') ADVANCE(858);
+    case 689:
+      ACCEPT_TOKEN(anon_sym_joins);
       END_STATE();
-    case 703:
-      if (lookahead == 's') ADVANCE(859);
+    case 690:
+      if (lookahead == 'r') ADVANCE(858);
       END_STATE();
-    case 704:
+    case 691:
+      if (lookahead == 'd') ADVANCE(859);
+      END_STATE();
+    case 692:
       if (lookahead == 't') ADVANCE(860);
       END_STATE();
+    case 693:
+      ACCEPT_TOKEN(anon_sym_keyed);
+      END_STATE();
+    case 694:
+      if (lookahead == 'u') ADVANCE(861);
+      END_STATE();
+    case 695:
+      if (lookahead == 'c') ADVANCE(862);
+      END_STATE();
+    case 696:
+      ACCEPT_TOKEN(anon_sym_limit);
+      END_STATE();
+    case 697:
+      if (lookahead == 'r') ADVANCE(863);
+      END_STATE();
+    case 698:
+      if (lookahead == 't') ADVANCE(864);
+      END_STATE();
+    case 699:
+      if (lookahead == 't') ADVANCE(865);
+      END_STATE();
+    case 700:
+      if (lookahead == 'u') ADVANCE(866);
+      END_STATE();
+    case 701:
+      if (lookahead == 'm') ADVANCE(867);
+      END_STATE();
+    case 702:
+      ACCEPT_TOKEN(anon_sym_meter);
+      END_STATE();
+    case 703:
+      ACCEPT_TOKEN(anon_sym_model);
+      END_STATE();
+    case 704:
+      ACCEPT_TOKEN(anon_sym_nad27);
+      END_STATE();
     case 705:
-      ACCEPT_TOKEN(anon_sym_phase);
+      ACCEPT_TOKEN(anon_sym_nad83);
       END_STATE();
     case 706:
-      ACCEPT_TOKEN(anon_sym_piece);
+      ACCEPT_TOKEN(anon_sym_noise);
       END_STATE();
     case 707:
-      ACCEPT_TOKEN(anon_sym_place);
-      if (lookahead == 's') ADVANCE(861);
+      if (lookahead == 'a') ADVANCE(868);
       END_STATE();
     case 708:
-      if (lookahead == 'i') ADVANCE(862);
+      if (lookahead == 'a') ADVANCE(869);
       END_STATE();
     case 709:
-      ACCEPT_TOKEN(anon_sym_power);
+      if (lookahead == 't') ADVANCE(870);
       END_STATE();
     case 710:
-      if (lookahead == 'p') ADVANCE(863);
+      ACCEPT_TOKEN(anon_sym_ohm_DASHm);
       END_STATE();
     case 711:
-      if (lookahead == 'l') ADVANCE(864);
+      if (lookahead == 'd') ADVANCE(871);
       END_STATE();
     case 712:
-      if (lookahead == 'c') ADVANCE(865);
+      ACCEPT_TOKEN(anon_sym_outer);
+      if (lookahead == '-') ADVANCE(872);
       END_STATE();
     case 713:
-      if (lookahead == 'c') ADVANCE(866);
+      if (lookahead == 't') ADVANCE(873);
       END_STATE();
     case 714:
-      if (lookahead == '-') ADVANCE(867);
-      if (lookahead == 'i') ADVANCE(868);
+      if (lookahead == 's') ADVANCE(874);
       END_STATE();
     case 715:
-      if (lookahead == 's') ADVANCE(869);
+      if (lookahead == 'r') ADVANCE(875);
       END_STATE();
     case 716:
-      ACCEPT_TOKEN(anon_sym_rated);
+      if (lookahead == 't') ADVANCE(876);
       END_STATE();
     case 717:
-      if (lookahead == 'g') ADVANCE(870);
+      ACCEPT_TOKEN(anon_sym_phase);
       END_STATE();
     case 718:
-      ACCEPT_TOKEN(anon_sym_ratio);
+      ACCEPT_TOKEN(anon_sym_piece);
       END_STATE();
     case 719:
-      if (lookahead == 'a') ADVANCE(871);
+      ACCEPT_TOKEN(anon_sym_place);
+      if (lookahead == 's') ADVANCE(877);
       END_STATE();
     case 720:
-      if (lookahead == 'n') ADVANCE(872);
+      if (lookahead == 'i') ADVANCE(878);
       END_STATE();
     case 721:
-      if (lookahead == 'z') ADVANCE(873);
+      ACCEPT_TOKEN(anon_sym_power);
       END_STATE();
     case 722:
-      if (lookahead == 'v') ADVANCE(874);
+      if (lookahead == 'p') ADVANCE(879);
       END_STATE();
     case 723:
-      if (lookahead == 'e') ADVANCE(875);
+      if (lookahead == 'l') ADVANCE(880);
       END_STATE();
     case 724:
-      if (lookahead == 'c') ADVANCE(876);
+      if (lookahead == 'c') ADVANCE(881);
       END_STATE();
     case 725:
-      if (lookahead == 't') ADVANCE(877);
+      if (lookahead == 'c') ADVANCE(882);
       END_STATE();
     case 726:
-      if (lookahead == 't') ADVANCE(878);
+      if (lookahead == '-') ADVANCE(883);
+      if (lookahead == 'i') ADVANCE(884);
       END_STATE();
     case 727:
-      if (lookahead == 'e') ADVANCE(879);
+      if (lookahead == 's') ADVANCE(885);
       END_STATE();
     case 728:
-      if (lookahead == 't') ADVANCE(880);
+      ACCEPT_TOKEN(anon_sym_rated);
       END_STATE();
     case 729:
-      if (lookahead == 'u') ADVANCE(881);
+      if (lookahead == 'g') ADVANCE(886);
       END_STATE();
     case 730:
-      if (lookahead == 'a') ADVANCE(882);
+      ACCEPT_TOKEN(anon_sym_ratio);
       END_STATE();
     case 731:
-      if (lookahead == 'n') ADVANCE(883);
+      if (lookahead == 'a') ADVANCE(887);
       END_STATE();
     case 732:
-      if (lookahead == 's') ADVANCE(884);
+      if (lookahead == 'n') ADVANCE(888);
       END_STATE();
     case 733:
-      ACCEPT_TOKEN(anon_sym_rules);
+      if (lookahead == 'z') ADVANCE(889);
       END_STATE();
     case 734:
-      ACCEPT_TOKEN(anon_sym_rural);
+      if (lookahead == 'l') ADVANCE(890);
       END_STATE();
     case 735:
-      ACCEPT_TOKEN(anon_sym_scale);
+      if (lookahead == 'v') ADVANCE(891);
       END_STATE();
     case 736:
-      if (lookahead == 't') ADVANCE(885);
+      if (lookahead == 'e') ADVANCE(892);
       END_STATE();
     case 737:
-      if (lookahead == 's') ADVANCE(886);
+      if (lookahead == 'c') ADVANCE(893);
       END_STATE();
     case 738:
-      if (lookahead == 'c') ADVANCE(887);
+      if (lookahead == 't') ADVANCE(894);
       END_STATE();
     case 739:
-      if (lookahead == 'o') ADVANCE(888);
+      if (lookahead == 't') ADVANCE(895);
       END_STATE();
     case 740:
-      if (lookahead == 'd') ADVANCE(889);
+      if (lookahead == 'e') ADVANCE(896);
       END_STATE();
     case 741:
-      ACCEPT_TOKEN(anon_sym_sheet);
+      if (lookahead == 't') ADVANCE(897);
       END_STATE();
     case 742:
-      ACCEPT_TOKEN(anon_sym_short);
+      if (lookahead == 'u') ADVANCE(898);
       END_STATE();
     case 743:
-      ACCEPT_TOKEN(anon_sym_shunt);
+      if (lookahead == 'a') ADVANCE(899);
       END_STATE();
     case 744:
-      ACCEPT_TOKEN(anon_sym_sinad);
+      if (lookahead == 'n') ADVANCE(900);
       END_STATE();
     case 745:
-      ACCEPT_TOKEN(anon_sym_since);
+      if (lookahead == 's') ADVANCE(901);
       END_STATE();
     case 746:
-      if (lookahead == 'n') ADVANCE(890);
+      ACCEPT_TOKEN(anon_sym_rules);
       END_STATE();
     case 747:
-      if (lookahead == 'e') ADVANCE(891);
+      ACCEPT_TOKEN(anon_sym_rural);
       END_STATE();
     case 748:
-      if (lookahead == 'n') ADVANCE(892);
+      ACCEPT_TOKEN(anon_sym_scale);
       END_STATE();
     case 749:
-      ACCEPT_TOKEN(anon_sym_split);
+      if (lookahead == 't') ADVANCE(902);
       END_STATE();
     case 750:
-      if (lookahead == 'd') ADVANCE(893);
+      if (lookahead == 's') ADVANCE(903);
       END_STATE();
     case 751:
-      if (lookahead == 'r') ADVANCE(894);
+      if (lookahead == 'c') ADVANCE(904);
       END_STATE();
     case 752:
-      if (lookahead == 'o') ADVANCE(895);
+      if (lookahead == 'o') ADVANCE(905);
       END_STATE();
     case 753:
-      if (lookahead == 'd') ADVANCE(896);
+      if (lookahead == 'd') ADVANCE(906);
       END_STATE();
     case 754:
-      if (lookahead == 'h') ADVANCE(897);
+      ACCEPT_TOKEN(anon_sym_sheet);
       END_STATE();
     case 755:
-      if (lookahead == 'r') ADVANCE(898);
+      ACCEPT_TOKEN(anon_sym_short);
       END_STATE();
     case 756:
-      if (lookahead == 'h') ADVANCE(899);
+      ACCEPT_TOKEN(anon_sym_shunt);
       END_STATE();
     case 757:
-      if (lookahead == 'g') ADVANCE(900);
+      ACCEPT_TOKEN(anon_sym_sinad);
       END_STATE();
     case 758:
-      ACCEPT_TOKEN(anon_sym_title);
+      ACCEPT_TOKEN(anon_sym_since);
       END_STATE();
     case 759:
-      ACCEPT_TOKEN(anon_sym_total);
+      if (lookahead == 'n') ADVANCE(907);
       END_STATE();
     case 760:
-      if (lookahead == 'c') ADVANCE(901);
-      if (lookahead == 'm') ADVANCE(902);
+      if (lookahead == 'e') ADVANCE(908);
       END_STATE();
     case 761:
-      ACCEPT_TOKEN(anon_sym_tuner);
+      if (lookahead == 'n') ADVANCE(909);
       END_STATE();
     case 762:
-      if (lookahead == 'a') ADVANCE(903);
+      ACCEPT_TOKEN(anon_sym_split);
       END_STATE();
     case 763:
-      if (lookahead == 'a') ADVANCE(904);
+      if (lookahead == 'd') ADVANCE(910);
       END_STATE();
     case 764:
-      ACCEPT_TOKEN(anon_sym_under);
+      if (lookahead == 'r') ADVANCE(911);
       END_STATE();
     case 765:
-      ACCEPT_TOKEN(anon_sym_until);
+      if (lookahead == 'o') ADVANCE(912);
       END_STATE();
     case 766:
-      ACCEPT_TOKEN(anon_sym_valid);
+      if (lookahead == 'd') ADVANCE(913);
       END_STATE();
     case 767:
-      if (lookahead == 'n') ADVANCE(905);
+      if (lookahead == 'h') ADVANCE(914);
       END_STATE();
     case 768:
-      if (lookahead == 'i') ADVANCE(906);
+      if (lookahead == 'r') ADVANCE(915);
       END_STATE();
     case 769:
-      if (lookahead == 'c') ADVANCE(907);
+      if (lookahead == 'h') ADVANCE(916);
       END_STATE();
     case 770:
-      if (lookahead == 'g') ADVANCE(908);
+      if (lookahead == 'g') ADVANCE(917);
       END_STATE();
     case 771:
-      if (lookahead == 'e') ADVANCE(909);
+      ACCEPT_TOKEN(anon_sym_title);
       END_STATE();
     case 772:
-      ACCEPT_TOKEN(anon_sym_wgs84);
+      ACCEPT_TOKEN(anon_sym_total);
       END_STATE();
     case 773:
-      ACCEPT_TOKEN(anon_sym_wires);
+      if (lookahead == 'c') ADVANCE(918);
+      if (lookahead == 'm') ADVANCE(919);
       END_STATE();
     case 774:
-      if (lookahead == 'n') ADVANCE(910);
+      ACCEPT_TOKEN(anon_sym_tuner);
       END_STATE();
     case 775:
-      ACCEPT_TOKEN(anon_sym_accept);
+      if (lookahead == 'a') ADVANCE(920);
       END_STATE();
     case 776:
-      if (lookahead == 'c') ADVANCE(911);
+      if (lookahead == 'a') ADVANCE(921);
       END_STATE();
     case 777:
-      if (lookahead == 'r') ADVANCE(912);
+      ACCEPT_TOKEN(anon_sym_under);
       END_STATE();
     case 778:
-      if (lookahead == 't') ADVANCE(913);
+      ACCEPT_TOKEN(anon_sym_until);
       END_STATE();
     case 779:
-      if (lookahead == 't') ADVANCE(914);
+      ACCEPT_TOKEN(anon_sym_valid);
       END_STATE();
     case 780:
-      if (lookahead == 't') ADVANCE(915);
-      END_STATE();
-    case 781:
-      if (lookahead == 'i') ADVANCE(916);
-      END_STATE();
-    case 782:
-      if (lookahead == 'a') ADVANCE(917);
-      END_STATE();
-    case 783:
-      if (lookahead == 'i') ADVANCE(918);
-      END_STATE();
-    case 784:
-      if (lookahead == 'i') ADVANCE(919);
-      END_STATE();
-    case 785:
-      if (lookahead == 'd') ADVANCE(920);
-      END_STATE();
-    case 786:
-      if (lookahead == 'n') ADVANCE(921);
-      END_STATE();
-    case 787:
-      ACCEPT_TOKEN(anon_sym_beside);
-      END_STATE();
-    case 788:
-      ACCEPT_TOKEN(anon_sym_beyond);
-      END_STATE();
-    case 789:
       if (lookahead == 'n') ADVANCE(922);
       END_STATE();
+    case 781:
+      if (lookahead == 'i') ADVANCE(923);
+      END_STATE();
+    case 782:
+      if (lookahead == 'c') ADVANCE(924);
+      END_STATE();
+    case 783:
+      if (lookahead == 'g') ADVANCE(925);
+      END_STATE();
+    case 784:
+      if (lookahead == 'e') ADVANCE(926);
+      END_STATE();
+    case 785:
+      ACCEPT_TOKEN(anon_sym_wgs84);
+      END_STATE();
+    case 786:
+      ACCEPT_TOKEN(anon_sym_wires);
+      END_STATE();
+    case 787:
+      if (lookahead == 'n') ADVANCE(927);
+      END_STATE();
+    case 788:
+      ACCEPT_TOKEN(anon_sym_accept);
+      END_STATE();
+    case 789:
+      if (lookahead == 'c') ADVANCE(928);
+      END_STATE();
     case 790:
-      ACCEPT_TOKEN(anon_sym_branch);
-      if (lookahead == 'e') ADVANCE(923);
+      if (lookahead == 'r') ADVANCE(929);
       END_STATE();
     case 791:
-      if (lookahead == 'g') ADVANCE(924);
+      if (lookahead == 't') ADVANCE(930);
       END_STATE();
     case 792:
-      if (lookahead == 'a') ADVANCE(925);
-      END_STATE();
-    case 793:
-      if (lookahead == 'r') ADVANCE(926);
-      END_STATE();
-    case 794:
-      if (lookahead == 'e') ADVANCE(927);
-      END_STATE();
-    case 795:
-      if (lookahead == 'a') ADVANCE(928);
-      END_STATE();
-    case 796:
-      if (lookahead == 'e') ADVANCE(929);
-      END_STATE();
-    case 797:
-      if (lookahead == 'i') ADVANCE(930);
-      END_STATE();
-    case 798:
       if (lookahead == 't') ADVANCE(931);
       END_STATE();
+    case 793:
+      if (lookahead == 't') ADVANCE(932);
+      END_STATE();
+    case 794:
+      if (lookahead == 'i') ADVANCE(933);
+      END_STATE();
+    case 795:
+      if (lookahead == 'a') ADVANCE(934);
+      END_STATE();
+    case 796:
+      if (lookahead == 'i') ADVANCE(935);
+      END_STATE();
+    case 797:
+      if (lookahead == 'i') ADVANCE(936);
+      END_STATE();
+    case 798:
+      if (lookahead == 'd') ADVANCE(937);
+      END_STATE();
     case 799:
-      if (lookahead == 'e') ADVANCE(932);
+      if (lookahead == 'n') ADVANCE(938);
       END_STATE();
     case 800:
-      if (lookahead == 't') ADVANCE(933);
+      ACCEPT_TOKEN(anon_sym_beside);
       END_STATE();
     case 801:
-      if (lookahead == 'u') ADVANCE(934);
+      ACCEPT_TOKEN(anon_sym_beyond);
       END_STATE();
     case 802:
-      if (lookahead == 't') ADVANCE(935);
+      if (lookahead == 'n') ADVANCE(939);
       END_STATE();
     case 803:
-      if (lookahead == 'd') ADVANCE(936);
-      if (lookahead == 'r') ADVANCE(937);
+      ACCEPT_TOKEN(anon_sym_branch);
+      if (lookahead == 'e') ADVANCE(940);
       END_STATE();
     case 804:
-      if (lookahead == 'g') ADVANCE(938);
+      if (lookahead == 'g') ADVANCE(941);
       END_STATE();
     case 805:
-      if (lookahead == 'u') ADVANCE(939);
+      if (lookahead == 'a') ADVANCE(942);
       END_STATE();
     case 806:
-      if (lookahead == 's') ADVANCE(940);
+      if (lookahead == 'r') ADVANCE(943);
       END_STATE();
     case 807:
-      if (lookahead == 'r') ADVANCE(941);
-      END_STATE();
-    case 808:
-      if (lookahead == 'e') ADVANCE(942);
-      END_STATE();
-    case 809:
-      ACCEPT_TOKEN(anon_sym_device);
-      END_STATE();
-    case 810:
-      if (lookahead == 'e') ADVANCE(943);
-      END_STATE();
-    case 811:
       if (lookahead == 'e') ADVANCE(944);
       END_STATE();
-    case 812:
+    case 808:
       if (lookahead == 'i') ADVANCE(945);
       END_STATE();
+    case 809:
+      if (lookahead == 'a') ADVANCE(946);
+      END_STATE();
+    case 810:
+      if (lookahead == 'e') ADVANCE(947);
+      END_STATE();
+    case 811:
+      if (lookahead == 'i') ADVANCE(948);
+      END_STATE();
+    case 812:
+      if (lookahead == 't') ADVANCE(949);
+      END_STATE();
     case 813:
-      if (lookahead == 'y') ADVANCE(946);
+      if (lookahead == 'e') ADVANCE(950);
       END_STATE();
     case 814:
-      if (lookahead == 'c') ADVANCE(947);
+      if (lookahead == 't') ADVANCE(951);
       END_STATE();
     case 815:
-      if (lookahead == 'r') ADVANCE(948);
+      if (lookahead == 'u') ADVANCE(952);
       END_STATE();
     case 816:
-      if (lookahead == 'e') ADVANCE(949);
+      if (lookahead == 't') ADVANCE(953);
       END_STATE();
     case 817:
-      if (lookahead == 'n') ADVANCE(950);
+      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 'r') ADVANCE(955);
       END_STATE();
     case 818:
-      if (lookahead == 'e') ADVANCE(951);
+      if (lookahead == 'g') ADVANCE(956);
       END_STATE();
     case 819:
-      if (lookahead == 's') ADVANCE(952);
+      if (lookahead == 'u') ADVANCE(957);
       END_STATE();
     case 820:
-      ACCEPT_TOKEN(anon_sym_etrs89);
+      if (lookahead == 's') ADVANCE(958);
       END_STATE();
     case 821:
-      ACCEPT_TOKEN(anon_sym_excess);
+      if (lookahead == 'r') ADVANCE(959);
       END_STATE();
     case 822:
-      ACCEPT_TOKEN(anon_sym_expect);
+      if (lookahead == 'e') ADVANCE(960);
       END_STATE();
     case 823:
-      ACCEPT_TOKEN(anon_sym_family);
+      ACCEPT_TOKEN(anon_sym_device);
       END_STATE();
     case 824:
-      ACCEPT_TOKEN(anon_sym_figure);
+      if (lookahead == 'e') ADVANCE(961);
       END_STATE();
     case 825:
-      ACCEPT_TOKEN(anon_sym_filter);
+      if (lookahead == 'e') ADVANCE(962);
       END_STATE();
     case 826:
-      if (lookahead == 'c') ADVANCE(953);
+      if (lookahead == 'i') ADVANCE(963);
       END_STATE();
     case 827:
-      if (lookahead == 'd') ADVANCE(954);
+      if (lookahead == 'y') ADVANCE(964);
       END_STATE();
     case 828:
-      if (lookahead == 'p') ADVANCE(955);
+      if (lookahead == 'c') ADVANCE(965);
       END_STATE();
     case 829:
-      if (lookahead == 'n') ADVANCE(956);
+      if (lookahead == 'r') ADVANCE(966);
       END_STATE();
     case 830:
-      if (lookahead == 't') ADVANCE(957);
+      if (lookahead == 'e') ADVANCE(967);
       END_STATE();
     case 831:
-      ACCEPT_TOKEN(anon_sym_ground);
+      if (lookahead == 'n') ADVANCE(968);
       END_STATE();
     case 832:
-      if (lookahead == 'p') ADVANCE(958);
+      if (lookahead == 'e') ADVANCE(969);
       END_STATE();
     case 833:
-      if (lookahead == 'u') ADVANCE(959);
+      if (lookahead == 'i') ADVANCE(970);
       END_STATE();
     case 834:
-      if (lookahead == 'r') ADVANCE(960);
+      if (lookahead == 's') ADVANCE(971);
       END_STATE();
     case 835:
-      ACCEPT_TOKEN(anon_sym_height);
-      if (lookahead == '-') ADVANCE(961);
+      ACCEPT_TOKEN(anon_sym_etrs89);
       END_STATE();
     case 836:
-      ACCEPT_TOKEN(anon_sym_holder);
+      ACCEPT_TOKEN(anon_sym_excess);
       END_STATE();
     case 837:
-      if (lookahead == 'n') ADVANCE(962);
+      ACCEPT_TOKEN(anon_sym_expect);
       END_STATE();
     case 838:
-      if (lookahead == 'n') ADVANCE(963);
+      ACCEPT_TOKEN(anon_sym_family);
       END_STATE();
     case 839:
-      if (lookahead == 'r') ADVANCE(964);
+      ACCEPT_TOKEN(anon_sym_figure);
       END_STATE();
     case 840:
-      if (lookahead == 'd') ADVANCE(965);
+      ACCEPT_TOKEN(anon_sym_filter);
       END_STATE();
     case 841:
-      if (lookahead == 'm') ADVANCE(966);
+      if (lookahead == 'c') ADVANCE(972);
       END_STATE();
     case 842:
-      if (lookahead == 'i') ADVANCE(967);
-      if (lookahead == 'o') ADVANCE(968);
+      if (lookahead == 'd') ADVANCE(973);
       END_STATE();
     case 843:
-      ACCEPT_TOKEN(anon_sym_jumper);
+      if (lookahead == 'p') ADVANCE(974);
       END_STATE();
     case 844:
-      if (lookahead == 'i') ADVANCE(969);
+      if (lookahead == 'n') ADVANCE(975);
       END_STATE();
     case 845:
-      if (lookahead == 'o') ADVANCE(970);
+      if (lookahead == 't') ADVANCE(976);
       END_STATE();
     case 846:
-      if (lookahead == 'd') ADVANCE(971);
+      ACCEPT_TOKEN(anon_sym_ground);
       END_STATE();
     case 847:
-      if (lookahead == 'e') ADVANCE(972);
+      if (lookahead == 'p') ADVANCE(977);
       END_STATE();
     case 848:
-      if (lookahead == 'i') ADVANCE(973);
+      if (lookahead == 'u') ADVANCE(978);
       END_STATE();
     case 849:
-      if (lookahead == 'u') ADVANCE(974);
+      if (lookahead == 'r') ADVANCE(979);
       END_STATE();
     case 850:
-      if (lookahead == 'a') ADVANCE(975);
+      ACCEPT_TOKEN(anon_sym_height);
+      if (lookahead == '-') ADVANCE(980);
       END_STATE();
     case 851:
-      if (lookahead == 'm') ADVANCE(976);
+      ACCEPT_TOKEN(anon_sym_holder);
       END_STATE();
     case 852:
-      ACCEPT_TOKEN(anon_sym_medium);
+      if (lookahead == 'n') ADVANCE(981);
       END_STATE();
     case 853:
-      if (lookahead == 'l') ADVANCE(977);
+      if (lookahead == 'n') ADVANCE(982);
       END_STATE();
     case 854:
-      if (lookahead == 't') ADVANCE(978);
+      if (lookahead == 'r') ADVANCE(983);
       END_STATE();
     case 855:
-      ACCEPT_TOKEN(anon_sym_offset);
+      if (lookahead == 'd') ADVANCE(984);
       END_STATE();
     case 856:
-      if (lookahead == 'g') ADVANCE(979);
+      if (lookahead == 'm') ADVANCE(985);
       END_STATE();
     case 857:
-      if (lookahead == 'r') ADVANCE(980);
+      if (lookahead == 'i') ADVANCE(986);
+      if (lookahead == 'o') ADVANCE(987);
       END_STATE();
     case 858:
-      ACCEPT_TOKEN(anon_sym_output);
+      ACCEPT_TOKEN(anon_sym_jumper);
       END_STATE();
     case 859:
-      ACCEPT_TOKEN(anon_sym_passes);
+      if (lookahead == 'i') ADVANCE(988);
       END_STATE();
     case 860:
-      if (lookahead == 't') ADVANCE(981);
+      if (lookahead == 'o') ADVANCE(989);
       END_STATE();
     case 861:
-      ACCEPT_TOKEN(anon_sym_places);
+      if (lookahead == 'd') ADVANCE(990);
       END_STATE();
     case 862:
-      if (lookahead == 'o') ADVANCE(982);
-      END_STATE();
-    case 863:
-      if (lookahead == 'l') ADVANCE(983);
-      END_STATE();
-    case 864:
-      if (lookahead == 'e') ADVANCE(984);
-      END_STATE();
-    case 865:
-      if (lookahead == 't') ADVANCE(985);
-      END_STATE();
-    case 866:
-      ACCEPT_TOKEN(anon_sym_public);
-      END_STATE();
-    case 867:
-      if (lookahead == 'r') ADVANCE(986);
-      END_STATE();
-    case 868:
-      if (lookahead == 'n') ADVANCE(987);
-      END_STATE();
-    case 869:
-      ACCEPT_TOKEN(anon_sym_radius);
-      END_STATE();
-    case 870:
-      ACCEPT_TOKEN(anon_sym_rating);
-      END_STATE();
-    case 871:
-      if (lookahead == 'n') ADVANCE(988);
-      END_STATE();
-    case 872:
-      if (lookahead == 'g') ADVANCE(989);
-      END_STATE();
-    case 873:
-      if (lookahead == 'e') ADVANCE(990);
-      END_STATE();
-    case 874:
       if (lookahead == 'e') ADVANCE(991);
       END_STATE();
+    case 863:
+      if (lookahead == 'i') ADVANCE(992);
+      END_STATE();
+    case 864:
+      if (lookahead == 'u') ADVANCE(993);
+      END_STATE();
+    case 865:
+      if (lookahead == 'a') ADVANCE(994);
+      END_STATE();
+    case 866:
+      if (lookahead == 'm') ADVANCE(995);
+      END_STATE();
+    case 867:
+      ACCEPT_TOKEN(anon_sym_medium);
+      END_STATE();
+    case 868:
+      if (lookahead == 'l') ADVANCE(996);
+      END_STATE();
+    case 869:
+      if (lookahead == 't') ADVANCE(997);
+      END_STATE();
+    case 870:
+      ACCEPT_TOKEN(anon_sym_offset);
+      END_STATE();
+    case 871:
+      if (lookahead == 'g') ADVANCE(998);
+      END_STATE();
+    case 872:
+      if (lookahead == 'r') ADVANCE(999);
+      END_STATE();
+    case 873:
+      ACCEPT_TOKEN(anon_sym_output);
+      END_STATE();
+    case 874:
+      ACCEPT_TOKEN(anon_sym_passes);
+      END_STATE();
     case 875:
-      if (lookahead == 'n') ADVANCE(992);
+      if (lookahead == 'n') ADVANCE(1000);
       END_STATE();
     case 876:
-      if (lookahead == 't') ADVANCE(993);
+      if (lookahead == 't') ADVANCE(1001);
       END_STATE();
     case 877:
-      if (lookahead == 's') ADVANCE(994);
+      ACCEPT_TOKEN(anon_sym_places);
       END_STATE();
     case 878:
-      if (lookahead == 'a') ADVANCE(995);
+      if (lookahead == 'o') ADVANCE(1002);
       END_STATE();
     case 879:
-      if (lookahead == 'n') ADVANCE(996);
+      if (lookahead == 'l') ADVANCE(1003);
       END_STATE();
     case 880:
-      if (lookahead == 'i') ADVANCE(997);
+      if (lookahead == 'e') ADVANCE(1004);
       END_STATE();
     case 881:
-      if (lookahead == 't') ADVANCE(998);
+      if (lookahead == 't') ADVANCE(1005);
       END_STATE();
     case 882:
-      if (lookahead == 'n') ADVANCE(999);
+      ACCEPT_TOKEN(anon_sym_public);
       END_STATE();
     case 883:
-      if (lookahead == '-') ADVANCE(1000);
+      if (lookahead == 'r') ADVANCE(1006);
       END_STATE();
     case 884:
-      if (lookahead == 'e') ADVANCE(1001);
+      if (lookahead == 'n') ADVANCE(1007);
       END_STATE();
     case 885:
-      if (lookahead == 'i') ADVANCE(1002);
+      ACCEPT_TOKEN(anon_sym_radius);
       END_STATE();
     case 886:
-      ACCEPT_TOKEN(anon_sym_series);
+      ACCEPT_TOKEN(anon_sym_rating);
       END_STATE();
     case 887:
-      if (lookahead == 'e') ADVANCE(1003);
-      END_STATE();
-    case 888:
-      if (lookahead == 'n') ADVANCE(1004);
-      END_STATE();
-    case 889:
-      ACCEPT_TOKEN(anon_sym_shared);
-      END_STATE();
-    case 890:
-      if (lookahead == 'o') ADVANCE(1005);
-      END_STATE();
-    case 891:
-      ACCEPT_TOKEN(anon_sym_source);
-      END_STATE();
-    case 892:
-      if (lookahead == 'g') ADVANCE(1006);
-      END_STATE();
-    case 893:
-      ACCEPT_TOKEN(anon_sym_spread);
-      END_STATE();
-    case 894:
-      if (lookahead == 'o') ADVANCE(1007);
-      END_STATE();
-    case 895:
       if (lookahead == 'n') ADVANCE(1008);
       END_STATE();
+    case 888:
+      if (lookahead == 'g') ADVANCE(1009);
+      END_STATE();
+    case 889:
+      if (lookahead == 'e') ADVANCE(1010);
+      END_STATE();
+    case 890:
+      if (lookahead == 'e') ADVANCE(1011);
+      END_STATE();
+    case 891:
+      if (lookahead == 'e') ADVANCE(1012);
+      END_STATE();
+    case 892:
+      if (lookahead == 'n') ADVANCE(1013);
+      END_STATE();
+    case 893:
+      if (lookahead == 't') ADVANCE(1014);
+      END_STATE();
+    case 894:
+      if (lookahead == 's') ADVANCE(1015);
+      END_STATE();
+    case 895:
+      if (lookahead == 'a') ADVANCE(1016);
+      END_STATE();
     case 896:
-      ACCEPT_TOKEN(anon_sym_strand);
-      if (lookahead == '-') ADVANCE(1009);
+      if (lookahead == 'n') ADVANCE(1017);
       END_STATE();
     case 897:
-      ACCEPT_TOKEN(anon_sym_switch);
+      if (lookahead == 'i') ADVANCE(1018);
       END_STATE();
     case 898:
-      if (lookahead == 'a') ADVANCE(1010);
+      if (lookahead == 't') ADVANCE(1019);
       END_STATE();
     case 899:
-      if (lookahead == 'o') ADVANCE(1011);
+      if (lookahead == 'n') ADVANCE(1020);
       END_STATE();
     case 900:
-      if (lookahead == 'h') ADVANCE(1012);
+      if (lookahead == '-') ADVANCE(1021);
       END_STATE();
     case 901:
-      if (lookahead == 'e') ADVANCE(1013);
+      if (lookahead == 'e') ADVANCE(1022);
       END_STATE();
     case 902:
-      if (lookahead == 'i') ADVANCE(1014);
+      if (lookahead == 'i') ADVANCE(1023);
       END_STATE();
     case 903:
-      if (lookahead == 'y') ADVANCE(1015);
+      ACCEPT_TOKEN(anon_sym_series);
       END_STATE();
     case 904:
-      if (lookahead == 'l') ADVANCE(1016);
-      END_STATE();
-    case 905:
-      if (lookahead == 't') ADVANCE(1017);
-      END_STATE();
-    case 906:
-      if (lookahead == 't') ADVANCE(1018);
-      END_STATE();
-    case 907:
-      if (lookahead == 'a') ADVANCE(1019);
-      END_STATE();
-    case 908:
-      if (lookahead == 'e') ADVANCE(1020);
-      END_STATE();
-    case 909:
-      if (lookahead == 'n') ADVANCE(1021);
-      END_STATE();
-    case 910:
-      ACCEPT_TOKEN(anon_sym_within);
-      END_STATE();
-    case 911:
-      if (lookahead == 'y') ADVANCE(1022);
-      END_STATE();
-    case 912:
-      ACCEPT_TOKEN(anon_sym_adapter);
-      END_STATE();
-    case 913:
-      ACCEPT_TOKEN(anon_sym_against);
-      END_STATE();
-    case 914:
-      if (lookahead == 'e') ADVANCE(1023);
-      END_STATE();
-    case 915:
-      ACCEPT_TOKEN(anon_sym_ambient);
-      END_STATE();
-    case 916:
       if (lookahead == 'e') ADVANCE(1024);
       END_STATE();
+    case 905:
+      if (lookahead == 'n') ADVANCE(1025);
+      END_STATE();
+    case 906:
+      ACCEPT_TOKEN(anon_sym_shared);
+      END_STATE();
+    case 907:
+      if (lookahead == 'o') ADVANCE(1026);
+      END_STATE();
+    case 908:
+      ACCEPT_TOKEN(anon_sym_source);
+      END_STATE();
+    case 909:
+      if (lookahead == 'g') ADVANCE(1027);
+      END_STATE();
+    case 910:
+      ACCEPT_TOKEN(anon_sym_spread);
+      END_STATE();
+    case 911:
+      if (lookahead == 'o') ADVANCE(1028);
+      END_STATE();
+    case 912:
+      if (lookahead == 'n') ADVANCE(1029);
+      END_STATE();
+    case 913:
+      ACCEPT_TOKEN(anon_sym_strand);
+      if (lookahead == '-') ADVANCE(1030);
+      END_STATE();
+    case 914:
+      ACCEPT_TOKEN(anon_sym_switch);
+      END_STATE();
+    case 915:
+      if (lookahead == 'a') ADVANCE(1031);
+      END_STATE();
+    case 916:
+      if (lookahead == 'o') ADVANCE(1032);
+      END_STATE();
     case 917:
-      ACCEPT_TOKEN(anon_sym_antenna);
+      if (lookahead == 'h') ADVANCE(1033);
       END_STATE();
     case 918:
-      if (lookahead == 't') ADVANCE(1025);
+      if (lookahead == 'e') ADVANCE(1034);
       END_STATE();
     case 919:
-      if (lookahead == 'n') ADVANCE(1026);
+      if (lookahead == 'i') ADVANCE(1035);
       END_STATE();
     case 920:
-      if (lookahead == 't') ADVANCE(1027);
+      if (lookahead == 'y') ADVANCE(1036);
       END_STATE();
     case 921:
-      if (lookahead == 'e') ADVANCE(1028);
+      if (lookahead == 'l') ADVANCE(1037);
       END_STATE();
     case 922:
-      if (lookahead == 'g') ADVANCE(1029);
+      if (lookahead == 't') ADVANCE(1038);
       END_STATE();
     case 923:
-      if (lookahead == 's') ADVANCE(1030);
+      if (lookahead == 't') ADVANCE(1039);
       END_STATE();
     case 924:
-      if (lookahead == 't') ADVANCE(1031);
+      if (lookahead == 'a') ADVANCE(1040);
       END_STATE();
     case 925:
-      if (lookahead == 't') ADVANCE(1032);
-      END_STATE();
-    case 926:
-      ACCEPT_TOKEN(anon_sym_carrier);
-      END_STATE();
-    case 927:
-      ACCEPT_TOKEN(anon_sym_cascade);
-      END_STATE();
-    case 928:
-      if (lookahead == 't') ADVANCE(1033);
-      END_STATE();
-    case 929:
-      if (lookahead == 'r') ADVANCE(1034);
-      END_STATE();
-    case 930:
-      if (lookahead == 'o') ADVANCE(1035);
-      END_STATE();
-    case 931:
-      if (lookahead == 'o') ADVANCE(1036);
-      END_STATE();
-    case 932:
-      if (lookahead == 'n') ADVANCE(1037);
-      END_STATE();
-    case 933:
-      if (lookahead == 'o') ADVANCE(1038);
-      END_STATE();
-    case 934:
-      if (lookahead == 'c') ADVANCE(1039);
-      END_STATE();
-    case 935:
-      if (lookahead == 'e') ADVANCE(1040);
-      END_STATE();
-    case 936:
-      ACCEPT_TOKEN(anon_sym_coupled);
-      END_STATE();
-    case 937:
-      ACCEPT_TOKEN(anon_sym_coupler);
-      END_STATE();
-    case 938:
       if (lookahead == 'e') ADVANCE(1041);
       END_STATE();
+    case 926:
+      if (lookahead == 'n') ADVANCE(1042);
+      END_STATE();
+    case 927:
+      ACCEPT_TOKEN(anon_sym_within);
+      END_STATE();
+    case 928:
+      if (lookahead == 'y') ADVANCE(1043);
+      END_STATE();
+    case 929:
+      ACCEPT_TOKEN(anon_sym_adapter);
+      END_STATE();
+    case 930:
+      ACCEPT_TOKEN(anon_sym_against);
+      END_STATE();
+    case 931:
+      if (lookahead == 'e') ADVANCE(1044);
+      END_STATE();
+    case 932:
+      ACCEPT_TOKEN(anon_sym_ambient);
+      END_STATE();
+    case 933:
+      if (lookahead == 'e') ADVANCE(1045);
+      END_STATE();
+    case 934:
+      ACCEPT_TOKEN(anon_sym_antenna);
+      END_STATE();
+    case 935:
+      if (lookahead == 't') ADVANCE(1046);
+      END_STATE();
+    case 936:
+      if (lookahead == 'n') ADVANCE(1047);
+      END_STATE();
+    case 937:
+      if (lookahead == 't') ADVANCE(1048);
+      END_STATE();
+    case 938:
+      if (lookahead == 'e') ADVANCE(1049);
+      END_STATE();
     case 939:
-      if (lookahead == 't') ADVANCE(1042);
+      if (lookahead == 'g') ADVANCE(1050);
       END_STATE();
     case 940:
-      ACCEPT_TOKEN(anon_sym_degrees);
+      if (lookahead == 's') ADVANCE(1051);
       END_STATE();
     case 941:
-      if (lookahead == 'e') ADVANCE(1043);
+      if (lookahead == 't') ADVANCE(1052);
       END_STATE();
     case 942:
-      ACCEPT_TOKEN(anon_sym_desense);
+      if (lookahead == 't') ADVANCE(1053);
       END_STATE();
     case 943:
-      if (lookahead == 'r') ADVANCE(1044);
+      ACCEPT_TOKEN(anon_sym_carrier);
       END_STATE();
     case 944:
-      if (lookahead == 'r') ADVANCE(1045);
+      ACCEPT_TOKEN(anon_sym_cascade);
       END_STATE();
     case 945:
-      if (lookahead == 'v') ADVANCE(1046);
-      END_STATE();
-    case 946:
-      if (lookahead == 'e') ADVANCE(1047);
-      END_STATE();
-    case 947:
-      if (lookahead == 'e') ADVANCE(1048);
-      END_STATE();
-    case 948:
-      ACCEPT_TOKEN(anon_sym_divider);
-      END_STATE();
-    case 949:
-      if (lookahead == 'r') ADVANCE(1049);
-      END_STATE();
-    case 950:
-      ACCEPT_TOKEN(anon_sym_edition);
-      END_STATE();
-    case 951:
-      if (lookahead == 'n') ADVANCE(1050);
-      END_STATE();
-    case 952:
-      if (lookahead == 'e') ADVANCE(1051);
-      END_STATE();
-    case 953:
-      if (lookahead == 'k') ADVANCE(1052);
-      END_STATE();
-    case 954:
-      ACCEPT_TOKEN(anon_sym_forward);
-      END_STATE();
-    case 955:
-      if (lookahead == 'a') ADVANCE(1053);
-      END_STATE();
-    case 956:
       if (lookahead == 'c') ADVANCE(1054);
       END_STATE();
-    case 957:
-      if (lookahead == 'o') ADVANCE(1055);
+    case 946:
+      if (lookahead == 't') ADVANCE(1055);
       END_STATE();
-    case 958:
-      if (lookahead == 'e') ADVANCE(1056);
+    case 947:
+      if (lookahead == 'r') ADVANCE(1056);
       END_STATE();
-    case 959:
-      if (lookahead == 'b') ADVANCE(1057);
+    case 948:
+      if (lookahead == 'o') ADVANCE(1057);
       END_STATE();
-    case 960:
-      if (lookahead == 'b') ADVANCE(1058);
+    case 949:
+      if (lookahead == 'o') ADVANCE(1058);
       END_STATE();
-    case 961:
-      if (lookahead == 'a') ADVANCE(1059);
+    case 950:
+      if (lookahead == 'n') ADVANCE(1059);
       END_STATE();
-    case 962:
-      if (lookahead == 't') ADVANCE(1060);
+    case 951:
+      if (lookahead == 'o') ADVANCE(1060);
       END_STATE();
-    case 963:
+    case 952:
       if (lookahead == 'c') ADVANCE(1061);
       END_STATE();
-    case 964:
+    case 953:
       if (lookahead == 'e') ADVANCE(1062);
       END_STATE();
-    case 965:
-      ACCEPT_TOKEN(anon_sym_instead);
+    case 954:
+      ACCEPT_TOKEN(anon_sym_coupled);
       END_STATE();
-    case 966:
+    case 955:
+      ACCEPT_TOKEN(anon_sym_coupler);
+      END_STATE();
+    case 956:
       if (lookahead == 'e') ADVANCE(1063);
       END_STATE();
-    case 967:
-      if (lookahead == 'o') ADVANCE(1064);
+    case 957:
+      if (lookahead == 't') ADVANCE(1064);
       END_STATE();
-    case 968:
-      if (lookahead == 'r') ADVANCE(1065);
+    case 958:
+      ACCEPT_TOKEN(anon_sym_degrees);
       END_STATE();
-    case 969:
-      if (lookahead == 'c') ADVANCE(1066);
+    case 959:
+      if (lookahead == 'e') ADVANCE(1065);
       END_STATE();
-    case 970:
+    case 960:
+      ACCEPT_TOKEN(anon_sym_desense);
+      END_STATE();
+    case 961:
+      if (lookahead == 'r') ADVANCE(1066);
+      END_STATE();
+    case 962:
       if (lookahead == 'r') ADVANCE(1067);
       END_STATE();
+    case 963:
+      if (lookahead == 'v') ADVANCE(1068);
+      END_STATE();
+    case 964:
+      if (lookahead == 'e') ADVANCE(1069);
+      END_STATE();
+    case 965:
+      if (lookahead == 'e') ADVANCE(1070);
+      END_STATE();
+    case 966:
+      ACCEPT_TOKEN(anon_sym_divider);
+      END_STATE();
+    case 967:
+      if (lookahead == 'r') ADVANCE(1071);
+      END_STATE();
+    case 968:
+      ACCEPT_TOKEN(anon_sym_edition);
+      END_STATE();
+    case 969:
+      if (lookahead == 'n') ADVANCE(1072);
+      END_STATE();
+    case 970:
+      if (lookahead == 'o') ADVANCE(1073);
+      END_STATE();
     case 971:
-      if (lookahead == 'e') ADVANCE(1068);
-      END_STATE();
-    case 972:
-      ACCEPT_TOKEN(anon_sym_licence);
-      END_STATE();
-    case 973:
-      if (lookahead == 't') ADVANCE(1069);
-      END_STATE();
-    case 974:
-      if (lookahead == 'd') ADVANCE(1070);
-      END_STATE();
-    case 975:
-      if (lookahead == 'n') ADVANCE(1071);
-      END_STATE();
-    case 976:
-      ACCEPT_TOKEN(anon_sym_maximum);
-      END_STATE();
-    case 977:
-      ACCEPT_TOKEN(anon_sym_nominal);
-      END_STATE();
-    case 978:
-      if (lookahead == 'i') ADVANCE(1072);
-      END_STATE();
-    case 979:
-      if (lookahead == 'e') ADVANCE(1073);
-      END_STATE();
-    case 980:
       if (lookahead == 'e') ADVANCE(1074);
       END_STATE();
-    case 981:
-      if (lookahead == 'i') ADVANCE(1075);
+    case 972:
+      if (lookahead == 'k') ADVANCE(1075);
       END_STATE();
-    case 982:
-      if (lookahead == 'n') ADVANCE(1076);
+    case 973:
+      ACCEPT_TOKEN(anon_sym_forward);
       END_STATE();
-    case 983:
-      if (lookahead == 'i') ADVANCE(1077);
+    case 974:
+      if (lookahead == 'a') ADVANCE(1076);
       END_STATE();
-    case 984:
-      ACCEPT_TOKEN(anon_sym_profile);
+    case 975:
+      if (lookahead == 'c') ADVANCE(1077);
       END_STATE();
-    case 985:
+    case 976:
       if (lookahead == 'o') ADVANCE(1078);
       END_STATE();
+    case 977:
+      if (lookahead == 'e') ADVANCE(1079);
+      END_STATE();
+    case 978:
+      if (lookahead == 'b') ADVANCE(1080);
+      END_STATE();
+    case 979:
+      if (lookahead == 'b') ADVANCE(1081);
+      END_STATE();
+    case 980:
+      if (lookahead == 'a') ADVANCE(1082);
+      END_STATE();
+    case 981:
+      if (lookahead == 't') ADVANCE(1083);
+      END_STATE();
+    case 982:
+      if (lookahead == 'c') ADVANCE(1084);
+      END_STATE();
+    case 983:
+      if (lookahead == 'e') ADVANCE(1085);
+      END_STATE();
+    case 984:
+      ACCEPT_TOKEN(anon_sym_instead);
+      END_STATE();
+    case 985:
+      if (lookahead == 'e') ADVANCE(1086);
+      END_STATE();
     case 986:
-      if (lookahead == 'u') ADVANCE(1079);
+      if (lookahead == 'o') ADVANCE(1087);
       END_STATE();
     case 987:
-      if (lookahead == 'g') ADVANCE(1080);
+      if (lookahead == 'r') ADVANCE(1088);
       END_STATE();
     case 988:
-      if (lookahead == 'c') ADVANCE(1081);
+      if (lookahead == 'c') ADVANCE(1089);
       END_STATE();
     case 989:
-      ACCEPT_TOKEN(anon_sym_reading);
-      if (lookahead == 's') ADVANCE(1082);
+      if (lookahead == 'r') ADVANCE(1090);
       END_STATE();
     case 990:
-      if (lookahead == 'd') ADVANCE(1083);
+      if (lookahead == 'e') ADVANCE(1091);
       END_STATE();
     case 991:
-      ACCEPT_TOKEN(anon_sym_receive);
-      if (lookahead == '-') ADVANCE(1084);
-      if (lookahead == 'r') ADVANCE(1085);
+      ACCEPT_TOKEN(anon_sym_licence);
       END_STATE();
     case 992:
-      if (lookahead == 'c') ADVANCE(1086);
+      if (lookahead == 't') ADVANCE(1092);
       END_STATE();
     case 993:
-      if (lookahead == 'e') ADVANCE(1087);
-      if (lookahead == 'i') ADVANCE(1088);
+      if (lookahead == 'd') ADVANCE(1093);
       END_STATE();
     case 994:
-      ACCEPT_TOKEN(anon_sym_rejects);
+      if (lookahead == 'n') ADVANCE(1094);
       END_STATE();
     case 995:
-      if (lookahead == 'b') ADVANCE(1089);
+      ACCEPT_TOKEN(anon_sym_maximum);
       END_STATE();
     case 996:
-      if (lookahead == 't') ADVANCE(1090);
+      ACCEPT_TOKEN(anon_sym_nominal);
       END_STATE();
     case 997:
-      if (lookahead == 'v') ADVANCE(1091);
+      if (lookahead == 'i') ADVANCE(1095);
       END_STATE();
     case 998:
-      if (lookahead == 'i') ADVANCE(1092);
+      if (lookahead == 'e') ADVANCE(1096);
       END_STATE();
     case 999:
-      if (lookahead == 'c') ADVANCE(1093);
+      if (lookahead == 'e') ADVANCE(1097);
       END_STATE();
     case 1000:
-      if (lookahead == 'l') ADVANCE(1094);
+      ACCEPT_TOKEN(anon_sym_pattern);
       END_STATE();
     case 1001:
-      if (lookahead == 'd') ADVANCE(1095);
+      if (lookahead == 'i') ADVANCE(1098);
       END_STATE();
     case 1002:
-      if (lookahead == 'v') ADVANCE(1096);
+      if (lookahead == 'n') ADVANCE(1099);
       END_STATE();
     case 1003:
-      ACCEPT_TOKEN(anon_sym_service);
+      if (lookahead == 'i') ADVANCE(1100);
       END_STATE();
     case 1004:
-      ACCEPT_TOKEN(anon_sym_session);
+      ACCEPT_TOKEN(anon_sym_profile);
       END_STATE();
     case 1005:
-      if (lookahead == 'i') ADVANCE(1097);
+      if (lookahead == 'o') ADVANCE(1101);
       END_STATE();
     case 1006:
-      ACCEPT_TOKEN(anon_sym_spacing);
+      if (lookahead == 'u') ADVANCE(1102);
       END_STATE();
     case 1007:
-      if (lookahead == 'c') ADVANCE(1098);
+      if (lookahead == 'g') ADVANCE(1103);
       END_STATE();
     case 1008:
-      ACCEPT_TOKEN(anon_sym_station);
+      if (lookahead == 'c') ADVANCE(1104);
       END_STATE();
     case 1009:
-      if (lookahead == 'd') ADVANCE(1099);
+      ACCEPT_TOKEN(anon_sym_reading);
+      if (lookahead == 's') ADVANCE(1105);
       END_STATE();
     case 1010:
-      if (lookahead == 't') ADVANCE(1100);
+      if (lookahead == 'd') ADVANCE(1106);
       END_STATE();
     case 1011:
-      if (lookahead == 'l') ADVANCE(1101);
-      END_STATE();
-    case 1012:
-      ACCEPT_TOKEN(anon_sym_through);
-      END_STATE();
-    case 1013:
-      if (lookahead == 'i') ADVANCE(1102);
-      END_STATE();
-    case 1014:
-      if (lookahead == 't') ADVANCE(1103);
-      END_STATE();
-    case 1015:
-      ACCEPT_TOKEN(anon_sym_two_DASHray);
-      END_STATE();
-    case 1016:
-      ACCEPT_TOKEN(anon_sym_typical);
-      END_STATE();
-    case 1017:
-      ACCEPT_TOKEN(anon_sym_variant);
-      END_STATE();
-    case 1018:
-      if (lookahead == 'y') ADVANCE(1104);
-      END_STATE();
-    case 1019:
-      if (lookahead == 'l') ADVANCE(1105);
-      END_STATE();
-    case 1020:
-      ACCEPT_TOKEN(anon_sym_voltage);
-      END_STATE();
-    case 1021:
-      if (lookahead == 'g') ADVANCE(1106);
-      END_STATE();
-    case 1022:
-      ACCEPT_TOKEN(anon_sym_accuracy);
-      END_STATE();
-    case 1023:
       if (lookahead == 'd') ADVANCE(1107);
       END_STATE();
-    case 1024:
-      if (lookahead == 'r') ADVANCE(1108);
+    case 1012:
+      ACCEPT_TOKEN(anon_sym_receive);
+      if (lookahead == '-') ADVANCE(1108);
+      if (lookahead == 'r') ADVANCE(1109);
       END_STATE();
-    case 1025:
-      if (lookahead == 'y') ADVANCE(1109);
+    case 1013:
+      if (lookahead == 'c') ADVANCE(1110);
       END_STATE();
-    case 1026:
-      if (lookahead == 'g') ADVANCE(1110);
+    case 1014:
+      if (lookahead == 'e') ADVANCE(1111);
+      if (lookahead == 'i') ADVANCE(1112);
       END_STATE();
-    case 1027:
-      if (lookahead == 'h') ADVANCE(1111);
+    case 1015:
+      ACCEPT_TOKEN(anon_sym_rejects);
       END_STATE();
-    case 1028:
-      ACCEPT_TOKEN(anon_sym_baseline);
+    case 1016:
+      if (lookahead == 'b') ADVANCE(1113);
       END_STATE();
-    case 1029:
-      ACCEPT_TOKEN(anon_sym_blocking);
+    case 1017:
+      if (lookahead == 't') ADVANCE(1114);
       END_STATE();
-    case 1030:
-      ACCEPT_TOKEN(anon_sym_branches);
+    case 1018:
+      if (lookahead == 'v') ADVANCE(1115);
       END_STATE();
-    case 1031:
-      if (lookahead == 'o') ADVANCE(1112);
+    case 1019:
+      if (lookahead == 'i') ADVANCE(1116);
       END_STATE();
-    case 1032:
-      if (lookahead == 'e') ADVANCE(1113);
-      END_STATE();
-    case 1033:
-      if (lookahead == 'o') ADVANCE(1114);
-      END_STATE();
-    case 1034:
-      ACCEPT_TOKEN(anon_sym_combiner);
-      END_STATE();
-    case 1035:
-      if (lookahead == 'n') ADVANCE(1115);
-      END_STATE();
-    case 1036:
-      if (lookahead == 'r') ADVANCE(1116);
-      END_STATE();
-    case 1037:
+    case 1020:
       if (lookahead == 'c') ADVANCE(1117);
       END_STATE();
-    case 1038:
-      if (lookahead == 'r') ADVANCE(1118);
+    case 1021:
+      if (lookahead == 'l') ADVANCE(1118);
       END_STATE();
-    case 1039:
-      if (lookahead == 't') ADVANCE(1119);
+    case 1022:
+      if (lookahead == 'd') ADVANCE(1119);
       END_STATE();
-    case 1040:
-      if (lookahead == 'd') ADVANCE(1120);
+    case 1023:
+      if (lookahead == 'v') ADVANCE(1120);
       END_STATE();
-    case 1041:
-      ACCEPT_TOKEN(anon_sym_coverage);
+    case 1024:
+      ACCEPT_TOKEN(anon_sym_service);
       END_STATE();
-    case 1042:
-      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
+    case 1025:
+      ACCEPT_TOKEN(anon_sym_session);
       END_STATE();
-    case 1043:
-      if (lookahead == 'd') ADVANCE(1121);
+    case 1026:
+      if (lookahead == 'i') ADVANCE(1121);
       END_STATE();
-    case 1044:
-      ACCEPT_TOKEN(anon_sym_diameter);
+    case 1027:
+      ACCEPT_TOKEN(anon_sym_spacing);
       END_STATE();
-    case 1045:
-      ACCEPT_TOKEN(anon_sym_diplexer);
+    case 1028:
+      if (lookahead == 'c') ADVANCE(1122);
       END_STATE();
-    case 1046:
-      if (lookahead == 'i') ADVANCE(1122);
+    case 1029:
+      ACCEPT_TOKEN(anon_sym_station);
       END_STATE();
-    case 1047:
+    case 1030:
       if (lookahead == 'd') ADVANCE(1123);
       END_STATE();
+    case 1031:
+      if (lookahead == 't') ADVANCE(1124);
+      END_STATE();
+    case 1032:
+      if (lookahead == 'l') ADVANCE(1125);
+      END_STATE();
+    case 1033:
+      ACCEPT_TOKEN(anon_sym_through);
+      END_STATE();
+    case 1034:
+      if (lookahead == 'i') ADVANCE(1126);
+      END_STATE();
+    case 1035:
+      if (lookahead == 't') ADVANCE(1127);
+      END_STATE();
+    case 1036:
+      ACCEPT_TOKEN(anon_sym_two_DASHray);
+      END_STATE();
+    case 1037:
+      ACCEPT_TOKEN(anon_sym_typical);
+      END_STATE();
+    case 1038:
+      ACCEPT_TOKEN(anon_sym_variant);
+      END_STATE();
+    case 1039:
+      if (lookahead == 'y') ADVANCE(1128);
+      END_STATE();
+    case 1040:
+      if (lookahead == 'l') ADVANCE(1129);
+      END_STATE();
+    case 1041:
+      ACCEPT_TOKEN(anon_sym_voltage);
+      END_STATE();
+    case 1042:
+      if (lookahead == 'g') ADVANCE(1130);
+      END_STATE();
+    case 1043:
+      ACCEPT_TOKEN(anon_sym_accuracy);
+      END_STATE();
+    case 1044:
+      if (lookahead == 'd') ADVANCE(1131);
+      END_STATE();
+    case 1045:
+      if (lookahead == 'r') ADVANCE(1132);
+      END_STATE();
+    case 1046:
+      if (lookahead == 'y') ADVANCE(1133);
+      END_STATE();
+    case 1047:
+      if (lookahead == 'g') ADVANCE(1134);
+      END_STATE();
     case 1048:
-      ACCEPT_TOKEN(anon_sym_distance);
+      if (lookahead == 'h') ADVANCE(1135);
       END_STATE();
     case 1049:
-      ACCEPT_TOKEN(anon_sym_duplexer);
+      ACCEPT_TOKEN(anon_sym_baseline);
       END_STATE();
     case 1050:
-      if (lookahead == 'c') ADVANCE(1124);
+      ACCEPT_TOKEN(anon_sym_blocking);
       END_STATE();
     case 1051:
-      ACCEPT_TOKEN(anon_sym_equalise);
+      ACCEPT_TOKEN(anon_sym_branches);
       END_STATE();
     case 1052:
-      ACCEPT_TOKEN(anon_sym_foldback);
+      if (lookahead == 'o') ADVANCE(1136);
       END_STATE();
     case 1053:
-      if (lookahead == 'c') ADVANCE(1125);
+      if (lookahead == 'e') ADVANCE(1137);
       END_STATE();
     case 1054:
-      if (lookahead == 'y') ADVANCE(1126);
+      if (lookahead == 'a') ADVANCE(1138);
       END_STATE();
     case 1055:
-      if (lookahead == 'r') ADVANCE(1127);
+      if (lookahead == 'o') ADVANCE(1139);
       END_STATE();
     case 1056:
-      if (lookahead == 'n') ADVANCE(1128);
+      ACCEPT_TOKEN(anon_sym_combiner);
       END_STATE();
     case 1057:
-      if (lookahead == 'u') ADVANCE(1129);
+      if (lookahead == 'n') ADVANCE(1140);
       END_STATE();
     case 1058:
-      if (lookahead == 'a') ADVANCE(1130);
+      if (lookahead == 'r') ADVANCE(1141);
       END_STATE();
     case 1059:
-      if (lookahead == 'm') ADVANCE(1131);
+      if (lookahead == 'c') ADVANCE(1142);
       END_STATE();
     case 1060:
-      if (lookahead == 'a') ADVANCE(1132);
+      if (lookahead == 'r') ADVANCE(1143);
       END_STATE();
     case 1061:
-      if (lookahead == 'e') ADVANCE(1133);
+      if (lookahead == 't') ADVANCE(1144);
       END_STATE();
     case 1062:
-      if (lookahead == 's') ADVANCE(1134);
+      if (lookahead == 'd') ADVANCE(1145);
       END_STATE();
     case 1063:
-      if (lookahead == 'n') ADVANCE(1135);
+      ACCEPT_TOKEN(anon_sym_coverage);
       END_STATE();
     case 1064:
-      if (lookahead == 'n') ADVANCE(1136);
+      ACCEPT_TOKEN(anon_sym_dc_DASHinput);
       END_STATE();
     case 1065:
-      ACCEPT_TOKEN(anon_sym_isolator);
+      if (lookahead == 'd') ADVANCE(1146);
       END_STATE();
     case 1066:
-      if (lookahead == 't') ADVANCE(1137);
+      ACCEPT_TOKEN(anon_sym_diameter);
       END_STATE();
     case 1067:
-      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      ACCEPT_TOKEN(anon_sym_diplexer);
       END_STATE();
     case 1068:
-      ACCEPT_TOKEN(anon_sym_latitude);
+      if (lookahead == 'i') ADVANCE(1147);
       END_STATE();
     case 1069:
-      if (lookahead == 'y') ADVANCE(1138);
+      if (lookahead == 'd') ADVANCE(1148);
       END_STATE();
     case 1070:
-      if (lookahead == 'e') ADVANCE(1139);
+      ACCEPT_TOKEN(anon_sym_distance);
       END_STATE();
     case 1071:
-      if (lookahead == 'g') ADVANCE(1140);
+      ACCEPT_TOKEN(anon_sym_duplexer);
       END_STATE();
     case 1072:
-      if (lookahead == 'o') ADVANCE(1141);
+      if (lookahead == 'c') ADVANCE(1149);
       END_STATE();
     case 1073:
-      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      if (lookahead == 'n') ADVANCE(1150);
       END_STATE();
     case 1074:
-      if (lookahead == 's') ADVANCE(1142);
+      ACCEPT_TOKEN(anon_sym_equalise);
       END_STATE();
     case 1075:
-      if (lookahead == 'v') ADVANCE(1143);
+      ACCEPT_TOKEN(anon_sym_foldback);
       END_STATE();
     case 1076:
-      ACCEPT_TOKEN(anon_sym_position);
+      if (lookahead == 'c') ADVANCE(1151);
       END_STATE();
     case 1077:
-      if (lookahead == 'f') ADVANCE(1144);
+      if (lookahead == 'y') ADVANCE(1152);
       END_STATE();
     case 1078:
-      if (lookahead == 'r') ADVANCE(1145);
+      if (lookahead == 'r') ADVANCE(1153);
       END_STATE();
     case 1079:
-      if (lookahead == 'r') ADVANCE(1146);
+      if (lookahead == 'n') ADVANCE(1154);
       END_STATE();
     case 1080:
-      ACCEPT_TOKEN(anon_sym_quieting);
+      if (lookahead == 'u') ADVANCE(1155);
       END_STATE();
     case 1081:
-      if (lookahead == 'e') ADVANCE(1147);
+      if (lookahead == 'a') ADVANCE(1156);
       END_STATE();
     case 1082:
-      ACCEPT_TOKEN(anon_sym_readings);
+      if (lookahead == 'm') ADVANCE(1157);
       END_STATE();
     case 1083:
-      ACCEPT_TOKEN(anon_sym_realized);
+      if (lookahead == 'a') ADVANCE(1158);
       END_STATE();
     case 1084:
-      if (lookahead == 'f') ADVANCE(1148);
-      if (lookahead == 'l') ADVANCE(1149);
+      if (lookahead == 'e') ADVANCE(1159);
       END_STATE();
     case 1085:
-      ACCEPT_TOKEN(anon_sym_receiver);
-      END_STATE();
-    case 1086:
-      if (lookahead == 'e') ADVANCE(1150);
-      END_STATE();
-    case 1087:
-      if (lookahead == 'd') ADVANCE(1151);
-      END_STATE();
-    case 1088:
-      if (lookahead == 'o') ADVANCE(1152);
-      END_STATE();
-    case 1089:
-      if (lookahead == 'i') ADVANCE(1153);
-      END_STATE();
-    case 1090:
-      if (lookahead == 'i') ADVANCE(1154);
-      END_STATE();
-    case 1091:
-      if (lookahead == 'i') ADVANCE(1155);
-      END_STATE();
-    case 1092:
-      if (lookahead == 'o') ADVANCE(1156);
-      END_STATE();
-    case 1093:
-      if (lookahead == 'e') ADVANCE(1157);
-      END_STATE();
-    case 1094:
-      if (lookahead == 'o') ADVANCE(1158);
-      END_STATE();
-    case 1095:
-      ACCEPT_TOKEN(anon_sym_reversed);
-      END_STATE();
-    case 1096:
-      if (lookahead == 'i') ADVANCE(1159);
-      END_STATE();
-    case 1097:
       if (lookahead == 's') ADVANCE(1160);
       END_STATE();
+    case 1086:
+      if (lookahead == 'n') ADVANCE(1161);
+      END_STATE();
+    case 1087:
+      if (lookahead == 'n') ADVANCE(1162);
+      END_STATE();
+    case 1088:
+      ACCEPT_TOKEN(anon_sym_isolator);
+      END_STATE();
+    case 1089:
+      if (lookahead == 't') ADVANCE(1163);
+      END_STATE();
+    case 1090:
+      ACCEPT_TOKEN(anon_sym_k_DASHfactor);
+      END_STATE();
+    case 1091:
+      ACCEPT_TOKEN(anon_sym_latitude);
+      END_STATE();
+    case 1092:
+      if (lookahead == 'y') ADVANCE(1164);
+      END_STATE();
+    case 1093:
+      if (lookahead == 'e') ADVANCE(1165);
+      END_STATE();
+    case 1094:
+      if (lookahead == 'g') ADVANCE(1166);
+      END_STATE();
+    case 1095:
+      if (lookahead == 'o') ADVANCE(1167);
+      END_STATE();
+    case 1096:
+      ACCEPT_TOKEN(anon_sym_one_DASHedge);
+      END_STATE();
+    case 1097:
+      if (lookahead == 's') ADVANCE(1168);
+      END_STATE();
     case 1098:
-      if (lookahead == 'e') ADVANCE(1161);
+      if (lookahead == 'v') ADVANCE(1169);
       END_STATE();
     case 1099:
-      if (lookahead == 'i') ADVANCE(1162);
+      ACCEPT_TOKEN(anon_sym_position);
       END_STATE();
     case 1100:
-      if (lookahead == 'u') ADVANCE(1163);
+      if (lookahead == 'f') ADVANCE(1170);
       END_STATE();
     case 1101:
-      if (lookahead == 'd') ADVANCE(1164);
-      END_STATE();
-    case 1102:
-      if (lookahead == 'v') ADVANCE(1165);
-      END_STATE();
-    case 1103:
-      ACCEPT_TOKEN(anon_sym_transmit);
-      if (lookahead == '-') ADVANCE(1166);
-      if (lookahead == 't') ADVANCE(1167);
-      END_STATE();
-    case 1104:
-      ACCEPT_TOKEN(anon_sym_velocity);
-      END_STATE();
-    case 1105:
-      ACCEPT_TOKEN(anon_sym_vertical);
-      END_STATE();
-    case 1106:
-      if (lookahead == 't') ADVANCE(1168);
-      END_STATE();
-    case 1107:
-      ACCEPT_TOKEN(anon_sym_allocated);
-      END_STATE();
-    case 1108:
-      ACCEPT_TOKEN(anon_sym_amplifier);
-      END_STATE();
-    case 1109:
-      ACCEPT_TOKEN(anon_sym_authority);
-      END_STATE();
-    case 1110:
-      ACCEPT_TOKEN(anon_sym_averaging);
-      END_STATE();
-    case 1111:
-      ACCEPT_TOKEN(anon_sym_bandwidth);
-      END_STATE();
-    case 1112:
-      if (lookahead == 'n') ADVANCE(1169);
-      END_STATE();
-    case 1113:
-      if (lookahead == 'd') ADVANCE(1170);
-      END_STATE();
-    case 1114:
       if (lookahead == 'r') ADVANCE(1171);
       END_STATE();
-    case 1115:
-      ACCEPT_TOKEN(anon_sym_condition);
+    case 1102:
+      if (lookahead == 'r') ADVANCE(1172);
       END_STATE();
-    case 1116:
-      ACCEPT_TOKEN(anon_sym_conductor);
+    case 1103:
+      ACCEPT_TOKEN(anon_sym_quieting);
       END_STATE();
-    case 1117:
-      if (lookahead == 'e') ADVANCE(1172);
+    case 1104:
+      if (lookahead == 'e') ADVANCE(1173);
       END_STATE();
-    case 1118:
-      ACCEPT_TOKEN(anon_sym_connector);
+    case 1105:
+      ACCEPT_TOKEN(anon_sym_readings);
       END_STATE();
-    case 1119:
-      if (lookahead == 'i') ADVANCE(1173);
+    case 1106:
+      ACCEPT_TOKEN(anon_sym_realized);
       END_STATE();
-    case 1120:
-      ACCEPT_TOKEN(anon_sym_corrected);
+    case 1107:
+      ACCEPT_TOKEN(anon_sym_recalled);
       END_STATE();
-    case 1121:
-      ACCEPT_TOKEN(anon_sym_delivered);
+    case 1108:
+      if (lookahead == 'f') ADVANCE(1174);
+      if (lookahead == 'l') ADVANCE(1175);
       END_STATE();
-    case 1122:
-      if (lookahead == 't') ADVANCE(1174);
+    case 1109:
+      ACCEPT_TOKEN(anon_sym_receiver);
       END_STATE();
-    case 1123:
-      ACCEPT_TOKEN(anon_sym_displayed);
-      END_STATE();
-    case 1124:
-      if (lookahead == 'y') ADVANCE(1175);
-      END_STATE();
-    case 1125:
+    case 1110:
       if (lookahead == 'e') ADVANCE(1176);
       END_STATE();
-    case 1126:
-      ACCEPT_TOKEN(anon_sym_frequency);
+    case 1111:
+      if (lookahead == 'd') ADVANCE(1177);
       END_STATE();
-    case 1127:
-      ACCEPT_TOKEN(anon_sym_generator);
+    case 1112:
+      if (lookahead == 'o') ADVANCE(1178);
       END_STATE();
-    case 1128:
-      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+    case 1113:
+      if (lookahead == 'i') ADVANCE(1179);
       END_STATE();
-    case 1129:
-      if (lookahead == 'r') ADVANCE(1177);
+    case 1114:
+      if (lookahead == 'i') ADVANCE(1180);
       END_STATE();
-    case 1130:
-      if (lookahead == 'n') ADVANCE(1178);
-      END_STATE();
-    case 1131:
-      if (lookahead == 's') ADVANCE(1179);
-      END_STATE();
-    case 1132:
-      if (lookahead == 'l') ADVANCE(1180);
-      END_STATE();
-    case 1133:
-      ACCEPT_TOKEN(anon_sym_impedance);
-      END_STATE();
-    case 1134:
+    case 1115:
       if (lookahead == 'i') ADVANCE(1181);
       END_STATE();
-    case 1135:
-      if (lookahead == 't') ADVANCE(1182);
+    case 1116:
+      if (lookahead == 'o') ADVANCE(1182);
       END_STATE();
-    case 1136:
-      ACCEPT_TOKEN(anon_sym_isolation);
+    case 1117:
+      if (lookahead == 'e') ADVANCE(1183);
       END_STATE();
-    case 1137:
-      if (lookahead == 'i') ADVANCE(1183);
+    case 1118:
+      if (lookahead == 'o') ADVANCE(1184);
       END_STATE();
-    case 1138:
-      ACCEPT_TOKEN(anon_sym_linearity);
+    case 1119:
+      ACCEPT_TOKEN(anon_sym_reversed);
       END_STATE();
-    case 1139:
-      ACCEPT_TOKEN(anon_sym_longitude);
+    case 1120:
+      if (lookahead == 'i') ADVANCE(1185);
       END_STATE();
-    case 1140:
-      if (lookahead == 'e') ADVANCE(1184);
+    case 1121:
+      if (lookahead == 's') ADVANCE(1186);
       END_STATE();
-    case 1141:
-      if (lookahead == 'n') ADVANCE(1185);
+    case 1122:
+      if (lookahead == 'e') ADVANCE(1187);
       END_STATE();
-    case 1142:
-      if (lookahead == 'i') ADVANCE(1186);
-      END_STATE();
-    case 1143:
-      if (lookahead == 'i') ADVANCE(1187);
-      END_STATE();
-    case 1144:
+    case 1123:
       if (lookahead == 'i') ADVANCE(1188);
       END_STATE();
-    case 1145:
-      ACCEPT_TOKEN(anon_sym_protector);
+    case 1124:
+      if (lookahead == 'u') ADVANCE(1189);
       END_STATE();
-    case 1146:
-      if (lookahead == 'a') ADVANCE(1189);
+    case 1125:
+      if (lookahead == 'd') ADVANCE(1190);
       END_STATE();
-    case 1147:
-      ACCEPT_TOKEN(anon_sym_reactance);
+    case 1126:
+      if (lookahead == 'v') ADVANCE(1191);
       END_STATE();
-    case 1148:
-      if (lookahead == 'r') ADVANCE(1190);
+    case 1127:
+      ACCEPT_TOKEN(anon_sym_transmit);
+      if (lookahead == '-') ADVANCE(1192);
+      if (lookahead == 't') ADVANCE(1193);
       END_STATE();
-    case 1149:
-      if (lookahead == 'o') ADVANCE(1191);
+    case 1128:
+      ACCEPT_TOKEN(anon_sym_velocity);
       END_STATE();
-    case 1150:
-      ACCEPT_TOKEN(anon_sym_reference);
+    case 1129:
+      ACCEPT_TOKEN(anon_sym_vertical);
       END_STATE();
-    case 1151:
-      ACCEPT_TOKEN(anon_sym_reflected);
+    case 1130:
+      if (lookahead == 't') ADVANCE(1194);
       END_STATE();
-    case 1152:
-      if (lookahead == 'n') ADVANCE(1192);
+    case 1131:
+      ACCEPT_TOKEN(anon_sym_allocated);
       END_STATE();
-    case 1153:
-      if (lookahead == 'l') ADVANCE(1193);
+    case 1132:
+      ACCEPT_TOKEN(anon_sym_amplifier);
       END_STATE();
-    case 1154:
-      if (lookahead == 'a') ADVANCE(1194);
+    case 1133:
+      ACCEPT_TOKEN(anon_sym_authority);
       END_STATE();
-    case 1155:
-      if (lookahead == 't') ADVANCE(1195);
+    case 1134:
+      ACCEPT_TOKEN(anon_sym_averaging);
       END_STATE();
-    case 1156:
-      if (lookahead == 'n') ADVANCE(1196);
+    case 1135:
+      ACCEPT_TOKEN(anon_sym_bandwidth);
       END_STATE();
-    case 1157:
-      ACCEPT_TOKEN(anon_sym_resonance);
+    case 1136:
+      if (lookahead == 'n') ADVANCE(1195);
       END_STATE();
-    case 1158:
-      if (lookahead == 's') ADVANCE(1197);
+    case 1137:
+      if (lookahead == 'd') ADVANCE(1196);
       END_STATE();
-    case 1159:
-      if (lookahead == 't') ADVANCE(1198);
+    case 1138:
+      if (lookahead == 't') ADVANCE(1197);
       END_STATE();
-    case 1160:
+    case 1139:
+      if (lookahead == 'r') ADVANCE(1198);
+      END_STATE();
+    case 1140:
+      ACCEPT_TOKEN(anon_sym_condition);
+      END_STATE();
+    case 1141:
+      ACCEPT_TOKEN(anon_sym_conductor);
+      END_STATE();
+    case 1142:
       if (lookahead == 'e') ADVANCE(1199);
       END_STATE();
-    case 1161:
-      if (lookahead == 's') ADVANCE(1200);
+    case 1143:
+      ACCEPT_TOKEN(anon_sym_connector);
       END_STATE();
-    case 1162:
-      if (lookahead == 'a') ADVANCE(1201);
+    case 1144:
+      if (lookahead == 'i') ADVANCE(1200);
       END_STATE();
-    case 1163:
-      if (lookahead == 'r') ADVANCE(1202);
+    case 1145:
+      ACCEPT_TOKEN(anon_sym_corrected);
       END_STATE();
-    case 1164:
-      ACCEPT_TOKEN(anon_sym_threshold);
+    case 1146:
+      ACCEPT_TOKEN(anon_sym_delivered);
       END_STATE();
-    case 1165:
+    case 1147:
+      if (lookahead == 't') ADVANCE(1201);
+      END_STATE();
+    case 1148:
+      ACCEPT_TOKEN(anon_sym_displayed);
+      END_STATE();
+    case 1149:
+      if (lookahead == 'y') ADVANCE(1202);
+      END_STATE();
+    case 1150:
+      ACCEPT_TOKEN(anon_sym_elevation);
+      END_STATE();
+    case 1151:
       if (lookahead == 'e') ADVANCE(1203);
       END_STATE();
+    case 1152:
+      ACCEPT_TOKEN(anon_sym_frequency);
+      END_STATE();
+    case 1153:
+      ACCEPT_TOKEN(anon_sym_generator);
+      END_STATE();
+    case 1154:
+      ACCEPT_TOKEN(anon_sym_hata_DASHopen);
+      END_STATE();
+    case 1155:
+      if (lookahead == 'r') ADVANCE(1204);
+      END_STATE();
+    case 1156:
+      if (lookahead == 'n') ADVANCE(1205);
+      END_STATE();
+    case 1157:
+      if (lookahead == 's') ADVANCE(1206);
+      END_STATE();
+    case 1158:
+      if (lookahead == 'l') ADVANCE(1207);
+      END_STATE();
+    case 1159:
+      ACCEPT_TOKEN(anon_sym_impedance);
+      END_STATE();
+    case 1160:
+      if (lookahead == 'i') ADVANCE(1208);
+      END_STATE();
+    case 1161:
+      if (lookahead == 't') ADVANCE(1209);
+      END_STATE();
+    case 1162:
+      ACCEPT_TOKEN(anon_sym_isolation);
+      END_STATE();
+    case 1163:
+      if (lookahead == 'i') ADVANCE(1210);
+      END_STATE();
+    case 1164:
+      ACCEPT_TOKEN(anon_sym_linearity);
+      END_STATE();
+    case 1165:
+      ACCEPT_TOKEN(anon_sym_longitude);
+      END_STATE();
     case 1166:
-      if (lookahead == 'f') ADVANCE(1204);
+      if (lookahead == 'e') ADVANCE(1211);
       END_STATE();
     case 1167:
-      if (lookahead == 'e') ADVANCE(1205);
+      if (lookahead == 'n') ADVANCE(1212);
       END_STATE();
     case 1168:
-      if (lookahead == 'h') ADVANCE(1206);
+      if (lookahead == 'i') ADVANCE(1213);
       END_STATE();
     case 1169:
-      ACCEPT_TOKEN(anon_sym_bullington);
+      if (lookahead == 'i') ADVANCE(1214);
       END_STATE();
     case 1170:
-      ACCEPT_TOKEN(anon_sym_calibrated);
+      if (lookahead == 'i') ADVANCE(1215);
       END_STATE();
     case 1171:
-      ACCEPT_TOKEN(anon_sym_circulator);
+      ACCEPT_TOKEN(anon_sym_protector);
       END_STATE();
     case 1172:
-      ACCEPT_TOKEN(anon_sym_confidence);
+      if (lookahead == 'a') ADVANCE(1216);
       END_STATE();
     case 1173:
-      if (lookahead == 'o') ADVANCE(1207);
+      ACCEPT_TOKEN(anon_sym_reactance);
       END_STATE();
     case 1174:
-      if (lookahead == 'y') ADVANCE(1208);
+      if (lookahead == 'r') ADVANCE(1217);
       END_STATE();
     case 1175:
-      ACCEPT_TOKEN(anon_sym_efficiency);
+      if (lookahead == 'o') ADVANCE(1218);
       END_STATE();
     case 1176:
-      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      ACCEPT_TOKEN(anon_sym_reference);
       END_STATE();
     case 1177:
-      if (lookahead == 'b') ADVANCE(1209);
+      ACCEPT_TOKEN(anon_sym_reflected);
       END_STATE();
     case 1178:
-      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
+      if (lookahead == 'n') ADVANCE(1219);
       END_STATE();
     case 1179:
-      if (lookahead == 'l') ADVANCE(1210);
+      if (lookahead == 'l') ADVANCE(1220);
       END_STATE();
     case 1180:
-      ACCEPT_TOKEN(anon_sym_horizontal);
+      if (lookahead == 'a') ADVANCE(1221);
       END_STATE();
     case 1181:
-      if (lookahead == 's') ADVANCE(1211);
+      if (lookahead == 't') ADVANCE(1222);
       END_STATE();
     case 1182:
-      ACCEPT_TOKEN(anon_sym_instrument);
+      if (lookahead == 'n') ADVANCE(1223);
       END_STATE();
     case 1183:
-      if (lookahead == 'o') ADVANCE(1212);
+      ACCEPT_TOKEN(anon_sym_resonance);
       END_STATE();
     case 1184:
-      if (lookahead == 'n') ADVANCE(1213);
-      END_STATE();
-    case 1185:
-      if (lookahead == 'a') ADVANCE(1214);
-      END_STATE();
-    case 1186:
-      if (lookahead == 's') ADVANCE(1215);
-      END_STATE();
-    case 1187:
-      if (lookahead == 't') ADVANCE(1216);
-      END_STATE();
-    case 1188:
-      if (lookahead == 'e') ADVANCE(1217);
-      END_STATE();
-    case 1189:
-      if (lookahead == 'l') ADVANCE(1218);
-      END_STATE();
-    case 1190:
-      if (lookahead == 'e') ADVANCE(1219);
-      END_STATE();
-    case 1191:
-      if (lookahead == 's') ADVANCE(1220);
-      END_STATE();
-    case 1192:
-      ACCEPT_TOKEN(anon_sym_reflection);
-      END_STATE();
-    case 1193:
-      if (lookahead == 'i') ADVANCE(1221);
-      END_STATE();
-    case 1194:
-      if (lookahead == 'l') ADVANCE(1222);
-      END_STATE();
-    case 1195:
-      if (lookahead == 'y') ADVANCE(1223);
-      END_STATE();
-    case 1196:
-      ACCEPT_TOKEN(anon_sym_resolution);
-      END_STATE();
-    case 1197:
       if (lookahead == 's') ADVANCE(1224);
       END_STATE();
-    case 1198:
-      if (lookahead == 'y') ADVANCE(1225);
+    case 1185:
+      if (lookahead == 't') ADVANCE(1225);
       END_STATE();
-    case 1199:
-      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+    case 1186:
+      if (lookahead == 'e') ADVANCE(1226);
       END_STATE();
-    case 1200:
-      if (lookahead == 's') ADVANCE(1226);
+    case 1187:
+      if (lookahead == 's') ADVANCE(1227);
       END_STATE();
-    case 1201:
-      if (lookahead == 'm') ADVANCE(1227);
+    case 1188:
+      if (lookahead == 'a') ADVANCE(1228);
       END_STATE();
-    case 1202:
-      if (lookahead == 'e') ADVANCE(1228);
-      END_STATE();
-    case 1203:
+    case 1189:
       if (lookahead == 'r') ADVANCE(1229);
       END_STATE();
+    case 1190:
+      ACCEPT_TOKEN(anon_sym_threshold);
+      END_STATE();
+    case 1191:
+      if (lookahead == 'e') ADVANCE(1230);
+      END_STATE();
+    case 1192:
+      if (lookahead == 'f') ADVANCE(1231);
+      END_STATE();
+    case 1193:
+      if (lookahead == 'e') ADVANCE(1232);
+      END_STATE();
+    case 1194:
+      if (lookahead == 'h') ADVANCE(1233);
+      END_STATE();
+    case 1195:
+      ACCEPT_TOKEN(anon_sym_bullington);
+      END_STATE();
+    case 1196:
+      ACCEPT_TOKEN(anon_sym_calibrated);
+      END_STATE();
+    case 1197:
+      if (lookahead == 'e') ADVANCE(1234);
+      END_STATE();
+    case 1198:
+      ACCEPT_TOKEN(anon_sym_circulator);
+      END_STATE();
+    case 1199:
+      ACCEPT_TOKEN(anon_sym_confidence);
+      END_STATE();
+    case 1200:
+      if (lookahead == 'o') ADVANCE(1235);
+      END_STATE();
+    case 1201:
+      if (lookahead == 'y') ADVANCE(1236);
+      END_STATE();
+    case 1202:
+      ACCEPT_TOKEN(anon_sym_efficiency);
+      END_STATE();
+    case 1203:
+      ACCEPT_TOKEN(anon_sym_free_DASHspace);
+      END_STATE();
     case 1204:
-      if (lookahead == 'r') ADVANCE(1230);
+      if (lookahead == 'b') ADVANCE(1237);
       END_STATE();
     case 1205:
-      if (lookahead == 'r') ADVANCE(1231);
+      ACCEPT_TOKEN(anon_sym_hata_DASHurban);
       END_STATE();
     case 1206:
-      ACCEPT_TOKEN(anon_sym_wavelength);
-      if (lookahead == 's') ADVANCE(1232);
-      END_STATE();
-    case 1207:
-      if (lookahead == 'n') ADVANCE(1233);
-      END_STATE();
-    case 1208:
-      ACCEPT_TOKEN(anon_sym_directivity);
-      END_STATE();
-    case 1209:
-      if (lookahead == 'a') ADVANCE(1234);
-      END_STATE();
-    case 1210:
-      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
-      END_STATE();
-    case 1211:
-      if (lookahead == 't') ADVANCE(1235);
-      END_STATE();
-    case 1212:
-      if (lookahead == 'n') ADVANCE(1236);
-      END_STATE();
-    case 1213:
-      if (lookahead == 't') ADVANCE(1237);
-      END_STATE();
-    case 1214:
       if (lookahead == 'l') ADVANCE(1238);
       END_STATE();
-    case 1215:
-      if (lookahead == 't') ADVANCE(1239);
+    case 1207:
+      ACCEPT_TOKEN(anon_sym_horizontal);
       END_STATE();
-    case 1216:
-      if (lookahead == 'y') ADVANCE(1240);
+    case 1208:
+      if (lookahead == 's') ADVANCE(1239);
       END_STATE();
-    case 1217:
-      if (lookahead == 'r') ADVANCE(1241);
+    case 1209:
+      ACCEPT_TOKEN(anon_sym_instrument);
       END_STATE();
-    case 1218:
-      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+    case 1210:
+      if (lookahead == 'o') ADVANCE(1240);
       END_STATE();
-    case 1219:
-      if (lookahead == 'q') ADVANCE(1242);
+    case 1211:
+      if (lookahead == 'n') ADVANCE(1241);
       END_STATE();
-    case 1220:
+    case 1212:
+      if (lookahead == 'a') ADVANCE(1242);
+      END_STATE();
+    case 1213:
       if (lookahead == 's') ADVANCE(1243);
       END_STATE();
-    case 1221:
+    case 1214:
       if (lookahead == 't') ADVANCE(1244);
       END_STATE();
-    case 1222:
-      ACCEPT_TOKEN(anon_sym_residential);
-      END_STATE();
-    case 1223:
-      ACCEPT_TOKEN(anon_sym_resistivity);
-      END_STATE();
-    case 1224:
-      ACCEPT_TOKEN(anon_sym_return_DASHloss);
-      END_STATE();
-    case 1225:
-      ACCEPT_TOKEN(anon_sym_sensitivity);
-      END_STATE();
-    case 1226:
+    case 1215:
       if (lookahead == 'e') ADVANCE(1245);
       END_STATE();
-    case 1227:
-      if (lookahead == 'e') ADVANCE(1246);
+    case 1216:
+      if (lookahead == 'l') ADVANCE(1246);
       END_STATE();
-    case 1228:
-      ACCEPT_TOKEN(anon_sym_temperature);
-      END_STATE();
-    case 1229:
-      ACCEPT_TOKEN(anon_sym_transceiver);
-      END_STATE();
-    case 1230:
+    case 1217:
       if (lookahead == 'e') ADVANCE(1247);
       END_STATE();
-    case 1231:
-      ACCEPT_TOKEN(anon_sym_transmitter);
+    case 1218:
+      if (lookahead == 's') ADVANCE(1248);
       END_STATE();
-    case 1232:
-      ACCEPT_TOKEN(anon_sym_wavelengths);
+    case 1219:
+      ACCEPT_TOKEN(anon_sym_reflection);
       END_STATE();
-    case 1233:
-      ACCEPT_TOKEN(anon_sym_construction);
-      END_STATE();
-    case 1234:
-      if (lookahead == 'n') ADVANCE(1248);
-      END_STATE();
-    case 1235:
+    case 1220:
       if (lookahead == 'i') ADVANCE(1249);
       END_STATE();
+    case 1221:
+      if (lookahead == 'l') ADVANCE(1250);
+      END_STATE();
+    case 1222:
+      if (lookahead == 'y') ADVANCE(1251);
+      END_STATE();
+    case 1223:
+      ACCEPT_TOKEN(anon_sym_resolution);
+      END_STATE();
+    case 1224:
+      if (lookahead == 's') ADVANCE(1252);
+      END_STATE();
+    case 1225:
+      if (lookahead == 'y') ADVANCE(1253);
+      END_STATE();
+    case 1226:
+      ACCEPT_TOKEN(anon_sym_site_DASHnoise);
+      END_STATE();
+    case 1227:
+      if (lookahead == 's') ADVANCE(1254);
+      END_STATE();
+    case 1228:
+      if (lookahead == 'm') ADVANCE(1255);
+      END_STATE();
+    case 1229:
+      if (lookahead == 'e') ADVANCE(1256);
+      END_STATE();
+    case 1230:
+      if (lookahead == 'r') ADVANCE(1257);
+      END_STATE();
+    case 1231:
+      if (lookahead == 'r') ADVANCE(1258);
+      END_STATE();
+    case 1232:
+      if (lookahead == 'r') ADVANCE(1259);
+      END_STATE();
+    case 1233:
+      ACCEPT_TOKEN(anon_sym_wavelength);
+      if (lookahead == 's') ADVANCE(1260);
+      END_STATE();
+    case 1234:
+      ACCEPT_TOKEN(anon_sym_certificate);
+      END_STATE();
+    case 1235:
+      if (lookahead == 'n') ADVANCE(1261);
+      END_STATE();
     case 1236:
-      ACCEPT_TOKEN(anon_sym_jurisdiction);
+      ACCEPT_TOKEN(anon_sym_directivity);
       END_STATE();
     case 1237:
-      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
+      if (lookahead == 'a') ADVANCE(1262);
       END_STATE();
     case 1238:
-      ACCEPT_TOKEN(anon_sym_occupational);
+      ACCEPT_TOKEN(anon_sym_height_DASHamsl);
       END_STATE();
     case 1239:
-      if (lookahead == 'i') ADVANCE(1250);
+      if (lookahead == 't') ADVANCE(1263);
       END_STATE();
     case 1240:
-      ACCEPT_TOKEN(anon_sym_permittivity);
+      if (lookahead == 'n') ADVANCE(1264);
       END_STATE();
     case 1241:
-      ACCEPT_TOKEN(anon_sym_preamplifier);
+      if (lookahead == 't') ADVANCE(1265);
       END_STATE();
     case 1242:
-      if (lookahead == 'u') ADVANCE(1251);
+      if (lookahead == 'l') ADVANCE(1266);
       END_STATE();
     case 1243:
-      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
-      END_STATE();
-    case 1244:
-      if (lookahead == 'y') ADVANCE(1252);
-      END_STATE();
-    case 1245:
-      if (lookahead == 'd') ADVANCE(1253);
-      END_STATE();
-    case 1246:
-      if (lookahead == 't') ADVANCE(1254);
-      END_STATE();
-    case 1247:
-      if (lookahead == 'q') ADVANCE(1255);
-      END_STATE();
-    case 1248:
-      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
-      END_STATE();
-    case 1249:
-      if (lookahead == 'v') ADVANCE(1256);
-      END_STATE();
-    case 1250:
-      if (lookahead == 'v') ADVANCE(1257);
-      END_STATE();
-    case 1251:
-      if (lookahead == 'e') ADVANCE(1258);
-      END_STATE();
-    case 1252:
-      ACCEPT_TOKEN(anon_sym_repeatability);
-      END_STATE();
-    case 1253:
-      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
-      END_STATE();
-    case 1254:
-      if (lookahead == 'e') ADVANCE(1259);
-      END_STATE();
-    case 1255:
-      if (lookahead == 'u') ADVANCE(1260);
-      END_STATE();
-    case 1256:
-      if (lookahead == 'i') ADVANCE(1261);
-      END_STATE();
-    case 1257:
-      if (lookahead == 'i') ADVANCE(1262);
-      END_STATE();
-    case 1258:
-      if (lookahead == 'n') ADVANCE(1263);
-      END_STATE();
-    case 1259:
-      if (lookahead == 'r') ADVANCE(1264);
-      END_STATE();
-    case 1260:
-      if (lookahead == 'e') ADVANCE(1265);
-      END_STATE();
-    case 1261:
-      if (lookahead == 't') ADVANCE(1266);
-      END_STATE();
-    case 1262:
       if (lookahead == 't') ADVANCE(1267);
       END_STATE();
+    case 1244:
+      if (lookahead == 'y') ADVANCE(1268);
+      END_STATE();
+    case 1245:
+      if (lookahead == 'r') ADVANCE(1269);
+      END_STATE();
+    case 1246:
+      ACCEPT_TOKEN(anon_sym_quiet_DASHrural);
+      END_STATE();
+    case 1247:
+      if (lookahead == 'q') ADVANCE(1270);
+      END_STATE();
+    case 1248:
+      if (lookahead == 's') ADVANCE(1271);
+      END_STATE();
+    case 1249:
+      if (lookahead == 't') ADVANCE(1272);
+      END_STATE();
+    case 1250:
+      ACCEPT_TOKEN(anon_sym_residential);
+      END_STATE();
+    case 1251:
+      ACCEPT_TOKEN(anon_sym_resistivity);
+      END_STATE();
+    case 1252:
+      ACCEPT_TOKEN(anon_sym_return_DASHloss);
+      END_STATE();
+    case 1253:
+      ACCEPT_TOKEN(anon_sym_sensitivity);
+      END_STATE();
+    case 1254:
+      if (lookahead == 'e') ADVANCE(1273);
+      END_STATE();
+    case 1255:
+      if (lookahead == 'e') ADVANCE(1274);
+      END_STATE();
+    case 1256:
+      ACCEPT_TOKEN(anon_sym_temperature);
+      END_STATE();
+    case 1257:
+      ACCEPT_TOKEN(anon_sym_transceiver);
+      END_STATE();
+    case 1258:
+      if (lookahead == 'e') ADVANCE(1275);
+      END_STATE();
+    case 1259:
+      ACCEPT_TOKEN(anon_sym_transmitter);
+      END_STATE();
+    case 1260:
+      ACCEPT_TOKEN(anon_sym_wavelengths);
+      END_STATE();
+    case 1261:
+      ACCEPT_TOKEN(anon_sym_construction);
+      END_STATE();
+    case 1262:
+      if (lookahead == 'n') ADVANCE(1276);
+      END_STATE();
     case 1263:
-      if (lookahead == 'c') ADVANCE(1268);
+      if (lookahead == 'i') ADVANCE(1277);
       END_STATE();
     case 1264:
-      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      ACCEPT_TOKEN(anon_sym_jurisdiction);
       END_STATE();
     case 1265:
-      if (lookahead == 'n') ADVANCE(1269);
+      ACCEPT_TOKEN(anon_sym_loss_DASHtangent);
       END_STATE();
     case 1266:
-      if (lookahead == 'y') ADVANCE(1270);
+      ACCEPT_TOKEN(anon_sym_occupational);
       END_STATE();
     case 1267:
-      if (lookahead == 'y') ADVANCE(1271);
+      if (lookahead == 'i') ADVANCE(1278);
       END_STATE();
     case 1268:
-      if (lookahead == 'y') ADVANCE(1272);
+      ACCEPT_TOKEN(anon_sym_permittivity);
       END_STATE();
     case 1269:
-      if (lookahead == 'c') ADVANCE(1273);
+      ACCEPT_TOKEN(anon_sym_preamplifier);
       END_STATE();
     case 1270:
-      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      if (lookahead == 'u') ADVANCE(1279);
       END_STATE();
     case 1271:
-      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      ACCEPT_TOKEN(anon_sym_receive_DASHloss);
       END_STATE();
     case 1272:
-      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      if (lookahead == 'y') ADVANCE(1280);
       END_STATE();
     case 1273:
-      if (lookahead == 'y') ADVANCE(1274);
+      if (lookahead == 'd') ADVANCE(1281);
       END_STATE();
     case 1274:
+      if (lookahead == 't') ADVANCE(1282);
+      END_STATE();
+    case 1275:
+      if (lookahead == 'q') ADVANCE(1283);
+      END_STATE();
+    case 1276:
+      ACCEPT_TOKEN(anon_sym_hata_DASHsuburban);
+      END_STATE();
+    case 1277:
+      if (lookahead == 'v') ADVANCE(1284);
+      END_STATE();
+    case 1278:
+      if (lookahead == 'v') ADVANCE(1285);
+      END_STATE();
+    case 1279:
+      if (lookahead == 'e') ADVANCE(1286);
+      END_STATE();
+    case 1280:
+      ACCEPT_TOKEN(anon_sym_repeatability);
+      END_STATE();
+    case 1281:
+      ACCEPT_TOKEN(anon_sym_ssb_DASHprocessed);
+      END_STATE();
+    case 1282:
+      if (lookahead == 'e') ADVANCE(1287);
+      END_STATE();
+    case 1283:
+      if (lookahead == 'u') ADVANCE(1288);
+      END_STATE();
+    case 1284:
+      if (lookahead == 'i') ADVANCE(1289);
+      END_STATE();
+    case 1285:
+      if (lookahead == 'i') ADVANCE(1290);
+      END_STATE();
+    case 1286:
+      if (lookahead == 'n') ADVANCE(1291);
+      END_STATE();
+    case 1287:
+      if (lookahead == 'r') ADVANCE(1292);
+      END_STATE();
+    case 1288:
+      if (lookahead == 'e') ADVANCE(1293);
+      END_STATE();
+    case 1289:
+      if (lookahead == 't') ADVANCE(1294);
+      END_STATE();
+    case 1290:
+      if (lookahead == 't') ADVANCE(1295);
+      END_STATE();
+    case 1291:
+      if (lookahead == 'c') ADVANCE(1296);
+      END_STATE();
+    case 1292:
+      ACCEPT_TOKEN(anon_sym_strand_DASHdiameter);
+      END_STATE();
+    case 1293:
+      if (lookahead == 'n') ADVANCE(1297);
+      END_STATE();
+    case 1294:
+      if (lookahead == 'y') ADVANCE(1298);
+      END_STATE();
+    case 1295:
+      if (lookahead == 'y') ADVANCE(1299);
+      END_STATE();
+    case 1296:
+      if (lookahead == 'y') ADVANCE(1300);
+      END_STATE();
+    case 1297:
+      if (lookahead == 'c') ADVANCE(1301);
+      END_STATE();
+    case 1298:
+      ACCEPT_TOKEN(anon_sym_inner_DASHresistivity);
+      END_STATE();
+    case 1299:
+      ACCEPT_TOKEN(anon_sym_outer_DASHresistivity);
+      END_STATE();
+    case 1300:
+      ACCEPT_TOKEN(anon_sym_receive_DASHfrequency);
+      END_STATE();
+    case 1301:
+      if (lookahead == 'y') ADVANCE(1302);
+      END_STATE();
+    case 1302:
       ACCEPT_TOKEN(anon_sym_transmit_DASHfrequency);
       END_STATE();
     default:
@@ -9303,6 +9421,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(1),
     [anon_sym_conductor] = ACTIONS(1),
     [anon_sym_source] = ACTIONS(1),
+    [anon_sym_recalled] = ACTIONS(1),
     [anon_sym_joins] = ACTIONS(1),
     [anon_sym_limit] = ACTIONS(1),
     [anon_sym_family] = ACTIONS(1),
@@ -9332,6 +9451,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(1),
     [anon_sym_repeatability] = ACTIONS(1),
     [anon_sym_directivity] = ACTIONS(1),
+    [anon_sym_certificate] = ACTIONS(1),
     [anon_sym_load] = ACTIONS(1),
     [anon_sym_read] = ACTIONS(1),
     [anon_sym_temperature] = ACTIONS(1),
@@ -9427,6 +9547,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(1),
     [anon_sym_efficiency] = ACTIONS(1),
     [anon_sym_height] = ACTIONS(1),
+    [anon_sym_pattern] = ACTIONS(1),
     [anon_sym_haat] = ACTIONS(1),
     [anon_sym_radius] = ACTIONS(1),
     [anon_sym_fails] = ACTIONS(1),
@@ -9474,6 +9595,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(1),
     [anon_sym_down] = ACTIONS(1),
     [anon_sym_eirp] = ACTIONS(1),
+    [anon_sym_elevation] = ACTIONS(1),
     [anon_sym_ends] = ACTIONS(1),
     [anon_sym_erp] = ACTIONS(1),
     [anon_sym_etrs89] = ACTIONS(1),
@@ -9690,6 +9812,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -9719,6 +9842,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -9814,6 +9938,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -9861,6 +9986,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -9994,6 +10120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -10023,6 +10150,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -10118,6 +10246,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10165,6 +10294,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10366,6 +10496,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -10395,6 +10526,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -10490,6 +10622,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -10537,6 +10670,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -10745,6 +10879,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -10774,6 +10909,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -10869,6 +11005,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -10916,6 +11053,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11063,6 +11201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(41),
     [anon_sym_conductor] = ACTIONS(41),
     [anon_sym_source] = ACTIONS(41),
+    [anon_sym_recalled] = ACTIONS(41),
     [anon_sym_joins] = ACTIONS(41),
     [anon_sym_limit] = ACTIONS(41),
     [anon_sym_family] = ACTIONS(41),
@@ -11092,6 +11231,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(41),
     [anon_sym_repeatability] = ACTIONS(41),
     [anon_sym_directivity] = ACTIONS(41),
+    [anon_sym_certificate] = ACTIONS(41),
     [anon_sym_load] = ACTIONS(41),
     [anon_sym_read] = ACTIONS(41),
     [anon_sym_temperature] = ACTIONS(41),
@@ -11187,6 +11327,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(41),
     [anon_sym_efficiency] = ACTIONS(41),
     [anon_sym_height] = ACTIONS(41),
+    [anon_sym_pattern] = ACTIONS(41),
     [anon_sym_haat] = ACTIONS(41),
     [anon_sym_radius] = ACTIONS(41),
     [anon_sym_fails] = ACTIONS(41),
@@ -11234,6 +11375,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(41),
     [anon_sym_down] = ACTIONS(41),
     [anon_sym_eirp] = ACTIONS(41),
+    [anon_sym_elevation] = ACTIONS(41),
     [anon_sym_ends] = ACTIONS(41),
     [anon_sym_erp] = ACTIONS(41),
     [anon_sym_etrs89] = ACTIONS(41),
@@ -11381,6 +11523,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(58),
     [anon_sym_conductor] = ACTIONS(58),
     [anon_sym_source] = ACTIONS(58),
+    [anon_sym_recalled] = ACTIONS(58),
     [anon_sym_joins] = ACTIONS(58),
     [anon_sym_limit] = ACTIONS(58),
     [anon_sym_family] = ACTIONS(58),
@@ -11410,6 +11553,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(58),
     [anon_sym_repeatability] = ACTIONS(58),
     [anon_sym_directivity] = ACTIONS(58),
+    [anon_sym_certificate] = ACTIONS(58),
     [anon_sym_load] = ACTIONS(58),
     [anon_sym_read] = ACTIONS(58),
     [anon_sym_temperature] = ACTIONS(58),
@@ -11505,6 +11649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(58),
     [anon_sym_efficiency] = ACTIONS(58),
     [anon_sym_height] = ACTIONS(58),
+    [anon_sym_pattern] = ACTIONS(58),
     [anon_sym_haat] = ACTIONS(58),
     [anon_sym_radius] = ACTIONS(58),
     [anon_sym_fails] = ACTIONS(58),
@@ -11552,6 +11697,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(58),
     [anon_sym_down] = ACTIONS(58),
     [anon_sym_eirp] = ACTIONS(58),
+    [anon_sym_elevation] = ACTIONS(58),
     [anon_sym_ends] = ACTIONS(58),
     [anon_sym_erp] = ACTIONS(58),
     [anon_sym_etrs89] = ACTIONS(58),
@@ -11704,6 +11850,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(87),
     [anon_sym_conductor] = ACTIONS(87),
     [anon_sym_source] = ACTIONS(87),
+    [anon_sym_recalled] = ACTIONS(87),
     [anon_sym_joins] = ACTIONS(87),
     [anon_sym_limit] = ACTIONS(87),
     [anon_sym_family] = ACTIONS(87),
@@ -11733,6 +11880,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(87),
     [anon_sym_repeatability] = ACTIONS(87),
     [anon_sym_directivity] = ACTIONS(87),
+    [anon_sym_certificate] = ACTIONS(87),
     [anon_sym_load] = ACTIONS(87),
     [anon_sym_read] = ACTIONS(87),
     [anon_sym_temperature] = ACTIONS(87),
@@ -11828,6 +11976,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(87),
     [anon_sym_efficiency] = ACTIONS(87),
     [anon_sym_height] = ACTIONS(87),
+    [anon_sym_pattern] = ACTIONS(87),
     [anon_sym_haat] = ACTIONS(87),
     [anon_sym_radius] = ACTIONS(87),
     [anon_sym_fails] = ACTIONS(87),
@@ -11875,6 +12024,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(90),
     [anon_sym_down] = ACTIONS(90),
     [anon_sym_eirp] = ACTIONS(90),
+    [anon_sym_elevation] = ACTIONS(90),
     [anon_sym_ends] = ACTIONS(90),
     [anon_sym_erp] = ACTIONS(90),
     [anon_sym_etrs89] = ACTIONS(90),
@@ -12021,6 +12171,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12050,6 +12201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -12145,6 +12297,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12192,6 +12345,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12338,6 +12492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12367,6 +12522,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -12462,6 +12618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12509,6 +12666,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12655,6 +12813,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(11),
     [anon_sym_conductor] = ACTIONS(11),
     [anon_sym_source] = ACTIONS(11),
+    [anon_sym_recalled] = ACTIONS(11),
     [anon_sym_joins] = ACTIONS(11),
     [anon_sym_limit] = ACTIONS(11),
     [anon_sym_family] = ACTIONS(11),
@@ -12684,6 +12843,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(11),
     [anon_sym_repeatability] = ACTIONS(11),
     [anon_sym_directivity] = ACTIONS(11),
+    [anon_sym_certificate] = ACTIONS(11),
     [anon_sym_load] = ACTIONS(11),
     [anon_sym_read] = ACTIONS(11),
     [anon_sym_temperature] = ACTIONS(11),
@@ -12779,6 +12939,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(11),
     [anon_sym_efficiency] = ACTIONS(11),
     [anon_sym_height] = ACTIONS(11),
+    [anon_sym_pattern] = ACTIONS(11),
     [anon_sym_haat] = ACTIONS(11),
     [anon_sym_radius] = ACTIONS(11),
     [anon_sym_fails] = ACTIONS(11),
@@ -12826,6 +12987,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(13),
     [anon_sym_down] = ACTIONS(13),
     [anon_sym_eirp] = ACTIONS(13),
+    [anon_sym_elevation] = ACTIONS(13),
     [anon_sym_ends] = ACTIONS(13),
     [anon_sym_erp] = ACTIONS(13),
     [anon_sym_etrs89] = ACTIONS(13),
@@ -12959,6 +13121,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(117),
     [anon_sym_conductor] = ACTIONS(117),
     [anon_sym_source] = ACTIONS(117),
+    [anon_sym_recalled] = ACTIONS(117),
     [anon_sym_joins] = ACTIONS(117),
     [anon_sym_limit] = ACTIONS(117),
     [anon_sym_family] = ACTIONS(117),
@@ -12988,6 +13151,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(117),
     [anon_sym_repeatability] = ACTIONS(117),
     [anon_sym_directivity] = ACTIONS(117),
+    [anon_sym_certificate] = ACTIONS(117),
     [anon_sym_load] = ACTIONS(117),
     [anon_sym_read] = ACTIONS(117),
     [anon_sym_temperature] = ACTIONS(117),
@@ -13083,6 +13247,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(117),
     [anon_sym_efficiency] = ACTIONS(117),
     [anon_sym_height] = ACTIONS(117),
+    [anon_sym_pattern] = ACTIONS(117),
     [anon_sym_haat] = ACTIONS(117),
     [anon_sym_radius] = ACTIONS(117),
     [anon_sym_fails] = ACTIONS(117),
@@ -13130,6 +13295,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(117),
     [anon_sym_down] = ACTIONS(117),
     [anon_sym_eirp] = ACTIONS(117),
+    [anon_sym_elevation] = ACTIONS(117),
     [anon_sym_ends] = ACTIONS(117),
     [anon_sym_erp] = ACTIONS(117),
     [anon_sym_etrs89] = ACTIONS(117),
@@ -13273,6 +13439,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -13302,6 +13469,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -13397,6 +13565,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -13444,6 +13613,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -13587,6 +13757,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -13616,6 +13787,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -13711,6 +13883,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -13758,6 +13931,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -13901,6 +14075,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -13930,6 +14105,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -14025,6 +14201,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -14072,6 +14249,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -14215,6 +14393,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -14244,6 +14423,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -14339,6 +14519,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -14386,6 +14567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -14529,6 +14711,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -14558,6 +14741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -14653,6 +14837,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -14700,6 +14885,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -14843,6 +15029,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -14872,6 +15059,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -14967,6 +15155,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -15014,6 +15203,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -15157,6 +15347,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -15186,6 +15377,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -15281,6 +15473,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -15328,6 +15521,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -15471,6 +15665,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -15500,6 +15695,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -15595,6 +15791,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -15642,6 +15839,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -15785,6 +15983,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -15814,6 +16013,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -15909,6 +16109,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -15956,6 +16157,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -16100,6 +16302,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(165),
     [anon_sym_conductor] = ACTIONS(165),
     [anon_sym_source] = ACTIONS(165),
+    [anon_sym_recalled] = ACTIONS(165),
     [anon_sym_joins] = ACTIONS(165),
     [anon_sym_limit] = ACTIONS(165),
     [anon_sym_family] = ACTIONS(165),
@@ -16129,6 +16332,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(165),
     [anon_sym_repeatability] = ACTIONS(165),
     [anon_sym_directivity] = ACTIONS(165),
+    [anon_sym_certificate] = ACTIONS(165),
     [anon_sym_load] = ACTIONS(165),
     [anon_sym_read] = ACTIONS(165),
     [anon_sym_temperature] = ACTIONS(165),
@@ -16224,6 +16428,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(165),
     [anon_sym_efficiency] = ACTIONS(165),
     [anon_sym_height] = ACTIONS(165),
+    [anon_sym_pattern] = ACTIONS(165),
     [anon_sym_haat] = ACTIONS(165),
     [anon_sym_radius] = ACTIONS(165),
     [anon_sym_fails] = ACTIONS(165),
@@ -16271,6 +16476,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(165),
     [anon_sym_down] = ACTIONS(165),
     [anon_sym_eirp] = ACTIONS(165),
+    [anon_sym_elevation] = ACTIONS(165),
     [anon_sym_ends] = ACTIONS(165),
     [anon_sym_erp] = ACTIONS(165),
     [anon_sym_etrs89] = ACTIONS(165),
@@ -16412,6 +16618,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(173),
     [anon_sym_conductor] = ACTIONS(173),
     [anon_sym_source] = ACTIONS(173),
+    [anon_sym_recalled] = ACTIONS(173),
     [anon_sym_joins] = ACTIONS(173),
     [anon_sym_limit] = ACTIONS(173),
     [anon_sym_family] = ACTIONS(173),
@@ -16441,6 +16648,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(173),
     [anon_sym_repeatability] = ACTIONS(173),
     [anon_sym_directivity] = ACTIONS(173),
+    [anon_sym_certificate] = ACTIONS(173),
     [anon_sym_load] = ACTIONS(173),
     [anon_sym_read] = ACTIONS(173),
     [anon_sym_temperature] = ACTIONS(173),
@@ -16536,6 +16744,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(173),
     [anon_sym_efficiency] = ACTIONS(173),
     [anon_sym_height] = ACTIONS(173),
+    [anon_sym_pattern] = ACTIONS(173),
     [anon_sym_haat] = ACTIONS(173),
     [anon_sym_radius] = ACTIONS(173),
     [anon_sym_fails] = ACTIONS(173),
@@ -16583,6 +16792,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(173),
     [anon_sym_down] = ACTIONS(173),
     [anon_sym_eirp] = ACTIONS(173),
+    [anon_sym_elevation] = ACTIONS(173),
     [anon_sym_ends] = ACTIONS(173),
     [anon_sym_erp] = ACTIONS(173),
     [anon_sym_etrs89] = ACTIONS(173),
@@ -16724,6 +16934,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(157),
     [anon_sym_conductor] = ACTIONS(157),
     [anon_sym_source] = ACTIONS(157),
+    [anon_sym_recalled] = ACTIONS(157),
     [anon_sym_joins] = ACTIONS(157),
     [anon_sym_limit] = ACTIONS(157),
     [anon_sym_family] = ACTIONS(157),
@@ -16753,6 +16964,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(157),
     [anon_sym_repeatability] = ACTIONS(157),
     [anon_sym_directivity] = ACTIONS(157),
+    [anon_sym_certificate] = ACTIONS(157),
     [anon_sym_load] = ACTIONS(157),
     [anon_sym_read] = ACTIONS(157),
     [anon_sym_temperature] = ACTIONS(157),
@@ -16848,6 +17060,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(157),
     [anon_sym_efficiency] = ACTIONS(157),
     [anon_sym_height] = ACTIONS(157),
+    [anon_sym_pattern] = ACTIONS(157),
     [anon_sym_haat] = ACTIONS(157),
     [anon_sym_radius] = ACTIONS(157),
     [anon_sym_fails] = ACTIONS(157),
@@ -16895,6 +17108,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(157),
     [anon_sym_down] = ACTIONS(157),
     [anon_sym_eirp] = ACTIONS(157),
+    [anon_sym_elevation] = ACTIONS(157),
     [anon_sym_ends] = ACTIONS(157),
     [anon_sym_erp] = ACTIONS(157),
     [anon_sym_etrs89] = ACTIONS(157),
@@ -17036,6 +17250,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(153),
     [anon_sym_conductor] = ACTIONS(153),
     [anon_sym_source] = ACTIONS(153),
+    [anon_sym_recalled] = ACTIONS(153),
     [anon_sym_joins] = ACTIONS(153),
     [anon_sym_limit] = ACTIONS(153),
     [anon_sym_family] = ACTIONS(153),
@@ -17065,6 +17280,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(153),
     [anon_sym_repeatability] = ACTIONS(153),
     [anon_sym_directivity] = ACTIONS(153),
+    [anon_sym_certificate] = ACTIONS(153),
     [anon_sym_load] = ACTIONS(153),
     [anon_sym_read] = ACTIONS(153),
     [anon_sym_temperature] = ACTIONS(153),
@@ -17160,6 +17376,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(153),
     [anon_sym_efficiency] = ACTIONS(153),
     [anon_sym_height] = ACTIONS(153),
+    [anon_sym_pattern] = ACTIONS(153),
     [anon_sym_haat] = ACTIONS(153),
     [anon_sym_radius] = ACTIONS(153),
     [anon_sym_fails] = ACTIONS(153),
@@ -17207,6 +17424,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(153),
     [anon_sym_down] = ACTIONS(153),
     [anon_sym_eirp] = ACTIONS(153),
+    [anon_sym_elevation] = ACTIONS(153),
     [anon_sym_ends] = ACTIONS(153),
     [anon_sym_erp] = ACTIONS(153),
     [anon_sym_etrs89] = ACTIONS(153),
@@ -17348,6 +17566,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(131),
     [anon_sym_conductor] = ACTIONS(131),
     [anon_sym_source] = ACTIONS(131),
+    [anon_sym_recalled] = ACTIONS(131),
     [anon_sym_joins] = ACTIONS(131),
     [anon_sym_limit] = ACTIONS(131),
     [anon_sym_family] = ACTIONS(131),
@@ -17377,6 +17596,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(131),
     [anon_sym_repeatability] = ACTIONS(131),
     [anon_sym_directivity] = ACTIONS(131),
+    [anon_sym_certificate] = ACTIONS(131),
     [anon_sym_load] = ACTIONS(131),
     [anon_sym_read] = ACTIONS(131),
     [anon_sym_temperature] = ACTIONS(131),
@@ -17472,6 +17692,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(131),
     [anon_sym_efficiency] = ACTIONS(131),
     [anon_sym_height] = ACTIONS(131),
+    [anon_sym_pattern] = ACTIONS(131),
     [anon_sym_haat] = ACTIONS(131),
     [anon_sym_radius] = ACTIONS(131),
     [anon_sym_fails] = ACTIONS(131),
@@ -17519,6 +17740,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(131),
     [anon_sym_down] = ACTIONS(131),
     [anon_sym_eirp] = ACTIONS(131),
+    [anon_sym_elevation] = ACTIONS(131),
     [anon_sym_ends] = ACTIONS(131),
     [anon_sym_erp] = ACTIONS(131),
     [anon_sym_etrs89] = ACTIONS(131),
@@ -17660,6 +17882,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(135),
     [anon_sym_conductor] = ACTIONS(135),
     [anon_sym_source] = ACTIONS(135),
+    [anon_sym_recalled] = ACTIONS(135),
     [anon_sym_joins] = ACTIONS(135),
     [anon_sym_limit] = ACTIONS(135),
     [anon_sym_family] = ACTIONS(135),
@@ -17689,6 +17912,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(135),
     [anon_sym_repeatability] = ACTIONS(135),
     [anon_sym_directivity] = ACTIONS(135),
+    [anon_sym_certificate] = ACTIONS(135),
     [anon_sym_load] = ACTIONS(135),
     [anon_sym_read] = ACTIONS(135),
     [anon_sym_temperature] = ACTIONS(135),
@@ -17784,6 +18008,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(135),
     [anon_sym_efficiency] = ACTIONS(135),
     [anon_sym_height] = ACTIONS(135),
+    [anon_sym_pattern] = ACTIONS(135),
     [anon_sym_haat] = ACTIONS(135),
     [anon_sym_radius] = ACTIONS(135),
     [anon_sym_fails] = ACTIONS(135),
@@ -17831,6 +18056,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(135),
     [anon_sym_down] = ACTIONS(135),
     [anon_sym_eirp] = ACTIONS(135),
+    [anon_sym_elevation] = ACTIONS(135),
     [anon_sym_ends] = ACTIONS(135),
     [anon_sym_erp] = ACTIONS(135),
     [anon_sym_etrs89] = ACTIONS(135),
@@ -17972,6 +18198,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(149),
     [anon_sym_conductor] = ACTIONS(149),
     [anon_sym_source] = ACTIONS(149),
+    [anon_sym_recalled] = ACTIONS(149),
     [anon_sym_joins] = ACTIONS(149),
     [anon_sym_limit] = ACTIONS(149),
     [anon_sym_family] = ACTIONS(149),
@@ -18001,6 +18228,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(149),
     [anon_sym_repeatability] = ACTIONS(149),
     [anon_sym_directivity] = ACTIONS(149),
+    [anon_sym_certificate] = ACTIONS(149),
     [anon_sym_load] = ACTIONS(149),
     [anon_sym_read] = ACTIONS(149),
     [anon_sym_temperature] = ACTIONS(149),
@@ -18096,6 +18324,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(149),
     [anon_sym_efficiency] = ACTIONS(149),
     [anon_sym_height] = ACTIONS(149),
+    [anon_sym_pattern] = ACTIONS(149),
     [anon_sym_haat] = ACTIONS(149),
     [anon_sym_radius] = ACTIONS(149),
     [anon_sym_fails] = ACTIONS(149),
@@ -18143,6 +18372,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(149),
     [anon_sym_down] = ACTIONS(149),
     [anon_sym_eirp] = ACTIONS(149),
+    [anon_sym_elevation] = ACTIONS(149),
     [anon_sym_ends] = ACTIONS(149),
     [anon_sym_erp] = ACTIONS(149),
     [anon_sym_etrs89] = ACTIONS(149),
@@ -18284,6 +18514,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(25),
     [anon_sym_conductor] = ACTIONS(25),
     [anon_sym_source] = ACTIONS(25),
+    [anon_sym_recalled] = ACTIONS(25),
     [anon_sym_joins] = ACTIONS(25),
     [anon_sym_limit] = ACTIONS(25),
     [anon_sym_family] = ACTIONS(25),
@@ -18313,6 +18544,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(25),
     [anon_sym_repeatability] = ACTIONS(25),
     [anon_sym_directivity] = ACTIONS(25),
+    [anon_sym_certificate] = ACTIONS(25),
     [anon_sym_load] = ACTIONS(25),
     [anon_sym_read] = ACTIONS(25),
     [anon_sym_temperature] = ACTIONS(25),
@@ -18408,6 +18640,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(25),
     [anon_sym_efficiency] = ACTIONS(25),
     [anon_sym_height] = ACTIONS(25),
+    [anon_sym_pattern] = ACTIONS(25),
     [anon_sym_haat] = ACTIONS(25),
     [anon_sym_radius] = ACTIONS(25),
     [anon_sym_fails] = ACTIONS(25),
@@ -18455,6 +18688,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(25),
     [anon_sym_down] = ACTIONS(25),
     [anon_sym_eirp] = ACTIONS(25),
+    [anon_sym_elevation] = ACTIONS(25),
     [anon_sym_ends] = ACTIONS(25),
     [anon_sym_erp] = ACTIONS(25),
     [anon_sym_etrs89] = ACTIONS(25),
@@ -18596,6 +18830,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(143),
     [anon_sym_conductor] = ACTIONS(143),
     [anon_sym_source] = ACTIONS(143),
+    [anon_sym_recalled] = ACTIONS(143),
     [anon_sym_joins] = ACTIONS(143),
     [anon_sym_limit] = ACTIONS(143),
     [anon_sym_family] = ACTIONS(143),
@@ -18625,6 +18860,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(143),
     [anon_sym_repeatability] = ACTIONS(143),
     [anon_sym_directivity] = ACTIONS(143),
+    [anon_sym_certificate] = ACTIONS(143),
     [anon_sym_load] = ACTIONS(143),
     [anon_sym_read] = ACTIONS(143),
     [anon_sym_temperature] = ACTIONS(143),
@@ -18720,6 +18956,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(143),
     [anon_sym_efficiency] = ACTIONS(143),
     [anon_sym_height] = ACTIONS(143),
+    [anon_sym_pattern] = ACTIONS(143),
     [anon_sym_haat] = ACTIONS(143),
     [anon_sym_radius] = ACTIONS(143),
     [anon_sym_fails] = ACTIONS(143),
@@ -18767,6 +19004,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(143),
     [anon_sym_down] = ACTIONS(143),
     [anon_sym_eirp] = ACTIONS(143),
+    [anon_sym_elevation] = ACTIONS(143),
     [anon_sym_ends] = ACTIONS(143),
     [anon_sym_erp] = ACTIONS(143),
     [anon_sym_etrs89] = ACTIONS(143),
@@ -18908,6 +19146,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(139),
     [anon_sym_conductor] = ACTIONS(139),
     [anon_sym_source] = ACTIONS(139),
+    [anon_sym_recalled] = ACTIONS(139),
     [anon_sym_joins] = ACTIONS(139),
     [anon_sym_limit] = ACTIONS(139),
     [anon_sym_family] = ACTIONS(139),
@@ -18937,6 +19176,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(139),
     [anon_sym_repeatability] = ACTIONS(139),
     [anon_sym_directivity] = ACTIONS(139),
+    [anon_sym_certificate] = ACTIONS(139),
     [anon_sym_load] = ACTIONS(139),
     [anon_sym_read] = ACTIONS(139),
     [anon_sym_temperature] = ACTIONS(139),
@@ -19032,6 +19272,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(139),
     [anon_sym_efficiency] = ACTIONS(139),
     [anon_sym_height] = ACTIONS(139),
+    [anon_sym_pattern] = ACTIONS(139),
     [anon_sym_haat] = ACTIONS(139),
     [anon_sym_radius] = ACTIONS(139),
     [anon_sym_fails] = ACTIONS(139),
@@ -19079,6 +19320,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(139),
     [anon_sym_down] = ACTIONS(139),
     [anon_sym_eirp] = ACTIONS(139),
+    [anon_sym_elevation] = ACTIONS(139),
     [anon_sym_ends] = ACTIONS(139),
     [anon_sym_erp] = ACTIONS(139),
     [anon_sym_etrs89] = ACTIONS(139),
@@ -19220,6 +19462,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(161),
     [anon_sym_conductor] = ACTIONS(161),
     [anon_sym_source] = ACTIONS(161),
+    [anon_sym_recalled] = ACTIONS(161),
     [anon_sym_joins] = ACTIONS(161),
     [anon_sym_limit] = ACTIONS(161),
     [anon_sym_family] = ACTIONS(161),
@@ -19249,6 +19492,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(161),
     [anon_sym_repeatability] = ACTIONS(161),
     [anon_sym_directivity] = ACTIONS(161),
+    [anon_sym_certificate] = ACTIONS(161),
     [anon_sym_load] = ACTIONS(161),
     [anon_sym_read] = ACTIONS(161),
     [anon_sym_temperature] = ACTIONS(161),
@@ -19344,6 +19588,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(161),
     [anon_sym_efficiency] = ACTIONS(161),
     [anon_sym_height] = ACTIONS(161),
+    [anon_sym_pattern] = ACTIONS(161),
     [anon_sym_haat] = ACTIONS(161),
     [anon_sym_radius] = ACTIONS(161),
     [anon_sym_fails] = ACTIONS(161),
@@ -19391,6 +19636,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(161),
     [anon_sym_down] = ACTIONS(161),
     [anon_sym_eirp] = ACTIONS(161),
+    [anon_sym_elevation] = ACTIONS(161),
     [anon_sym_ends] = ACTIONS(161),
     [anon_sym_erp] = ACTIONS(161),
     [anon_sym_etrs89] = ACTIONS(161),
@@ -19532,6 +19778,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(179),
     [anon_sym_conductor] = ACTIONS(179),
     [anon_sym_source] = ACTIONS(179),
+    [anon_sym_recalled] = ACTIONS(179),
     [anon_sym_joins] = ACTIONS(179),
     [anon_sym_limit] = ACTIONS(179),
     [anon_sym_family] = ACTIONS(179),
@@ -19561,6 +19808,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(179),
     [anon_sym_repeatability] = ACTIONS(179),
     [anon_sym_directivity] = ACTIONS(179),
+    [anon_sym_certificate] = ACTIONS(179),
     [anon_sym_load] = ACTIONS(179),
     [anon_sym_read] = ACTIONS(179),
     [anon_sym_temperature] = ACTIONS(179),
@@ -19656,6 +19904,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(179),
     [anon_sym_efficiency] = ACTIONS(179),
     [anon_sym_height] = ACTIONS(179),
+    [anon_sym_pattern] = ACTIONS(179),
     [anon_sym_haat] = ACTIONS(179),
     [anon_sym_radius] = ACTIONS(179),
     [anon_sym_fails] = ACTIONS(179),
@@ -19703,6 +19952,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(179),
     [anon_sym_down] = ACTIONS(179),
     [anon_sym_eirp] = ACTIONS(179),
+    [anon_sym_elevation] = ACTIONS(179),
     [anon_sym_ends] = ACTIONS(179),
     [anon_sym_erp] = ACTIONS(179),
     [anon_sym_etrs89] = ACTIONS(179),
@@ -19840,6 +20090,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(183),
     [anon_sym_conductor] = ACTIONS(183),
     [anon_sym_source] = ACTIONS(183),
+    [anon_sym_recalled] = ACTIONS(183),
     [anon_sym_joins] = ACTIONS(183),
     [anon_sym_limit] = ACTIONS(183),
     [anon_sym_family] = ACTIONS(183),
@@ -19869,6 +20120,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(183),
     [anon_sym_repeatability] = ACTIONS(183),
     [anon_sym_directivity] = ACTIONS(183),
+    [anon_sym_certificate] = ACTIONS(183),
     [anon_sym_load] = ACTIONS(183),
     [anon_sym_read] = ACTIONS(183),
     [anon_sym_temperature] = ACTIONS(183),
@@ -19964,6 +20216,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(183),
     [anon_sym_efficiency] = ACTIONS(183),
     [anon_sym_height] = ACTIONS(183),
+    [anon_sym_pattern] = ACTIONS(183),
     [anon_sym_haat] = ACTIONS(183),
     [anon_sym_radius] = ACTIONS(183),
     [anon_sym_fails] = ACTIONS(183),
@@ -20011,6 +20264,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(183),
     [anon_sym_down] = ACTIONS(183),
     [anon_sym_eirp] = ACTIONS(183),
+    [anon_sym_elevation] = ACTIONS(183),
     [anon_sym_ends] = ACTIONS(183),
     [anon_sym_erp] = ACTIONS(183),
     [anon_sym_etrs89] = ACTIONS(183),
@@ -20148,6 +20402,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(187),
     [anon_sym_conductor] = ACTIONS(187),
     [anon_sym_source] = ACTIONS(187),
+    [anon_sym_recalled] = ACTIONS(187),
     [anon_sym_joins] = ACTIONS(187),
     [anon_sym_limit] = ACTIONS(187),
     [anon_sym_family] = ACTIONS(187),
@@ -20177,6 +20432,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(187),
     [anon_sym_repeatability] = ACTIONS(187),
     [anon_sym_directivity] = ACTIONS(187),
+    [anon_sym_certificate] = ACTIONS(187),
     [anon_sym_load] = ACTIONS(187),
     [anon_sym_read] = ACTIONS(187),
     [anon_sym_temperature] = ACTIONS(187),
@@ -20272,6 +20528,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(187),
     [anon_sym_efficiency] = ACTIONS(187),
     [anon_sym_height] = ACTIONS(187),
+    [anon_sym_pattern] = ACTIONS(187),
     [anon_sym_haat] = ACTIONS(187),
     [anon_sym_radius] = ACTIONS(187),
     [anon_sym_fails] = ACTIONS(187),
@@ -20319,6 +20576,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(187),
     [anon_sym_down] = ACTIONS(187),
     [anon_sym_eirp] = ACTIONS(187),
+    [anon_sym_elevation] = ACTIONS(187),
     [anon_sym_ends] = ACTIONS(187),
     [anon_sym_erp] = ACTIONS(187),
     [anon_sym_etrs89] = ACTIONS(187),
@@ -20456,6 +20714,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(191),
     [anon_sym_conductor] = ACTIONS(191),
     [anon_sym_source] = ACTIONS(191),
+    [anon_sym_recalled] = ACTIONS(191),
     [anon_sym_joins] = ACTIONS(191),
     [anon_sym_limit] = ACTIONS(191),
     [anon_sym_family] = ACTIONS(191),
@@ -20485,6 +20744,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(191),
     [anon_sym_repeatability] = ACTIONS(191),
     [anon_sym_directivity] = ACTIONS(191),
+    [anon_sym_certificate] = ACTIONS(191),
     [anon_sym_load] = ACTIONS(191),
     [anon_sym_read] = ACTIONS(191),
     [anon_sym_temperature] = ACTIONS(191),
@@ -20580,6 +20840,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(191),
     [anon_sym_efficiency] = ACTIONS(191),
     [anon_sym_height] = ACTIONS(191),
+    [anon_sym_pattern] = ACTIONS(191),
     [anon_sym_haat] = ACTIONS(191),
     [anon_sym_radius] = ACTIONS(191),
     [anon_sym_fails] = ACTIONS(191),
@@ -20627,6 +20888,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(191),
     [anon_sym_down] = ACTIONS(191),
     [anon_sym_eirp] = ACTIONS(191),
+    [anon_sym_elevation] = ACTIONS(191),
     [anon_sym_ends] = ACTIONS(191),
     [anon_sym_erp] = ACTIONS(191),
     [anon_sym_etrs89] = ACTIONS(191),
@@ -20764,6 +21026,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(195),
     [anon_sym_conductor] = ACTIONS(195),
     [anon_sym_source] = ACTIONS(195),
+    [anon_sym_recalled] = ACTIONS(195),
     [anon_sym_joins] = ACTIONS(195),
     [anon_sym_limit] = ACTIONS(195),
     [anon_sym_family] = ACTIONS(195),
@@ -20793,6 +21056,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(195),
     [anon_sym_repeatability] = ACTIONS(195),
     [anon_sym_directivity] = ACTIONS(195),
+    [anon_sym_certificate] = ACTIONS(195),
     [anon_sym_load] = ACTIONS(195),
     [anon_sym_read] = ACTIONS(195),
     [anon_sym_temperature] = ACTIONS(195),
@@ -20888,6 +21152,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(195),
     [anon_sym_efficiency] = ACTIONS(195),
     [anon_sym_height] = ACTIONS(195),
+    [anon_sym_pattern] = ACTIONS(195),
     [anon_sym_haat] = ACTIONS(195),
     [anon_sym_radius] = ACTIONS(195),
     [anon_sym_fails] = ACTIONS(195),
@@ -20935,6 +21200,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(195),
     [anon_sym_down] = ACTIONS(195),
     [anon_sym_eirp] = ACTIONS(195),
+    [anon_sym_elevation] = ACTIONS(195),
     [anon_sym_ends] = ACTIONS(195),
     [anon_sym_erp] = ACTIONS(195),
     [anon_sym_etrs89] = ACTIONS(195),
@@ -21072,6 +21338,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(199),
     [anon_sym_conductor] = ACTIONS(199),
     [anon_sym_source] = ACTIONS(199),
+    [anon_sym_recalled] = ACTIONS(199),
     [anon_sym_joins] = ACTIONS(199),
     [anon_sym_limit] = ACTIONS(199),
     [anon_sym_family] = ACTIONS(199),
@@ -21101,6 +21368,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(199),
     [anon_sym_repeatability] = ACTIONS(199),
     [anon_sym_directivity] = ACTIONS(199),
+    [anon_sym_certificate] = ACTIONS(199),
     [anon_sym_load] = ACTIONS(199),
     [anon_sym_read] = ACTIONS(199),
     [anon_sym_temperature] = ACTIONS(199),
@@ -21196,6 +21464,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(199),
     [anon_sym_efficiency] = ACTIONS(199),
     [anon_sym_height] = ACTIONS(199),
+    [anon_sym_pattern] = ACTIONS(199),
     [anon_sym_haat] = ACTIONS(199),
     [anon_sym_radius] = ACTIONS(199),
     [anon_sym_fails] = ACTIONS(199),
@@ -21243,6 +21512,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(199),
     [anon_sym_down] = ACTIONS(199),
     [anon_sym_eirp] = ACTIONS(199),
+    [anon_sym_elevation] = ACTIONS(199),
     [anon_sym_ends] = ACTIONS(199),
     [anon_sym_erp] = ACTIONS(199),
     [anon_sym_etrs89] = ACTIONS(199),
@@ -21379,6 +21649,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(203),
     [anon_sym_conductor] = ACTIONS(203),
     [anon_sym_source] = ACTIONS(203),
+    [anon_sym_recalled] = ACTIONS(203),
     [anon_sym_joins] = ACTIONS(203),
     [anon_sym_limit] = ACTIONS(203),
     [anon_sym_family] = ACTIONS(203),
@@ -21408,6 +21679,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(203),
     [anon_sym_repeatability] = ACTIONS(203),
     [anon_sym_directivity] = ACTIONS(203),
+    [anon_sym_certificate] = ACTIONS(203),
     [anon_sym_load] = ACTIONS(203),
     [anon_sym_read] = ACTIONS(203),
     [anon_sym_temperature] = ACTIONS(203),
@@ -21503,6 +21775,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(203),
     [anon_sym_efficiency] = ACTIONS(203),
     [anon_sym_height] = ACTIONS(203),
+    [anon_sym_pattern] = ACTIONS(203),
     [anon_sym_haat] = ACTIONS(203),
     [anon_sym_radius] = ACTIONS(203),
     [anon_sym_fails] = ACTIONS(203),
@@ -21550,6 +21823,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(203),
     [anon_sym_down] = ACTIONS(203),
     [anon_sym_eirp] = ACTIONS(203),
+    [anon_sym_elevation] = ACTIONS(203),
     [anon_sym_ends] = ACTIONS(203),
     [anon_sym_erp] = ACTIONS(203),
     [anon_sym_etrs89] = ACTIONS(203),
@@ -21681,6 +21955,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(207),
     [anon_sym_conductor] = ACTIONS(207),
     [anon_sym_source] = ACTIONS(207),
+    [anon_sym_recalled] = ACTIONS(207),
     [anon_sym_joins] = ACTIONS(207),
     [anon_sym_limit] = ACTIONS(207),
     [anon_sym_family] = ACTIONS(207),
@@ -21710,6 +21985,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(207),
     [anon_sym_repeatability] = ACTIONS(207),
     [anon_sym_directivity] = ACTIONS(207),
+    [anon_sym_certificate] = ACTIONS(207),
     [anon_sym_load] = ACTIONS(207),
     [anon_sym_read] = ACTIONS(207),
     [anon_sym_temperature] = ACTIONS(207),
@@ -21805,6 +22081,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(207),
     [anon_sym_efficiency] = ACTIONS(207),
     [anon_sym_height] = ACTIONS(207),
+    [anon_sym_pattern] = ACTIONS(207),
     [anon_sym_haat] = ACTIONS(207),
     [anon_sym_radius] = ACTIONS(207),
     [anon_sym_fails] = ACTIONS(207),
@@ -21852,6 +22129,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(207),
     [anon_sym_down] = ACTIONS(207),
     [anon_sym_eirp] = ACTIONS(207),
+    [anon_sym_elevation] = ACTIONS(207),
     [anon_sym_ends] = ACTIONS(207),
     [anon_sym_erp] = ACTIONS(207),
     [anon_sym_etrs89] = ACTIONS(207),
@@ -21983,6 +22261,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(211),
     [anon_sym_conductor] = ACTIONS(211),
     [anon_sym_source] = ACTIONS(211),
+    [anon_sym_recalled] = ACTIONS(211),
     [anon_sym_joins] = ACTIONS(211),
     [anon_sym_limit] = ACTIONS(211),
     [anon_sym_family] = ACTIONS(211),
@@ -22012,6 +22291,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(211),
     [anon_sym_repeatability] = ACTIONS(211),
     [anon_sym_directivity] = ACTIONS(211),
+    [anon_sym_certificate] = ACTIONS(211),
     [anon_sym_load] = ACTIONS(211),
     [anon_sym_read] = ACTIONS(211),
     [anon_sym_temperature] = ACTIONS(211),
@@ -22107,6 +22387,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(211),
     [anon_sym_efficiency] = ACTIONS(211),
     [anon_sym_height] = ACTIONS(211),
+    [anon_sym_pattern] = ACTIONS(211),
     [anon_sym_haat] = ACTIONS(211),
     [anon_sym_radius] = ACTIONS(211),
     [anon_sym_fails] = ACTIONS(211),
@@ -22154,6 +22435,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(211),
     [anon_sym_down] = ACTIONS(211),
     [anon_sym_eirp] = ACTIONS(211),
+    [anon_sym_elevation] = ACTIONS(211),
     [anon_sym_ends] = ACTIONS(211),
     [anon_sym_erp] = ACTIONS(211),
     [anon_sym_etrs89] = ACTIONS(211),
@@ -22285,6 +22567,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(215),
     [anon_sym_conductor] = ACTIONS(215),
     [anon_sym_source] = ACTIONS(215),
+    [anon_sym_recalled] = ACTIONS(215),
     [anon_sym_joins] = ACTIONS(215),
     [anon_sym_limit] = ACTIONS(215),
     [anon_sym_family] = ACTIONS(215),
@@ -22314,6 +22597,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(215),
     [anon_sym_repeatability] = ACTIONS(215),
     [anon_sym_directivity] = ACTIONS(215),
+    [anon_sym_certificate] = ACTIONS(215),
     [anon_sym_load] = ACTIONS(215),
     [anon_sym_read] = ACTIONS(215),
     [anon_sym_temperature] = ACTIONS(215),
@@ -22409,6 +22693,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(215),
     [anon_sym_efficiency] = ACTIONS(215),
     [anon_sym_height] = ACTIONS(215),
+    [anon_sym_pattern] = ACTIONS(215),
     [anon_sym_haat] = ACTIONS(215),
     [anon_sym_radius] = ACTIONS(215),
     [anon_sym_fails] = ACTIONS(215),
@@ -22456,6 +22741,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(215),
     [anon_sym_down] = ACTIONS(215),
     [anon_sym_eirp] = ACTIONS(215),
+    [anon_sym_elevation] = ACTIONS(215),
     [anon_sym_ends] = ACTIONS(215),
     [anon_sym_erp] = ACTIONS(215),
     [anon_sym_etrs89] = ACTIONS(215),
@@ -22587,6 +22873,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_size] = ACTIONS(219),
     [anon_sym_conductor] = ACTIONS(219),
     [anon_sym_source] = ACTIONS(219),
+    [anon_sym_recalled] = ACTIONS(219),
     [anon_sym_joins] = ACTIONS(219),
     [anon_sym_limit] = ACTIONS(219),
     [anon_sym_family] = ACTIONS(219),
@@ -22616,6 +22903,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_linearity] = ACTIONS(219),
     [anon_sym_repeatability] = ACTIONS(219),
     [anon_sym_directivity] = ACTIONS(219),
+    [anon_sym_certificate] = ACTIONS(219),
     [anon_sym_load] = ACTIONS(219),
     [anon_sym_read] = ACTIONS(219),
     [anon_sym_temperature] = ACTIONS(219),
@@ -22711,6 +22999,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_blocking] = ACTIONS(219),
     [anon_sym_efficiency] = ACTIONS(219),
     [anon_sym_height] = ACTIONS(219),
+    [anon_sym_pattern] = ACTIONS(219),
     [anon_sym_haat] = ACTIONS(219),
     [anon_sym_radius] = ACTIONS(219),
     [anon_sym_fails] = ACTIONS(219),
@@ -22758,6 +23047,7 @@ static const uint16_t ts_parse_table[LARGE_STATE_COUNT][SYMBOL_COUNT] = {
     [anon_sym_dms] = ACTIONS(219),
     [anon_sym_down] = ACTIONS(219),
     [anon_sym_eirp] = ACTIONS(219),
+    [anon_sym_elevation] = ACTIONS(219),
     [anon_sym_ends] = ACTIONS(219),
     [anon_sym_erp] = ACTIONS(219),
     [anon_sym_etrs89] = ACTIONS(219),
