@@ -48,6 +48,6 @@ pub use cable::{
 };
 pub use explain::Derivation;
 pub use places::Places;
-pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
 pub use snapshot::recall::NoRecall;
+pub use snapshot::{Accepted, Evaluated, FileEntry, Found, Scope, Snapshot, Tried};
 pub use stage::Stage;

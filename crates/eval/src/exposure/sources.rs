@@ -496,7 +496,10 @@ mod tests {
         Radiator {
             station: None,
             source: None,
-            chain: Loc::new(downlead_base::ItemId::fresh(), downlead_base::Span::new(0, 0)),
+            chain: Loc::new(
+                downlead_base::ItemId::fresh(),
+                downlead_base::Span::new(0, 0),
+            ),
             stated_w: Some(16.0),
             lowered: super::super::lowered::Lowered::default(),
             transmitter: Box::default(),

@@ -25,13 +25,13 @@ use downlead_base::Loc;
 pub use accept::{Accept, Covers, acceptable};
 pub use cable::{AccuracyStep, Cable, CableLoss, Construction, Wires};
 pub use chain::{BandRef, Branch, Chain, Direction, Phasing, Place, Station, Step};
+pub use definition::{
+    Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument, Recalled,
+};
 pub use ends::{
     Antenna, Gain, Impedance, Mode, Pattern, PowerKind, Receiver, Sensitivity, Transmitter,
 };
 pub use exposure::{ExposureClause, Field, Spot, SpotAt, Tier, UnreadSpot};
-pub use definition::{
-    Accuracy, Band, BandKind, Connector, ConnectorLoss, DeviceClass, Instrument, Recalled,
-};
 pub use figure::{About, Basis, Bound, Figure, Meta, NetworkFile, Rating, When};
 pub use form::{FieldKind, FieldWhat, FormField, Rounding};
 pub use kind::{PartKind, Role};
