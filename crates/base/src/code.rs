@@ -58,7 +58,7 @@ pub mod codes {
         MISSING_VALUE Error "missing-value" "A statement lacks a figure it cannot do without";
         WORDS_EXCLUDE Error "words-exclude" "Two words exclude each other";
         SAID_TWICE Error "said-twice" "A line or block says one thing twice";
-        LINE_TWICE Warning "line-twice" "The same line stands twice in a row";
+        LINE_TWICE Warning "line-twice" "A line of a chain repeats the one above it";
         // files and names
         USE_NOT_FOUND Error "use-not-found" "A used file is not there or cannot be read";
         USE_CYCLE Error "use-cycle" "Files use each other in a circle";

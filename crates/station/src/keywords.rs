@@ -80,16 +80,28 @@ pub fn begun_in(cx: Context, typed: &str) -> Vec<&'static str> {
     forms::begun(typed, with_trade_words(cx))
 }
 
+/// Words of statements, each with its words of the trade.
+type Words = Vec<(&'static str, &'static [&'static str])>;
+
 /// The statements there, each with its words of the trade.
 fn with_trade_words(
     cx: Context,
 ) -> impl Iterator<Item = (&'static str, &'static [&'static str])> + Clone {
-    KEYWORDS.iter().flat_map(move |k| {
-        let forms = k.contexts.iter().zip(&k.forms);
-        forms
-            .filter(move |(c, _)| **c == cx)
-            .map(|(_, f)| (f.word, f.also))
-    })
+    // asked for every line that cannot be read
+    static BY_CONTEXT: LazyLock<FxHashMap<Context, Words>> = LazyLock::new(|| {
+        let mut all: FxHashMap<Context, Words> = FxHashMap::default();
+        for k in KEYWORDS.iter() {
+            for (c, f) in k.contexts.iter().zip(&k.forms) {
+                all.entry(*c).or_default().push((f.word, f.also));
+            }
+        }
+        all
+    });
+    BY_CONTEXT
+        .get(&cx)
+        .map_or(&[][..], Vec::as_slice)
+        .iter()
+        .copied()
 }
 
 /// The table's entry of a word.

@@ -305,7 +305,7 @@ fn history_points_out_a_changed_reading_and_only_when_asked() {
 
 #[test]
 fn history_without_a_repository_is_trouble_and_the_rest_is_told() {
-    let plain = "band 2m { transmit 145 MHz; transmit 146 MHz }\n";
+    let plain = "station s {\n    place mast\n}\n";
     let dir = folder(&[
         ("a.downlead", READ),
         ("b.downlead", BAD),
@@ -316,7 +316,7 @@ fn history_without_a_repository_is_trouble_and_the_rest_is_told() {
     assert!(r.err.contains("is in no git repository"), "{}", r.err);
     assert_eq!(r.err.matches("is in no git repository").count(), 1);
     assert!(r.out.contains("[unknown-cable]"), "{}", r.out);
-    // a file without readings and lengths has no history to ask for
+    // a file without figures has no history to ask for
     let r = run(dir.path(), &["check", "--history", "c.downlead"]);
     assert_eq!(r.err, "");
 }

@@ -3,22 +3,30 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_syntax::{Block, Stmt};
 
+use rustc_hash::FxHashSet;
+
 use super::part;
 use crate::cx::Cx;
 use crate::model::PartKind;
 
-/// Points out each line of the chains of an item that repeats the one above it.
+/// Points out each line of the chains of an item that repeats the one above it. Silent about a line
+/// that has a finding: what is wrong with it counts first.
 pub(super) fn check<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>) {
+    let had: FxHashSet<u32> = cx.diags.iter().map(|d| d.primary.loc.span.start).collect();
+    within(cx, outer, &had);
+}
+
+fn within<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>, had: &FxHashSet<u32>) {
     let Some(block) = outer.block() else { return };
     let word = outer.keyword();
     if word == Some("chain") || word == Some("branch") {
-        among(cx, block);
+        among(cx, block, had);
     }
     // branches stand in dividers, those in chains
-    block.iter().for_each(|s| check(cx, s));
+    block.iter().for_each(|s| within(cx, s, had));
 }
 
-fn among<'a>(cx: &mut Cx<'a>, block: Block<'a>) {
+fn among<'a>(cx: &mut Cx<'a>, block: Block<'a>, had: &FxHashSet<u32>) {
     let mut above: Option<Stmt<'a>> = None;
     for s in block.iter() {
         // a tag that stands twice is a part that is passed twice, which has its own finding
@@ -40,9 +48,6 @@ fn same(a: Stmt<'_>, b: Stmt<'_>) -> bool {
 
 fn say<'a>(cx: &mut Cx<'a>, first: Stmt<'a>, again: Stmt<'a>) {
     let loc = cx.loc(again.head_span());
-    if cx.diags.iter().any(|d| d.primary.loc == loc) {
-        return;
-    }
     let between = cx.text(downlead_base::Span::new(
         first.span().end,
         again.span().start,
@@ -50,7 +55,7 @@ fn say<'a>(cx: &mut Cx<'a>, first: Stmt<'a>, again: Stmt<'a>) {
     let d = Diagnostic::new(
         &codes::LINE_TWICE,
         loc,
-        "The same line stands twice in a row.",
+        "A line of a chain repeats the one above it.",
     )
     .at("again here")
     .also(cx.loc(first.head_span()), "first here")
