@@ -4,6 +4,8 @@
 //! revisions of 1,000 files and on two stations of 1,000 lines; an argument takes another number of
 //! stations. Without `--bench` (as `cargo test` starts it) it runs on 20, to see that it works.
 
+#![allow(clippy::print_stdout, reason = "a measuring program")]
+
 use std::fmt::Write as _;
 use std::fs;
 use std::path::Path;

@@ -95,12 +95,15 @@ fn part(group: &Group, files: &[String], as_of: Option<&str>) -> Part {
 }
 
 /// Findings of several sets as one list.
+/// Place, code and message of a finding.
+type Seen = (Option<(usize, usize)>, &'static str, String);
+
 #[derive(Default)]
 struct Merged {
     /// Files by the name shown.
     files: HashMap<String, usize>,
     /// What is in the list: a file that several sets use says the same in each.
-    seen: HashSet<(Option<(usize, usize)>, &'static str, String)>,
+    seen: HashSet<Seen>,
 }
 
 impl Merged {

@@ -251,8 +251,8 @@ fn a_piece_that_is_far_off_on_one_band_only_is_pointed_out() {
 
 #[test]
 fn a_piece_is_as_much_longer_as_a_meter_of_full_scale_needs_to_tell() {
-    // 5 m of a cable are not told from a wet one by a class of full scale; the session says how much
-    // longer a piece must be, and one as long, read as it promises, is told
+    // a class of full scale does not distinguish 5 m of a cable from a wet one; the session says how much
+    // longer a piece must be, and one of that length, read as it promises, is distinguished
     let cable = "cable k {\n    impedance 50 ohm\n    velocity 0.8\n    loss 0.5 dB/100 m/sqrt(MHz) + 0.002 dB/100 m/MHz\n    accuracy 4 % k 2\n    source \"x\"\n}\n";
     let rate = (0.5 * 145_f64.sqrt() + 0.002 * 145.0) / 100.0;
     let session_of = |metres: f64| {

@@ -153,7 +153,7 @@ fn a_log_takes_bands_as_people_write_them() {
     for name in ["2m", "2M", " 2 m ", "2-M"] {
         let log = format!("after,band,date,forward_w\nTX1,{name},2026-07-04,18.3\n");
         let files = Files::default()
-            .with("main.downlead", &text("145.3 MHz"))
+            .with("main.downlead", text("145.3 MHz"))
             .with("log.csv", &log);
         let s = Snapshot::load(&["main.downlead".to_owned()], &files);
         assert_eq!(rows(&s), [18.3], "{name}: {:?}", s.diagnostics());

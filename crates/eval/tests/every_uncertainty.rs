@@ -137,8 +137,7 @@ fn whole(place: &str, line: &str) -> Option<String> {
     let mut words = line.split([' ', ',']);
     let word = words.next()?;
     let tag = words.next().unwrap_or("");
-    let of_site =
-        word == "isolation" && place == "station" || word == "site-noise" && place == "station";
+    let of_site = place == "station" && matches!(word, "isolation" | "site-noise");
     if of_site || line.contains("dBc/Hz") || line.contains("blocking") {
         return Some(desense(line));
     }

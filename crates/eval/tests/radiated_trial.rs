@@ -396,7 +396,9 @@ fn what_is_wrong_with_a_pattern_is_said_and_nothing_is_credited() {
         ),
     ] {
         let text = patterned(pattern, "spot gate 30 m out, 2 m agl, public");
-        let all = load(&text).diagnostics();
+        let mut all = load(&text).diagnostics();
+        // with a line that has an error no sum is whole
+        all.retain(|d| d.code.id != "exposure-cannot-judge");
         assert!(all.iter().any(|d| d.code.id == code), "{pattern}: {all:#?}");
         assert_eq!(all.len(), 1, "{pattern}: {all:#?}");
         assert_eq!(

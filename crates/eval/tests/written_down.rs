@@ -242,7 +242,7 @@ fn a_reflecting_part_shows_what_its_networks_are_made_of() {
             .any(|d| d.title == "SWR" && d.value == "1.5"),
         "{size:#?}"
     );
-    // the matched loss stands beside it, and is not shown a second time
+    // the matched loss is shown once
     assert!(
         !back
             .steps

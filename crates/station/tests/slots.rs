@@ -287,6 +287,10 @@ const WITHOUT_FIGURES: &[&str] = &[
     "put",
     "take",
     "accept",
+    "recalled",
+    "certificate",
+    "field",
+    "pattern",
 ];
 
 #[test]

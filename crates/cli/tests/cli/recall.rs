@@ -181,10 +181,9 @@ fn planted_dependencies_are_all_found_and_no_others() {
         of(&got, |r| r["effect"] == "cancels"),
         ["one".to_owned()].into()
     );
-    let two = got["rows"].as_array().unwrap().iter();
+    let mut two = got["rows"].as_array().unwrap().iter();
     let two = two
-        .filter(|r| r["of"] == "two" && r["what"] == "result")
-        .next()
+        .find(|r| r["of"] == "two" && r["what"] == "result")
         .unwrap();
     let more = two["value_recalled"].as_f64().unwrap() - two["value"].as_f64().unwrap();
     assert!((more - 10.0 * 1.2_f64.log10()).abs() < 1e-9);

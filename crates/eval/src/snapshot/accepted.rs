@@ -31,6 +31,9 @@ pub struct Found {
     pub accepted: Vec<Accepted>,
 }
 
+/// The newest date of a file, and where it is written.
+type Newest = (Box<str>, Option<Loc>);
+
 /// An acceptance at its place.
 struct Stated<'s> {
     accept: &'s Accept,
@@ -143,7 +146,7 @@ impl Snapshot {
                 });
             }
         }
-        let mut newest: FxHashMap<usize, Option<(Box<str>, Option<Loc>)>> = FxHashMap::default();
+        let mut newest: FxHashMap<usize, Option<Newest>> = FxHashMap::default();
         for s in &mut out {
             let Some((file, _)) = self.place(s.accept.loc) else {
                 continue;
@@ -171,7 +174,7 @@ impl Snapshot {
     }
 
     /// The newest date of a file and of its tables of readings, or the given day.
-    fn newest(&self, file: usize) -> Option<(Box<str>, Option<Loc>)> {
+    fn newest(&self, file: usize) -> Option<Newest> {
         if let Some(day) = &self.as_of {
             return Some((day.clone(), None));
         }

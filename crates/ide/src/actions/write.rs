@@ -93,7 +93,7 @@ fn use_line(s: &Snapshot, doc: Doc, path: &str) -> TextEdit {
             .iter()
             .filter_map(|p| Some((p.start, p.item.statement()?)))
     };
-    let last = stated().filter(|x| x.1.keyword() == Some("use")).last();
+    let last = stated().rfind(|x| x.1.keyword() == Some("use"));
     let (at, line) = match (last, stated().next()) {
         (Some((start, u)), _) => (
             line_end(text, start + u.head_span().end),

@@ -134,13 +134,13 @@ fn integrated(turn: &[f64], shapes: &[Shape]) -> [f64; 3] {
         .map(|(a, b)| turn[0] * of(&shapes[0], a) + turn[1] * of(&shapes[1], b))
         .collect();
     for angle in &grid {
-        mean += angle.cos();
+        mean += libm::cos(*angle);
         count += 1.0;
     }
     mean /= count;
     for angle in &grid {
-        along += (angle.cos() - mean).powi(2) / count;
-        across += (-angle).sin().powi(2) / count;
+        along += (libm::cos(*angle) - mean).powi(2) / count;
+        across += libm::sin(-*angle).powi(2) / count;
     }
     let linear: f64 = turn.iter().map(|a| a * a).sum::<f64>() * mean * mean;
     [mean, along.sqrt(), (across - linear).max(0.0).sqrt()]
@@ -161,7 +161,7 @@ fn a_phase_has_the_moments_of_its_distribution() {
         close(p.rho, mean, 3e-3);
         close(p.along, along, 3e-3);
         close(p.across, across, 6e-3);
-        close(p.deviation(), turn[0].hypot(turn[1]), 1e-12);
+        close(p.deviation(), libm::hypot(turn[0], turn[1]), 1e-12);
         // √3 standard deviations of a rectangle, two of a normal one
         close(
             p.reach(),
@@ -192,7 +192,7 @@ fn a_phase_that_passivity_limits_has_the_moments_of_its_draws() {
         close(p.across, mean(&|x| x.1 * x.1).sqrt(), 1e-5);
         for x in &all {
             // a phasor, within sin ψ/2 = ± most, without a linear part
-            close(x.0.hypot(x.1), 1.0, 1e-12);
+            close(libm::hypot(x.0, x.1), 1.0, 1e-12);
             assert!((0.5 * (1.0 - x.0)).max(0.0).sqrt() <= most + 1e-12 && x.2 == 0.0);
         }
         assert_eq!(p.leans_in_part(), most < 1.0);
@@ -212,8 +212,8 @@ fn a_phase_of_figures_is_drawn_with_them() {
     for k in 0..3 {
         let angle = 0.4 * z[0][k] - 0.3 * z[1][k];
         let (c, s, linear) = p.drawn(&z, k, &d, 0);
-        close(c, angle.cos(), 1e-15);
-        close(s, -angle.sin(), 1e-15);
+        close(c, libm::cos(angle), 1e-15);
+        close(s, -libm::sin(angle), 1e-15);
         close(linear, -angle, 1e-15);
     }
     // a free one takes every direction: the mean of its phasor over all points is 0
@@ -223,7 +223,7 @@ fn a_phase_of_figures_is_drawn_with_them() {
     close(all.iter().map(|x| x.1).sum(), 0.0, 1e-9);
     assert!(
         all.iter()
-            .all(|x| (x.0.hypot(x.1) - 1.0).abs() < 1e-12 && x.2 == 0.0)
+            .all(|x| (libm::hypot(x.0, x.1) - 1.0).abs() < 1e-12 && x.2 == 0.0)
     );
 }
 

@@ -35,16 +35,15 @@ fn best(r: &RunsReport, f: &RunsAtReport) -> Text {
             )
         }
     };
-    if let Some(next) = f.ranking.iter().find(|x| x.rank > 1) {
-        if let (Some(db), Some(u), Some(w)) = (next.more_db, next.more_uncertainty_db, next.less_w)
-        {
-            out += &format!(
-                "; next {}, {} dB more loss, {} less",
-                next.piece,
-                pair(db, u),
-                power(w)
-            );
-        }
+    if let Some(next) = f.ranking.iter().find(|x| x.rank > 1)
+        && let (Some(db), Some(u), Some(w)) = (next.more_db, next.more_uncertainty_db, next.less_w)
+    {
+        out += &format!(
+            "; next {}, {} dB more loss, {} less",
+            next.piece,
+            pair(db, u),
+            power(w)
+        );
     }
     out.into()
 }

@@ -8,8 +8,8 @@ mod desense;
 mod exposure;
 mod link;
 mod overview;
-mod recall;
 mod paper;
+mod recall;
 mod variants;
 mod verify;
 
@@ -20,7 +20,7 @@ pub use desense::desense;
 pub use exposure::exposure;
 pub use link::link;
 pub use overview::overview;
-pub use recall::recall;
 pub use paper::{form, materials, site_sheet};
+pub use recall::recall;
 pub use variants::variants;
 pub use verify::verify;

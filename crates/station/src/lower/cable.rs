@@ -133,7 +133,7 @@ fn line<'a>(
         Some("recalled") => {
             c.recalled = recalled::recalled(cx, &mut cur, false);
             c.broken |= c.recalled.is_none();
-            ends(cx, s, &mut cur, "a recall");
+            ends(cx, s, &cur, "a recall");
         }
         Some("loss") => *of_loss = cable_loss::loss(cx, s, c),
         Some("construction") => {

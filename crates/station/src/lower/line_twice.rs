@@ -3,7 +3,7 @@
 use downlead_base::{Diagnostic, Loc, codes};
 use downlead_syntax::{Block, Stmt};
 
-use rustc_hash::FxHashSet;
+use std::collections::BTreeSet;
 
 use super::part;
 use crate::cx::Cx;
@@ -12,11 +12,11 @@ use crate::model::PartKind;
 /// Points out each line of the chains of an item that repeats the one above it. Silent about a line
 /// that has a finding: what is wrong with it counts first.
 pub(super) fn check<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>) {
-    let had: FxHashSet<u32> = cx.diags.iter().map(|d| d.primary.loc.span.start).collect();
+    let had: BTreeSet<u32> = cx.diags.iter().map(|d| d.primary.loc.span.start).collect();
     within(cx, outer, &had);
 }
 
-fn within<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>, had: &FxHashSet<u32>) {
+fn within<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>, had: &BTreeSet<u32>) {
     let Some(block) = outer.block() else { return };
     let word = outer.keyword();
     if word == Some("chain") || word == Some("branch") {
@@ -26,13 +26,15 @@ fn within<'a>(cx: &mut Cx<'a>, outer: Stmt<'a>, had: &FxHashSet<u32>) {
     block.iter().for_each(|s| within(cx, s, had));
 }
 
-fn among<'a>(cx: &mut Cx<'a>, block: Block<'a>, had: &FxHashSet<u32>) {
+fn among<'a>(cx: &mut Cx<'a>, block: Block<'a>, had: &BTreeSet<u32>) {
     let mut above: Option<Stmt<'a>> = None;
     for s in block.iter() {
-        // a tag that stands twice is a part that is passed twice, which has its own finding
+        // a part that is passed again by its tag has a finding of its own
         let kind = part::kind_of(s);
         // an adapter and its like turned round are written alike
-        let part = kind.is_some_and(|k| k != PartKind::Adapter) && !s.is_broken();
+        let span = s.span();
+        let found = had.range(span.start..=span.end).next().is_some();
+        let part = kind.is_some_and(|k| k != PartKind::Adapter) && !s.is_broken() && !found;
         if part && let Some(a) = above.filter(|a| same(*a, s)) {
             say(cx, a, s);
         }

@@ -555,7 +555,7 @@ impl Words<'_> {
     /// The device that the words describe; None if its file cannot be read.
     fn finish<'a>(mut self, cx: &mut Cx<'a>, stmt: Stmt<'a>, part: &mut Part) -> Option<Device> {
         let (kind, mut d, q) = (self.kind, self.d, self.q);
-        d.device.temperature = q.at_temperature.clone().map(Box::new);
+        d.device.temperature = q.at_temperature.map(Box::new);
         d.broken |= q.broken;
         if self.file.is_broken() {
             return None;
