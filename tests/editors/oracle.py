@@ -32,6 +32,7 @@ UNIT = re.compile(
     rf"""[ \t]*(?P<unit>
     (?:dB|pF)[ \t]*/[ \t]*(?:100[ \t]*)?[a-z]+(?:[ \t]*/[ \t]*(?:sqrt\([A-Za-z]+\)|√?[A-Za-z]+))?
     |(?:m?W|V|A)[ \t]*/[ \t]*c?m2?(?![{LETTERS}])
+    |dBc[ \t]*/[ \t]*Hz(?![{LETTERS}])
     |%|[A-Za-z{LETTERS[10:]}][{LETTERS}]*(?:-[A-Za-z]+)*)""",
     re.X,
 )
