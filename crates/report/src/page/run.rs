@@ -19,7 +19,7 @@ fn best(r: &RunsReport, f: &RunsAtReport) -> Text {
     };
     let alike: Vec<&RunReport> = f.ranking.iter().filter(|x| x.rank == 1).collect();
     let figures = format!(
-        "{} dB, {} of {} arrive",
+        "{} dB, {} of {} arrive between matched ends",
         pair(first.loss_db, first.uncertainty_db),
         power(first.power_w),
         power(r.power_w)
@@ -122,7 +122,7 @@ pub(super) fn runs(doc: &mut Document, r: &RunsReport) {
     }
     note(
         doc,
-        "by the two coefficients fitted to each piece's own readings, at the temperature of the bench, without joins; = cannot be \
-         distinguished from a neighbour of the same rank; beyond its readings: the fitted law is carried on",
+        "by the two coefficients fitted to each piece's own readings, at the temperature of the bench, without joins and between ends of the \
+         cable's own impedance (a cable of 75 ohm between ends of 50 ohm loses more); = cannot be distinguished from a neighbour of the same rank; beyond its readings: the fitted law is carried on",
     );
 }
