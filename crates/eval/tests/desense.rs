@@ -730,6 +730,31 @@ fn a_rejection_without_a_frequency_is_not_of_the_path_itself() {
     assert_eq!(r.verdict, DesenseVerdict::CannotJudge, "{r:#?}");
 }
 
+/// A limit that is kept by guesses says so.
+#[test]
+fn a_guess_in_a_desense_is_pointed_out() {
+    let plain = "pad S1 0.1 dB ± 0.05 dB";
+    let text = relayed(plain, "transmitter")
+        .replace("S1.a", "S1")
+        .replace("AR 60 dB", "AR 120 dB");
+    assert!(find(&text, "guess-in-limit").is_empty());
+    for (from, to) in [
+        ("at 440 MHz\n", "at 440 MHz, guess\n"),
+        (
+            "-140 dBc/Hz ± 2 dB at 5 MHz",
+            "-140 dBc/Hz ± 2 dB at 5 MHz, guess",
+        ),
+        (
+            "blocking -10 dBm ± 1 dB at 5 MHz",
+            "blocking -10 dBm ± 1 dB at 5 MHz, guess",
+        ),
+    ] {
+        assert!(text.contains(from), "{from}");
+        let guessed = text.replace(from, to);
+        assert_eq!(find(&guessed, "guess-in-limit").len(), 1, "{to}");
+    }
+}
+
 /// A transmitter whose line has an error is missing from what the text means, not from the air.
 #[test]
 fn a_line_with_an_error_leaves_the_desense_open() {

@@ -126,7 +126,10 @@ fn the_answer_stands_on_top_and_options_are_explained() {
         "{top}"
     );
     assert!(top.contains("30 m at 433.5 MHz: D is the best, "), "{top}");
-    assert!(top.contains("of 100 W arrive between matched ends; next C, "), "{top}");
+    assert!(
+        top.contains("of 100 W arrive between matched ends; next C, "),
+        "{top}"
+    );
     for (args, words) in [
         (&["--length", "30 m"][..], "--at"),
         (&["--at", "145.3"], "--length"),

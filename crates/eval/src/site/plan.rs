@@ -76,6 +76,7 @@ pub(crate) fn plan(
         desense,
     };
     desense::findings(&site.desense, out);
+    desense::guesses(st, env, &site.desense, out);
     search(&mut site);
     findings(&site, out);
     Some(site)

@@ -1,9 +1,9 @@
 //! Findings about desense: limits that are not kept or cannot be judged, and offsets that no pair has.
 
-use downlead_base::{Diagnostic, Severity, codes};
+use downlead_base::{Diagnostic, Loc, Severity, codes};
 use downlead_quantity::{db, frequency, number};
 use downlead_station::Env;
-use downlead_station::model::{AtOffset, Station};
+use downlead_station::model::{AtOffset, Basis, Station};
 
 use super::gather::Line;
 use super::offset::used_at;
@@ -182,6 +182,47 @@ fn not_met(r: &DesenseResult) -> Diagnostic {
     )
     .at("not met")
     .help(help.join(" "))
+}
+
+/// Points out that a limit which is kept rests on guesses: isolations, noise and blocking of the site.
+pub(crate) fn guesses(st: &Station, env: &Env, all: &[DesenseResult], out: &mut Vec<Diagnostic>) {
+    let mut guessed: Vec<Loc> = Vec::new();
+    for station in std::iter::once(st).chain(env.on_site_of(st)) {
+        let isolations = station.site.isolations.iter();
+        guessed.extend(
+            isolations
+                .filter(|i| i.meta.basis == Basis::Guess)
+                .map(|i| i.loc),
+        );
+        for part in &station.parts {
+            let noise = part.data.transmitter().map(|t| &t.noise[..]);
+            let blocking = part.data.receiver().map(|r| &r.blocking[..]);
+            let figures = noise.into_iter().chain(blocking).flatten();
+            guessed.extend(
+                figures
+                    .filter(|f| f.figure.meta.basis == Basis::Guess)
+                    .map(|f| f.figure.loc),
+            );
+        }
+    }
+    if guessed.is_empty() {
+        return;
+    }
+    for r in all {
+        let sure = !matches!(
+            r.verdict,
+            DesenseVerdict::NotMet | DesenseVerdict::CannotJudge
+        );
+        let Some(limit) = r.limit.as_ref().filter(|_| sure) else {
+            continue;
+        };
+        let message = match guessed.len() {
+            1 => "One guessed figure of the site takes part in this limit of desense.".to_owned(),
+            n => format!("{n} guessed figures of the site take part in this limit of desense."),
+        };
+        let d = Diagnostic::new(&codes::GUESS_IN_LIMIT, limit.loc, message).at("rests on a guess");
+        out.push(guessed.iter().take(4).fold(d, |d, g| d.also(*g, "guessed")));
+    }
 }
 
 /// Offsets of a station's figures that are the distance of no transmitter and receiver of its site.

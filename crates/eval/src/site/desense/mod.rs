@@ -16,7 +16,7 @@ use downlead_base::Loc;
 use downlead_station::model::Around;
 
 pub use findings::missing_of;
-pub(crate) use findings::{findings, offsets};
+pub(crate) use findings::{findings, guesses, offsets};
 pub use isolation::IsolationResult;
 pub(crate) use isolation::check as check_isolations;
 pub(crate) use judge::desense;
