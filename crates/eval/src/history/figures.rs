@@ -7,23 +7,23 @@ use downlead_base::{Diagnostic, codes};
 use downlead_quantity::UnitId;
 use downlead_station::figures::{StatedFigure, item_figures};
 use downlead_syntax::{File, Item};
-use rustc_hash::FxHashMap;
 
 use super::Recording;
 use super::lengths::{aligned, swapped};
+use super::states::{Stated, States};
 
 /// The figures of one file through the revisions.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Figures {
-    by_key: FxHashMap<Box<str>, Vec<State>>,
-    newest: Option<Arc<Recording>>,
-}
+pub(super) struct Figures(States<StatedFigure>);
 
-/// The figures of one key, in the order of the text, from one revision on.
-#[derive(Clone, Debug)]
-struct State {
-    list: Vec<StatedFigure>,
-    by: Arc<Recording>,
+impl Stated for StatedFigure {
+    fn key(&self) -> &str {
+        &self.key
+    }
+
+    fn same(&self, other: &Self) -> bool {
+        StatedFigure::same(self, other)
+    }
 }
 
 /// How a figure looks mistyped.
@@ -41,97 +41,25 @@ enum Slip {
 
 impl Figures {
     pub(super) fn is_empty(&self) -> bool {
-        self.by_key.is_empty()
+        self.0.is_empty()
     }
 
-    /// Follows each figure into the next revision.
+    /// Follows each into the next revision.
     pub(super) fn add(&mut self, tree: &File, revision: &Arc<Recording>) {
         let all = tree.items().iter().flat_map(|p| item_figures(&p.item));
-        for (key, list) in by_key(all) {
-            let mut states = self.by_key.remove(&key).unwrap_or_default();
-            if !states.last().is_some_and(|s| all_same(&s.list, &list)) {
-                states.push(State {
-                    list,
-                    by: Arc::clone(revision),
-                });
-            }
-            self.by_key.insert(key, states);
-        }
-        self.newest = Some(Arc::clone(revision));
+        self.0.add(all, revision);
     }
 
-    /// What looks mistyped in an item: beside the newest committed state; where that says the same
-    /// and came with the newest commit of the file, beside the one before.
+    /// What looks mistyped in an item.
     pub(super) fn compare(&self, item: &Item) -> Vec<Diagnostic> {
-        let mut out = Vec::new();
-        for (key, list) in by_key(item_figures(item)) {
-            let Some(states) = self.by_key.get(&key) else {
-                continue;
-            };
-            let Some((before, earlier)) = self.state_before(states, &list) else {
-                continue;
-            };
-            for (was, now) in changed(&before.list, &list) {
-                // what goes back to an earlier figure mends a slip
-                let back = earlier.iter().any(|s| s.list.iter().any(|e| e.same(now)));
-                if let Some(slip) = slip(was, now).filter(|_| !back) {
-                    out.push(finding(was, now, slip, &before.by));
-                }
-            }
-        }
-        out
+        let changed = self.0.changed(item_figures(item)).into_iter();
+        changed
+            .filter_map(|c| {
+                let slip = slip(c.was, &c.now)?;
+                Some(finding(c.was, &c.now, slip, c.by))
+            })
+            .collect()
     }
-
-    fn state_before<'s>(
-        &self,
-        states: &'s [State],
-        list: &[StatedFigure],
-    ) -> Option<(&'s State, &'s [State])> {
-        let (newest, earlier) = states.split_last()?;
-        if !all_same(&newest.list, list) {
-            return Some((newest, earlier));
-        }
-        let of_newest_commit = self
-            .newest
-            .as_ref()
-            .is_some_and(|n| Arc::ptr_eq(n, &newest.by));
-        let (before, earlier) = earlier.split_last()?;
-        of_newest_commit.then_some((before, earlier))
-    }
-}
-
-fn by_key(
-    all: impl IntoIterator<Item = StatedFigure>,
-) -> indexmap::IndexMap<Box<str>, Vec<StatedFigure>> {
-    let mut out = indexmap::IndexMap::<Box<str>, Vec<StatedFigure>>::new();
-    for f in all {
-        out.entry(f.key.clone()).or_default().push(f);
-    }
-    out
-}
-
-fn all_same(a: &[StatedFigure], b: &[StatedFigure]) -> bool {
-    a.len() == b.len() && a.iter().zip(b).all(|(a, b)| a.same(b))
-}
-
-/// The figures of one key that have changed. None where lines were added or removed: old and new
-/// ones cannot be matched then.
-fn changed<'f>(
-    before: &'f [StatedFigure],
-    now: &'f [StatedFigure],
-) -> Vec<(&'f StatedFigure, &'f StatedFigure)> {
-    if before.len() != now.len() {
-        return Vec::new();
-    }
-    let mut left: Vec<&StatedFigure> = before.iter().collect();
-    let mut moved = Vec::new();
-    for n in now {
-        match left.iter().position(|b| b.same(n)) {
-            Some(i) => drop(left.remove(i)),
-            None => moved.push(n),
-        }
-    }
-    left.into_iter().zip(moved).collect()
 }
 
 /// Whether the change looks like a slip of the hand: one number of the figure, and nothing else.

@@ -3,6 +3,7 @@
 
 mod figures;
 mod lengths;
+mod states;
 
 use std::sync::Arc;
 
