@@ -65,16 +65,6 @@ fn lost(e: &Evaluation, at: usize) -> f64 {
     -e.output(Quantity::Net(at)).map_or(f64::NAN, |o| o.mean)
 }
 
-/// One row of a receiving chain: the part and the element that stands for it, the place in the
-/// chain, the number of its node and its own loss in dB.
-struct Row<'r, 'm> {
-    part: Option<&'m Part>,
-    element: Option<&'r Element<'m>>,
-    chain: Loc,
-    at: usize,
-    loss: f64,
-}
-
 impl<'m> Run<'m, '_> {
     pub(super) fn receive(
         &mut self,
@@ -219,16 +209,7 @@ impl<'m> Run<'m, '_> {
         receiver: Option<(&'m Part, Loc)>,
     ) -> f64 {
         if let Some((p, _, chain)) = antenna {
-            let (at, loss) = (1, heard.lost(1));
-            let (part, element) = (Some(p), None);
-            let row = Row {
-                part,
-                element,
-                chain,
-                at,
-                loss,
-            };
-            self.receiving_row(heard, &row);
+            self.receiving_row(heard, (Some(p), None), chain, 1, heard.lost(1));
         }
         let mut wet = 0.0;
         let mut statements = s.statements.iter().peekable();
@@ -242,42 +223,32 @@ impl<'m> Run<'m, '_> {
                 true => heard.lost(i + 2) - heard.lost(i + 1),
                 false => e.loss_db,
             };
-            let (part, element, at) = (e.part, Some(e), i + 2);
-            let chain = e.chain;
-            let row = Row {
-                part,
-                element,
-                chain,
-                at,
-                loss,
-            };
-            self.receiving_row(heard, &row);
+            self.receiving_row(heard, (e.part, Some(e)), e.chain, i + 2, loss);
         }
         let last = s.elements.len() + 1;
         for (_, n, loc) in statements {
             verdict::receive_statement(self, *loc, n, heard.lost(last), heard.complete);
         }
         if let Some((p, chain)) = receiver {
-            let (part, element) = (Some(p), None);
-            let (at, loss) = (last, 0.0);
-            let row = Row {
-                part,
-                element,
-                chain,
-                at,
-                loss,
-            };
-            self.receiving_row(heard, &row);
+            self.receiving_row(heard, (Some(p), None), chain, last, 0.0);
         }
         wet
     }
 
-    fn receiving_row(&mut self, heard: &Received<'_>, row: &Row<'_, 'm>) {
-        let (part, e, at) = (row.part, row.element, row.at);
+    /// One row: the part and the element that stands for it, its place in the chain, the number of
+    /// its node and its own loss in dB.
+    fn receiving_row(
+        &mut self,
+        heard: &Received<'_>,
+        (part, e): (Option<&'m Part>, Option<&Element<'m>>),
+        chain: Loc,
+        at: usize,
+        loss_db: f64,
+    ) {
         let def = e.map(|e| e.def).or(part.map(|p| p.loc));
         self.nodes.push(NodeResult {
-            def: def.unwrap_or(row.chain),
-            chain: row.chain,
+            def: def.unwrap_or(chain),
+            chain,
             tag: NodeResult::range_of(part.and_then(|p| p.tag.as_ref())),
             port: NodeResult::range_of(e.and_then(|e| e.port)),
             kind: e.map_or_else(
@@ -290,7 +261,7 @@ impl<'m> Run<'m, '_> {
             loss_known: e.map_or(at > 1 || heard.complete, |e| e.complete),
             power_known: heard.complete,
             forward_known: heard.complete,
-            loss_db: row.loss,
+            loss_db,
             matched_db: e.map_or(0.0, |e| e.loss_db),
             cumulative_db: heard.lost(at),
             power_w: heard.level(at),
