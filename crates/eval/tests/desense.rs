@@ -730,6 +730,72 @@ fn a_rejection_without_a_frequency_is_not_of_the_path_itself() {
     assert_eq!(r.verdict, DesenseVerdict::CannotJudge, "{r:#?}");
 }
 
+/// Transmitters of two neighbours are two, also where they have one name and one frequency; one
+/// transmitter that can send through two chains counts once, through the louder.
+#[test]
+fn each_transmitter_counts_once() {
+    let neighbour = |name: &str| {
+        format!(
+            "station {name} {{
+    transmitter TB {{
+        power 5 W ± 5 % carrier
+        mode fm
+        noise -140 dBc/Hz ± 2 dB at 5 MHz
+    }}
+    antenna AB 8 dBi, swr 1
+    chain o on 445 MHz transmit {{ TB; AB }}
+}}
+"
+        )
+    };
+    let one = relayed("pad S1 0.1 dB ± 0.05 dB", "transmitter")
+        .replace("S1.a", "S1")
+        .replace(
+            "alone, \"me 2026-01-01\"",
+            "beside b\n    beside c\n    isolation AB of b to AR 60 dB ± 1 dB at 440 MHz\n    isolation AB of c to AR 60 dB ± 1 dB at 440 MHz",
+        );
+    let r = only(&format!("{one}{}{}", neighbour("b"), neighbour("c")));
+    let noises: Vec<f64> = r
+        .sources
+        .iter()
+        .filter_map(|s| Some(s.noise.as_ref()?.dbm_hz))
+        .collect();
+    assert_eq!(noises.len(), 3, "{r:#?}");
+    let together = noises
+        .iter()
+        .map(|n| libm::pow(10.0, n / 10.0))
+        .sum::<f64>();
+    // the floor of 8 dB over kT at 290 K
+    let floor = libm::pow(10.0, (-173.975 + 8.0) / 10.0);
+    let rise = 10.0 * libm::log10(1.0 + together / floor);
+    near(
+        r.together.as_ref().expect("a sum").db,
+        rise,
+        0.01,
+        "all three",
+    );
+
+    let twice = one.replace(
+        "    chain in on",
+        "    antenna A2 8 dBi, swr 1\n    isolation A2 to AR 50 dB ± 1 dB at 440 MHz\n    chain other on 445 MHz transmit { TA; S1; A2 }\n    chain in on",
+    );
+    let alone = |text: &str| {
+        text.replace("beside b\n    beside c", "alone, \"me 2026-01-01\"")
+            .replace("    isolation AB of b to AR 60 dB ± 1 dB at 440 MHz\n", "")
+            .replace("    isolation AB of c to AR 60 dB ± 1 dB at 440 MHz\n", "")
+    };
+    let r = only(&alone(&twice));
+    assert_eq!(r.sources.len(), 2);
+    let loud = r.sources.iter().filter_map(|s| s.noise.as_ref());
+    let loud = loud.map(|n| n.alone.db).fold(0.0, f64::max);
+    near(
+        r.together.as_ref().expect("a sum").db,
+        loud,
+        1e-9,
+        "the louder",
+    );
+}
+
 /// A limit that is kept by guesses says so.
 #[test]
 fn a_guess_in_a_desense_is_pointed_out() {

@@ -1,5 +1,6 @@
 //! What the transmitters of a site do to each receive channel, and whether that is kept within its limit.
 
+use downlead_base::Loc;
 use downlead_physics::noise::noise_rise;
 use downlead_physics::site::interference_for_rise;
 use downlead_quantity::w_to_dbm;
@@ -47,6 +48,8 @@ pub(super) struct Computed<'m> {
     pub(super) source: Source,
     /// Noise at the receiver, dBm/Hz, with what it owes to each cause.
     pub(super) noise: Option<(f64, Budget<'m>)>,
+    /// The transmitter and its frequency: through several chains it sends one at a time.
+    pub(super) transmitter: Option<(Loc, u64)>,
 }
 
 /// Desense of each receive channel of a station.
@@ -156,15 +159,12 @@ impl<'m> Site<'_, 'm> {
             }
             for point in &tx.points {
                 let simplex = !tx.other && (point.hz - heard.point.hz).abs() < 1.0;
-                let again = |c: &Computed<'_>| {
-                    c.source.hz == point.hz
-                        && *c.source.name == *tx.end_name()
-                        && c.source.station.is_some() == tx.other
-                };
                 let met = meet(tx, heard.line);
                 let silent = tx.ends_in_load() && matches!(met, Meets::Apart);
-                if !simplex && !silent && !all.iter().any(again) {
-                    all.push(self.source(heard, (tx, transmitter, point), &met, ways));
+                if !simplex && !silent {
+                    let mut c = self.source(heard, (tx, transmitter, point), &met, ways);
+                    c.transmitter = Some((part.loc, point.hz.to_bits()));
+                    all.push(c);
                 }
             }
         }
@@ -234,6 +234,7 @@ impl<'m> Site<'_, 'm> {
                 carrier_missing: Vec::new(),
             },
             noise: None,
+            transmitter: None,
         };
         let widths =
             transmitter.bandwidth_hz.unwrap_or(0.0) + heard.receiver.bandwidth_hz.unwrap_or(0.0);

@@ -41,12 +41,30 @@ pub(super) fn surely(worst: f64, best: f64, margin: f64, u_db: f64) -> DesenseVe
     }
 }
 
+/// Whether another chain of the same transmitter on the same frequency is louder: it sends through
+/// one at a time, and the loudest counts.
+fn louder(all: &[Computed<'_>], i: usize, wanted: &dyn Fn(&Computed<'_>) -> bool) -> bool {
+    let Some((own, _)) = &all[i].noise else {
+        return false;
+    };
+    all.iter().enumerate().any(|(k, c)| {
+        c.transmitter == all[i].transmitter
+            && wanted(c)
+            && c.noise
+                .as_ref()
+                .is_some_and(|(n, _)| n > own || n == own && k < i)
+    })
+}
+
 /// The noise of some transmitters together, dBm/Hz, with what it owes to each cause; none of none.
 fn sum<'m>(all: &[Computed<'m>], wanted: impl Fn(&NoiseAt) -> bool) -> Option<(f64, Budget<'m>)> {
+    let wanted = |c: &Computed<'_>| c.source.noise.as_ref().is_some_and(&wanted);
     let noises = || {
-        all.iter()
-            .filter(|c| c.source.noise.as_ref().is_some_and(&wanted))
-            .filter_map(|c| c.noise.as_ref())
+        let counted = |(i, c): (usize, &'_ Computed<'m>)| wanted(c) && !louder(all, i, &wanted);
+        let indexed = all.iter().enumerate();
+        indexed
+            .filter(move |x| counted(*x))
+            .filter_map(|(_, c)| c.noise.as_ref())
     };
     let sum: f64 = noises().map(|n| from_db(n.0)).sum();
     let mut budget = Budget::default();
@@ -73,7 +91,9 @@ pub(super) fn together<'m>(r: &mut DesenseResult, heard: &Heard<'_, 'm>, all: &m
     r.together = known.map(rise);
     let Some(limit) = &heard.limit else { return };
     let allowed = from_db(floor_dbm + interference_for_rise(limit.db));
-    for c in all {
+    let known = |c: &Computed<'_>| c.source.noise.as_ref().is_some_and(|n| !n.at_most);
+    let counted: Vec<bool> = (0..all.len()).map(|i| !louder(all, i, &known)).collect();
+    for (c, _) in all.iter_mut().zip(counted).filter(|x| x.1) {
         let Some((noise, _)) = &c.noise else { continue };
         let Some(n) = c.source.noise.as_mut().filter(|n| !n.at_most) else {
             continue;
