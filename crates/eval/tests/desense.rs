@@ -796,6 +796,39 @@ fn each_transmitter_counts_once() {
     );
 }
 
+/// What two antennas beside each other isolate goes by their gains at that frequency, and by how
+/// well these are known.
+#[test]
+fn an_isolation_by_distance_has_the_uncertainty_of_the_gains() {
+    let text = relayed("pad S1 0.1 dB ± 0.05 dB", "transmitter")
+        .replace("S1.a", "S1")
+        .replace(
+            "AT to AR 60 dB ± 1 dB at 440 MHz",
+            "AT to AR, 40 m horizontal",
+        );
+    let u_db = |text: &str| only(text).sources[0].noise.as_ref().expect("a noise").u_db;
+    let exact = u_db(&text);
+    let wide = text
+        .replace("AT 8 dBi", "AT 8 dBi ± 3 dB")
+        .replace("AR 5 dBi", "AR 5 dBi ± 6 dB");
+    // ± without more is the half width of a rectangle
+    let more = 2.0 * libm::hypot(3.0, 6.0) / libm::sqrt(3.0);
+    near(
+        u_db(&wide),
+        libm::hypot(exact, more),
+        0.01,
+        "U with the gains",
+    );
+    // a gain of another band says nothing here
+    let other = format!("band 2m 145 MHz\n{text}").replace(
+        "antenna AT 8 dBi, swr 1",
+        "antenna AT { gain 8 dBi on 2m; swr 1 }",
+    );
+    let r = only(&other);
+    assert!(r.sources[0].noise.is_none(), "{r:#?}");
+    assert_eq!(r.verdict, DesenseVerdict::CannotJudge);
+}
+
 /// A limit that is kept by guesses says so.
 #[test]
 fn a_guess_in_a_desense_is_pointed_out() {

@@ -13,6 +13,7 @@ use downlead_station::{Env, nearest};
 
 use super::gather::Line;
 use crate::chain::gain_at;
+use crate::point::Point;
 
 /// A measured isolation holds at frequencies that differ by no more than this from those it was measured at (our choice:
 /// about what the coupling of antennas of one band varies little over).
@@ -100,7 +101,11 @@ fn apart(f: &Figure, hz: f64, env: &Env) -> f64 {
 }
 
 /// What the distance of two antennas gives at a frequency, dB, with its standard uncertainty.
-fn computed(by: &Isolated, hz: f64, gains_dbi: Option<f64>) -> Option<Result<(f64, f64), Refused>> {
+fn computed(
+    by: &Isolated,
+    hz: f64,
+    gains_dbi: Option<(f64, f64)>,
+) -> Option<Result<(f64, f64), Refused>> {
     let rule = ISOLATION_HALF_WIDTH_DB / libm::sqrt(3.0);
     let slope = |m: &downlead_quantity::Measure, decades: f64| {
         decades / core::f64::consts::LN_10 * m.u / m.value
@@ -110,18 +115,33 @@ fn computed(by: &Isolated, hz: f64, gains_dbi: Option<f64>) -> Option<Result<(f6
         Isolated::Vertical(m) => {
             vertical_isolation(m.value, hz).map(|x| (x, libm::hypot(rule, slope(m, 40.0))))
         }
-        Isolated::Horizontal(m) => horizontal_isolation(m.value, hz, gains_dbi?)
-            .map(|x| (x, libm::hypot(rule, slope(m, 20.0)))),
+        Isolated::Horizontal(m) => {
+            let (gains, u) = gains_dbi?;
+            let rule = libm::hypot(rule, u);
+            horizontal_isolation(m.value, hz, gains).map(|x| (x, libm::hypot(rule, slope(m, 20.0))))
+        }
     })
 }
 
-/// Gains of the antennas of two chains together, dBi.
-fn gains(a: &Line<'_>, b: &Line<'_>, env: &Env) -> Option<f64> {
+/// Gains of the antennas of two chains together at a frequency, dBi, with their standard
+/// uncertainty, dB. What a gain is stated for counts on the frequencies of its chain and next to
+/// them; elsewhere only one that is stated without a band does.
+fn gains(a: &Line<'_>, b: &Line<'_>, hz: f64, env: &Env) -> Option<(f64, f64)> {
     let of = |l: &Line<'_>| {
         let (_, antenna) = l.antenna()?;
-        Some(gain_at(antenna, l.points.first()?, env)?.dbi)
+        let near = |p: &&Point| (hz / p.hz - 1.0).abs() <= HOLDS_WITHIN;
+        let elsewhere = Point {
+            band: "".into(),
+            part: None,
+            hz,
+            named: false,
+        };
+        let point = l.points.iter().find(near).unwrap_or(&elsewhere);
+        let gain = gain_at(antenna, point, env)?;
+        Some((gain.dbi, gain.u))
     };
-    Some(of(a)? + of(b)?)
+    let ((ga, ua), (gb, ub)) = (of(a)?, of(b)?);
+    Some((ga + gb, libm::hypot(ua, ub)))
 }
 
 /// The isolation between the antennas of two chains at a frequency; none where none is stated that holds there.
@@ -153,7 +173,7 @@ pub(super) fn between(
         .filter(|x| x.0 <= HOLDS_WITHIN)
         .min_by(|x, y| x.0.total_cmp(&y.0));
     let distance = mine.iter().find_map(|i| {
-        let (x, u) = computed(&i.by, hz, gains(a, b, env))?.ok()?;
+        let (x, u) = computed(&i.by, hz, gains(a, b, hz, env))?.ok()?;
         Some((x, u, i.loc))
     });
     match (measured, distance) {
@@ -320,7 +340,7 @@ fn one(
         })
     });
     let pair = of_end.next().flatten().zip(of_end.next().flatten());
-    let sum = pair.and_then(|(a, b)| gains(a, b, env));
+    let sum = pair.and_then(|(a, b)| gains(a, b, r.hz, env));
     match computed(&i.by, r.hz, sum)? {
         Ok((x, u)) => (r.db, r.u_db) = (Some(x), 2.0 * u),
         Err(Refused::CloserThan(least)) => out.push(beyond_range(i, metres, r.hz, least)),
@@ -384,7 +404,7 @@ fn contradictions(
             })
         });
         let pair = of_end.next().flatten().zip(of_end.next().flatten());
-        let sum = pair.and_then(|(a, b)| gains(a, b, env));
+        let sum = pair.and_then(|(a, b)| gains(a, b, measured.hz, env));
         let Some(Ok((computed, u))) = computed(&c.by, measured.hz, sum) else {
             continue;
         };
