@@ -829,6 +829,75 @@ fn an_isolation_by_distance_has_the_uncertainty_of_the_gains() {
     assert_eq!(r.verdict, DesenseVerdict::CannotJudge);
 }
 
+/// Between antennas that reflect and lines of another impedance the way has standing waves at both
+/// ends: b = T21 S21 R21 / ((1 − T22 Γ)(1 − R11 Γ)), the phases of Γ unknown (Pozar, Microwave
+/// Engineering 4e, section 4.3, from memory). The expected figures are from that formula.
+#[test]
+fn reflections_at_both_antennas_are_in_the_way() {
+    let text = |swr: f64| {
+        format!(
+            "cable c75 {{ impedance 75 ohm; velocity 0.8; loss 0.30 dB/100 m/sqrt(MHz) + 0.002 dB/100 m/MHz; source \"x\" }}
+station a {{
+    alone, \"me 2026-01-01\"
+    isolation AT to AR 38 dB ± 0.2 dB at 70.05 MHz
+    transmitter TA {{
+        power 50 W ± 2 % carrier
+        mode fm
+        noise -160 dBc/Hz ± 1 dB at 400 kHz
+    }}
+    receiver RA {{
+        sensitivity -120 dBm for 12 dB sinad
+        noise figure 8 dB
+        blocking 7.2 dBm ± 0.2 dB at 400 kHz
+    }}
+    run MT 30 m of c75, at 20 °C
+    run MR 25 m of c75, at 20 °C
+    antenna AT 2 dBi, swr {swr}
+    antenna AR 2 dBi, swr {swr}
+    chain o on 70.45 MHz transmit {{ TA; MT; AT }}
+    chain in on 70.05 MHz receive {{ AR; MR; limit 1 dB desense, \"r\"; RA }}
+}}
+"
+        )
+    };
+    let f = 70.45;
+    let carrier = |swr: f64| {
+        let r = only(&text(swr));
+        r.sources[0].carrier.clone().expect("a carrier")
+    };
+    // |S21|² and |S22| of a line of 75 ohm between 50 ohm
+    let line = |metres: f64| {
+        let db = metres / 100.0 * (0.30 * libm::sqrt(f) + 0.002 * f);
+        let turn = -2.0 * 2.0 * core::f64::consts::PI * f * 1e6 / (0.8 * 299_792_458.0) * metres;
+        let size = libm::pow(10.0, -db / 10.0);
+        let (re, im) = (size * libm::cos(turn), size * libm::sin(turn));
+        let g = 0.2;
+        let down = libm::hypot(1.0 - g * g * re, g * g * im);
+        let back = g * libm::hypot(1.0 - re, im) / down;
+        let through = (1.0 - g * g) * libm::sqrt(size) / down;
+        (20.0 * libm::log10(through), back)
+    };
+    let ((through_t, back_t), (through_r, back_r)) = (line(30.0), line(25.0));
+    let power = 10.0 * libm::log10(50_000.0);
+    let matched = carrier(1.0);
+    near(
+        matched.dbm,
+        power + through_t - 38.0 + through_r,
+        0.01,
+        "without reflections",
+    );
+    // a phasor of unknown phase: half of the variance of 8.686 |T22 Γ|
+    let gamma = 0.5;
+    let of = |back: f64| 8.686 * back * gamma / core::f64::consts::SQRT_2;
+    let more = 2.0 * libm::hypot(of(back_t), of(back_r));
+    let have = carrier(3.0);
+    near(have.dbm, matched.dbm, 0.1, "with them, in the mean");
+    let want = libm::hypot(matched.u_db, more);
+    near(have.u_db, want, 0.05 * want, "their uncertainty");
+    assert_eq!(matched.verdict, DesenseVerdict::Met);
+    assert_eq!(have.verdict, DesenseVerdict::CannotTell);
+}
+
 /// A limit that is kept by guesses says so.
 #[test]
 fn a_guess_in_a_desense_is_pointed_out() {

@@ -13,7 +13,7 @@ use crate::point::{Point, band_matches, pick, pick_by};
 
 /// What comes back from an antenna or load; none if what says so could not be read, or a file
 /// does not tell.
-pub(super) fn antenna_wave<'m>(
+pub(crate) fn antenna_wave<'m>(
     b: &mut Build<'m, '_>,
     part: &'m Part,
     a: &'m Antenna,

@@ -24,7 +24,7 @@ use crate::result::{BandResult, NodeResult};
 use crate::stage::Stage;
 use crate::walk::Stop;
 
-pub(crate) use antenna::gain_at;
+pub(crate) use antenna::{antenna_wave, gain_at};
 pub(crate) use feed::{Feed, physics_mode};
 pub(crate) use stretch::{Ending, Stretch, stretch};
 pub(crate) use sum::budget_item;

@@ -3,7 +3,7 @@
 
 use downlead_physics::net::evaluate::Quantity;
 use downlead_physics::net::input::Input;
-use downlead_physics::net::part::{End, Load, Stretch as Wired};
+use downlead_physics::net::part::{End, Load, Part as Net, Stretch as Wired};
 use downlead_physics::net::{Fields, Network};
 use downlead_station::Env;
 use downlead_station::model::{Direction, PartData, PartKind};
@@ -13,7 +13,7 @@ use super::gather::Line;
 use super::{LegResult, Missing};
 use crate::assume::Assumptions;
 use crate::cause::Budget;
-use crate::chain::{Cx, stretch};
+use crate::chain::{Cx, Stretch, antenna_wave, stretch};
 use crate::element::{Build, Leg, leg};
 use crate::point::Point;
 use crate::stage::Stage;
@@ -142,12 +142,20 @@ impl<'m> Ways<'m> {
             (Some(i), Direction::Transmit) => &line.stops[..=i],
             (Some(k), Direction::Receive) => &line.stops[k..],
         };
-        let way = self.compute(line, stops, point, other);
+        let way = self.compute(line, stops, cut.is_none(), point, other);
         self.known.insert(key, way.clone());
         way
     }
 
-    fn compute(&self, line: &Line<'m>, stops: &[Stop<'m>], point: &Point, other: bool) -> Way<'m> {
+    /// `aerial` says whether the piece reaches the antenna.
+    fn compute(
+        &self,
+        line: &Line<'m>,
+        stops: &[Stop<'m>],
+        aerial: bool,
+        point: &Point,
+        other: bool,
+    ) -> Way<'m> {
         let cx = Cx {
             station: Some(line.station),
             chain: line.chain,
@@ -204,23 +212,58 @@ impl<'m> Ways<'m> {
                 way.leg = Some(LegResult { name, rejects_db });
             }
         }
-        let parts = s.wired().parts;
-        let net = Network {
-            hz: point.hz,
+        self.solve(&mut way, line, &mut s, b, aerial);
+        way
+    }
+
+    /// Loss of a piece and what it owes to each cause. An isolation is that between the connectors
+    /// of the antennas, |S21|², so on the transmitter's side the forward wave at the connector
+    /// counts, and on the receiver's side what a matched receiver gets of the wave that comes out of
+    /// it: what a line makes of the antenna's reflection is in both.
+    fn solve(
+        &self,
+        way: &mut Way<'m>,
+        line: &Line<'m>,
+        s: &mut Stretch<'m>,
+        mut b: Build<'m, '_>,
+        aerial: bool,
+    ) {
+        let antenna = line.antenna().filter(|_| aerial);
+        let wave = antenna.and_then(|(p, a)| antenna_wave(&mut b, p, a, p.loc));
+        let wave = wave.unwrap_or(Load::Matched);
+        let network = |parts: Vec<Net>, load: Load| Network {
+            hz: b.point.hz,
             level: Input::exact("power, dBW", 0.0),
             inputs: b.wiring.inputs.clone(),
-            // what antennas reflect is in the isolation between their connectors
             feed: Wired {
                 parts,
-                end: End::Load(Load::Matched, None),
+                end: End::Load(load, None),
             },
             phased: false,
             fields: Fields::InPhase,
         };
-        let e = net.linear();
-        way.loss_db = -e.output(Quantity::Delivered).map_or(0.0, |o| o.mean);
-        way.budget = b.wiring.budget(&e, Quantity::Delivered);
-        way
+        let mut parts = s.wired().parts;
+        let mut add = |parts: Vec<Net>, load: Load, q: Quantity, sign: f64| {
+            let e = network(parts, load).linear();
+            way.loss_db -= sign * e.output(q).map_or(0.0, |o| o.mean);
+            let owed = b.wiring.budget(&e, q);
+            for (cause, db) in owed.terms {
+                way.budget.add(cause, sign * db);
+            }
+        };
+        match line.direction {
+            Direction::Transmit => {
+                let connector = Quantity::Forward(parts.len());
+                add(parts, wave, connector, 1.0);
+            }
+            Direction::Receive => {
+                // the source's own mismatch is in its available power, not in the wave
+                let alone = vec![Net::Source(wave.clone())];
+                parts.insert(0, Net::Source(wave));
+                add(parts, Load::Matched, Quantity::Delivered, 1.0);
+                add(alone, Load::Matched, Quantity::Delivered, -1.0);
+            }
+        }
     }
 }
 
