@@ -582,6 +582,26 @@ fn a_line_with_an_error_leaves_the_sum_open() {
     assert_eq!(exposure(&aside).spots[0].sum, known.spots[0].sum);
 }
 
+/// A loss that is added as a guess is one: neither an exposure nor a limit rests on it in silence.
+#[test]
+fn a_guess_added_to_a_line_is_pointed_out() {
+    let text = |guess: &str| {
+        hill(
+            TX,
+            &format!("run P1 46 m of half-inch-foam, at 20 °C, added 3 dB{guess}"),
+            GATE,
+        )
+        .replace(
+            "        A1\n",
+            "        A1\n        limit 50 W erp, \"1\"\n",
+        )
+    };
+    for code in ["low-edge-used", "guess-in-limit"] {
+        assert!(find(&text(""), code).is_empty(), "{code}");
+        assert_eq!(find(&text(", guess"), code).len(), 1, "{code}");
+    }
+}
+
 /// What cannot be computed can only add to a share that is over the limits by itself.
 #[test]
 fn a_share_over_the_limits_counts_beside_one_that_is_refused() {

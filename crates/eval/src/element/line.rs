@@ -19,6 +19,16 @@ pub(crate) const COLD_C: f64 = -20.0;
 
 impl<'m> Build<'m, '_> {
     pub(super) fn line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line) {
+        self.stated_line(e, part, l);
+        // a length or an added loss that is a guess makes the loss of the line one
+        let added = pick(&l.added, self.point, self.env);
+        let guess = |basis| basis == Basis::Guess;
+        if guess(part.meta.basis) || added.is_some_and(|p| guess(p.figure.meta.basis)) {
+            e.basis = Basis::Guess;
+        }
+    }
+
+    fn stated_line(&mut self, e: &mut Element<'m>, part: &'m Part, l: &'m Line) {
         let Some((t, place, stated)) = self.temperature(l.temperature.as_deref(), l.place.as_ref())
         else {
             e.complete = false;
