@@ -68,11 +68,19 @@ fn a_given_day_ends_an_acceptance() {
 }
 
 #[test]
-fn what_is_not_needed_is_removed_by_fix() {
+fn what_a_person_accepted_is_never_removed_or_renamed_by_fix() {
     let used = HILL.replace("carrier\n", "carrier\n        SP1\n");
     let dir = folder(&[("a.downlead", &used)]);
     let r = run(dir.path(), &["check", "--fix", "a.downlead"]);
-    assert_eq!(r.code, Some(0), "{}", r.out);
+    assert!(r.out.contains("[accept-not-needed]"), "{}", r.out);
     let text = std::fs::read_to_string(dir.path().join("a.downlead")).expect("the file");
-    assert!(!text.contains("accept"), "{text}");
+    assert_eq!(text, used);
+    // a code that is not known is named, and no other is written in its place
+    let unknown = HILL.replace("accept part-unused", "accept limit-exceeded");
+    assert_ne!(unknown, HILL);
+    let dir = folder(&[("a.downlead", &unknown)]);
+    let r = run(dir.path(), &["check", "--fix", "a.downlead"]);
+    assert_eq!(r.code, Some(1), "{}", r.out);
+    let text = std::fs::read_to_string(dir.path().join("a.downlead")).expect("the file");
+    assert_eq!(text, unknown);
 }

@@ -217,13 +217,12 @@ impl Snapshot {
             .flat_map(|f| f.tree.items())
             .find(|p| p.item.id == a.loc.item);
         match item {
-            Some(p) => d
-                .fix(
-                    "remove the acceptance",
-                    Loc::new(a.loc.item, with_separator(p.item.text(), a.loc.span)),
-                    "",
-                )
-                .preferred(),
+            // not preferred: it may be at the wrong line, and its reason is a person's
+            Some(p) => d.fix(
+                "remove the acceptance",
+                Loc::new(a.loc.item, with_separator(p.item.text(), a.loc.span)),
+                "",
+            ),
             None => d,
         }
     }

@@ -94,10 +94,10 @@ fn code(cx: &mut Cx<'_>, name: &crate::model::Name) -> Option<&'static downlead_
         let all = CODES.iter().filter(|c| acceptable(c)).map(|c| c.id);
         let d = d(format!("`{}` is the code of no finding.", name.text)).at("not known");
         cx.push(match nearest(&name.text, all) {
-            Some(n) => d
-                .help(format!("Did you mean `{n}`?"))
-                .fix(format!("write `{n}`"), name.loc, n)
-                .preferred(),
+            Some(n) => {
+                d.help(format!("Did you mean `{n}`?"))
+                    .fix(format!("write `{n}`"), name.loc, n)
+            }
             None => d.help("A finding's code stands in brackets before its message."),
         });
         return None;
