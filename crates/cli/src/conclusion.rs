@@ -60,6 +60,14 @@ pub(crate) struct Conclusion {
 }
 
 impl Conclusion {
+    /// Whether something that is asked is left open without a finding: a hop that cannot tell or is
+    /// not judged.
+    pub(crate) fn leaves_open(&self) -> bool {
+        self.files
+            .values()
+            .any(|s| s.hops[2..].iter().any(|n| *n > 0))
+    }
+
     /// Adds what was compared in the files that were named.
     pub(crate) fn add(&mut self, group: &Group, snapshot: &Snapshot) {
         for scope in snapshot.scopes() {

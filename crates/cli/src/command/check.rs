@@ -53,7 +53,12 @@ pub(crate) fn run(args: &CheckArgs, ui: &mut Ui) -> io::Result<Outcome> {
         CheckFormat::Sarif => formats::sarif(findings, ui)?,
         CheckFormat::Github => ui.print(&formats::github(findings))?,
     }
-    let outcome = loaded.outcome.max(fixed).max(judged(findings, args.strict));
+    let open = match args.strict && conclusion.leaves_open() {
+        true => Outcome::Findings,
+        false => Outcome::Clean,
+    };
+    let judged = judged(findings, args.strict).max(open);
+    let outcome = loaded.outcome.max(fixed).max(judged);
     // the program ends here: to give back every finding of a long run one by one is time for nothing
     if !ui.repeats {
         std::mem::forget(loaded);

@@ -105,6 +105,12 @@ fn a_variant_with_errors_is_not_computed() {
         r.out
     );
     assert!(!r.out.contains("as it is"), "{}", r.out);
+    assert!(
+        r.out
+            .contains("0 variants computed, 1 not; no limit is compared."),
+        "{}",
+        r.out
+    );
     // nor is one left out that cannot be read
     let unread = format!(
         "{HILL}variant load of hill {{ take IS1 }}\nvariant fine of hill {{ TX1 9 W ± 5 % }}\n"

@@ -59,3 +59,38 @@ fn no_link_is_said() {
     assert_eq!(r.code, Some(0), "{}", r.err);
     assert!(r.out.contains("No link in these files"), "{}", r.out);
 }
+
+/// A hop that cannot tell has no finding; with `--strict` it fails all the same.
+#[test]
+fn a_hop_that_is_left_open_fails_a_strict_check() {
+    let text = "station hill {
+    position 51.5° N 1.2° W, wgs84
+    ground 120 m amsl
+    transmitter TX1 25 W ± 10 % carrier, fm
+    antenna A1 4.5 dBi ± 0.5 dB, swr 1.2, height 21 m agl
+    chain talk on 145.3 MHz transmit { TX1; A1 }
+}
+station car {
+    receiver RX1 -117 dBm ± 2 dB for 12 dB sinad, noise figure 8 dB
+    antenna CA 2.15 dBi ± 1 dB, swr 1.2, height 1.5 m agl
+    chain hear on 145.3 MHz receive { CA; RX1 }
+}
+link hill-to-car {
+    hop talk of hill to hear of car
+    distance 10 km
+    site-noise rural
+    need 12 dB sinad, 90 % of places, spread 8 dB
+}
+";
+    let dir = crate::folder(&[("a.downlead", text)]);
+    let r = run(dir.path(), &["check", "a.downlead"]);
+    assert_eq!(r.code, Some(0), "{}", r.out);
+    assert!(r.out.contains("1 hop cannot tell"), "{}", r.out);
+    for format in ["text", "json"] {
+        let r = run(
+            dir.path(),
+            &["check", "--strict", "--format", format, "a.downlead"],
+        );
+        assert_eq!(r.code, Some(1), "{format}: {}", r.out);
+    }
+}

@@ -208,14 +208,17 @@ fn conclusion(v: &Variants, doc: &mut Document) {
         })
         .map(|x| x.name.as_str())
         .collect();
+    let refused = v.variants.iter().filter(|x| x.refused.is_some()).count();
+    let computed = counted(v.variants.len() - refused, "variant");
+    let computed = match refused {
+        0 => computed,
+        n => format!("{computed} computed, {n} not"),
+    };
     let words = match over.is_empty() {
-        true => format!(
-            "{}; none exceeds a limit beyond the uncertainty.",
-            counted(v.variants.len(), "variant")
-        ),
+        true if refused == v.variants.len() => format!("{computed}; no limit is compared."),
+        true => format!("{computed}; none of them exceeds a limit beyond the uncertainty."),
         false => format!(
-            "{}; over a limit beyond the uncertainty: {}.",
-            counted(v.variants.len(), "variant"),
+            "{computed}; over a limit beyond the uncertainty: {}.",
             over.join(", ")
         ),
     };
