@@ -119,8 +119,8 @@ pub(crate) fn taken(
         let since = r.since.as_deref();
         let falls = match (since, date) {
             (Some(s), Some(d)) => !before(d, s),
-            (None, _) => true,
-            (Some(_), None) => true,
+            // without a day of its own a reading may be of those
+            _ => true,
         };
         if falls {
             out.factor /= 1.0 + r.share;
